@@ -1,0 +1,77 @@
+// Package source says where in a typed line something is wrong.
+//
+// It knows nothing of meanings, terminals or files; every layer above reports
+// its faults in this one shape, so that one function can draw the caret.
+package source
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+)
+
+// Error is a fault in one line of text.
+type Error struct {
+	// Col and End bound the faulty part: columns in runes, the first is 1,
+	// End is one past the last. Col 0 means that the place is unknown.
+	Col, End int
+	// Msg says what was wrong: lower case, no full stop.
+	Msg string
+	// Hint says what would have worked; it may be empty.
+	Hint string
+}
+
+// Error gives the message and, when there is one, the hint.
+func (e *Error) Error() string {
+	if e.Hint == "" {
+		return e.Msg
+	}
+	return e.Msg + " (" + e.Hint + ")"
+}
+
+// Errorf makes an Error for the columns from col up to end.
+func Errorf(col, end int, format string, args ...any) *Error {
+	return &Error{Col: col, End: end, Msg: fmt.Sprintf(format, args...)}
+}
+
+// WithHint returns a copy of e that carries the hint.
+func (e *Error) WithHint(format string, args ...any) *Error {
+	c := *e
+	c.Hint = fmt.Sprintf(format, args...)
+	return &c
+}
+
+// Shift returns a copy of e moved n columns to the right; a fault without a
+// place stays without one.
+func (e *Error) Shift(n int) *Error {
+	c := *e
+	if c.Col > 0 {
+		c.Col += n
+		c.End += n
+	}
+	return &c
+}
+
+// Nearest returns the candidate closest to word by edit distance, or "" when
+// none is close enough to be a likely slip of the fingers: at most one edit
+// for three letters, two for four to six, three for longer words.
+func Nearest(word string, candidates []string) string {
+	limit := 1
+	switch n := len([]rune(word)); {
+	case n < 2:
+		return ""
+	case n > 6:
+		limit = 3
+	case n > 3:
+		limit = 2
+	}
+	best, bestDistance := "", limit+1
+	lower := strings.ToLower(word)
+	for _, c := range candidates {
+		if d := levenshtein.ComputeDistance(lower, strings.ToLower(c)); d < bestDistance {
+			best, bestDistance = c, d
+		}
+	}
+	return best
+}
