@@ -1,0 +1,81 @@
+// Package caution is the table of warnings that belong to steps of danger.
+//
+// A caution is named by a code in the verdicts and causes that raise it, so
+// that its wording and its source stand in one place. None of them replaces
+// the local code or a licence, and none of them blocks a step.
+package caution
+
+// The codes. A verdict carries the codes of the step it was taken in.
+const (
+	ProveDead       = "prove-dead"
+	Capacitor       = "capacitor-discharge"
+	Flammable       = "flammable-gas"
+	TerminalsPressed    = "terminals-under-pressure"
+	HotMoving       = "hot-and-moving"
+	MainsLive       = "mains-live"
+	EarthAfter      = "earth-after-repair"
+	SealedSystem    = "sealed-system"
+	NeverEnergise   = "never-energise-grounded"
+	InverterLine    = "inverter-never-line-voltage"
+	InsulationVolts = "insulation-test-volts"
+	ProtectorStays  = "protector-stays"
+)
+
+// Caution is one warning.
+type Caution struct {
+	Code   string // lower-case words joined by hyphens
+	Text   string // one sentence
+	Source string // title and clause, or "common practice"
+}
+
+var table = []Caution{
+	{ProveDead,
+		"Disconnect every source, lock it out and prove it dead at the terminals before you read ohms.",
+		"29 CFR 1910.333(b)(2)(ii) and (iv)"},
+	{Capacitor,
+		"Discharge the capacitor through a resistor and prove it near zero volts before you touch it.",
+		"29 CFR 1910.333(b)(2)(ii)(C); Hermetic Compressor Service Handbook p. 69 (20 000 Ω resistor)"},
+	{Flammable,
+		"The gas is flammable: air the room and check for a leak before anything that can spark.",
+		"common practice; exempt from the venting ban yet flammable, 79 FR 29682"},
+	{TerminalsPressed,
+		"Compressor terminals can blow out under pressure: keep the cover on under power and stand to one side.",
+		"Hermetic Compressor Service Handbook p. 40"},
+	{HotMoving,
+		"Keep clear of hot pipes, heaters and fan blades; anything automatic may start without warning.",
+		"common practice"},
+	{MainsLive,
+		"This is a live test: use rated probes, one hand where you can, and only if you are qualified to.",
+		"29 CFR 1910.333; common practice"},
+	{EarthAfter,
+		"Prove the earth path from the plug pin to every metal part after the repair, before power returns.",
+		"IEC 60335-1 cl. 27.5 (from memory); EN 50106:2008 (0.2 Ω with supply cord, 0.1 Ω without)"},
+	{SealedSystem,
+		"Opening the sealed system is for persons certified under local law; refrigerant must not be vented.",
+		"40 CFR 82.154 and 82.161"},
+	{NeverEnergise,
+		"Never energise a grounded compressor, and never stand in line with its terminals.",
+		"Hermetic Compressor Service Handbook p. 40-41"},
+	{InverterLine,
+		"Never apply line voltage to an inverter compressor, not even for a moment.",
+		"technical service manual for an inverter-compressor refrigerator (line voltage forbidden)"},
+	{InsulationVolts,
+		"An insulation tester shocks and harms electronics: unplug the boards, never test under vacuum, then discharge.",
+		"common practice"},
+	{ProtectorStays,
+		"Leave every protective device in its circuit: a protector that trips is a symptom.",
+		"common practice"},
+}
+
+// Text returns the caution with the code; false when there is none.
+func Text(code string) (Caution, bool) {
+	for _, c := range table {
+		if c.Code == code {
+			return c, true
+		}
+	}
+	return Caution{}, false
+}
+
+// All returns every caution in the order of the table.
+func All() []Caution { return append([]Caution(nil), table...) }
