@@ -1,0 +1,146 @@
+package journal
+
+import (
+	"io"
+	"os"
+)
+
+// FS is what the journal needs of a file system, so that tests can lose
+// power between any two steps.
+type FS interface {
+	// ReadFile reads a whole regular file.
+	ReadFile(name string) ([]byte, error)
+	// Append opens an existing file for writing at its end.
+	Append(name string) (File, error)
+	// CreateTemp makes a new file beside name, mode as given.
+	CreateTemp(name string, mode os.FileMode) (File, error)
+	// Rename puts oldname in the place of newname.
+	Rename(oldname, newname string) error
+	// Remove deletes a file.
+	Remove(name string) error
+	// SyncDir makes the directory entries beside name durable.
+	SyncDir(name string) error
+	// Mode gives the permission bits of a file.
+	Mode(name string) (os.FileMode, error)
+}
+
+// File is an open file of an FS.
+type File interface {
+	io.Writer
+	Name() string
+	Sync() error
+	Truncate(size int64) error
+	Close() error
+}
+
+// Disk is the real file system.
+type Disk struct{}
+
+// MaxFile is the largest notebook that is read, in bytes.
+const MaxFile = 64 << 20
+
+// ReadFile implements FS. It refuses what is not a regular file and what is
+// larger than MaxFile before reading any of it.
+func (Disk) ReadFile(name string) ([]byte, error) {
+	info, err := os.Stat(name)
+	if err != nil {
+		return nil, err
+	}
+	if err := readable(name, info); err != nil {
+		return nil, err
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	// The file may have been exchanged between the two looks at it.
+	if info, err = f.Stat(); err != nil {
+		return nil, err
+	}
+	if err := readable(name, info); err != nil {
+		return nil, err
+	}
+	buf := make([]byte, 0, info.Size()+1)
+	for {
+		n, err := f.Read(buf[len(buf):cap(buf)])
+		buf = buf[:len(buf)+n]
+		if err == io.EOF {
+			return buf, nil
+		}
+		if err != nil {
+			return nil, err
+		}
+		if len(buf) > MaxFile {
+			return nil, &os.PathError{Op: "read", Path: name, Err: errTooLarge}
+		}
+		if len(buf) == cap(buf) {
+			buf = append(buf, 0)[:len(buf)]
+		}
+	}
+}
+
+func readable(name string, info os.FileInfo) error {
+	switch {
+	case info.IsDir():
+		return &os.PathError{Op: "read", Path: name, Err: errDirectory}
+	case !info.Mode().IsRegular():
+		return &os.PathError{Op: "read", Path: name, Err: errNotRegular}
+	case info.Size() > MaxFile:
+		return &os.PathError{Op: "read", Path: name, Err: errTooLarge}
+	}
+	return nil
+}
+
+// Append implements FS.
+func (Disk) Append(name string) (File, error) {
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_APPEND, 0)
+	if err != nil {
+		return nil, err
+	}
+	return diskFile{f}, nil
+}
+
+// CreateTemp implements FS. The file must not exist and no link is followed.
+func (Disk) CreateTemp(name string, mode os.FileMode) (File, error) {
+	temp := name + ".tmp"
+	f, err := os.OpenFile(temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
+	if os.IsExist(err) {
+		// Left by a process that was killed; the caller holds the lock.
+		if err := os.Remove(temp); err != nil {
+			return nil, err
+		}
+		f, err = os.OpenFile(temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
+	}
+	if err != nil {
+		return nil, err
+	}
+	if mode != 0o600 {
+		if err := f.Chmod(mode); err != nil {
+			f.Close()
+			os.Remove(temp)
+			return nil, err
+		}
+	}
+	return diskFile{f}, nil
+}
+
+// Rename implements FS.
+func (Disk) Rename(oldname, newname string) error { return os.Rename(oldname, newname) }
+
+// Remove implements FS.
+func (Disk) Remove(name string) error { return os.Remove(name) }
+
+// Mode implements FS.
+func (Disk) Mode(name string) (os.FileMode, error) {
+	info, err := os.Stat(name)
+	if err != nil {
+		return 0, err
+	}
+	return info.Mode().Perm(), nil
+}
+
+type diskFile struct{ *os.File }
+
+// Sync makes the file's data durable.
+func (f diskFile) Sync() error { return syncData(f.File) }

@@ -1,0 +1,29 @@
+package journal
+
+import (
+	"os"
+	"path/filepath"
+
+	"golang.org/x/sys/unix"
+)
+
+// syncData uses fdatasync: the size is metadata that it must write, the
+// times are not. The raw call does not retry after a signal, so this does.
+func syncData(f *os.File) error {
+	for {
+		err := unix.Fdatasync(int(f.Fd()))
+		if err != unix.EINTR {
+			return os.NewSyscallError("fdatasync", err)
+		}
+	}
+}
+
+// SyncDir implements FS.
+func (Disk) SyncDir(name string) error {
+	d, err := os.Open(filepath.Dir(name))
+	if err != nil {
+		return err
+	}
+	defer d.Close()
+	return d.Sync()
+}
