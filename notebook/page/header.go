@@ -1,0 +1,115 @@
+package page
+
+import (
+	"encoding/json"
+	"fmt"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"ohmcall/notebook/record"
+)
+
+// field ties a key of the front matter to its place in the header. The
+// front matter is YAML; each value is a JSON scalar or a list of JSON texts
+// on one line, which YAML reads as it stands.
+type field struct {
+	key string
+	at  func(*record.Header) any // a pointer
+	// always is set for the keys that are written even when empty.
+	always bool
+}
+
+var fields = []field{
+	{"ohmcall", func(h *record.Header) any { return &h.Format }, true},
+	{"state", func(h *record.Header) any { return &h.State }, true},
+	{"entries", func(h *record.Header) any { return &h.Entries }, true},
+	{"started", func(h *record.Header) any { return &h.Started }, false},
+	{"ended", func(h *record.Header) any { return &h.Ended }, false},
+	{"technician", func(h *record.Header) any { return &h.Technician }, false},
+	{"client", func(h *record.Header) any { return &h.Client }, false},
+	{"site", func(h *record.Header) any { return &h.Site }, false},
+	{"unit", func(h *record.Header) any { return &h.Unit }, false},
+	{"model", func(h *record.Header) any { return &h.Model }, false},
+	{"serial", func(h *record.Header) any { return &h.Serial }, false},
+	{"machine", func(h *record.Header) any { return &h.Machine }, false},
+	{"complaint", func(h *record.Header) any { return &h.Complaint }, false},
+	{"kind", func(h *record.Header) any { return &h.Kind }, false},
+	{"cause", func(h *record.Header) any { return &h.Cause }, false},
+	{"result", func(h *record.Header) any { return &h.Result }, false},
+	{"minutes", func(h *record.Header) any { return &h.Minutes }, false},
+	{"cost", func(h *record.Header) any { return &h.Cost }, false},
+	{"missing", func(h *record.Header) any { return &h.Missing }, false},
+	{"unsafe", func(h *record.Header) any { return &h.Unsafe }, false},
+	{"parts", func(h *record.Header) any { return &h.Parts }, false},
+	{"ohms", func(h *record.Header) any { return &h.Ohms }, false},
+	{"redacted", func(h *record.Header) any { return &h.Redacted }, false},
+	{"log-sha256", func(h *record.Header) any { return &h.SHA256 }, false},
+}
+
+var fieldByKey = func() map[string]*field {
+	m := make(map[string]*field, len(fields))
+	for i := range fields {
+		m[fields[i].key] = &fields[i]
+	}
+	return m
+}()
+
+func writeHeader(b *strings.Builder, h *record.Header) {
+	b.WriteString("---\n")
+	for _, f := range fields {
+		v := reflect.ValueOf(f.at(h)).Elem()
+		if v.IsZero() && !f.always {
+			continue
+		}
+		b.WriteString(f.key + ": ")
+		switch x := v.Interface().(type) {
+		case string:
+			b.WriteString(quote(x))
+		case []string:
+			parts := make([]string, len(x))
+			for i, s := range x {
+				parts[i] = quote(s)
+			}
+			b.WriteString("[" + strings.Join(parts, ", ") + "]")
+		default:
+			fmt.Fprint(b, x)
+		}
+		b.WriteByte('\n')
+	}
+	b.WriteString("---\n")
+}
+
+// quote writes a JSON text without the escapes that JSON adds for HTML.
+func quote(s string) string {
+	var b strings.Builder
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(s); err != nil {
+		return strconv.Quote(s)
+	}
+	return strings.TrimSuffix(b.String(), "\n")
+}
+
+// readHeader reads the front matter's lines. Unknown keys are left alone: a
+// later program may have written them.
+func readHeader(lines []string) (record.Header, error) {
+	var h record.Header
+	for i, line := range lines {
+		key, value, ok := strings.Cut(line, ":")
+		if !ok {
+			if strings.TrimSpace(line) == "" || strings.HasPrefix(line, "#") {
+				continue
+			}
+			return h, fmt.Errorf("line %d of the front matter is not `key: value`", i+2)
+		}
+		f := fieldByKey[key]
+		if f == nil {
+			continue
+		}
+		if err := json.Unmarshal([]byte(strings.TrimSpace(value)), f.at(&h)); err != nil {
+			return h, fmt.Errorf("line %d of the front matter: %s has a value that cannot be read", i+2, key)
+		}
+	}
+	return h, nil
+}

@@ -1,0 +1,311 @@
+package page
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	"ohmcall/notebook/record"
+)
+
+const (
+	logHeading = "## Log"
+	logFence   = "```ohmcall"
+	fenceEnd   = "```"
+	beginMark  = "[ohmcall-begin]: #"
+	endMark    = "[ohmcall-end]: #"
+)
+
+// ErrForeign is returned for a file that is not a call notebook.
+var ErrForeign = errors.New("not a call notebook: it does not start with ohmcall's front matter")
+
+// NewerError is returned for a file of a format that this program does not
+// know yet.
+type NewerError struct{ Format int }
+
+func (e *NewerError) Error() string {
+	return fmt.Sprintf("the notebook is of format %d, this program knows %d; open it with a newer ohmcall", e.Format, record.Format)
+}
+
+// Entry is a log entry as it stands in the file.
+type Entry struct {
+	N     int
+	At    time.Time
+	Line  string
+	Reply []string
+	Row   int // the file's line on which it stands, from 1
+	Col   int // the column at which the typed text starts, in runes
+}
+
+// Section is one derived part of the page.
+type Section struct {
+	ID     string
+	Body   string
+	Edited bool // its text is not what its end mark vouches for
+	Row    int
+}
+
+// File is a notebook as read, nothing in it applied.
+type File struct {
+	Header   record.Header
+	Title    string
+	Sections []Section
+	// Remarks are what people wrote between the sections, by the ID of the
+	// section before; "" is the place before the first.
+	Remarks map[string]string
+	Entries []Entry
+	// Stray are lines in the log that are neither entry nor reply.
+	Stray []string
+	// Torn is an entry that a crash cut off before its end; it never counted.
+	Torn   string
+	Closed bool   // the log's fence is closed
+	LogRow int    // the file's line on which the log's text starts
+	SHA256 string // of the log's text as it stands
+	// Clean is false when the tail must be mended before anything is appended.
+	Clean bool
+	// Faults are things that should not be in a notebook of ours.
+	Faults []Fault
+}
+
+// Fault is something wrong at a place in the file.
+type Fault struct {
+	Row, Col int
+	Text     string
+}
+
+// Sum is the digest of a log's text.
+func Sum(log []byte) string {
+	s := sha256.Sum256(log)
+	return hex.EncodeToString(s[:])
+}
+
+// Head reads only the front matter and finds the log's text, for programs
+// that go through many files. Closed tells whether the log's fence is closed.
+func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {
+	h, body, err := front(content)
+	if err != nil {
+		return h, nil, false, err
+	}
+	start := findLog(body)
+	if start < 0 {
+		return h, nil, false, errors.New("the notebook has no log")
+	}
+	log = body[start:]
+	if i := bytes.Index(log, []byte("\n"+fenceEnd+"\n")); i >= 0 {
+		return h, log[:i+1], true, nil
+	}
+	if bytes.HasPrefix(log, []byte(fenceEnd+"\n")) {
+		return h, log[:0], true, nil
+	}
+	return h, log, false, nil
+}
+
+func front(content []byte) (record.Header, []byte, error) {
+	content = bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
+	rest, ok := bytes.CutPrefix(content, []byte("---\n"))
+	if !ok {
+		return record.Header{}, nil, ErrForeign
+	}
+	end := bytes.Index(rest, []byte("\n---\n"))
+	if end < 0 || !bytes.HasPrefix(rest, []byte("ohmcall:")) {
+		return record.Header{}, nil, ErrForeign
+	}
+	h, err := readHeader(strings.Split(string(rest[:end]), "\n"))
+	if err == nil && h.Format > record.Format {
+		err = &NewerError{h.Format}
+	}
+	if err == nil && h.Format < 1 {
+		err = ErrForeign
+	}
+	return h, rest[end+5:], err
+}
+
+// findLog returns where the log's text starts, -1 when there is none.
+func findLog(body []byte) int {
+	mark := []byte("\n" + logHeading + "\n")
+	for from := 0; ; {
+		i := bytes.Index(body[from:], mark)
+		if i < 0 {
+			return -1
+		}
+		from += i + len(mark)
+		end := bytes.Index(body[from:], []byte(logFence+"\n"))
+		if end < 0 {
+			return -1
+		}
+		// Only blank lines and one paragraph of ours stand between.
+		if between := body[from : from+end]; bytes.Count(between, []byte("\n")) <= 6 && (end == 0 || body[from+end-1] == '\n') {
+			return from + end + len(logFence) + 1
+		}
+	}
+}
+
+// Read takes a notebook file apart. A torn tail is no error; a file that is
+// not a notebook, or of a newer format, is.
+func Read(content []byte) (*File, error) {
+	h, body, err := front(content)
+	if err != nil {
+		return nil, err
+	}
+	f := &File{Header: h, Remarks: map[string]string{}}
+	start := findLog(body)
+	if start < 0 {
+		return nil, errors.New("the notebook has no log")
+	}
+	bodyRow := 1 + bytes.Count(content[:len(content)-len(body)], []byte("\n"))
+	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])
+	f.readTop(top, bodyRow)
+	f.LogRow = bodyRow + bytes.Count(body[:start], []byte("\n"))
+	f.readLog(body[start:])
+	return f, nil
+}
+
+// readTop separates derived sections from what people wrote.
+func (f *File) readTop(top string, row int) {
+	var remark strings.Builder
+	last := ""
+	var open *Section
+	var text strings.Builder
+	keep := func() {
+		if s := strings.Trim(remark.String(), "\n"); s != "" {
+			if old := f.Remarks[last]; old != "" {
+				s = old + "\n\n" + s
+			}
+			f.Remarks[last] = s
+		}
+		remark.Reset()
+	}
+	lines := strings.SplitAfter(top, "\n")
+	for i, line := range lines {
+		bare := strings.TrimSuffix(line, "\n")
+		if id, ok := strings.CutPrefix(bare, beginMark); ok && open == nil {
+			keep()
+			open = &Section{ID: id, Row: row + i}
+			text.Reset()
+			continue
+		}
+		if rest, ok := strings.CutPrefix(bare, endMark); ok && open != nil && strings.HasPrefix(rest, open.ID+" ") {
+			open.Body = text.String()
+			open.Edited = strings.TrimPrefix(rest, open.ID+" ") != `"`+mark(open.Body)+`"`
+			f.Sections = append(f.Sections, *open)
+			last, open = open.ID, nil
+			continue
+		}
+		if open != nil {
+			text.WriteString(line)
+		} else {
+			remark.WriteString(line)
+		}
+	}
+	if open != nil {
+		// Somebody removed the end mark: all of it may be theirs.
+		open.Body, open.Edited = text.String(), true
+		f.Sections = append(f.Sections, *open)
+		last = open.ID
+	}
+	keep()
+}
+
+// mark is the short digest in a section's end mark.
+func mark(body string) string { return Sum([]byte(body))[:12] }
+
+// readLog takes the log's text apart.
+func (f *File) readLog(log []byte) {
+	f.Clean = true
+	end := len(log)
+	if i := bytes.Index(log, []byte("\n"+fenceEnd+"\n")); i >= 0 {
+		f.Closed, end = true, i+1
+	} else if bytes.HasPrefix(log, []byte(fenceEnd+"\n")) {
+		f.Closed, end = true, 0
+	}
+	if f.Closed {
+		after := string(log[end+len(fenceEnd)+1:])
+		if s := strings.Trim(after, "\n"); s != "" {
+			f.Remarks["log"] = s
+		}
+	}
+	text := log[:end]
+	f.SHA256 = Sum(text)
+	row := f.LogRow
+	for len(text) > 0 {
+		line := text
+		i := bytes.IndexByte(text, '\n')
+		if i >= 0 {
+			line = text[:i]
+			text = text[i+1:]
+		} else {
+			text = nil
+		}
+		f.logLine(string(line), row, i >= 0)
+		row++
+	}
+}
+
+func (f *File) logLine(line string, row int, whole bool) {
+	if !whole {
+		// A fence that a crash cut off closes nothing yet.
+		f.Clean = false
+		if strings.Trim(line, "`") != "" && !strings.HasPrefix(line, "#") {
+			f.Torn = line
+		}
+		return
+	}
+	if reply, ok := strings.CutPrefix(line, "#"); ok && len(f.Entries) > 0 {
+		e := &f.Entries[len(f.Entries)-1]
+		e.Reply = append(e.Reply, strings.TrimPrefix(reply, " "))
+		return
+	}
+	e, err := parseEntry(line)
+	if err != nil {
+		if strings.TrimSpace(line) != "" {
+			f.Stray = append(f.Stray, line)
+			f.Faults = append(f.Faults, Fault{row, 1, "neither an entry nor a reply: " + err.Error()})
+		}
+		f.Clean = false
+		return
+	}
+	if e.N != len(f.Entries)+1 {
+		f.Faults = append(f.Faults, Fault{row, 1, fmt.Sprintf("entry %d stands where entry %d is due", e.N, len(f.Entries)+1)})
+	}
+	e.Row = row
+	f.Entries = append(f.Entries, e)
+}
+
+// parseEntry reads `NUMBER TIME TEXT`.
+func parseEntry(line string) (Entry, error) {
+	number, rest, ok := strings.Cut(line, " ")
+	n, err := strconv.Atoi(number)
+	if !ok || err != nil || n < 1 || number[0] == '+' {
+		return Entry{}, errors.New("it does not start with a number")
+	}
+	stamp, text, ok := strings.Cut(rest, " ")
+	at, err := time.Parse(TimeLayout, stamp)
+	if !ok || err != nil {
+		return Entry{}, errors.New("no ISO 8601 time follows the number")
+	}
+	return Entry{N: n, At: at, Line: text, Col: len(number) + len(stamp) + 3}, nil
+}
+
+// TimeLayout is how times are written: ISO 8601 with offset, to the second.
+const TimeLayout = "2006-01-02T15:04:05-07:00"
+
+// AppendEntry writes one log entry with its reply.
+func AppendEntry(b []byte, n int, at time.Time, line string, reply []string) []byte {
+	b = strconv.AppendInt(b, int64(n), 10)
+	b = append(b, ' ')
+	b = at.AppendFormat(b, TimeLayout)
+	b = append(b, ' ')
+	b = append(b, line...)
+	b = append(b, '\n')
+	for _, r := range reply {
+		b = append(b, "# "...)
+		b = append(b, r...)
+		b = append(b, '\n')
+	}
+	return b
+}

@@ -1,0 +1,98 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/rivo/uniseg"
+)
+
+// Escape makes text from people inert in Markdown: it can become no markup,
+// HTML, table cell, link or heading, and shows as it was typed. The text
+// holds no line breaks and no controls; script.Clean has seen to that.
+func Escape(s string) string {
+	if !strings.ContainsAny(s, "\\`*_{}[]<>#|~&$@:-+=.)!w") {
+		return s
+	}
+	var b strings.Builder
+	b.Grow(len(s) + 8)
+	for i := 0; i < len(s); i++ {
+		c := s[i]
+		switch c {
+		case '\\', '`', '*', '_', '[', ']', '<', '>', '|', '~', '&', '$', '@':
+			b.WriteByte('\\')
+		case '#', '-', '+', '=':
+			if i == 0 {
+				b.WriteByte('\\')
+			}
+		case '.', ')':
+			if leadingNumber(s[:i]) || c == '.' && strings.HasSuffix(strings.ToLower(s[:i]), "www") {
+				b.WriteByte('\\')
+			}
+		case ':':
+			if strings.HasPrefix(s[i:], "://") || schemeBefore(s[:i]) {
+				b.WriteByte('\\')
+			}
+		}
+		b.WriteByte(c)
+	}
+	return b.String()
+}
+
+// leadingNumber tells a text that would begin an ordered list.
+func leadingNumber(s string) bool {
+	return s != "" && len(s) <= 9 && strings.Trim(s, "0123456789") == ""
+}
+
+// schemeBefore tells the schemes that become links without slashes.
+func schemeBefore(s string) bool {
+	l := strings.ToLower(s)
+	return strings.HasSuffix(l, "mailto") || strings.HasSuffix(l, "xmpp")
+}
+
+// Width is how many columns a text takes on a screen.
+func Width(s string) int { return uniseg.StringWidth(s) }
+
+// writeTable writes a GFM table whose columns align in the source too. Cells
+// are escaped here.
+func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int) {
+	cells := make([][]string, 0, len(rows)+1)
+	widths := make([]int, len(head))
+	for _, row := range append([][]string{head}, rows...) {
+		line := make([]string, len(head))
+		for i := range head {
+			if i < len(row) {
+				line[i] = Escape(row[i])
+			}
+			widths[i] = max(widths[i], Width(line[i]), 3)
+		}
+		cells = append(cells, line)
+	}
+	isRight := make([]bool, len(head))
+	for _, i := range right {
+		isRight[i] = true
+	}
+	for n, line := range cells {
+		for i, c := range line {
+			b.WriteString("| ")
+			pad := strings.Repeat(" ", widths[i]-Width(c))
+			if isRight[i] {
+				b.WriteString(pad + c)
+			} else {
+				b.WriteString(c + pad)
+			}
+			b.WriteByte(' ')
+		}
+		b.WriteString("|\n")
+		if n > 0 {
+			continue
+		}
+		for i := range line {
+			if isRight[i] {
+				b.WriteString("| " + strings.Repeat("-", widths[i]-1) + ": ")
+			} else {
+				b.WriteString("| " + strings.Repeat("-", widths[i]) + " ")
+			}
+		}
+		b.WriteString("|\n")
+	}
+}

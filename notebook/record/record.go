@@ -1,0 +1,192 @@
+// Package record is what a call amounts to, as plain data: every page,
+// table and export is drawn from it. It decides nothing.
+package record
+
+import "time"
+
+// Format is the version of the notebook file that this program writes.
+const Format = 1
+
+// Header is what a program indexes a call by; it stands in the file's front
+// matter.
+type Header struct {
+	Format     int
+	State      string // "open" or "closed"
+	Entries    int    // how many log entries the part above the log rests on
+	Started    string // ISO 8601, "" before the first entry
+	Ended      string // ISO 8601 of the last entry
+	Technician string
+	Client     string
+	Site       string
+	Unit       string
+	Model      string
+	Serial     string
+	Machine    string // model on the plate of the machine judged, the compressor as a rule
+	Complaint  string
+	Kind       string // complaint code, see calc/cause
+	Cause      string // name of the cause found, "" when none is supported alone
+	Result     string // "proved", "not proved", "unsafe" or "no repair"
+	Minutes    int
+	Cost       float64
+	Missing    []string
+	Unsafe     []string
+	Parts      []string // "2 x start device"
+	Ohms       []string // "common-run 2.5", ohms between roles, settled only
+	Redacted   bool
+	SHA256     string // of the log's text, when closed
+}
+
+// Fact is one labelled sentence.
+type Fact struct{ Label, Text string }
+
+// Note is a sentence with the entry and the source it rests on.
+type Note struct {
+	Entry  int
+	Text   string
+	Source string
+}
+
+// Pin is one terminal of a machine.
+type Pin struct {
+	Name, Role string
+	Case       string // ohms to the case as shown, "" when not read
+}
+
+// Pair is the reading between two pins that counts.
+type Pair struct {
+	A, B, Ohms string
+}
+
+// Machine is one machine whose pins were read.
+type Machine struct {
+	Name    string
+	State   string
+	Settled bool
+	Pins    []Pin
+	Pairs   []Pair
+	Notes   []string
+}
+
+// Reading is one line of evidence.
+type Reading struct {
+	Entry     int
+	At        time.Time
+	Kind      string // the command word
+	Of        string // the machine, for readings between its pins
+	A, B      string // points; B may be empty
+	Value     float64
+	Unit      string // UCUM
+	U         float64
+	Over      bool
+	Shown     string // value as shown, with unit
+	Condition string
+	Struck    string // the reason, "" when it counts
+}
+
+// Verdict is one judgement.
+type Verdict struct {
+	Subject, Word, Text, Limit, Source string
+	Margin                             string
+	Also                               []string
+	Entries                            []int
+}
+
+// Sum is one expression and its value.
+type Sum struct {
+	Entry                int
+	Text, Value, Meaning string
+	Number               float64
+	Unit                 string
+	U                    float64
+	Met                  string // "met", "not met" for an expectation, else ""
+	Struck               string
+}
+
+// Cause is one possible cause and where it stands.
+type Cause struct {
+	Code, Name, State string
+	For, Against      []int
+	Fix               string
+}
+
+// Work is something done or written down.
+type Work struct {
+	Entry  int
+	At     time.Time
+	Kind   string // did, safe, saw, note
+	Text   string
+	Struck string
+}
+
+// Part is a part used.
+type Part struct {
+	Entry  int
+	Name   string
+	Count  float64
+	Price  float64 // of one
+	Priced bool
+	Struck string
+}
+
+// Wire is one wire of a part and where it goes.
+type Wire struct {
+	Entry          int
+	Wire, Role, At string
+	Note           string
+}
+
+// Point is one timed temperature of a curve.
+type Point struct {
+	Minutes float64
+	Celsius float64
+	Entry   int
+}
+
+// Curve is the course of one temperature after the repair.
+type Curve struct {
+	Place   string
+	Unit    string // "C" or "F", as shown
+	Points  []Point
+	Target  float64 // °C
+	Verdict string
+	Reason  string
+	Fit     *Fit
+	Plot    []string // plain text
+}
+
+// Fit is a curve's exponential.
+type Fit struct {
+	Final, Start, Tau float64 // °C, °C, minutes
+}
+
+// Entry is one line of the log with the reply that was given.
+type Entry struct {
+	N      int
+	At     time.Time
+	Line   string
+	Kind   string
+	Reply  []string
+	Struck string
+}
+
+// Record is a whole call.
+type Record struct {
+	Header   Header
+	Outcome  []Fact
+	Identity []Fact
+	Alerts   []string
+	Cautions []Note
+	Machines []Machine
+	Wiring   []Wire
+	Readings []Reading
+	Verdicts []Verdict
+	Sums     []Sum
+	Causes   []Cause
+	Next     string
+	Work     []Work
+	Parts    []Part
+	Proof    []Fact
+	Curves   []Curve
+	Missing  []string
+	Log      []Entry
+}
