@@ -1,0 +1,130 @@
+package judge
+
+import (
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// contactOhms is what a closed contact stays under, leads and all.
+const contactOhms = 1.0
+
+// State is the condition in which a part was read.
+type State string
+
+// The conditions. The empty one means that nobody said.
+const (
+	Cold State = "cold"
+	Hot  State = "hot"
+)
+
+// PTCIn is a solid-state start device read across its disc.
+type PTCIn struct {
+	Name  string
+	Ohms  measure.Value
+	State State
+	Volts float64 // of the machine, 0 when not known
+}
+
+// PTC judges a start device whose resistance jumps when it warms. The
+// typical ranges condemn nothing; an open disc that is cold does.
+func PTC(in PTCIn) verdict.Verdict {
+	subject := named("PTC start device", in.Name)
+	if in.State == Hot {
+		return ptcHot(subject, in)
+	}
+	w, source := window{3, 20}, "refrigerator service manual, starting device (3 to 10 Ω at 70 to 80 °F); to 20 Ω common practice"
+	if in.Volts > 150 {
+		w, source = window{3, 100}, commonPractice+" (devices for 208 to 240 V read more)"
+	}
+	out := begin(subject, in.Ohms, w, "Ω", source)
+	out.Caution = []string{caution.ProveDead, caution.Capacitor}
+	switch {
+	case in.Ohms.Over && in.State == Cold:
+		out.Word, out.Text = verdict.Failed, "open when cold: the disc is broken or burnt off"
+	case in.Ohms.Over:
+		out.Word, out.Text = verdict.Suspect, "open: let it cool to room temperature for some minutes and repeat"
+	case in.Ohms.Hi < contactOhms && in.State == Cold:
+		out.Word, out.Text = verdict.Failed, "near zero ohms: shorted, it would hold the start winding in"
+	default:
+		out.Word = w.advisoryWord(in.Ohms)
+		switch w.place(in.Ohms) {
+		case inside:
+			out.Text = ohms(in.Ohms.X) + " is typical of a cold device"
+		case above:
+			out.Text = ohms(in.Ohms.X) + " is high for a cold device: let it cool, repeat, and see its data sheet"
+		case below:
+			out.Text = ohms(in.Ohms.X) + " is low for a start device: see its data sheet"
+		default:
+			out.Text = ohms(in.Ohms.X) + " is at the edge of the typical range: see its data sheet"
+		}
+	}
+	out.Fact = deviceFact(out.Word)
+	return out
+}
+
+func ptcHot(subject string, in PTCIn) verdict.Verdict {
+	w := atLeast(1000)
+	out := begin(subject+" hot", in.Ohms, w, "Ω", commonPractice)
+	out.Caution = []string{caution.ProveDead, caution.HotMoving}
+	switch {
+	case in.Ohms.Over || w.place(in.Ohms) == inside:
+		out.Word, out.Text = verdict.Sound, "high while hot, as it must be; now read it cold"
+	case w.place(in.Ohms) == below && in.Ohms.Hi < 100:
+		out.Word, out.Text = verdict.Suspect, "low though hot: it may not switch off; make sure it was at working heat and repeat"
+	default:
+		out.Word, out.Text = verdict.CannotTell, "between cold and hot: it cools as you read; read it cold"
+	}
+	if out.Word == verdict.Suspect {
+		out.Fact = deviceFact(out.Word)
+	}
+	return out
+}
+
+// OverloadIn is an overload protector read across its two terminals.
+type OverloadIn struct {
+	Name  string
+	Ohms  measure.Value
+	State State // of the protector and the shell it sits on
+}
+
+// Overload judges the continuity of an external overload protector.
+func Overload(in OverloadIn) verdict.Verdict {
+	w := atMost(contactOhms)
+	out := begin(named("overload", in.Name), in.Ohms, w, "Ω", commonPractice)
+	out.Caution = []string{caution.ProveDead, caution.ProtectorStays}
+	switch {
+	case in.Ohms.Over && in.State == Cold:
+		out.Word, out.Fact = verdict.Failed, []string{"overload-open"}
+		out.Text = "open when cold: replace it with the same part"
+	case in.Ohms.Over && in.State == Hot:
+		out.Word, out.Fact = verdict.CannotTell, []string{"overload-open"}
+		out.Text = "open while hot is its work: let it cool below 49 °C, which can take hours, and repeat"
+		out.Source = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+	case in.Ohms.Over:
+		out.Word, out.Fact = verdict.Suspect, []string{"overload-open"}
+		out.Text = "open: let it cool below 49 °C and repeat; open when cold is failed"
+	case w.place(in.Ohms) == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"overload-closed"}
+		out.Text = "closed"
+	default:
+		out.Word = w.advisoryWord(in.Ohms)
+		out.Text = ohms(in.Ohms.X) + " across it: short the probes and repeat; a closed one reads near zero"
+		if in.Ohms.Hi < 20*contactOhms {
+			out.Fact = []string{"overload-closed"}
+		}
+	}
+	return out
+}
+
+func deviceFact(w verdict.Word) []string {
+	switch w {
+	case verdict.Sound:
+		return []string{"start-device-sound"}
+	case verdict.Failed:
+		return []string{"start-device-failed"}
+	case verdict.Suspect:
+		return []string{"start-device-suspect"}
+	}
+	return nil
+}

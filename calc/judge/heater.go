@@ -1,0 +1,165 @@
+package judge
+
+import (
+	"fmt"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// Series says what else lay in the path that was read.
+type Series string
+
+// What may stand in series with a heater. The empty Series means that
+// nobody said.
+const (
+	Alone          Series = "alone"      // across the element itself
+	WithThermostat Series = "thermostat" // a thermostat or thermal fuse in the path
+)
+
+// HeaterIn is an element with the values of its plate.
+type HeaterIn struct {
+	Name      string
+	Ohms      measure.Value
+	Watts     float64 // at Volts
+	Volts     float64
+	Hot       bool    // read at working heat; otherwise cold
+	Tolerance float64 // percent of the resistance; 0 takes the power-input limits
+	Series    Series
+}
+
+// ColdShare is how much of the hot resistance a cold metal-sheathed element
+// may show at least; nickel-chrome rises by some percent (common practice).
+const ColdShare = 0.85
+
+// partlyShorted is the share of the lowest resistance below which turns must
+// be missing, whatever the alloy of a sheathed element.
+const partlyShorted = 0.5
+
+// Heater judges an element against the resistance of its plate, V²/P.
+func Heater(in HeaterIn) verdict.Verdict {
+	subject := named("heater", in.Name)
+	if in.Ohms.Over {
+		return heaterOpen(subject, in)
+	}
+	if in.Watts <= 0 || in.Volts <= 0 {
+		return cannot(subject, "plate watts and volts are needed to judge it", in.Ohms)
+	}
+	w, source := heaterWindow(in)
+	if !in.Hot {
+		w.lo *= ColdShare
+		source += "; read cold, down to 15 % lower (" + commonPractice + ")"
+	}
+	out := begin(subject, in.Ohms, w, "Ω", source)
+	out.Caution = []string{caution.ProveDead, caution.HotMoving}
+	expect := ohms(in.Volts * in.Volts / in.Watts)
+	x := ohms(in.Ohms.X)
+	if slip := powerOfTen(in.Ohms, w); slip != "" {
+		out.Word, out.Text, out.Fact = verdict.Suspect, slip, []string{"heater-suspect"}
+		return out
+	}
+	switch w.place(in.Ohms) {
+	case inside:
+		out.Word, out.Fact = verdict.Sound, []string{"heater-sound"}
+		out.Text = fmt.Sprintf("%s agrees with the plate's %s hot", x, expect)
+	case above:
+		out.Word, out.Fact = verdict.Failed, []string{"heater-failed"}
+		out.Text = fmt.Sprintf("%s is too high for the plate's %s hot: part of it is open or a joint is bad", x, expect)
+		if in.Series != Alone {
+			out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
+			out.Text = fmt.Sprintf("%s is too high for the plate's %s hot: read across the element alone", x, expect)
+		}
+	case below:
+		out.Word, out.Fact = verdict.Failed, []string{"heater-failed"}
+		out.Text = fmt.Sprintf("%s is too low for the plate's %s hot: turns are shorted or a load is in parallel", x, expect)
+		if !in.Hot && in.Ohms.Hi >= w.lo*partlyShorted {
+			out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
+			out.Text = fmt.Sprintf("%s is low for the plate's %s even cold: lift one wire and repeat", x, expect)
+		}
+	default:
+		out.Word = w.straddleWord(in.Ohms)
+		out.Text = fmt.Sprintf("%s is too near the limit for the plate's %s hot: read again on a lower range", x, expect)
+		if out.Word == verdict.Suspect {
+			out.Fact = []string{"heater-suspect"}
+		}
+	}
+	return out
+}
+
+func heaterOpen(subject string, in HeaterIn) verdict.Verdict {
+	out := verdict.Verdict{Subject: subject, Entries: entries(in.Ohms), Source: commonPractice,
+		Limit: "finite", Caution: []string{caution.ProveDead, caution.HotMoving}}
+	switch in.Series {
+	case Alone:
+		out.Word, out.Fact = verdict.Failed, []string{"heater-open"}
+		out.Text = "open across the element itself: burnt out"
+	case WithThermostat:
+		out.Word = verdict.CannotTell
+		out.Text = "an open thermostat or fuse in series reads the same: read across the element alone"
+	default:
+		out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
+		out.Text = "open: the element, or a thermostat or fuse in series; read across the element alone"
+	}
+	return out
+}
+
+// heaterWindow is the hot resistance that the plate allows.
+func heaterWindow(in HeaterIn) (window, string) {
+	r := in.Volts * in.Volts / in.Watts
+	if in.Tolerance > 0 {
+		return around(r, in.Tolerance), fmt.Sprintf("plate, ±%s %% as given", num(in.Tolerance))
+	}
+	lo, hi := heatingPowerLimits(in.Watts)
+	return window{in.Volts * in.Volts / hi, in.Volts * in.Volts / lo}, powerSource
+}
+
+const powerSource = "IEC 60335-1 cl. 10.1 Table 1 (from memory)"
+
+// heatingPowerLimits are the deviations of power input that a heating
+// appliance may show. Up to 25 W only the upper one is fixed; the lower is
+// taken alike.
+func heatingPowerLimits(watts float64) (lo, hi float64) {
+	switch {
+	case watts <= 25:
+		return watts * 0.8, watts * 1.2
+	case watts <= 200:
+		return watts * 0.9, watts * 1.1
+	}
+	return watts * 0.9, watts + max(watts*0.05, 20)
+}
+
+// SwitchIn is a thermostat, thermal fuse, door switch or other contact.
+type SwitchIn struct {
+	Name string
+	Ohms measure.Value
+	Want string // "closed", "open", or "" when nobody said
+}
+
+// Thermostat says whether a thermostat's contact is closed, and judges that
+// when it is known what it should be.
+func Thermostat(in SwitchIn) verdict.Verdict {
+	w := atMost(contactOhms)
+	out := begin(named("thermostat", in.Name), in.Ohms, w, "Ω", commonPractice)
+	out.Caution = []string{caution.ProveDead, caution.ProtectorStays}
+	is := ""
+	switch {
+	case in.Ohms.Over:
+		is = "open"
+	case w.place(in.Ohms) == inside:
+		is = "closed"
+	}
+	switch {
+	case is == "":
+		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across the contact: short the probes, repeat, else burnt"
+		return out
+	case in.Want == "":
+		out.Word, out.Text = verdict.CannotTell, is+"; compare with its marked temperatures to know whether it should be"
+	case in.Want == is:
+		out.Word, out.Text = verdict.Sound, is+", as it must be"
+	default:
+		out.Word, out.Text = verdict.Failed, is+" where it must be "+in.Want
+	}
+	out.Fact = []string{"thermostat-" + is}
+	return out
+}

@@ -1,0 +1,124 @@
+// Package judge says what one reading of a part is worth: sound, suspect,
+// failed or cannot tell, with the limit, its source and the margin.
+//
+// The rule is the same everywhere. A reading is sound when the whole of its
+// guaranteed bounds lies inside the limit, and failed when the whole lies
+// outside. When the bounds straddle the limit it is suspect if the reading
+// itself is outside and cannot be told if the reading itself is inside; the
+// text then says what would settle it. A limit that is only a typical range
+// (common practice) condemns nothing: outside it a reading is suspect.
+//
+// The package knows neither pins, notebooks nor the order of entries, and it
+// does not judge windings. Every text is one sentence.
+package judge
+
+import (
+	"math"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// commonPractice is the source of a trade fact that nobody published.
+const commonPractice = "common practice"
+
+// place says where the bounds of a reading lie with respect to a limit.
+type place int
+
+const (
+	inside    place = iota // wholly inside
+	straddles              // across the limit
+	below                  // wholly below the lower end
+	above                  // wholly above the upper end
+)
+
+// window is a limit with two ends; an infinite end is no end.
+type window struct{ lo, hi float64 }
+
+// atLeast is the window without an upper end, atMost that without a lower.
+func atLeast(lo float64) window { return window{lo, math.Inf(1)} }
+func atMost(hi float64) window  { return window{math.Inf(-1), hi} }
+
+// around is the window of tol percent on either side of x.
+func around(x, tol float64) window {
+	return window{x * (1 - tol/100), x * (1 + tol/100)}
+}
+
+// scaled multiplies both ends by the positive factor k.
+func (w window) scaled(k float64) window { return window{w.lo * k, w.hi * k} }
+
+// place finds v, which is finite, in the window.
+func (w window) place(v measure.Value) place {
+	switch {
+	case v.Lo >= w.lo && v.Hi <= w.hi:
+		return inside
+	case v.Hi < w.lo:
+		return below
+	case v.Lo > w.hi:
+		return above
+	}
+	return straddles
+}
+
+// holds reports whether the reading itself, its doubt aside, is inside.
+func (w window) holds(x float64) bool { return x >= w.lo && x <= w.hi }
+
+// margin is the distance from v to the nearer end in half-widths of v,
+// negative outside; it is not judged for a value without doubt.
+func (w window) margin(v measure.Value) (float64, bool) {
+	half := v.Half()
+	d := math.Min(v.X-w.lo, w.hi-v.X)
+	if v.Over || half <= 0 || math.IsInf(d, 0) || math.IsNaN(d) {
+		return 0, false
+	}
+	return d / half, true
+}
+
+// word applies the rule of the package to a hard limit.
+func (w window) word(v measure.Value) verdict.Word {
+	switch w.place(v) {
+	case inside:
+		return verdict.Sound
+	case below, above:
+		return verdict.Failed
+	}
+	return w.straddleWord(v)
+}
+
+func (w window) straddleWord(v measure.Value) verdict.Word {
+	if w.holds(v.X) {
+		return verdict.CannotTell
+	}
+	return verdict.Suspect
+}
+
+// advisoryWord applies it to a typical range, which condemns nothing.
+func (w window) advisoryWord(v measure.Value) verdict.Word {
+	if word := w.word(v); word != verdict.Failed {
+		return word
+	}
+	return verdict.Suspect
+}
+
+// begin makes a verdict with what every judgement of v against w carries.
+func begin(subject string, v measure.Value, w window, unit, source string) verdict.Verdict {
+	out := verdict.Verdict{Subject: subject, Limit: w.text(unit), Source: source}
+	out.Margin, out.Judged = w.margin(v)
+	out.Entries = entries(v)
+	return out
+}
+
+// entries lists the notebook entries of the values, each once, in order.
+func entries(vs ...measure.Value) []int {
+	var out []int
+	for _, v := range vs {
+		known := v.Entry == 0
+		for _, e := range out {
+			known = known || e == v.Entry
+		}
+		if !known {
+			out = append(out, v.Entry)
+		}
+	}
+	return out
+}

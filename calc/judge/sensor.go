@@ -1,0 +1,152 @@
+package judge
+
+import (
+	"fmt"
+	"math"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+const kelvin = 273.15
+
+// Tolerances in percent of the resistance that are used when the sensor's
+// data give none (common practice). Beta alone misses a published curve by
+// 4 % at 0 °C, so it is allowed more than a table.
+const (
+	DefaultTableTolerance = 5.0
+	DefaultBetaTolerance  = 10.0
+)
+
+// NTCIn is a thermistor held at a known temperature: in ice water, or beside
+// a thermometer. Either Table or R25 with Beta describes the part.
+type NTCIn struct {
+	Name      string
+	Ohms      measure.Value
+	Celsius   measure.Value
+	R25       float64
+	Beta      float64
+	Table     Table
+	Tolerance float64 // percent of the resistance, 0 for the default
+}
+
+// NTC judges a thermistor against its table or its beta.
+func NTC(in NTCIn) verdict.Verdict {
+	subject := named("NTC sensor", in.Name)
+	curve, tol, source := in.curve()
+	if curve == nil {
+		return cannot(subject, "a table, or R25 and beta, is needed to judge it", in.Ohms, in.Celsius)
+	}
+	cold, okCold := curve(in.Celsius.Lo)
+	hot, okHot := curve(in.Celsius.Hi)
+	if in.Celsius.Over || !okCold || !okHot {
+		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
+	}
+	if cold < hot {
+		cold, hot = hot, cold
+	}
+	w := window{hot * (1 - tol/100), cold * (1 + tol/100)}
+	return sensor(subject, in.Ohms, in.Celsius, w, fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+}
+
+// curve is the resistance at a temperature, false where it is not defined.
+func (in NTCIn) curve() (f func(c float64) (float64, bool), tol float64, source string) {
+	tol = in.Tolerance
+	switch {
+	case len(in.Table.points) > 1:
+		if tol <= 0 {
+			tol = DefaultTableTolerance
+		}
+		return in.Table.Ohms, tol, "the sensor's own table"
+	case in.R25 > 0 && in.Beta > 0:
+		if tol <= 0 {
+			tol = DefaultBetaTolerance
+		}
+		return func(c float64) (float64, bool) {
+			return BetaOhms(in.R25, in.Beta, c), c > -kelvin
+		}, tol, "IEC 60539-1, beta equation"
+	}
+	return nil, 0, ""
+}
+
+// BetaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C.
+func BetaOhms(r25, beta, c float64) float64 {
+	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
+}
+
+// PlatinumIn is a platinum sensor of R0 ohms at 0 °C, of tolerance class
+// "A" or "B"; an empty class is B.
+type PlatinumIn struct {
+	Name    string
+	Ohms    measure.Value
+	Celsius measure.Value
+	R0      float64
+	Class   string
+}
+
+// Coefficients of IEC 60751 and the range in which they hold.
+const (
+	ptA, ptB, ptC  = 3.9083e-3, -5.775e-7, -4.183e-12
+	ptCold, ptWarm = -200.0, 850.0
+)
+
+// PlatinumOhms is the resistance at c °C, -200 to 850 °C.
+func PlatinumOhms(r0, c float64) float64 {
+	r := 1 + ptA*c + ptB*c*c
+	if c < 0 {
+		r += ptC * (c - 100) * c * c * c
+	}
+	return r0 * r
+}
+
+// Platinum judges a platinum sensor by its class of IEC 60751.
+func Platinum(in PlatinumIn) verdict.Verdict {
+	subject := named("platinum sensor", in.Name)
+	fixed, slope, class := 0.30, 0.005, "B"
+	if in.Class == "A" {
+		fixed, slope, class = 0.15, 0.002, "A"
+	}
+	t := in.Celsius
+	if in.R0 <= 0 || in.Class != "" && in.Class != class || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
+		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
+	}
+	lo := t.Lo - fixed - slope*math.Abs(t.Lo)
+	hi := t.Hi + fixed + slope*math.Abs(t.Hi)
+	w := window{PlatinumOhms(in.R0, lo), PlatinumOhms(in.R0, hi)}
+	return sensor(subject, in.Ohms, t, w, "IEC 60751, class "+class)
+}
+
+// sensor judges any resistance sensor against the window at a temperature.
+func sensor(subject string, v, celsius measure.Value, w window, source string) verdict.Verdict {
+	out := begin(subject, v, w, "Ω", source)
+	out.Entries = entries(v, celsius)
+	out.Caution = []string{caution.ProveDead}
+	at := num(celsius.X) + " °C"
+	switch {
+	case v.Over:
+		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
+		out.Text = "open: the sensor, its lead or its plug; read at the sensor itself"
+		return out
+	case v.Hi < w.lo/100 && powerOfTen(v, w) == "":
+		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
+		out.Text = "near zero ohms: the sensor or its lead is shorted"
+		return out
+	}
+	if slip := powerOfTen(v, w); slip != "" {
+		out.Word, out.Text, out.Fact = verdict.Suspect, slip, []string{"sensor-suspect"}
+		return out
+	}
+	out.Word = w.word(v)
+	switch out.Word {
+	case verdict.Sound:
+		out.Text, out.Fact = ohms(v.X)+" is right at "+at, []string{"sensor-sound"}
+	case verdict.Failed:
+		out.Text, out.Fact = ohms(v.X)+" is wrong at "+at+", the limit is "+out.Limit, []string{"sensor-failed"}
+	case verdict.Suspect:
+		out.Text, out.Fact = ohms(v.X)+" is near the limit at "+at+": repeat in ice water", []string{"sensor-suspect"}
+	default:
+		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
+	}
+	return out
+}
