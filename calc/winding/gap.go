@@ -1,0 +1,88 @@
+package winding
+
+import (
+	"math"
+	"strconv"
+
+	"ohmcall/calc/measure"
+)
+
+// gapDetail is a Gap with the readings it comes from.
+type gapDetail struct {
+	*Gap
+	low, mid, high measure.Value
+	sum            measure.Value
+}
+
+// gap compares the two lower readings with the highest. A positive gap is what
+// one resistance in every pair leaves (each reading holds it once, the sum
+// twice); a negative one cannot come from leads.
+func (x three) gap() gapDetail {
+	v := x.values()
+	if v[0].X > v[1].X {
+		v[0], v[1] = v[1], v[0]
+	}
+	if v[1].X > v[2].X {
+		v[1], v[2] = v[2], v[1]
+	}
+	if v[0].X > v[1].X {
+		v[0], v[1] = v[1], v[0]
+	}
+	if n, ok := x.marked(); ok { // the marked start–run is the pair to add up to
+		v = [3]measure.Value{x.t.v(n.c, n.r), x.t.v(n.c, n.s), x.t.v(n.s, n.r)}
+	}
+	d := gapDetail{Gap: &Gap{}, low: v[0], mid: v[1], high: v[2], sum: v[0].Plus(v[1])}
+	d.Ohms = d.sum.X - d.high.X
+	d.Percent = math.Abs(d.Ohms) / d.high.X * 100
+	d.Tolerance = d.sum.Half() + d.high.Half()
+	d.Beyond = !d.sum.Agrees(d.high)
+	if d.Beyond && d.Ohms > 0 && d.sum.Lo-d.high.Hi <= leadsUpTo {
+		d.Lead = d.Ohms
+	}
+	return d
+}
+
+// gapNote says how the sum compares.
+func (x three) gapNote(g gapDetail) {
+	sum := bare(g.mid) + " + " + bare(g.low)
+	res := x.res
+	if math.Abs(g.Ohms) < 1e-9*g.high.X {
+		res.note(sum + " adds up to " + reads(g.high) + ".")
+		return
+	}
+	word := " exceeds "
+	if g.Ohms < 0 {
+		word = " falls short of "
+	}
+	text := sum + word + reads(g.high) + " by " + ohms(round3(math.Abs(g.Ohms))) + " (" + percent(g.Percent) + ")"
+	if !g.Beyond {
+		allows := "the meter allows"
+		if g.low.Rough || g.mid.Rough || g.high.Rough {
+			allows = "the meter and a rough reading allow"
+		}
+		res.note(text + ": within the " + rounded(g.Tolerance) + " that " + allows + "; it should match (common practice).")
+		return
+	}
+	res.note(text + "; the meter allows " + rounded(g.Tolerance) + ". It should match (common practice).")
+	switch {
+	case g.Lead > 0:
+		p := strconv.FormatFloat(math.Round(g.Lead*100)/100, 'g', -1, 64)
+		res.note("Probe leads of "+p+" Ω in every pair would explain it: short the probes, read them, enter `probes "+p+"`.",
+			"A protector with half of that in the common path would read so too.")
+	case g.Ohms > 0:
+		res.note("That is more than probe leads have (0.2 to 0.5 Ω): clean the pins, read again, suspect a slip or a bad contact.")
+	case x.in.Probes > 0 && g.high.Lo-g.sum.Hi <= x.in.Probes:
+		res.note("Leads cannot do this, but " + ohms(x.in.Probes) + " taken off for the probes may be too much: short them and read.")
+	default:
+		res.note("Leads cannot do this: suspect a bad contact on the highest pair, shorted turns or a slip; read all three again.")
+	}
+}
+
+// round3 keeps three significant digits.
+func round3(x float64) float64 {
+	if x == 0 {
+		return 0
+	}
+	scale := math.Pow(10, 2-math.Floor(math.Log10(math.Abs(x))))
+	return math.Round(x*scale) / scale
+}

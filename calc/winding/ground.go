@@ -1,0 +1,61 @@
+package winding
+
+import "slices"
+
+// judgeCase looks at the readings from pin to case. A ground fault outranks
+// every other state, because of what happens when the machine is energised.
+func judgeCase(t *table, res *Result) {
+	var grounded, clear []string
+	for i, c := range t.toCase {
+		switch {
+		case !c.known:
+		case !c.v.Over && c.v.X < GroundedBelow:
+			grounded = append(grounded, t.pins[i]+"–case "+reads(c.v))
+		default:
+			clear = append(clear, t.pins[i])
+		}
+		if c.known {
+			res.Proof = append(res.Proof, Reading{t.pins[i], Case, c.v})
+		}
+	}
+	switch {
+	case len(grounded) > 0:
+		text := []string{"Grounded: " + list(grounded, "and") + ". Never energise it.",
+			"Do not stand in line with its terminals: they can blow out."}
+		if res.State != Incomplete && res.State != Sound && len(res.Notes) > 0 {
+			text = append(text, "Besides: "+res.Notes[0])
+			res.Notes = res.Notes[1:]
+		}
+		res.Notes = append(text, res.Notes...)
+		res.State = Grounded
+		res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
+		res.fact(FactGrounded)
+		res.caution(CautionGrounded, CautionTerminals)
+	case len(clear) > 0:
+		res.note("No gross fault to the case at " + list(clear, "and") + "; an ohm-meter cannot prove insulation.")
+		if len(clear) == len(t.pins) {
+			res.fact(FactNoGround)
+		}
+	}
+}
+
+// wantCase asks for each pin to the case once the pairs are read and nothing
+// else has to come first.
+func wantCase(t *table, res *Result) {
+	if len(res.Wanted) > 0 || res.State == Incomplete || t.known == 0 {
+		return
+	}
+	var pins []string
+	for i, c := range t.toCase {
+		if !c.known {
+			res.Wanted = append(res.Wanted, Pair{t.pins[i], Case})
+			pins = append(pins, t.pins[i])
+		}
+	}
+	if len(pins) > 0 {
+		if res.Next == "" {
+			res.Next = "read " + list(pins, "and") + " to case"
+		}
+		res.note("Still wanted: " + list(pins, "and") + " to case.")
+	}
+}

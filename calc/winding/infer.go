@@ -1,0 +1,243 @@
+package winding
+
+import (
+	"slices"
+	"sort"
+
+	"ohmcall/calc/measure"
+)
+
+// Limits that are not the meter's.
+const (
+	// GroundedBelow is the resistance to the case, in ohms, below which even
+	// an ordinary ohm-meter proves a ground fault: "0.5 megohm condemnation
+	// limit", Megohm Values of Copeland Compressors, AE4-1294.
+	GroundedBelow = 0.5e6
+	// windingBelow bounds what can be a winding of a compressor, in ohms
+	// (common practice: windings read from under one to some hundred ohms).
+	windingBelow = 1000
+	// smallMotorBelow is the same for fans and small motors (common practice).
+	smallMotorBelow = 10000
+	// shortRatio is how many times a sound pair may exceed the one below it;
+	// start to run is usually 3 to 5 (common practice), so 8 is generous.
+	shortRatio = 8
+	// leadsUpTo is the most that a pair of probe leads usually has, in ohms:
+	// 0.2 to 0.5, Introduction to Digital Multimeter Accuracy.
+	leadsUpTo = 0.5
+	// nearlyEqual is the spread, as a share of the lowest, below which three
+	// readings can hardly be start, run and both in series: in series the
+	// highest would be twice the lowest or more (common practice).
+	nearlyEqual = 0.10
+)
+
+// Infer says which lead is which and what the readings amount to. The result
+// depends neither on the order of the readings of different pairs nor on the
+// order of the names within a pair.
+func Infer(in Input) Result {
+	res := Result{Roles: map[string]Role{}, State: Incomplete}
+	t := collect(in, &res)
+	m := readMarks(in.Marks, &res)
+	switch n := len(t.pins); {
+	case kilohms(t, in.Kind, &res):
+	case n < 3 && in.Leads != 2:
+		fewPins(t, m, &res)
+	case n == 2:
+		oneWinding(t, &res)
+	case n == 3 && in.Leads <= 3:
+		inferThree(t, m, in, &res)
+	default:
+		inferNetwork(t, m, in, &res)
+	}
+	judgeCase(t, &res)
+	wantCase(t, &res)
+	for _, r := range res.Repeats {
+		res.note("Read again: " + r.Pair.String() + " was " + reads(r.Was) + ", now " + reads(r.Now) +
+			": a jump beyond both limits; the latest counts.")
+	}
+	if in.Meter.Assumed && t.known > 0 {
+		res.note("Meter accuracy not declared: " + number(in.Meter.Percent) + " % and " +
+			number(in.Meter.Counts) + " counts assumed (common practice).")
+	}
+	return res
+}
+
+// cell is the latest reading of one pair.
+type cell struct {
+	v     measure.Value
+	known bool
+}
+
+// table holds the latest reading of each pair.
+type table struct {
+	pins   []string
+	at     []cell // len(pins) squared, symmetric
+	toCase []cell
+	known  int // pairs read, the case aside
+	open   int // of those, open
+}
+
+func (t *table) cell(i, j int) cell       { return t.at[i*len(t.pins)+j] }
+func (t *table) v(i, j int) measure.Value { return t.at[i*len(t.pins)+j].v }
+func (t *table) has(i, j int) bool        { return t.at[i*len(t.pins)+j].known }
+func (t *table) finite(i, j int) bool     { c := t.cell(i, j); return c.known && !c.v.Over }
+func (t *table) pair(i, j int) Pair       { return Pair{t.pins[min(i, j)], t.pins[max(i, j)]} }
+func (t *table) says(i, j int) string     { return t.pair(i, j).String() + " " + reads(t.v(i, j)) }
+func (t *table) reading(i, j int) Reading { p := t.pair(i, j); return Reading{p[0], p[1], t.v(i, j)} }
+func (t *table) index(pin string) int     { return slices.Index(t.pins, pin) }
+func (t *table) set(i, j int, c cell)     { t.at[i*len(t.pins)+j], t.at[j*len(t.pins)+i] = c, c }
+
+// collect sorts the pins, keeps the latest reading of each pair and finds the
+// repeats that jumped.
+func collect(in Input, res *Result) *table {
+	t := &table{}
+	add := func(pin string) {
+		if pin != "" && !isCase(pin) && !slices.Contains(t.pins, pin) {
+			t.pins = append(t.pins, pin)
+		}
+	}
+	for _, r := range in.Readings {
+		add(r.A)
+		add(r.B)
+	}
+	for _, m := range in.Marks {
+		add(m.Pin)
+	}
+	for _, p := range in.Pins {
+		add(p)
+	}
+	sort.Strings(t.pins)
+	n := len(t.pins)
+	t.at, t.toCase = make([]cell, n*n), make([]cell, n)
+	for _, r := range in.Readings {
+		i, j := t.index(r.A), t.index(r.B)
+		switch {
+		case i == j: // a pin to itself, or the case to itself
+			continue
+		case i < 0 || j < 0:
+			i = max(i, j)
+			t.repeat(Pair{t.pins[i], Case}, t.toCase[i], r.V, res)
+			t.toCase[i] = cell{r.V, true}
+		default:
+			t.repeat(t.pair(i, j), t.cell(i, j), r.V, res)
+			t.set(i, j, cell{r.V, true})
+		}
+	}
+	for i := range n {
+		for j := i + 1; j < n; j++ {
+			if !t.has(i, j) {
+				continue
+			}
+			t.known++
+			if t.v(i, j).Over {
+				t.open++
+			}
+			res.Proof = append(res.Proof, t.reading(i, j))
+		}
+	}
+	res.Pins = t.pins
+	return t
+}
+
+func (t *table) repeat(p Pair, was cell, now measure.Value, res *Result) {
+	if was.known && !was.v.Agrees(now) {
+		res.Repeats = append(res.Repeats, Repeat{p, was.v, now})
+	}
+}
+
+// missing lists the pairs not read yet in order of name.
+func (t *table) missing() []Pair {
+	var out []Pair
+	for i := range t.pins {
+		for j := i + 1; j < len(t.pins); j++ {
+			if !t.has(i, j) {
+				out = append(out, t.pair(i, j))
+			}
+		}
+	}
+	return out
+}
+
+// fewPins answers while fewer than three pins are known.
+func fewPins(t *table, m marks, res *Result) {
+	for pin, role := range m.role {
+		res.Roles[pin] = role
+	}
+	switch {
+	case t.known == 1:
+		res.note("Recorded: " + t.says(0, 1) + ".")
+		if t.v(0, 1).Over {
+			res.note("Open so far: a winding or its protector may be open, or a probe had no contact.")
+		}
+		res.Next = "read " + t.pins[0] + " or " + t.pins[1] + " to the third pin"
+	case len(t.pins) == 2:
+		res.note("No pair is read yet.")
+		res.Wanted = t.missing()
+		res.Next = "read " + t.pair(0, 1).String()
+	default:
+		res.note("No pair is read yet.")
+		res.Next = "read two pins"
+	}
+	if res.Next != "" {
+		res.note("Wanted next: " + res.Next + ".")
+	}
+}
+
+// oneWinding judges a machine that has two leads only.
+func oneWinding(t *table, res *Result) {
+	v := t.v(0, 1)
+	switch {
+	case t.known == 0:
+		res.Wanted = t.missing()
+		res.Next = "read " + t.pair(0, 1).String()
+		res.note("Wanted next: " + res.Next + ".")
+		return
+	case v.Over:
+		res.State = OpenWinding
+		res.fact(FactOpen)
+		res.note("The winding reads open: "+t.says(0, 1)+".",
+			"A protector in series reads open too: let it cool to below 49 °C and read again.")
+		res.caution(CautionCoolFirst)
+		return
+	case v.X <= 0:
+		res.State = Shorted
+		res.fact(FactShorted)
+		res.note("The winding reads zero: shorted, or too low for this range; zero the leads and read again.")
+		return
+	}
+	res.State, res.Settled = Sound, true
+	res.fact(FactSound)
+	res.Windings = []Winding{{t.pins[0], t.pins[1], "winding", v}}
+	res.note("One winding, not open: " + t.says(0, 1) + ". Compare it with the service sheet.")
+}
+
+// kilohms reports pairs that read too high for a winding.
+func kilohms(t *table, kind Kind, res *Result) bool {
+	limit := float64(windingBelow)
+	if kind == Fan || kind == Motor {
+		limit = smallMotorBelow
+	}
+	var high, low []string
+	for i := range t.pins {
+		for j := i + 1; j < len(t.pins); j++ {
+			switch {
+			case !t.finite(i, j):
+			case t.v(i, j).X >= limit:
+				high = append(high, t.says(i, j))
+			default:
+				low = append(low, t.says(i, j))
+			}
+		}
+	}
+	if len(high) == 0 {
+		return false
+	}
+	res.State = NotAWinding
+	res.fact(FactNotAWinding)
+	res.note("Not a winding: "+list(high, "and")+". A winding of this kind reads below "+ohms(limit)+".",
+		"Check the meter's range, that no fingers touch the probes, and that nothing else is connected.")
+	if len(low) > 0 {
+		res.note("Reads like a winding: " + list(low, "and") + "; the rest is judged when the high pair is read again.")
+	}
+	res.Wanted = t.missing()
+	return true
+}

@@ -1,0 +1,395 @@
+package winding
+
+import (
+	"maps"
+
+	"ohmcall/calc/measure"
+)
+
+// naming gives three pins, by index, their roles.
+type naming struct{ c, s, r int }
+
+// namings are the six ways to name three pins.
+var namings = [6]naming{{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}}
+
+// three is the reading of one machine or group of three points.
+type three struct {
+	t   *table
+	m   marks
+	in  Input
+	res *Result
+}
+
+func inferThree(t *table, m marks, in Input, res *Result) {
+	x := three{t, m, in, res}
+	switch {
+	case x.shorted():
+	case t.open > 0:
+		x.judgeOpen()
+	case t.known < 3:
+		x.partial()
+	default:
+		x.complete()
+	}
+	if _, all := x.marked(); all {
+		res.Settled = true
+	}
+}
+
+// roles turns a naming into roles by pin.
+func (x three) roles(n naming) map[string]Role {
+	p := x.t.pins
+	return map[string]Role{p[n.c]: Common, p[n.s]: Start, p[n.r]: Run}
+}
+
+// allowed reports whether the markings let n be.
+func (x three) allowed(n naming) bool {
+	p := x.t.pins
+	return x.m.allows(p[n.c], Common) && x.m.allows(p[n.s], Start) && x.m.allows(p[n.r], Run)
+}
+
+// filter keeps the namings that every test passes.
+func filter(tests ...func(naming) bool) []naming {
+	out := make([]naming, 0, len(namings))
+next:
+	for _, n := range namings {
+		for _, test := range tests {
+			if !test(n) {
+				continue next
+			}
+		}
+		out = append(out, n)
+	}
+	return out
+}
+
+// shared gives the roles that all of ns agree on.
+func (x three) shared(ns []naming) map[string]Role {
+	if len(ns) == 0 {
+		return maps.Clone(x.m.role)
+	}
+	out := x.roles(ns[0])
+	for _, n := range ns[1:] {
+		other := x.roles(n)
+		for pin, role := range out {
+			if other[pin] != role {
+				delete(out, pin)
+			}
+		}
+	}
+	return out
+}
+
+// marked gives the naming that the markings alone leave, if only one is left.
+func (x three) marked() (naming, bool) {
+	if ns := filter(x.allowed); len(ns) == 1 {
+		return ns[0], true
+	}
+	return naming{}, false
+}
+
+// highest reports whether n's start–run may be the highest pair.
+func (x three) highest(n naming) bool {
+	h := x.t.v(n.s, n.r)
+	return !x.t.v(n.c, n.s).Above(h) && !x.t.v(n.c, n.r).Above(h)
+}
+
+// ordered reports whether n's start may be above its run.
+func (x three) ordered(n naming) bool { return !x.t.v(n.c, n.r).Above(x.t.v(n.c, n.s)) }
+
+// complete judges three finite readings.
+func (x three) complete() {
+	res := x.res
+	g := x.gap()
+	res.Gap = g.Gap
+	equal := x.allAlike()
+	if (equal && g.Beyond && g.Ohms > 0 || x.nearly(g)) && len(x.m.role) == 0 {
+		x.equal(equal)
+		return
+	}
+	ranked := filter(x.highest, x.ordered)
+	fit, order := filter(x.allowed, x.highest, x.ordered), true
+	if len(fit) == 0 {
+		fit, order = filter(x.allowed, x.highest), false
+	}
+	res.Roles = x.shared(fit)
+	res.Settled = len(fit) == 1
+	topology := len(fit) > 0
+	if !topology {
+		if n, ok := x.marked(); ok {
+			res.Roles = x.roles(n)
+		}
+	}
+	x.conflicts(ranked, topology, order)
+	switch {
+	case !topology:
+		res.State = DoesNotAddUp
+		res.fact(FactDoNotAddUp)
+		res.note(x.headline()+" by marking; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1])
+		x.gapNote(g)
+		return
+	case g.Beyond:
+		res.State = DoesNotAddUp
+		res.fact(FactDoNotAddUp)
+		res.note(x.headline() + ", but the readings do not add up.")
+	case len(fit) == 1 || x.in.EqualByDesign && x.alikeToCommon(fit):
+		res.State, res.Settled = Sound, true
+		res.fact(FactSound)
+		res.note(x.headline() + ".")
+	default:
+		res.State = TooClose
+		res.note(x.closeHeadline())
+	}
+	x.reasons(fit)
+	x.gapNote(g)
+	if !res.Settled {
+		x.howToSettle(fit)
+	}
+	if len(fit) == 1 {
+		x.ratio(fit[0])
+		p := x.t.pins
+		n := fit[0]
+		res.Windings = []Winding{
+			{p[n.c], p[n.s], string(Start), x.t.v(n.c, n.s)},
+			{p[n.c], p[n.r], string(Run), x.t.v(n.c, n.r)},
+		}
+	}
+	if res.State == TooClose && equal {
+		res.note("All three may also be equal (three-phase or inverter-driven): no mains, no start kit until settled.")
+		res.caution(CautionNoMains)
+	}
+}
+
+// headline says the roles as far as they go.
+func (x three) headline() string {
+	if len(x.res.Roles) == 0 {
+		return "No role is certain"
+	}
+	s := named(x.res.Roles)
+	if len(x.res.Roles) < 3 && !x.in.EqualByDesign {
+		s += "; the others are not certain"
+	}
+	return s
+}
+
+func (x three) closeHeadline() string {
+	if len(x.res.Roles) == 0 {
+		return "Too close to tell: the readings lie within each other's limits."
+	}
+	return "Too close to tell all: " + named(x.res.Roles) + "; the others lie within each other's limits."
+}
+
+// alikeToCommon reports whether common is certain and only start and run are
+// not told apart.
+func (x three) alikeToCommon(fit []naming) bool { return len(fit) == 2 && fit[0].c == fit[1].c }
+
+// conflicts compares the markings with the ranking.
+func (x three) conflicts(ranked []naming, topology, order bool) {
+	res := x.res
+	if topology && order {
+		return
+	}
+	by := x.shared(ranked)
+	if topology {
+		for pin, role := range res.Roles {
+			if role == Start {
+				res.Conflicts = append(res.Conflicts, "The marking makes "+pin+
+					" start although it reads below run; some rotary machines are built so. The marking holds.")
+				return
+			}
+		}
+		res.Conflicts = append(res.Conflicts, "The markings swap start and run against the ranking; the markings hold.")
+		return
+	}
+	res.Conflicts = append(res.Conflicts, "Marked "+named(x.m.role)+", but by the readings "+named(by)+
+		". The marking holds; read again or check the marking.")
+}
+
+// reasons says why the roles are what they are.
+func (x three) reasons(fit []naming) {
+	t, p := x.t, x.t.pins
+	if len(fit) == 0 {
+		return
+	}
+	n, common := fit[0], true
+	for _, o := range fit[1:] {
+		common = common && o.c == n.c
+	}
+	if common {
+		x.res.note(t.says(n.s, n.r) + " is the highest pair, so it is start–run; " + p[n.c] + ", outside it, is common.")
+	}
+	switch {
+	case len(fit) == 1 && t.v(n.c, n.s).Above(t.v(n.c, n.r)):
+		x.res.note("To common, " + p[n.s] + " reads " + reads(t.v(n.c, n.s)) + " and " + p[n.r] + " " +
+			reads(t.v(n.c, n.r)) + ": the higher is start.")
+	case len(fit) == 1 && len(x.res.Conflicts) > 0:
+		x.res.note(x.res.Conflicts[len(x.res.Conflicts)-1])
+	case len(fit) == 1:
+		x.res.note("The markings say which of " + p[n.s] + " and " + p[n.r] + " is start.")
+	case common && x.in.EqualByDesign:
+		x.res.note("Main and auxiliary alike, as a reversing motor has by design: either may start it.")
+	case common:
+		a, b := t.says(n.c, n.s), t.says(n.c, n.r)
+		x.res.note(min(a, b) + " and " + max(a, b) + " are too close to part start from run.")
+	}
+}
+
+func (x three) howToSettle(fit []naming) {
+	if len(fit) < 2 {
+		return
+	}
+	x.res.note("To settle it: zero the leads, use a finer range or a more accurate meter, or find a marking.")
+	if x.alikeToCommon(fit) {
+		x.res.note("A reversing motor has two equal windings by design; say so if this is one.")
+	}
+}
+
+// ratio adds a word of caution when start to run is unusual.
+func (x three) ratio(n naming) {
+	s, r := x.t.v(n.c, n.s), x.t.v(n.c, n.r)
+	if r.Lo <= 0 || x.in.EqualByDesign {
+		return
+	}
+	if k := s.X / r.X; s.Hi/r.Lo < 3 || s.Lo/r.Hi > 5 {
+		x.res.note("Start is " + number(float64(int(k*10+0.5))/10) +
+			" times run; 3 to 5 is usual (common practice), sound machines differ: no fault by itself.")
+	}
+}
+
+// values gives the three readings and their pins.
+func (x three) values() (v [3]measure.Value) {
+	return [3]measure.Value{x.t.v(0, 1), x.t.v(0, 2), x.t.v(1, 2)}
+}
+
+// allAlike reports whether one resistance fits all three readings.
+func (x three) allAlike() bool {
+	v := x.values()
+	return max(v[0].Lo, v[1].Lo, v[2].Lo) <= min(v[0].Hi, v[1].Hi, v[2].Hi)
+}
+
+// nearly reports three readings that differ beyond their limits, yet by so
+// little that they cannot be two windings and both in series.
+func (x three) nearly(g gapDetail) bool {
+	v := x.values()
+	lo, hi := min(v[0].X, v[1].X, v[2].X), max(v[0].X, v[1].X, v[2].X)
+	return g.Beyond && g.Ohms > 0 && lo > 0 && hi-lo <= nearlyEqual*lo
+}
+
+// equal reports three equal windings: no roles, and nothing to connect.
+func (x three) equal(within bool) {
+	res, t := x.res, x.t
+	all := t.says(0, 1) + ", " + t.says(0, 2) + ", " + t.says(1, 2)
+	if within {
+		res.State = EqualWindings
+		res.fact(FactEqual)
+		res.note("Three equal windings: three-phase or inverter-driven. No common, start or run.")
+	} else {
+		res.State = DoesNotAddUp
+		res.fact(FactDoNotAddUp)
+		res.note("Three nearly equal windings that differ beyond the meter: likely three-phase with one winding off.")
+	}
+	res.note("Readings: "+all+"; start and run in series would add up, these do not.",
+		"Never connect mains or a start kit to it: its drive or its three phases run it.")
+	res.caution(CautionNoMains)
+}
+
+// shorted reports a pair that reads zero, or so far below the next pair that
+// no sound machine does. Less than three finite readings prove nothing yet.
+func (x three) shorted() bool {
+	t, res := x.t, x.res
+	if t.known < 3 {
+		return false
+	}
+	type entry struct{ i, j int }
+	var low []entry
+	for _, e := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
+		if t.v(e.i, e.j).Over {
+			continue
+		}
+		v, next := t.v(e.i, e.j), false
+		for _, o := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
+			w := t.v(o.i, o.j)
+			next = next || !w.Over && o != e && v.Hi*shortRatio < w.Lo && (t.open > 0 || x.lowTwo(w))
+		}
+		if v.X <= 0 || next {
+			low = append(low, e)
+		}
+	}
+	if len(low) == 0 {
+		return false
+	}
+	res.State = Shorted
+	res.fact(FactShorted)
+	res.Roles = maps.Clone(x.m.role)
+	if n, ok := x.marked(); ok {
+		res.Roles = x.roles(n)
+	}
+	var words []string
+	for _, e := range low {
+		words = append(words, t.says(e.i, e.j))
+	}
+	res.note("Shorted: " + list(words, "and") + " against " + x.others(func(i, j int) bool {
+		for _, e := range low {
+			if e.i == i && e.j == j {
+				return false
+			}
+		}
+		return true
+	}) + ".")
+	if len(low) == 1 {
+		if w := x.between(low[0].i, low[0].j); w != "" {
+			res.note("By the markings this is the " + w + ".")
+		} else {
+			res.note("Which winding it is, the readings cannot tell: look for markings.")
+		}
+	}
+	res.note("Zero the leads and read it again before judging: a very low winding can look like this.")
+	if t.open > 0 {
+		res.fact(FactOpen)
+		res.note("And a winding is open: " + x.others(func(i, j int) bool { return t.v(i, j).Over }) + ".")
+	}
+	return true
+}
+
+// lowTwo reports whether w agrees with some other pair: a short across one
+// winding leaves the two other pairs alike.
+func (x three) lowTwo(w measure.Value) bool {
+	agree := 0
+	for _, v := range x.values() {
+		if v.Agrees(w) {
+			agree++
+		}
+	}
+	return agree >= 2
+}
+
+// between names the winding between two pins by the roles known.
+func (x three) between(i, j int) string {
+	a, b := x.res.Roles[x.t.pins[i]], x.res.Roles[x.t.pins[j]]
+	if b == Common {
+		a, b = b, a
+	}
+	switch {
+	case a == Common && b != "":
+		return string(b) + " winding"
+	case a != "" && b != "":
+		return "path from start to run"
+	}
+	return ""
+}
+
+// others lists the readings that keep approves.
+func (x three) others(keep func(i, j int) bool) string {
+	var out []string
+	for i := range 3 {
+		for j := i + 1; j < 3; j++ {
+			if x.t.has(i, j) && keep(i, j) {
+				out = append(out, x.t.says(i, j))
+			}
+		}
+	}
+	if len(out) == 0 {
+		return "nothing else"
+	}
+	return list(out, "and")
+}
