@@ -1,0 +1,110 @@
+package quantity
+
+import (
+	"math"
+	"slices"
+)
+
+// Mean is the mean of simultaneous observations in the unit named, with the
+// standard uncertainty of the mean. Observation k takes the source id
+// firstSource+k: give quantities that were observed together the same
+// firstSource and their covariances are exact. Fewer than two observations
+// have no uncertainty to state and are refused.
+// Source: JCGM 100:2008, 4.2 and 5.2.3 (from memory).
+func Mean(observations []float64, unit string, firstSource uint64) (Q, error) {
+	n := float64(len(observations))
+	if n < 2 {
+		return Q{}, fault("a mean needs two observations or more")
+	}
+	sum := 0.0
+	for _, x := range observations {
+		sum += x
+	}
+	mean := sum / n
+	q, err := New(mean, unit)
+	if err != nil {
+		return Q{}, err
+	}
+	for k, x := range observations {
+		if c := (x - mean) / math.Sqrt(n*(n-1)) * q.Unit().factor; c != 0 {
+			q.terms = append(q.terms, term{firstSource + uint64(k), c})
+		}
+	}
+	slices.SortFunc(q.terms, func(s, t term) int {
+		if s.source < t.source {
+			return -1
+		}
+		return 1
+	})
+	return q.checked(q.v)
+}
+
+// Apply is fn of args with first-order propagation of their uncertainties,
+// correlations kept. fn works on plain numbers: argument i in inUnits[i], the
+// result in outUnit. A bare number given for an argument takes its unit.
+// Derivatives are numeric; where fn refuses one side, the other is used.
+func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string, args ...Q) (Q, error) {
+	if len(args) != len(inUnits) {
+		return Q{}, fault("%d values given, %d wanted", len(args), len(inUnits))
+	}
+	out, err := ParseUnit(outUnit)
+	if err != nil {
+		return Q{}, err
+	}
+	x := make([]float64, len(args))
+	conv := make([]Q, len(args))
+	for i, a := range args {
+		u, err := ParseUnit(inUnits[i])
+		if err != nil {
+			return Q{}, err
+		}
+		if a, err = a.assume(u); err == nil {
+			conv[i], err = a.To(u)
+		}
+		if err != nil {
+			return Q{}, err
+		}
+		x[i] = conv[i].value(u)
+	}
+	y, err := fn(x)
+	if err != nil {
+		return Q{}, err
+	}
+	q, err := Of(y, out)
+	if err != nil {
+		return Q{}, err
+	}
+	for i, a := range conv {
+		if a.Exact() {
+			continue
+		}
+		d := slope(fn, x, i, y, a.U()/a.unit.factor)
+		q.terms = merge(q.terms, a.terms, 1, d*out.factor/a.unit.factor)
+	}
+	return q.checked(q.v)
+}
+
+// slope is the derivative of fn to x[i] at x, where fn is y. A step of
+// about the cube root of the float's precision balances the error of
+// rounding against that of curvature.
+func slope(fn func([]float64) (float64, error), x []float64, i int, y, u float64) float64 {
+	at := x[i]
+	h := 6e-6 * math.Max(math.Abs(at), u)
+	side := func(step float64) (float64, float64, bool) {
+		p := slices.Clone(x)
+		p[i] = at + step
+		v, err := fn(p)
+		return v, p[i] - at, err == nil && !math.IsNaN(v) && !math.IsInf(v, 0)
+	}
+	hi, up, okHi := side(h)
+	lo, down, okLo := side(-h)
+	switch {
+	case okHi && okLo:
+		return (hi - lo) / (up - down)
+	case okHi:
+		return (hi - y) / up
+	case okLo:
+		return (lo - y) / down
+	}
+	return math.NaN()
+}

@@ -1,0 +1,287 @@
+package quantity
+
+import (
+	"math"
+
+	"ohmcall/calc/source"
+)
+
+// residue is the part of two operands below which their difference is only
+// rounding of binary fractions and counts as nothing.
+const residue = 1e-14
+
+// Add is a + b. Two points, such as two temperatures, cannot be added; a
+// point and a difference make a point.
+func Add(a, b Q) (Q, error) {
+	ua, ub := a.Unit(), b.Unit()
+	if ua.dim != ub.dim {
+		return Q{}, mismatch(ua, ub, "added")
+	}
+	if ua.kind != Plain && ub.kind != Plain {
+		return Q{}, twoPoints(ua, ub)
+	}
+	if ua.kind == Plain && ub.kind != Plain {
+		ua = ub
+	}
+	return combine(a, b, ua, 1)
+}
+
+// Sub is a - b. Two points of one kind leave a difference.
+func Sub(a, b Q) (Q, error) {
+	ua, ub := a.Unit(), b.Unit()
+	switch {
+	case ua.dim != ub.dim:
+		return Q{}, mismatch(ua, ub, "subtracted")
+	case ua.kind == ub.kind:
+		ua = ua.difference()
+	case ub.kind != Plain && ua.kind != Plain:
+		return Q{}, fault("%s and %s cannot be subtracted", ua.described(), ub.described()).
+			WithHint("turn one into the other first, such as `in %s`", ua.symbol)
+	case ub.kind != Plain:
+		return Q{}, fault("%s cannot be taken from %s", ub.described(), ua.described())
+	}
+	return combine(a, b, ua, -1)
+}
+
+// combine is a + sign·b in unit u, the operands being fit for it.
+func combine(a, b Q, u *Unit, sign float64) (Q, error) {
+	v := a.v + sign*b.v
+	if math.Abs(v) <= residue*math.Max(math.Abs(a.v), math.Abs(b.v)) {
+		v = 0
+	}
+	r := Q{unit: u, terms: merge(a.terms, b.terms, 1, sign)}
+	if a.res > 0 && b.res > 0 {
+		r.res = min(a.res, b.res)
+	}
+	return r.finite(v)
+}
+
+// merge is ka·a + kb·b, term by term.
+func merge(a, b []term, ka, kb float64) []term {
+	if len(a) == 0 {
+		return scaled(b, kb)
+	}
+	if len(b) == 0 {
+		return scaled(a, ka)
+	}
+	out := make([]term, 0, len(a)+len(b))
+	i, j := 0, 0
+	for i < len(a) && j < len(b) {
+		switch s, t := a[i], b[j]; {
+		case s.source < t.source:
+			out = append(out, term{s.source, ka * s.c})
+			i++
+		case s.source > t.source:
+			out = append(out, term{t.source, kb * t.c})
+			j++
+		default:
+			if c := ka*s.c + kb*t.c; math.Abs(c) > residue*math.Abs(ka*s.c) {
+				out = append(out, term{s.source, c})
+			}
+			i++
+			j++
+		}
+	}
+	for ; i < len(a); i++ {
+		out = append(out, term{a[i].source, ka * a[i].c})
+	}
+	for ; j < len(b); j++ {
+		out = append(out, term{b[j].source, kb * b[j].c})
+	}
+	return out
+}
+
+func scaled(a []term, k float64) []term {
+	if k == 1 || len(a) == 0 {
+		return a
+	}
+	if k == 0 {
+		return nil
+	}
+	out := make([]term, len(a))
+	for i, t := range a {
+		out[i] = term{t.source, k * t.c}
+	}
+	return out
+}
+
+func mismatch(a, b *Unit, verb string) *source.Error {
+	return fault("%s and %s cannot be %s", a.named(), b.named(), verb)
+}
+
+func twoPoints(a, b *Unit) *source.Error {
+	e := fault("%s and %s cannot be added", a.described(), b.described())
+	switch {
+	case a.kind == Point:
+		return e.WithHint("a rise or fall is written in K or Fdiff, such as 5Fdiff")
+	case a.kind == b.kind:
+		return e.WithHint("a rise or fall is written in psid, kPad or bard")
+	}
+	return e.WithHint("one is gauge and the other absolute; convert with `in psi` or `in psia`")
+}
+
+// Neg is -q. A temperature point has none: the minus of `-2F` belongs to the
+// number and is read with it.
+func Neg(q Q) (Q, error) {
+	if q.Kind() == Point {
+		return Q{}, fault("a temperature cannot be negated: its zero is arbitrary")
+	}
+	q.v, q.terms = -q.v, scaled(q.terms, -1)
+	return q, nil
+}
+
+// scales reports whether u may be multiplied: a temperature or a gauge
+// pressure may not, since its zero is arbitrary.
+func scales(u *Unit, verb string) error {
+	switch u.kind {
+	case Point:
+		return fault("%s cannot be %s: a temperature's zero is arbitrary", u.named(), verb).
+			WithHint("take a difference first, such as (75F - 40F)")
+	case Gauge:
+		return fault("%s gauge cannot be %s: it starts at the pressure of the air", u.named(), verb).
+			WithHint("convert first, such as `(40psi in psia)`")
+	}
+	return nil
+}
+
+// Mul is a · b.
+func Mul(a, b Q) (Q, error) {
+	u, err := product(a.Unit(), b.Unit(), 1)
+	if err != nil {
+		return Q{}, err
+	}
+	r := Q{unit: u, terms: merge(a.terms, b.terms, b.v, a.v)}
+	return r.finite(a.v * b.v)
+}
+
+// Div is a / b; division by zero is an error.
+func Div(a, b Q) (Q, error) {
+	u, err := product(a.Unit(), b.Unit(), -1)
+	if err != nil {
+		return Q{}, err
+	}
+	if b.v == 0 {
+		return Q{}, fault("division by zero")
+	}
+	v := a.v / b.v
+	r := Q{unit: u, terms: merge(a.terms, b.terms, 1/b.v, -v/b.v)}
+	return r.finite(v)
+}
+
+// product is the unit of a·b (sign 1) or a/b (sign -1).
+func product(a, b *Unit, sign int8) (*Unit, error) {
+	verb := "multiplied"
+	if sign < 0 {
+		verb = "divided"
+	}
+	if err := scales(a, verb); err != nil {
+		return nil, err
+	}
+	if err := scales(b, verb); err != nil {
+		return nil, err
+	}
+	switch {
+	case b.dim == Dim{} && (a.dim != Dim{} || b == plain):
+		return a, nil
+	case a.dim == Dim{} && sign > 0:
+		return b, nil
+	}
+	d := a.dim.plus(b.dim, sign)
+	if !d.bounded() {
+		return nil, fault("the result's unit has too high a power")
+	}
+	if d == dimEnergy && (a.hours() || b.hours()) {
+		return bySpelling["Wh"], nil
+	}
+	return unitFor(d, Plain), nil
+}
+
+// hours reports whether u is a time by which energy is counted in
+// watt-hours.
+func (u *Unit) hours() bool { return u.dim == dimTime && u.factor >= 3600 }
+
+// Pow is q to a power. A quantity with a unit takes powers that leave whole
+// exponents in its unit; a plain number takes any.
+func Pow(q, power Q) (Q, error) {
+	if power.Unit().dim != (Dim{}) {
+		return Q{}, fault("a power must be a plain number, not %s", power.Unit().named())
+	}
+	n, u := power.v, q.Unit()
+	if n == 1 && power.Exact() {
+		return q, nil
+	}
+	if u.dim != (Dim{}) {
+		if err := scales(u, "raised to a power"); err != nil {
+			return Q{}, err
+		}
+		if !power.Exact() {
+			return Q{}, fault("the power of a quantity in %s must be exact", u.named())
+		}
+		d, err := u.dim.power(n)
+		if err != nil {
+			return Q{}, err
+		}
+		u = unitFor(d, Plain)
+	} else {
+		u = plain
+	}
+	if q.v == 0 && n < 0 {
+		return Q{}, fault("division by zero")
+	}
+	if q.v < 0 && n != math.Trunc(n) {
+		return Q{}, fault("a root of a negative value does not exist")
+	}
+	v := math.Pow(q.v, n)
+	dq, dn := 0.0, 0.0
+	if !q.Exact() {
+		dq = n * math.Pow(q.v, n-1)
+	}
+	if !power.Exact() {
+		if q.v <= 0 {
+			return Q{}, fault("only a positive value can be raised to a power that is uncertain")
+		}
+		dn = v * math.Log(q.v)
+	}
+	return Q{unit: u, terms: merge(q.terms, power.terms, dq, dn)}.checked(v)
+}
+
+// power is d to the power n, which must leave whole exponents.
+func (d Dim) power(n float64) (Dim, error) {
+	var r Dim
+	for i, e := range d {
+		x := float64(e) * n
+		if x != math.Trunc(x) {
+			return r, fault("this power leaves no whole unit")
+		}
+		if math.Abs(x) > 50 {
+			return r, fault("the result's unit has too high a power")
+		}
+		r[i] = int8(x)
+	}
+	return r, nil
+}
+
+// checked is finite, and refuses a doubt that is not finite.
+func (q Q) checked(v float64) (Q, error) {
+	for _, t := range q.terms {
+		if math.IsNaN(t.c) || math.IsInf(t.c, 0) {
+			return Q{}, fault("the uncertainty of the result cannot be stated here")
+		}
+	}
+	return q.finite(v)
+}
+
+// Sqrt is the square root of q.
+func Sqrt(q Q) (Q, error) { return Pow(q, Number(0.5)) }
+
+// Abs is q without its sign.
+func Abs(q Q) (Q, error) {
+	if q.Kind() == Point {
+		return Q{}, fault("a temperature has no size without its sign").
+			WithHint("take a difference first, such as abs(75F - 40F)")
+	}
+	if q.v < 0 {
+		return Neg(q)
+	}
+	return q, nil
+}

@@ -1,0 +1,45 @@
+package quantity
+
+import "math"
+
+// equalWithin is the relative difference below which two values are the
+// same: the rounding of binary fractions, not of meters.
+const equalWithin = 1e-12
+
+// Compare is -1, 0 or +1 as a is below, equal to or above b. Uncertainties
+// play no part. Unlike units cannot be compared.
+func Compare(a, b Q) (int, error) {
+	ua, ub := a.Unit(), b.Unit()
+	switch {
+	case ua.dim != ub.dim:
+		return 0, mismatch(ua, ub, "compared")
+	case ua.kind != ub.kind:
+		return 0, fault("%s and %s cannot be compared", ua.described(), ub.described())
+	}
+	d := a.v - b.v
+	switch {
+	case math.Abs(d) <= equalWithin*math.Max(math.Abs(a.v), math.Abs(b.v)):
+		return 0, nil
+	case d < 0:
+		return -1, nil
+	}
+	return 1, nil
+}
+
+// Min is the lesser of a and b, Max the greater.
+func Min(a, b Q) (Q, error) {
+	c, err := Compare(a, b)
+	if c > 0 {
+		a = b
+	}
+	return a, err
+}
+
+// Max is the greater of a and b.
+func Max(a, b Q) (Q, error) {
+	c, err := Compare(a, b)
+	if c < 0 {
+		a = b
+	}
+	return a, err
+}
