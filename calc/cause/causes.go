@@ -1,0 +1,9 @@
+package cause
+
+import "slices"
+
+// causeTable holds every cause once; complaints name them by code.
+var causeTable = slices.Concat(startCauses)
+
+// tests holds every test once, in the order in which equals are proposed.
+var tests = slices.Concat(startTests)

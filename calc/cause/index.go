@@ -1,0 +1,184 @@
+package cause
+
+import (
+	"math/bits"
+	"strings"
+)
+
+// set is a set of codes of the vocabulary by their number.
+type set [4]uint64
+
+func (s *set) add(i int)      { s[i>>6] |= 1 << (i & 63) }
+func (s *set) has(i int) bool { return s[i>>6]&(1<<(i&63)) != 0 }
+func (s set) meets(o set) bool {
+	return s[0]&o[0]|s[1]&o[1]|s[2]&o[2]|s[3]&o[3] != 0
+}
+func (s set) and(o set) set { return set{s[0] & o[0], s[1] & o[1], s[2] & o[2], s[3] & o[3]} }
+func (s set) minus(o set) set {
+	return set{s[0] &^ o[0], s[1] &^ o[1], s[2] &^ o[2], s[3] &^ o[3]}
+}
+
+// vocabulary is the index over seen and judged, built once.
+var vocabulary = buildVocabulary()
+
+type lexicon struct {
+	terms    []Finding
+	number   map[string]int
+	phrases  map[string]string // folded words of a finding to its code
+	longest  int               // words in the longest phrase
+	excludes []set             // by number, both directions
+}
+
+func buildVocabulary() *lexicon {
+	v := &lexicon{number: map[string]int{}, phrases: map[string]string{}}
+	v.terms = append(append(v.terms, seen...), judged...)
+	if len(v.terms) > len(set{})*64 {
+		panic("cause: set is too small for the vocabulary")
+	}
+	for i, t := range v.terms {
+		v.number[t.Code] = i
+		for _, w := range t.Words {
+			words := fold(w)
+			v.phrases[strings.Join(words, " ")] = t.Code
+			v.longest = max(v.longest, len(words))
+		}
+	}
+	v.excludes = make([]set, len(v.terms))
+	for i, t := range v.terms {
+		for _, c := range t.Excludes {
+			j := v.code(c)
+			v.excludes[i].add(j)
+			v.excludes[j].add(i)
+		}
+	}
+	return v
+}
+
+// code gives the number of a code that a table uses; a code that is not in
+// the vocabulary is a fault of the table, found at start.
+func (v *lexicon) code(c string) int {
+	i, ok := v.number[c]
+	if !ok {
+		panic("cause: code " + c + " is not in the vocabulary")
+	}
+	return i
+}
+
+func (v *lexicon) set(codes []string) (s set) {
+	for _, c := range codes {
+		s.add(v.code(c))
+	}
+	return s
+}
+
+// group is a set of causes of one complaint by their place in its list.
+type group uint32
+
+func (g group) count() int     { return bits.OnesCount32(uint32(g)) }
+func (g group) has(i int) bool { return g&(1<<i) != 0 }
+func (g group) first() int     { return bits.TrailingZeros32(uint32(g)) }
+
+// tables is the index over causes, tests and complaints, built once.
+var tables = buildTables()
+
+type tableIndex struct {
+	causes    []*Cause
+	cause     map[string]int
+	test      map[string]*Test
+	complaint map[string]*plan
+	plans     []*plan
+}
+
+// plan is a complaint made ready for weighing.
+type plan struct {
+	*Complaint
+	causes []weighable
+	trials []trial
+	signs  set
+	cured  set
+	speaks set // every code that bears on one of the causes
+}
+
+type weighable struct {
+	*Cause
+	predicts, shownBy, contradicts set
+}
+
+// trial is a test seen from one complaint.
+type trial struct {
+	*Test
+	outcomes, done, when, barred set
+	codes                        []int   // the outcomes' numbers
+	rulesOut, shows              []group // by outcome
+}
+
+func buildTables() *tableIndex {
+	x := &tableIndex{cause: map[string]int{}, test: map[string]*Test{}, complaint: map[string]*plan{}}
+	for i := range causeTable {
+		x.cause[causeTable[i].Code] = len(x.causes)
+		x.causes = append(x.causes, &causeTable[i])
+	}
+	for i := range tests {
+		x.test[tests[i].Code] = &tests[i]
+	}
+	for i := range complaints {
+		p := x.plan(&complaints[i])
+		x.plans = append(x.plans, p)
+		x.complaint[p.Code] = p
+	}
+	return x
+}
+
+func (x *tableIndex) plan(c *Complaint) *plan {
+	v := vocabulary
+	p := &plan{Complaint: c, signs: v.set(c.Signs), cured: v.set(c.Cured)}
+	for _, code := range c.Causes {
+		i, ok := x.cause[code]
+		if !ok {
+			panic("cause: complaint " + c.Code + " names the unknown cause " + code)
+		}
+		w := weighable{x.causes[i], v.set(x.causes[i].Predicts), v.set(x.causes[i].ShownBy), v.set(x.causes[i].Contradicts)}
+		p.causes = append(p.causes, w)
+		for k := range p.speaks {
+			p.speaks[k] |= w.predicts[k] | w.shownBy[k] | w.contradicts[k]
+		}
+	}
+	if len(p.causes) > 32 {
+		panic("cause: group is too small for complaint " + c.Code)
+	}
+	for i := range tests {
+		if t := x.trial(p, &tests[i]); t != nil {
+			p.trials = append(p.trials, *t)
+		}
+	}
+	return p
+}
+
+// trial gives the test seen from the complaint, nil when it says nothing
+// about any of its causes.
+func (x *tableIndex) trial(p *plan, t *Test) *trial {
+	v := vocabulary
+	r := &trial{Test: t, outcomes: v.set(t.Outcomes), when: v.set(t.When), barred: v.set(t.Barred)}
+	r.done = v.set(append(append([]string(nil), t.Outcomes...), t.Vague...))
+	var any group
+	for _, o := range t.Outcomes {
+		n := v.code(o)
+		var out, shows group
+		for i := range p.causes {
+			if p.causes[i].contradicts.has(n) {
+				out |= 1 << i
+			}
+			if p.causes[i].shownBy.has(n) {
+				shows |= 1 << i
+			}
+		}
+		r.codes = append(r.codes, n)
+		r.rulesOut = append(r.rulesOut, out)
+		r.shows = append(r.shows, shows)
+		any |= out | shows
+	}
+	if any == 0 {
+		return nil
+	}
+	return r
+}

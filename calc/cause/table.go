@@ -1,0 +1,86 @@
+package cause
+
+// Cause is one possible reason for a complaint.
+type Cause struct {
+	Code, Name  string   // the code and its plain words
+	Predicts    []string // facts that are to be expected with this cause; they support it but do not show it
+	ShownBy     []string // facts that show it by themselves
+	Contradicts []string // facts that it cannot stand beside: any of them rules it out
+	Before      []string // tests to have done before the usual repair
+	Consequence bool     // it follows from another cause, so the search goes on behind it
+	Fix         string   // the usual repair, common practice
+	Note        string   // what else to know; may be empty
+	Source      string   // what the entry rests on
+}
+
+// Danger says how near a test brings the technician to live or moving parts.
+type Danger uint8
+
+// The levels of danger, the safest first.
+const (
+	Look Danger = iota // covers on, nothing opened
+	Dead               // opened, isolated and proved dead
+	Live               // energised with covers off
+)
+
+// String names the level in one word.
+func (d Danger) String() string { return [...]string{"look", "dead", "live"}[d] }
+
+// Test is one way to establish a fact.
+type Test struct {
+	Code, Name string
+	How        string   // an example of the line to type
+	Outcomes   []string // the facts that it may establish
+	Vague      []string // facts that say it was done but settled nothing
+	Effort     int      // 1 is seconds, 5 is an hour or a special tool
+	Danger     Danger
+	Caution    []string // codes of the cautions that belong to this step
+	When       []string // proposed only when one of these facts is known; empty is always
+	First      []string // tests that must be done before
+	Barred     []string // never proposed when one of these facts is known
+}
+
+// Need is one thing that a complete call holds: at least one of the facts.
+type Need struct {
+	What string
+	Any  []string
+}
+
+// Pair names two causes of a complaint that no listed test can part, and why.
+type Pair struct{ A, B, Why string }
+
+// Complaint is one of the common complaints.
+type Complaint struct {
+	Code, Name  string
+	Words       []string // phrases: all words of one of them must occur in the customer's words
+	Signs       []string // findings that open this complaint by themselves
+	Cured       []string // facts that say that the complaint is not there now
+	Causes      []string // codes, in the order in which they would be mended
+	Need        []Need   // what a complete call holds unless the technician says otherwise
+	Inseparable []Pair
+}
+
+// Complaints lists the complaints, the most specific first.
+func Complaints() []Complaint { return append([]Complaint(nil), complaints...) }
+
+// ComplaintBy gives the complaint with a code.
+func ComplaintBy(code string) (Complaint, bool) {
+	for _, c := range complaints {
+		if c.Code == code {
+			return c, true
+		}
+	}
+	return Complaint{}, false
+}
+
+// By gives the cause with a code.
+func By(code string) (Cause, bool) {
+	i, ok := tables.cause[code]
+	if !ok {
+		return Cause{}, false
+	}
+	return *tables.causes[i], true
+}
+
+// Tests lists all tests in the order of the table.
+func Tests() []Test { return append([]Test(nil), tests...) }

@@ -1,0 +1,84 @@
+package cause
+
+import "strings"
+
+// Fact is something that an entry of the notebook established: a finding that
+// was typed or a reading that was judged.
+type Fact struct {
+	Code  string // a code of the vocabulary
+	Entry int    // the number of the entry that it rests on
+}
+
+// Finding is one word of the vocabulary.
+type Finding struct {
+	Code     string   // lower-case words joined by dashes
+	Words    []string // what a technician types after `saw`, the preferred form first; empty for a judged fact
+	Help     string   // what the code means
+	Excludes []string // codes that cannot be true at the same time; naming them on one side is enough
+}
+
+// Findings lists what can be typed after `saw`, in the order of the table.
+func Findings() []Finding { return append([]Finding(nil), seen...) }
+
+// Judged lists the facts that come from judged readings, in the order of the
+// table.
+func Judged() []Finding { return append([]Finding(nil), judged...) }
+
+// Lookup gives the vocabulary's entry for a code.
+func Lookup(code string) (Finding, bool) {
+	i, ok := vocabulary.number[code]
+	if !ok {
+		return Finding{}, false
+	}
+	return vocabulary.terms[i], true
+}
+
+// plain names a code in words: what is typed for it, else the code without
+// dashes.
+func plain(code string) string {
+	if f, ok := Lookup(code); ok && len(f.Words) > 0 {
+		return f.Words[0]
+	}
+	return strings.ReplaceAll(code, "-", " ")
+}
+
+// FindFinding looks for a finding at the start of a text typed after `saw`.
+// Dashes and spaces count alike, the longest wording wins, and what follows it
+// is free text; but a text that goes on to deny what it named is no finding.
+// It gives the code and the words that matched.
+func FindFinding(text string) (code, matched string, ok bool) {
+	words := fold(text)
+	for n := min(len(words), vocabulary.longest); n > 0; n-- {
+		phrase := strings.Join(words[:n], " ")
+		c, known := vocabulary.phrases[phrase]
+		if !known {
+			continue
+		}
+		for _, w := range words[n:] {
+			if denies[w] {
+				return "", "", false
+			}
+		}
+		return c, phrase, true
+	}
+	return "", "", false
+}
+
+// denies holds the words that turn a finding into its opposite when they come
+// after it.
+var denies = map[string]bool{
+	"no": true, "not": true, "never": true, "without": true, "stopped": true,
+	"gone": true, "isn't": true, "doesn't": true, "won't": true, "nor": true,
+}
+
+// fold cuts a text into lower-case words; dashes, commas and other marks
+// separate words, an apostrophe does not.
+func fold(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+		switch {
+		case r >= 'a' && r <= 'z', r >= '0' && r <= '9', r == '\'', r > 127:
+			return false
+		}
+		return true
+	})
+}

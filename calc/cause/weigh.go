@@ -1,0 +1,183 @@
+package cause
+
+import (
+	"cmp"
+	"slices"
+)
+
+// State is where a cause stands.
+type State string
+
+// The three states of a cause.
+const (
+	Open      State = "open"      // possible; nothing shows it and nothing rules it out
+	Supported State = "supported" // shown by a fact, or the only one left that predicted what was found
+	RuledOut  State = "ruled-out" // contradicted by a fact that nothing disputes
+)
+
+// Standing is a cause with what speaks for and against it, in entry order.
+type Standing struct {
+	Cause   *Cause
+	State   State
+	For     []Fact // facts that it predicts or that show it
+	Against []Fact // facts that it cannot stand beside
+	Last    bool   // supported because every other cause is ruled out
+}
+
+// Contradiction is a pair of facts that cannot both be true, in entry order.
+type Contradiction struct{ A, B Fact }
+
+// Result is what the facts amount to.
+type Result struct {
+	Complaint      string // the code weighed; "" when none was given and none is opened by the facts
+	Standings      []Standing
+	Contradictions []Contradiction
+	Exhausted      bool   // every cause is ruled out
+	Cured          bool   // a fact says that the complaint is not there now
+	Next           *Test  // the test to do next; nil when there is none
+	Repeat         bool   // Next was done before and is to be repeated
+	Repair         *Cause // the cause to mend now; nil while tests come first
+	NextWhy        string // one sentence: why this is next
+}
+
+// Weigh says where each cause of a complaint stands after the facts, and what
+// to do next. An empty complaint is taken from the earliest fact that opens
+// one. Facts with codes outside the vocabulary count for nothing. The order of
+// the facts does not matter.
+//
+// A fact that is part of a contradiction is disputed: it is listed beside the
+// causes but neither rules out nor shows any of them until one of the two
+// facts is struck or belongs to an earlier phase and is no longer passed.
+func Weigh(complaint string, facts []Fact) Result {
+	var known, settled set
+	var buf [64]item
+	items := gather(buf[:0], facts, &known)
+	p := tables.complaint[complaint]
+	if p == nil && complaint == "" {
+		p = opened(items)
+	}
+	r := Result{}
+	settled = known.minus(disputed(items, known, &r))
+	if p == nil {
+		return r
+	}
+	r.Complaint = p.Code
+	w := weighing{plan: p, items: items, known: known, settled: settled, result: &r}
+	w.stand()
+	w.advise()
+	return r
+}
+
+// item is a fact with the number of its code.
+type item struct {
+	Fact
+	n int
+}
+
+// gather sorts the known facts by entry and code and drops repetitions.
+func gather(items []item, facts []Fact, known *set) []item {
+	for _, f := range facts {
+		if n, ok := vocabulary.number[f.Code]; ok {
+			items = append(items, item{f, n})
+			known.add(n)
+		}
+	}
+	slices.SortFunc(items, func(a, b item) int {
+		return cmp.Or(cmp.Compare(a.Entry, b.Entry), cmp.Compare(a.n, b.n))
+	})
+	return slices.CompactFunc(items, func(a, b item) bool { return a.Entry == b.Entry && a.n == b.n })
+}
+
+// opened gives the complaint that the earliest fact opens.
+func opened(items []item) *plan {
+	for _, it := range items {
+		for _, p := range tables.plans {
+			if p.signs.has(it.n) {
+				return p
+			}
+		}
+	}
+	return nil
+}
+
+// disputed records the contradictions among the facts and gives their codes.
+func disputed(items []item, known set, r *Result) (d set) {
+	for i, a := range items {
+		if !vocabulary.excludes[a.n].meets(known) {
+			continue
+		}
+		d.add(a.n)
+		for _, b := range items[i+1:] {
+			if vocabulary.excludes[a.n].has(b.n) {
+				r.Contradictions = append(r.Contradictions, Contradiction{a.Fact, b.Fact})
+			}
+		}
+	}
+	return d
+}
+
+// weighing is one run of Weigh over one complaint.
+type weighing struct {
+	*plan
+	items          []item
+	known, settled set
+	result         *Result
+	left, shown    group // not ruled out; of these, shown by a fact
+}
+
+// stand fills the standings.
+func (w *weighing) stand() {
+	r := w.result
+	r.Standings = make([]Standing, len(w.causes))
+	facts := make([]Fact, 0, 4*len(w.items))
+	for i := range w.causes {
+		c := &w.causes[i]
+		s := &r.Standings[i]
+		s.Cause, s.State = c.Cause, Open
+		facts, s.For = w.pick(facts, c.predicts, c.shownBy)
+		facts, s.Against = w.pick(facts, c.contradicts, set{})
+		switch {
+		case c.contradicts.meets(w.settled):
+			s.State = RuledOut
+			continue
+		case c.shownBy.meets(w.settled):
+			s.State = Supported
+			w.shown |= 1 << i
+		}
+		w.left |= 1 << i
+	}
+	r.Cured = w.cured.meets(w.settled)
+	r.Exhausted = w.left == 0 && !r.Cured
+	if w.left.count() == 1 {
+		i := w.left.first()
+		if s := &r.Standings[i]; s.State == Open && w.causes[i].predicts.meets(w.settled) {
+			s.State, s.Last = Supported, true
+		}
+	}
+}
+
+// pick appends the facts of either set to the store and gives them as a slice
+// of it that cannot grow into its neighbour.
+func (w *weighing) pick(store []Fact, a, b set) (rest, picked []Fact) {
+	from := len(store)
+	for _, it := range w.items {
+		if a.has(it.n) || b.has(it.n) {
+			store = append(store, it.Fact)
+		}
+	}
+	if len(store) == from {
+		return store, nil
+	}
+	return store, store[from:len(store):len(store)]
+}
+
+// Codes gives the codes of the causes in a state, in the order of the table.
+func (r *Result) Codes(state State) []string {
+	var codes []string
+	for i := range r.Standings {
+		if r.Standings[i].State == state {
+			codes = append(codes, r.Standings[i].Cause.Code)
+		}
+	}
+	return codes
+}
