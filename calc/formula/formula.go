@@ -102,6 +102,20 @@ var (
 		circuits,
 		capacitors,
 		reactances,
+		motors,
+		supplies,
+		wires,
+		windings,
+		heaters,
+		thermistors,
+		lookups,
+		platinum,
+		saturation,
+		lockedRotor,
+		threePhase,
+		energy,
+		cooling,
+		meters,
 	)
 	index = indexTable(table)
 )
@@ -173,10 +187,13 @@ func (f *Formula) Match(isWord []bool) (slots []int, blank Args, err error) {
 // which number is out of range, or why there is no result.
 func (f *Formula) Eval(a Args) (float64, error) {
 	for i, x := range a.Num {
-		if p := f.At(i); p.Words == nil {
-			if err := p.check(x); err != nil {
-				return 0, err
+		p := f.At(i)
+		if p.Words != nil {
+			if !slices.Contains(p.Words, a.Word[i]) {
+				return 0, p.wordError(a.Word[i])
 			}
+		} else if err := p.check(x); err != nil {
+			return 0, err
 		}
 	}
 	y, err := f.Fn(a)
@@ -234,7 +251,11 @@ func (p Param) Pick(typed string) (string, error) {
 			return w, nil
 		}
 	}
-	return "", fmt.Errorf("%s %q is not known: one of %s", p.Name, typed, strings.Join(p.Words, ", "))
+	return "", p.wordError(typed)
+}
+
+func (p Param) wordError(typed string) error {
+	return fmt.Errorf("%s %q is not known: one of %s", p.Name, typed, strings.Join(p.Words, ", "))
 }
 
 // plainWord folds what people write differently: case, hyphens, blanks and
