@@ -33,6 +33,9 @@ func (c curve) check() error {
 	return nil
 }
 
+// edge lets the last bit of a rounded number at a table's end pass.
+const edge = 1e-9
+
 // Between two pairs the logarithm of the resistance is taken as straight over
 // the inverse of the absolute temperature, which is what one B value means.
 
@@ -41,7 +44,7 @@ func (c curve) tempAt(ohms float64) (float64, error) {
 		return 0, err
 	}
 	last := c.pairs() - 1
-	if ohms > c.ohms(0) || ohms < c.ohms(last) {
+	if ohms > c.ohms(0)*(1+edge) || ohms < c.ohms(last)*(1-edge) {
 		return 0, fmt.Errorf("the table runs from %.6g to %.6g ohm", c.ohms(0), c.ohms(last))
 	}
 	i := 0
@@ -57,7 +60,7 @@ func (c curve) ohmsAt(t float64) (float64, error) {
 		return 0, err
 	}
 	last := c.pairs() - 1
-	if t < c.temp(0) || t > c.temp(last) {
+	if t < c.temp(0)-edge || t > c.temp(last)+edge {
 		return 0, fmt.Errorf("the table runs from %.6g to %.6g degC", c.temp(0), c.temp(last))
 	}
 	i := 0
