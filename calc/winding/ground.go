@@ -1,6 +1,10 @@
 package winding
 
-import "slices"
+import (
+	"slices"
+
+	"ohmcall/calc/caution"
+)
 
 // judgeCase looks at the readings from pin to case. A ground fault outranks
 // every other state, because of what happens when the machine is energised.
@@ -30,7 +34,7 @@ func judgeCase(t *table, res *Result) {
 		res.State = Grounded
 		res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 		res.fact(FactGrounded)
-		res.caution(CautionGrounded, CautionTerminals)
+		res.caution(caution.NeverEnergise, caution.TerminalsPressed)
 	case len(clear) > 0:
 		res.note("No gross fault to the case at " + list(clear, "and") + "; an ohm-meter cannot prove insulation.")
 		if len(clear) == len(t.pins) {

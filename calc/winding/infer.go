@@ -196,7 +196,6 @@ func oneWinding(t *table, res *Result) {
 		res.fact(FactOpen)
 		res.note("The winding reads open: "+t.says(0, 1)+".",
 			"A protector in series reads open too: let it cool to below 49 °C and read again.")
-		res.caution(CautionCoolFirst)
 		return
 	case v.X <= 0:
 		res.State = Shorted

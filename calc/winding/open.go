@@ -1,6 +1,10 @@
 package winding
 
-import "maps"
+import (
+	"maps"
+
+	"ohmcall/calc/caution"
+)
 
 // breakAt is where a machine of three pins can be open.
 type breakAt int
@@ -95,7 +99,7 @@ func (x three) placed(at [3]bool, open string) {
 	case [3]bool{true, false, false}:
 		res.State = OverloadOpen
 		res.fact(FactProtector)
-		res.caution(CautionCoolFirst, CautionProtector)
+		res.caution(caution.ProtectorStays)
 		res.note("The internal protector may be open: both pairs to common read open, start–run reads through.",
 			"Not proof of an open winding: let it cool below 49 °C (touchable, can take hours) and read again.",
 			"Readings: "+open+", "+finite+".")
@@ -111,7 +115,6 @@ func (x three) placed(at [3]bool, open string) {
 	default:
 		res.State = OpenUnplaced
 		res.fact(FactOpenUnplaced)
-		res.caution(CautionCoolFirst)
 		var ways []string
 		for i, way := range [3]string{
 			"the internal protector is open and " + lone + " is common",
@@ -140,7 +143,6 @@ func (x three) allOpen() {
 	}
 	res.State = OpenUnplaced
 	res.fact(FactOpenUnplaced)
-	res.caution(CautionCoolFirst)
 	res.note("All three pairs read open, not placed.",
 		"A single-phase machine has a winding open; a three-phase one may have its protector open (it opens all three).",
 		"Check the probes' contact; let it cool below 49 °C (touchable) and read again; look for markings.")

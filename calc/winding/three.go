@@ -3,6 +3,7 @@ package winding
 import (
 	"maps"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 )
 
@@ -156,7 +157,7 @@ func (x three) complete() {
 	}
 	if res.State == TooClose && equal {
 		res.note("All three may also be equal (three-phase or inverter-driven): no mains, no start kit until settled.")
-		res.caution(CautionNoMains)
+		res.caution(caution.InverterLine)
 	}
 }
 
@@ -290,7 +291,7 @@ func (x three) equal(within bool) {
 	}
 	res.note("Readings: "+all+"; start and run in series would add up, these do not.",
 		"Never connect mains or a start kit to it: its drive or its three phases run it.")
-	res.caution(CautionNoMains)
+	res.caution(caution.InverterLine)
 }
 
 // shorted reports a pair that reads zero, or so far below the next pair that

@@ -86,22 +86,13 @@ const (
 	FactSound        = "windings-sound"
 	FactOpen         = "winding-open"
 	FactProtector    = "protector-open"
-	FactOpenUnplaced = "open-unplaced"
+	FactOpenUnplaced = "windings-open-unplaced"
 	FactShorted      = "winding-shorted"
 	FactGrounded     = "winding-grounded"
-	FactNoGround     = "no-gross-ground"
+	FactNoGround     = "insulation-no-gross-fault"
 	FactEqual        = "windings-equal"
 	FactDoNotAddUp   = "windings-do-not-add-up"
 	FactNotAWinding  = "not-a-winding"
-)
-
-// Cautions that belong to the step at which a state is found.
-const (
-	CautionGrounded  = "grounded-never-energise"
-	CautionTerminals = "stand-clear-of-terminals"
-	CautionNoMains   = "no-mains-no-start-kit"
-	CautionCoolFirst = "let-it-cool"
-	CautionProtector = "keep-the-protector"
 )
 
 // Pair names two pins; the order means nothing.
@@ -137,12 +128,13 @@ type Input struct {
 	Probes        float64       // ohms already taken off every reading
 	Kind          Kind
 	EqualByDesign bool // a reversing motor: main and auxiliary are alike
+	StartLead     bool // one lead is known to be for a start winding or capacitor
 }
 
 // Winding is one piece of the network: a winding, or a protector or jumper
 // that reads near zero.
 type Winding struct {
-	From, To string // pins; a joint that is not brought out is "joint", "joint 2", …
+	From, To string // pins; a joint that is not brought out is "joint"
 	Name     string
 	Value    measure.Value
 }
@@ -194,7 +186,7 @@ type Result struct {
 	Repeats     []Repeat
 	Conflicts   []string
 	Facts       []string
-	Cautions    []string
+	Cautions    []string // codes of calc/caution
 }
 
 func (r *Result) note(s ...string)    { r.Notes = append(r.Notes, s...) }
