@@ -44,9 +44,6 @@ func around(x, tol float64) window {
 	return window{x * (1 - tol/100), x * (1 + tol/100)}
 }
 
-// scaled multiplies both ends by the positive factor k.
-func (w window) scaled(k float64) window { return window{w.lo * k, w.hi * k} }
-
 // place finds v, which is finite, in the window.
 func (w window) place(v measure.Value) place {
 	switch {
@@ -64,14 +61,26 @@ func (w window) place(v measure.Value) place {
 func (w window) holds(x float64) bool { return x >= w.lo && x <= w.hi }
 
 // margin is the distance from v to the nearer end in half-widths of v,
-// negative outside; it is not judged for a value without doubt.
+// negative outside; it is not judged for a value without doubt. Where the
+// bounds are not symmetrical the half that faces the end is the unit, so that
+// a sound reading always has 1 or more and a failed one -1 or less.
 func (w window) margin(v measure.Value) (float64, bool) {
-	half := v.Half()
-	d := math.Min(v.X-w.lo, w.hi-v.X)
-	if v.Over || half <= 0 || math.IsInf(d, 0) || math.IsNaN(d) {
-		return 0, false
+	m := math.Inf(1)
+	for _, end := range []struct{ distance, half float64 }{
+		{v.X - w.lo, v.X - v.Lo}, {w.hi - v.X, v.Hi - v.X},
+	} {
+		if end.distance < 0 { // outside, so the other bound faces the end
+			end.half = v.Hi - v.Lo - end.half
+		}
+		if math.IsInf(end.distance, 0) {
+			continue
+		}
+		if end.half <= 0 {
+			return 0, false
+		}
+		m = min(m, end.distance/end.half)
 	}
-	return d / half, true
+	return m, !v.Over && !math.IsInf(m, 0)
 }
 
 // word applies the rule of the package to a hard limit.
@@ -103,7 +112,9 @@ func (w window) advisoryWord(v measure.Value) verdict.Word {
 // begin makes a verdict with what every judgement of v against w carries.
 func begin(subject string, v measure.Value, w window, unit, source string) verdict.Verdict {
 	out := verdict.Verdict{Subject: subject, Limit: w.text(unit), Source: source}
-	out.Margin, out.Judged = w.margin(v)
+	if m, ok := w.margin(v); ok {
+		out.Margin, out.Judged = m, true
+	}
 	out.Entries = entries(v)
 	return out
 }

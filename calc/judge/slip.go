@@ -15,9 +15,10 @@ const slipFactor = 1.5
 
 // powerOfTen tells when a reading misses the window and would meet it if it
 // had been read three or six places off, as when the k of a range is left
-// out. Such a reading is suspected, never condemned.
+// out. Such a reading is suspected, never condemned. A fraction of an ohm
+// that may be zero is a short: only a range of ohms shows it.
 func powerOfTen(v measure.Value, w window) string {
-	if v.Over || v.X <= 0 || w.lo <= 0 || w.place(v) == inside {
+	if v.Over || v.X <= 0 || w.lo <= 0 || w.place(v) == inside || v.X < 1 && v.Lo <= 0 {
 		return ""
 	}
 	wide := window{w.lo / slipFactor, w.hi * slipFactor}

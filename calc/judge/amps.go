@@ -1,0 +1,172 @@
+package judge
+
+import (
+	"fmt"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// AmpsIn is the running current of a machine and what its plate says.
+type AmpsIn struct {
+	Name  string
+	Run   measure.Value
+	Plate float64 // RLA or FLA, 0 when not known
+	LRA   float64 // locked-rotor amps, 0 when not known
+}
+
+// Shares of the plate current (common practice, except runUpper).
+const (
+	noneShare = 0.05 // below it nothing runs
+	lowShare  = 0.4  // below it the machine runs unloaded
+	runUpper  = 1.15 // IEC 60335-1 cl. 10.2, motor-operated, current (from memory)
+	// lockedShare of the LRA is near enough to it; a rotor that turns draws
+	// less, and a weak supply lowers the current of one that is locked.
+	lockedShare = 0.7
+	// lockedByRun is used without an LRA: a start draws up to 6 times the
+	// running amps (refrigerator service text).
+	lockedByRun = 4.0
+)
+
+// Amps judges the running current.
+func Amps(in AmpsIn) verdict.Verdict {
+	subject := named("running amps", in.Name)
+	if in.Run.Over || in.Plate <= 0 {
+		return cannot(subject, "finite amps and the plate's RLA or FLA are needed to judge it", in.Run)
+	}
+	w := window{in.Plate * lowShare, in.Plate * runUpper}
+	out := begin(subject, in.Run, w, "A", "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory); lower end "+commonPractice)
+	out.Caution = []string{caution.MainsLive, caution.HotMoving}
+	x := quantity(in.Run.X, "A")
+	locked := in.lockedFrom()
+	switch p := w.place(in.Run); {
+	case in.Run.Hi < in.Plate*noneShare:
+		out.Word, out.Fact = verdict.Failed, []string{"amps-none"}
+		out.Text = "no current: the machine is not fed, or its path is open"
+	case p == below:
+		out.Word, out.Fact = verdict.Suspect, []string{"amps-low"}
+		out.Text = fmt.Sprintf("%s is low for a plate of %s: it runs with little load", x, quantity(in.Plate, "A"))
+	case p == above && in.Run.Lo >= locked:
+		out.Word, out.Fact = in.lockedWord(), []string{"amps-locked-rotor"}
+		out.Text = x + " and staying: the rotor is locked or hardly turns (inferred from the current alone)"
+		out.Also = append(out.Also, "locked rotor is taken from "+in.lockedRule())
+		out.Caution = append(out.Caution, caution.ProtectorStays)
+	case p == above:
+		out.Word, out.Fact = verdict.Failed, []string{"amps-high"}
+		out.Text = fmt.Sprintf("%s is high for a plate of %s", x, quantity(in.Plate, "A"))
+	case p == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"amps-sound"}
+		out.Text = fmt.Sprintf("%s against a plate of %s", x, quantity(in.Plate, "A"))
+	default:
+		out.Word = w.straddleWord(in.Run)
+		out.Text = x + " is too near the limit to say: wind more turns through the clamp and divide"
+	}
+	return out
+}
+
+func (in AmpsIn) lockedFrom() float64 {
+	if in.LRA > 0 {
+		return in.LRA * lockedShare
+	}
+	return in.Plate * lockedByRun
+}
+
+// lockedWord is how firmly locked-rotor current may be said: without an LRA
+// the limit is a rule of thumb.
+func (in AmpsIn) lockedWord() verdict.Word {
+	if in.LRA > 0 {
+		return verdict.Failed
+	}
+	return verdict.Suspect
+}
+
+func (in AmpsIn) lockedRule() string {
+	if in.LRA > 0 {
+		return fmt.Sprintf("%s %% of the plate's LRA (%s)", num(100*lockedShare), commonPractice)
+	}
+	return fmt.Sprintf("%s times the plate's amps, no LRA being known (%s)", num(lockedByRun), commonPractice)
+}
+
+// SurgeIn is the current at start.
+type SurgeIn struct {
+	Name  string
+	Peak  measure.Value
+	LRA   float64 // 0 when not known
+	Plate float64 // RLA or FLA, used without an LRA; 0 when not known
+	Stays bool    // it did not fall within a second or so
+}
+
+// Surge judges the start current: every start comes near the LRA, and only
+// one that stays there speaks of a rotor that does not turn.
+func Surge(in SurgeIn) verdict.Verdict {
+	subject := named("start surge", in.Name)
+	a := AmpsIn{Plate: in.Plate, LRA: in.LRA}
+	locked := a.lockedFrom()
+	if in.Peak.Over || locked <= 0 {
+		return cannot(subject, "finite amps and the plate's LRA or running amps are needed to judge it", in.Peak)
+	}
+	w := atMost(locked)
+	out := begin(subject, in.Peak, w, "A", a.lockedRule())
+	out.Caution = []string{caution.MainsLive, caution.HotMoving}
+	x := quantity(in.Peak.X, "A")
+	switch p := w.place(in.Peak); {
+	case !in.Stays && in.LRA > 0 && in.Peak.Lo > in.LRA*1.2:
+		out.Word, out.Text = verdict.Suspect, x+" is well above the LRA: a shorted turn, a shorted start device, or another load"
+	case !in.Stays:
+		out.Word, out.Text = verdict.Sound, x+" and falling at once: a normal start"
+	case p == above:
+		out.Word, out.Fact = a.lockedWord(), []string{"amps-locked-rotor"}
+		out.Text = x + " and staying: the rotor is locked (inferred); seized, no start help, or pressures not equal"
+		out.Caution = append(out.Caution, caution.ProtectorStays)
+	case p == inside:
+		out.Word, out.Text = verdict.CannotTell, x+" stays but is well under locked-rotor current: judge it as running amps"
+	default:
+		out.Word, out.Text = w.straddleWord(in.Peak), x+" stays near locked-rotor current: repeat with a peak-hold clamp"
+	}
+	if !in.Stays {
+		out.Judged, out.Margin = false, 0
+	}
+	return out
+}
+
+// TripIn is how long an overload protector held, and at which current.
+type TripIn struct {
+	Name       string
+	Seconds    measure.Value
+	Amps       measure.Value
+	Plate, LRA float64
+}
+
+// tripWindow is how long a protector holds at locked-rotor current: it opens
+// in seconds (refrigerator service text); the figures are common practice.
+var tripWindow = window{2, 30}
+
+// Trip judges the time to trip. A protector that opens at a current within
+// the plate is weak or is heated from elsewhere; one that opens at
+// locked-rotor current does its work.
+func Trip(in TripIn) verdict.Verdict {
+	a := AmpsIn{Plate: in.Plate, LRA: in.LRA}
+	subject := named("overload trip", in.Name)
+	if in.Amps.Over || in.Seconds.Over || a.lockedFrom() <= 0 {
+		return cannot(subject, "the amps, the seconds and the plate's LRA or running amps are needed", in.Seconds, in.Amps)
+	}
+	out := begin(subject, in.Seconds, tripWindow, "s", commonPractice)
+	out.Entries = entries(in.Seconds, in.Amps)
+	out.Caution = []string{caution.MainsLive, caution.ProtectorStays}
+	switch {
+	case in.Amps.Lo >= a.lockedFrom() && tripWindow.place(in.Seconds) == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"amps-locked-rotor"}
+		out.Text = "it opens within seconds at locked-rotor current: the protector does its work"
+	case in.Amps.Lo >= a.lockedFrom():
+		out.Word, out.Fact = tripWindow.advisoryWord(in.Seconds), []string{"amps-locked-rotor"}
+		out.Text = "an unusual time at locked-rotor current: check that the protector is the right part"
+	case in.Plate > 0 && in.Amps.Hi <= in.Plate*runUpper:
+		out.Word, out.Judged, out.Margin = verdict.Suspect, false, 0
+		out.Text = "it opens at a current within the plate: a weak or wrong protector, or a hot shell"
+	default:
+		out.Word, out.Judged, out.Margin = verdict.CannotTell, false, 0
+		out.Text = "it opens on a high current: find what loads the machine before the protector"
+	}
+	return out
+}

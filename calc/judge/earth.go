@@ -1,0 +1,69 @@
+package judge
+
+import (
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// EarthIn is the resistance from the plug's earth pin, or the earthing
+// terminal, to a metal part.
+type EarthIn struct {
+	Part     string
+	Ohms     measure.Value
+	WithCord bool    // the supply cord lies in the path
+	TestAmps float64 // of an earth tester; 0 is an ordinary ohm-meter
+}
+
+// Limits of the protective earth path in ohms.
+const (
+	earthNoCord   = 0.1
+	earthWithCord = 0.2
+	earthInUse    = 1.0
+	earthAmps     = 10.0
+)
+
+// Earth judges the protective earth path. An ordinary ohm-meter finds a
+// broken one; the limit of a tenth of an ohm is meant for a test at 10 A.
+func Earth(in EarthIn) verdict.Verdict {
+	limit := earthNoCord
+	if in.WithCord {
+		limit = earthWithCord
+	}
+	w := atMost(limit)
+	out := begin(named("earth to", in.Part), in.Ohms, w, "Ω", "EN 50106:2008, routine earth continuity test at 10 A or more")
+	if in.Part == "" {
+		out.Subject = "earth"
+	}
+	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
+	switch {
+	case in.Ohms.Over:
+		out.Word, out.Fact = verdict.Failed, []string{"earth-failed"}
+		out.Text = "no earth path: do not return the power"
+	case in.Ohms.Lo > earthInUse, in.TestAmps >= earthAmps && w.place(in.Ohms) == above:
+		out.Word, out.Fact = verdict.Failed, []string{"earth-failed"}
+		out.Text = ohms(in.Ohms.X) + " is too much for an earth path: clean and tighten it before power returns"
+	case w.place(in.Ohms) == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"earth-sound"}
+		out.Text = "the earth path is sound"
+		if in.TestAmps < earthAmps {
+			out.Also = append(out.Also, "a test at 10 A or more would prove that it carries a fault current")
+		}
+	case w.place(in.Ohms) == above:
+		out.Word = verdict.Suspect
+		out.Text = ohms(in.Ohms.X) + " is over the limit: take off the probes' ohms, clean the points, or test at 10 A"
+	default:
+		out.Word = w.straddleWord(in.Ohms)
+		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": take off the probes' ohms or use an earth tester"
+	}
+	if in.Ohms.Over || in.Ohms.Lo > limit {
+		verdictOf := "would pass it"
+		if in.Ohms.Over || in.Ohms.Lo > earthInUse {
+			verdictOf = "would fail it"
+		} else if in.Ohms.Hi > earthInUse {
+			verdictOf = "is too near to say"
+		}
+		out.Also = append(out.Also, "1 Ω for equipment in use (AS/NZS 3760, as quoted by a test-and-tag firm) "+verdictOf)
+	}
+	return out
+}

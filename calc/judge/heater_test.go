@@ -1,0 +1,76 @@
+package judge
+
+import (
+	"testing"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// +5 % or 20 W, whichever is greater, and −10 % of the power: IEC 60335-1
+// cl. 10.1 Table 1 (from memory); the windows are computed from V²/P.
+func TestHeaterWindow(t *testing.T) {
+	for _, c := range []struct{ watts, volts, lo, hi float64 }{
+		{450, 120, 30.48, 35.56}, {3600, 240, 15.24, 17.78}, {2000, 230, 25.19, 29.39},
+		{250, 115, 115 * 115 / 270.0, 115 * 115 / 225.0}, // 20 W governs below 400 W
+		{100, 120, 144 / 1.1, 144 / 0.9},
+		{20, 120, 720 / 1.2, 720 / 0.8},
+	} {
+		w, _ := heaterWindow(HeaterIn{Watts: c.watts, Volts: c.volts})
+		near(t, "low end", w.lo, c.lo, 0.005)
+		near(t, "high end", w.hi, c.hi, 0.005)
+	}
+}
+
+// R = V²/P: 32.00, 16.00, 26.45 and 52.90 Ω (Joule and Ohm).
+func TestHeater(t *testing.T) {
+	ol := measure.Open(7)
+	for _, c := range []struct {
+		name  string
+		in    HeaterIn
+		word  verdict.Word
+		facts []string
+	}{
+		{"450 W hot", HeaterIn{Ohms: within(32, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.Sound, []string{"heater-sound"}},
+		{"450 W, 28 Ω cold is normal", HeaterIn{Ohms: within(28, 0.6), Watts: 450, Volts: 120}, verdict.Sound, []string{"heater-sound"}},
+		{"450 W, 28 Ω hot is too low", HeaterIn{Ohms: within(28, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.Failed, []string{"heater-failed"}},
+		{"450 W, 20 Ω cold", HeaterIn{Ohms: within(20, 0.5), Watts: 450, Volts: 120}, verdict.Suspect, []string{"heater-suspect"}},
+		{"450 W, 8 Ω cold", HeaterIn{Ohms: within(8, 0.4), Watts: 450, Volts: 120}, verdict.Failed, []string{"heater-failed"}},
+		{"3600 W hot", HeaterIn{Ohms: within(16, 0.46), Watts: 3600, Volts: 240, Hot: true}, verdict.Sound, []string{"heater-sound"}},
+		{"2000 W, 60 Ω alone", HeaterIn{Ohms: within(60, 0.9), Watts: 2000, Volts: 230, Series: Alone}, verdict.Failed, []string{"heater-failed"}},
+		{"2000 W, 60 Ω", HeaterIn{Ohms: within(60, 0.9), Watts: 2000, Volts: 230}, verdict.Suspect, []string{"heater-suspect"}},
+		{"250 W, given 5 %", HeaterIn{Ohms: within(57, 0.9), Watts: 250, Volts: 115, Hot: true, Tolerance: 5, Series: Alone},
+			verdict.Failed, []string{"heater-failed"}},
+		{"near the limit", HeaterIn{Ohms: within(35.3, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.CannotTell, nil},
+		{"near it from outside", HeaterIn{Ohms: within(35.8, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.Suspect, []string{"heater-suspect"}},
+		{"OL across the element", HeaterIn{Ohms: ol, Watts: 450, Volts: 120, Series: Alone}, verdict.Failed, []string{"heater-open"}},
+		{"OL through a thermostat", HeaterIn{Ohms: ol, Watts: 450, Volts: 120, Series: WithThermostat}, verdict.CannotTell, nil},
+		{"OL, nobody said", HeaterIn{Ohms: ol, Watts: 450, Volts: 120}, verdict.Suspect, []string{"heater-suspect"}},
+		{"OL needs no plate", HeaterIn{Ohms: ol, Series: Alone}, verdict.Failed, []string{"heater-open"}},
+		{"32 kΩ: a slip of range", HeaterIn{Ohms: within(32e3, 400), Watts: 450, Volts: 120, Series: Alone}, verdict.Suspect, []string{"heater-suspect"}},
+		{"no plate", HeaterIn{Ohms: within(32, 0.6)}, verdict.CannotTell, nil},
+	} {
+		check(t, c.name, Heater(c.in), c.word, c.facts...)
+	}
+}
+
+// All ohms times ten, with a plate to match, changes numbers and no words.
+func TestHeaterScales(t *testing.T) {
+	for x := 5.0; x < 80; x += 0.37 {
+		a := Heater(HeaterIn{Ohms: within(x, 0.5), Watts: 450, Volts: 120, Tolerance: 10})
+		b := Heater(HeaterIn{Ohms: within(10*x, 5), Watts: 45, Volts: 120, Tolerance: 10})
+		if a.Word != b.Word {
+			t.Fatalf("%v Ω: %s, ten times: %s", x, a.Word, b.Word)
+		}
+		near(t, "margin", b.Margin, a.Margin, 1e-9)
+	}
+}
+
+func TestThermostat(t *testing.T) {
+	ol, low := measure.Open(7), within(0.2, 0.3)
+	check(t, "open", Thermostat(SwitchIn{Ohms: ol}), verdict.CannotTell, "thermostat-open")
+	check(t, "closed", Thermostat(SwitchIn{Ohms: low}), verdict.CannotTell, "thermostat-closed")
+	check(t, "open where closed", Thermostat(SwitchIn{Ohms: ol, Want: "closed"}), verdict.Failed, "thermostat-open")
+	check(t, "closed as it must", Thermostat(SwitchIn{Ohms: low, Want: "closed"}), verdict.Sound, "thermostat-closed")
+	check(t, "12 Ω", Thermostat(SwitchIn{Ohms: within(12, 0.4), Want: "closed"}), verdict.Suspect)
+}

@@ -1,0 +1,186 @@
+package judge
+
+import (
+	"strings"
+	"testing"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// IEC 60539-1, beta equation; values computed from it.
+func TestBetaOhms(t *testing.T) {
+	for _, c := range []struct{ beta, celsius, want float64 }{
+		{3977, 0, 33900}, {3977, 10, 20272}, {3977, 25, 10000}, {3977, 50, 3563}, {3977, 85, 1070},
+		{3950, 0, 33621}, {3950, 10, 20175}, {3950, 50, 3588}, {3950, 85, 1087}, {3950, 100, 698},
+		{3435, -20, 77523}, {3435, 0, 28704}, {3435, 10, 18410}, {3435, 50, 4101}, {3435, 85, 1451}, {3435, 100, 987},
+	} {
+		near(t, "ohms", BetaOhms(10_000, c.beta, c.celsius), c.want, 0.51)
+	}
+}
+
+// IEC 60751:2008 and ASTM E1137 tables.
+func TestPlatinumOhms(t *testing.T) {
+	for _, c := range []struct{ celsius, want float64 }{
+		{-200, 18.52}, {-100, 60.26}, {-50, 80.31}, {0, 100}, {25, 109.735}, {50, 119.40},
+		{100, 138.5055}, {200, 175.86}, {300, 212.05}, {400, 247.09}, {600, 313.71}, {850, 390.48},
+	} {
+		near(t, "ohms", PlatinumOhms(100, c.celsius), c.want, 0.0051)
+		near(t, "ohms of 1000", PlatinumOhms(1000, c.celsius), 10*c.want, 0.051)
+	}
+}
+
+// Class limits at 100 °C: 0.35 K for A and 0.80 K for B (IEC 60751).
+func TestPlatinum(t *testing.T) {
+	at := measure.Exact(100)
+	for _, c := range []struct {
+		name  string
+		ohm   measure.Value
+		class string
+		word  verdict.Word
+		facts []string
+	}{
+		{"0.3 K high, class A", measure.Exact(PlatinumOhms(100, 100.3)), "A", verdict.Sound, []string{"sensor-sound"}},
+		{"0.4 K high, class A", measure.Exact(PlatinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed"}},
+		{"0.7 K high, class B", measure.Exact(PlatinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
+		{"0.9 K high, class B", measure.Exact(PlatinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed"}},
+		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, nil},
+		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
+		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
+		{"138 kΩ", within(138.5e3, 1e3), "B", verdict.Suspect, []string{"sensor-suspect"}},
+		{"unknown class", within(138.5, 0.1), "Q", verdict.CannotTell, nil},
+	} {
+		check(t, c.name, Platinum(PlatinumIn{Ohms: c.ohm, Celsius: at, R0: 100, Class: c.class}), c.word, c.facts...)
+	}
+}
+
+// Rows of a published 10 kΩ curve (Vishay document 29049, from memory).
+var curve = []Point{{-40, 332100}, {-20, 96360}, {0, 32555}, {10, 19873}, {20, 12488}, {25, 10000},
+	{30, 8059}, {40, 5330}, {50, 3605}, {60, 2490}, {85, 1070}, {100, 677}}
+
+func TestNTC(t *testing.T) {
+	table, doubts, err := NewTable(curve)
+	if err != nil || len(doubts) != 0 {
+		t.Fatal(doubts, err)
+	}
+	ice, room := measure.Within(0, 0.5), measure.Within(22, 1)
+	beta := func(o, c measure.Value) NTCIn { return NTCIn{Ohms: o, Celsius: c, R25: 10_000, Beta: 3977} }
+	for _, c := range []struct {
+		name  string
+		in    NTCIn
+		word  verdict.Word
+		facts []string
+	}{
+		{"in ice water, by table", NTCIn{Ohms: within(32.6e3, 350), Celsius: ice, Table: table}, verdict.Sound, []string{"sensor-sound"}},
+		{"good part judged by beta alone", beta(within(32.6e3, 350), ice), verdict.Sound, []string{"sensor-sound"}},
+		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"open", beta(measure.Open(7), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
+		{"at room, by table", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.Sound, []string{"sensor-sound"}},
+		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, nil},
+		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, nil},
+		{"near the limit", beta(within(38.2e3, 600), ice), verdict.CannotTell, nil},
+	} {
+		check(t, c.name, NTC(c.in), c.word, c.facts...)
+	}
+}
+
+// A sensor of any size is judged alike: all ohms times a factor, same words.
+func TestNTCScales(t *testing.T) {
+	for x := 20e3; x < 60e3; x += 317 {
+		a := NTC(NTCIn{Ohms: within(x, x*0.01), Celsius: measure.Within(0, 0.5), R25: 10e3, Beta: 3977})
+		b := NTC(NTCIn{Ohms: within(x/2, x*0.005), Celsius: measure.Within(0, 0.5), R25: 5e3, Beta: 3977})
+		if a.Word != b.Word {
+			t.Fatalf("%v Ω: %s, half: %s", x, a.Word, b.Word)
+		}
+		near(t, "margin", b.Margin, a.Margin, 1e-6)
+	}
+}
+
+func TestTableInterpolates(t *testing.T) {
+	every, _, _ := NewTable(curve)
+	for _, p := range curve {
+		got, ok := every.Ohms(p.Celsius)
+		if !ok {
+			t.Fatalf("%v °C is not covered", p.Celsius)
+		}
+		near(t, "row", got, p.Ohms, p.Ohms*1e-12)
+	}
+	coarse, _, _ := NewTable([]Point{{0, 32555}, {20, 12488}, {40, 5330}})
+	got, _ := coarse.Ohms(10) // the row left out says 19873
+	near(t, "between rows", got, 19873, 19873*0.005)
+	if _, ok := every.Ohms(-41); ok {
+		t.Error("a value below the table was made up")
+	}
+	if _, ok := (Table{}).Ohms(0); ok {
+		t.Error("an empty table gave a value")
+	}
+}
+
+func TestTableCatchesMisprints(t *testing.T) {
+	with := func(i int, ohms float64) []Point {
+		p := append([]Point(nil), curve...)
+		p[i].Ohms = ohms
+		return p
+	}
+	for _, c := range []struct {
+		name string
+		rows []Point
+		want string
+	}{
+		{"a digit dropped", with(4, 1248), "20 °C"},
+		{"a digit doubled", with(6, 80590), "30 °C"},
+		{"the same temperature twice", append(curve[:3:3], Point{0, 30000}), "two rows"},
+		{"one row", curve[:1], "two rows or more"},
+		{"an impossible value", with(3, 0), "10 °C"},
+		{"chaos", []Point{{0, 5}, {10, 1}, {20, 6}, {30, 2}, {40, 7}, {50, 3}}, "more than one row"},
+	} {
+		_, _, err := NewTable(c.rows)
+		if err == nil || !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%s: %v, want %q in it", c.name, err, c.want)
+		}
+	}
+	// The order is kept and the curve still bends: 9.9k printed as 19.9k would
+	// break the order, 12.9k for 19.9k does not.
+	_, doubts, err := NewTable(with(3, 12900))
+	if err != nil || len(doubts) != 1 || !strings.Contains(doubts[0], "10 °C") {
+		t.Errorf("doubts %q, %v", doubts, err)
+	}
+	// A platinum table rises and is as good.
+	if _, doubts, err := NewTable([]Point{{0, 100}, {100, 138.51}, {200, 175.86}, {300, 212.05}}); err != nil || len(doubts) != 0 {
+		t.Errorf("rising table: %q, %v", doubts, err)
+	}
+}
+
+// The rows may be given in any order.
+func TestTableIgnoresOrder(t *testing.T) {
+	back := append([]Point(nil), curve...)
+	for i, j := 0, len(back)-1; i < j; i, j = i+1, j-1 {
+		back[i], back[j] = back[j], back[i]
+	}
+	a, _, _ := NewTable(curve)
+	b, _, err := NewTable(back)
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, _ := a.Ohms(33)
+	y, _ := b.Ohms(33)
+	near(t, "ohms", y, x, 0)
+}
+
+func TestWrongRange(t *testing.T) {
+	for display, want := range map[string]bool{
+		"003": true, "013": true, "00.3": true, "0.003M": true, "0.03 MΩ": true, "0.3M": true,
+		"3.4": false, "0.3": false, "0.2": false, "118": false, "0": false, "00": false, "000": false, "0.0": false,
+		"4.7k": false, "3k": false, "OL": false, "": false, "4k7": false, "0.47M": false, "~6.5": false, "1e3": false,
+	} {
+		got, ok := WrongRange(display)
+		if ok != want {
+			t.Errorf("%q: %v, want %v", display, ok, want)
+		}
+		if ok && got.Word != verdict.Suspect {
+			t.Errorf("%q: %s, want suspected and not condemned", display, got.Word)
+		}
+	}
+}

@@ -1,0 +1,195 @@
+package judge
+
+import (
+	"fmt"
+	"math"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// SupplyEdition is one published range for the volts at an outlet or a
+// machine, as shares of the nominal volts.
+type SupplyEdition struct {
+	Code, Name, Source string
+	lo, hi             float64
+	nominals           []float64 // that it speaks of; nil is every one
+}
+
+var northAmerica = []float64{120, 208, 240}
+
+var supplyEditions = []SupplyEdition{
+	{"c84-2011", "C84.1-2011 range A at the outlet", "ANSI C84.1-2011 Table 1, utilization voltage, range A (from memory)",
+		0.9, 1.05, northAmerica},
+	{"c84-2006", "C84.1-2006 range A at the outlet", "ANSI C84.1-2006 Table 1, utilization voltage, range A (from memory)",
+		110.0 / 120, 1.05, northAmerica},
+	{"c84-2011-b", "C84.1-2011 range B at the outlet", "ANSI C84.1-2011 Table 1, utilization voltage, range B (from memory)",
+		104.0 / 120, 127.0 / 120, northAmerica},
+	{"service", "range A at the service", "COMAR 20.50.07.02, same numbers as ANSI C84.1 range A",
+		0.95, 1.05, northAmerica},
+	{"illinois", "Illinois service limits", "83 Illinois Administrative Code 410.300",
+		113.0 / 120, 127.0 / 120, []float64{120}},
+	{"iec-230", "230 V ±10 %", "IEC 60038 (from memory)", 0.9, 1.1, []float64{230, 400}},
+	{"plate", "plate ±10 %", "NEMA MG 1, rated volts of a motor (from memory)", 0.9, 1.1, nil},
+}
+
+// SupplyEditions lists the published ranges.
+func SupplyEditions() []SupplyEdition { return append([]SupplyEdition(nil), supplyEditions...) }
+
+// speaksOf reports whether the edition covers the nominal volts.
+func (e SupplyEdition) speaksOf(nominal float64) bool {
+	for _, n := range e.nominals {
+		if n == nominal {
+			return true
+		}
+	}
+	return e.nominals == nil
+}
+
+// SupplyIn is the volts found without load, and what they should be.
+type SupplyIn struct {
+	Place   string
+	Volts   measure.Value
+	Nominal float64 // of the system or the plate
+	Edition string  // code of a published range; empty takes the first that speaks of Nominal
+}
+
+// absentShare and ghostShare part no supply, a floating or ghost voltage,
+// and a supply that is merely low (common practice).
+const (
+	absentShare = 0.1
+	ghostShare  = 0.6
+)
+
+// Supply judges the no-load volts against one edition, which it names.
+func Supply(in SupplyIn) verdict.Verdict {
+	subject := named("supply", in.Place)
+	if in.Nominal <= 0 || in.Volts.Over {
+		return cannot(subject, "finite volts and the nominal volts are needed to judge it", in.Volts)
+	}
+	e, ok := supplyEdition(in)
+	if !ok {
+		return cannot(subject, "no published range of that name speaks of this nominal voltage", in.Volts)
+	}
+	w := window{in.Nominal * e.lo, in.Nominal * e.hi}
+	out := begin(subject, in.Volts, w, "V", e.Source)
+	out.Caution = []string{caution.MainsLive}
+	out.Word = w.word(in.Volts)
+	x := quantity(in.Volts.X, "V")
+	switch p := w.place(in.Volts); {
+	case in.Volts.Hi < in.Nominal*absentShare:
+		out.Text, out.Fact = "no supply: "+x, []string{"supply-absent"}
+	case in.Volts.Hi < in.Nominal*ghostShare:
+		out.Text, out.Fact = x+" is no working supply: a lost neutral, a poor joint or a ghost reading", []string{"supply-low"}
+		out.Also = append(out.Also, "repeat with a load or a low-impedance meter ("+commonPractice+")")
+	case p == below:
+		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V"), []string{"supply-low"}
+	case p == above:
+		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V"), []string{"supply-high"}
+	case p == inside:
+		out.Text, out.Fact = x+" is in range", []string{"supply-sound"}
+	default:
+		out.Text = x + " is too near the limit to say: repeat with a closer meter"
+	}
+	for _, other := range supplyEditions {
+		if other.Code == e.Code || !other.speaksOf(in.Nominal) {
+			continue
+		}
+		ow := window{in.Nominal * other.lo, in.Nominal * other.hi}
+		if ow.place(in.Volts) != w.place(in.Volts) {
+			out.Also = append(out.Also, fmt.Sprintf("%s (%s, %s) says %s",
+				other.Name, ow.text("V"), other.Source, ow.word(in.Volts)))
+		}
+	}
+	return out
+}
+
+func supplyEdition(in SupplyIn) (SupplyEdition, bool) {
+	for _, e := range supplyEditions {
+		if (in.Edition == "" || in.Edition == e.Code) && e.speaksOf(in.Nominal) {
+			return e, true
+		}
+	}
+	return SupplyEdition{}, false
+}
+
+// SagIn is the volts at one place without and with load.
+type SagIn struct {
+	Place          string
+	NoLoad, Loaded measure.Value
+	Amps           measure.Value // zero value when not read
+	Starting       bool          // taken during the start surge
+	// CountsHalf is the counts part of each bound in volts when both were
+	// read on one meter and range. Its gain error then cancels in the ratio
+	// of the two, so only the counts are left. 0 takes both bounds as given.
+	CountsHalf float64
+}
+
+// Sag limits in percent of the no-load volts.
+const (
+	BranchSag = 3.0
+	TotalSag  = 5.0
+	StartSag  = 15.0
+)
+
+// Sag judges how far the volts fall under load, which speaks of the cord,
+// the joints and the branch circuit.
+func Sag(in SagIn) verdict.Verdict {
+	subject := named("supply under load", in.Place)
+	limit, source := TotalSag, "NEC 215.2(A) informational note (advice, not enforceable)"
+	if in.Starting {
+		subject, limit, source = named("supply at start", in.Place), StartSag, commonPractice
+	}
+	if in.NoLoad.Over || in.Loaded.Over || in.NoLoad.Lo <= 0 || in.Loaded.Lo < 0 {
+		return cannot(subject, "volts without and with load are needed", in.NoLoad, in.Loaded)
+	}
+	drop := in.drop()
+	w := atMost(limit)
+	out := begin(subject, drop, w, "%", source)
+	out.Entries = entries(in.NoLoad, in.Loaded, in.Amps)
+	out.Caution = []string{caution.MainsLive}
+	out.Limit += " of the no-load volts"
+	out.Word = w.word(drop)
+	x := fmt.Sprintf("%.1f %%", drop.X)
+	switch w.place(drop) {
+	case inside:
+		out.Text, out.Fact = "the volts fall by "+x, []string{"sag-sound"}
+	case above:
+		out.Text, out.Fact = "the volts fall by "+x+": look for a long cord, a thin wire or a poor joint", []string{"sag-deep"}
+	default:
+		out.Text = "the volts fall by " + x + ", too near the limit to say: repeat both on one range"
+	}
+	if !in.Starting && drop.Lo > BranchSag && drop.Lo <= limit {
+		out.Also = append(out.Also, "NEC 210.19(A) informational note: 3 % in the branch circuit is exceeded")
+	}
+	if z, ok := in.impedance(); ok {
+		out.Also = append(out.Also, fmt.Sprintf("source impedance %s to %s (Ohm's law)", ohms(math.Max(0, z.Lo)), ohms(z.Hi)))
+	}
+	return out
+}
+
+// drop is the fall in percent of the no-load volts with its bounds.
+func (in SagIn) drop() measure.Value {
+	a, b := in.NoLoad, in.Loaded
+	if h := in.CountsHalf; h > 0 && h < a.X {
+		a, b = measure.Within(a.X, h), measure.Within(b.X, h)
+	}
+	return measure.Value{X: 100 * (1 - b.X/a.X), Lo: 100 * (1 - b.Hi/a.Lo), Hi: 100 * (1 - b.Lo/a.Hi)}
+}
+
+// impedance is that of the supply in ohms, when the amps are known.
+func (in SagIn) impedance() (measure.Value, bool) {
+	if in.Amps.Over || in.Amps.Lo <= 0 {
+		return measure.Value{}, false
+	}
+	a, b := in.NoLoad, in.Loaded
+	lo, hi := a.Lo-b.Hi, a.Hi-b.Lo
+	if h := in.CountsHalf; h > 0 {
+		lo, hi = a.X-b.X-2*h, a.X-b.X+2*h
+	}
+	if hi <= 0 {
+		return measure.Value{}, false
+	}
+	return measure.Value{X: (a.X - b.X) / in.Amps.X, Lo: lo / in.Amps.Hi, Hi: hi / in.Amps.Lo}, true
+}
