@@ -115,6 +115,7 @@ func Surge(in SurgeIn) verdict.Verdict {
 		out.Word, out.Text = verdict.Suspect, x+" is well above the LRA: a shorted turn, a shorted start device, or another load"
 	case !in.Stays:
 		out.Word, out.Text = verdict.Sound, x+" and falling at once: a normal start"
+		out.Fact = []string{"surge-sound"}
 	case p == above:
 		out.Word, out.Fact = a.lockedWord(), []string{"amps-locked-rotor"}
 		out.Text = x + " and staying: the rotor is locked (inferred); seized, no start help, or pressures not equal"

@@ -46,7 +46,7 @@ func TestSurge(t *testing.T) {
 		word       verdict.Word
 		facts      []string
 	}{
-		{"normal start", 11, 1.2, 12, false, verdict.Sound, nil},
+		{"normal start", 11, 1.2, 12, false, verdict.Sound, []string{"surge-sound"}},
 		{"stays at LRA", 11, 1.2, 12, true, verdict.Failed, []string{"amps-locked-rotor"}},
 		{"stays at LRA on a weak supply", 9, 1.2, 12, true, verdict.Failed, []string{"amps-locked-rotor"}},
 		{"stays, only running amps known", 7, 1.2, 0, true, verdict.Suspect, []string{"amps-locked-rotor"}},

@@ -131,6 +131,10 @@ func StartCap(in StartCapIn) verdict.Verdict {
 		out.Text = x + " is within the marked range"
 	}
 	out.Fact = []string{capFact(StartKind, out.Word)}
+	if in.Measured.Hi < in.Low/10 {
+		out.Text = x + " where " + quantity(in.Low, "µF") + " or more is marked: open"
+		out.Fact = append(out.Fact, "start-cap-open")
+	}
 	return out
 }
 
@@ -204,6 +208,9 @@ func CapOhms(in CapOhmsIn) verdict.Verdict {
 	case last.Hi < shortedOhms && n > 1:
 		out.Word, out.Fact = verdict.Failed, []string{capFact(in.Kind, verdict.Failed)}
 		out.Text = "it stays near zero ohms: shorted"
+		if in.Kind == StartKind {
+			out.Fact = append(out.Fact, "start-cap-shorted")
+		}
 	case last.Lo < shortedOhms:
 		out.Word = verdict.CannotTell
 		out.Text = "near zero at first is normal; keep the probes on and record where it goes"

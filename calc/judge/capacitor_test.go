@@ -79,6 +79,8 @@ func TestStartCap(t *testing.T) {
 			t.Errorf("%s: source %q", c.name, got.Source)
 		}
 	}
+	check(t, "open", StartCap(StartCapIn{Measured: within(0.3, 0.3), Low: 88, High: 108}), verdict.Failed,
+		"start-cap-failed", "start-cap-open")
 	check(t, "range reversed", StartCap(StartCapIn{Measured: within(97, 1), Low: 108, High: 88}), verdict.CannotTell)
 }
 
@@ -121,7 +123,7 @@ func TestCapOhms(t *testing.T) {
 		{"climbs to its bleeder", []measure.Value{within(2, 0.4), within(20000, 400)}, 20000, verdict.CannotTell, nil},
 		{"OL at once", []measure.Value{measure.Open(7)}, 0, verdict.Suspect, []string{"start-cap-suspect"}},
 		{"OL with a bleeder", []measure.Value{measure.Open(7)}, 15000, verdict.Suspect, []string{"start-cap-suspect"}},
-		{"stays at zero", []measure.Value{within(0.4, 0.3), within(0.4, 0.3)}, 0, verdict.Failed, []string{"start-cap-failed"}},
+		{"stays at zero", []measure.Value{within(0.4, 0.3), within(0.4, 0.3)}, 0, verdict.Failed, []string{"start-cap-failed", "start-cap-shorted"}},
 		{"near zero once", []measure.Value{within(0.4, 0.3)}, 0, verdict.CannotTell, nil},
 		{"steady at the bleeder", []measure.Value{within(15100, 200)}, 15000, verdict.CannotTell, nil},
 		{"leaky", []measure.Value{within(4000, 40), within(4010, 40)}, 0, verdict.Suspect, []string{"start-cap-suspect"}},

@@ -88,7 +88,8 @@ type OverloadIn struct {
 	State State // of the protector and the shell it sits on
 }
 
-// Overload judges the continuity of an external overload protector.
+// Overload judges the continuity of an external overload protector. Only one
+// that is open when cold is a fact against it.
 func Overload(in OverloadIn) verdict.Verdict {
 	w := atMost(contactOhms)
 	out := begin(named("overload", in.Name), in.Ohms, w, "Ω", commonPractice)
@@ -98,11 +99,11 @@ func Overload(in OverloadIn) verdict.Verdict {
 		out.Word, out.Fact = verdict.Failed, []string{"overload-open"}
 		out.Text = "open when cold: replace it with the same part"
 	case in.Ohms.Over && in.State == Hot:
-		out.Word, out.Fact = verdict.CannotTell, []string{"overload-open"}
+		out.Word = verdict.CannotTell
 		out.Text = "open while hot is its work: let it cool below 49 °C, which can take hours, and repeat"
 		out.Source = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
 	case in.Ohms.Over:
-		out.Word, out.Fact = verdict.Suspect, []string{"overload-open"}
+		out.Word = verdict.Suspect
 		out.Text = "open: let it cool below 49 °C and repeat; open when cold is failed"
 	case w.place(in.Ohms) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"overload-closed"}
@@ -117,14 +118,14 @@ func Overload(in OverloadIn) verdict.Verdict {
 	return out
 }
 
+// deviceFact is the fact of a start device that was judged by a limit; a
+// reading at the edge leaves it suspect.
 func deviceFact(w verdict.Word) []string {
 	switch w {
 	case verdict.Sound:
 		return []string{"start-device-sound"}
 	case verdict.Failed:
 		return []string{"start-device-failed"}
-	case verdict.Suspect:
-		return []string{"start-device-suspect"}
 	}
-	return nil
+	return []string{"start-device-suspect"}
 }

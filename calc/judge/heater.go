@@ -80,9 +80,7 @@ func Heater(in HeaterIn) verdict.Verdict {
 	default:
 		out.Word = w.straddleWord(in.Ohms)
 		out.Text = fmt.Sprintf("%s is too near the limit for the plate's %s hot: read again on a lower range", x, expect)
-		if out.Word == verdict.Suspect {
-			out.Fact = []string{"heater-suspect"}
-		}
+		out.Fact = []string{"heater-suspect"}
 	}
 	return out
 }
@@ -129,40 +127,33 @@ func heatingPowerLimits(watts float64) (lo, hi float64) {
 	return watts * 0.9, watts + max(watts*0.05, 20)
 }
 
-// SwitchIn is a thermostat, thermal fuse, door switch or other contact.
-type SwitchIn struct {
-	Name string
-	Ohms measure.Value
-	Want string // "closed", "open", or "" when nobody said
-}
+// heaterInsulation is the least resistance from an element to its sheath.
+const heaterInsulation = 1e6
 
-// Thermostat says whether a thermostat's contact is closed, and judges that
-// when it is known what it should be.
-func Thermostat(in SwitchIn) verdict.Verdict {
-	w := atMost(contactOhms)
-	out := begin(named("thermostat", in.Name), in.Ohms, w, "Ω", commonPractice)
-	out.Caution = []string{caution.ProveDead, caution.ProtectorStays}
-	if in.Want == "open" {
-		out.Limit, out.Judged, out.Margin = "open", false, 0
-	}
-	is := ""
-	switch {
-	case in.Ohms.Over:
-		is = "open"
-	case w.place(in.Ohms) == inside:
-		is = "closed"
+// HeaterToCase judges the ohms from an element to its sheath. A sheathed
+// element draws damp while it lies cold and may dry out in use, so only a
+// low path condemns it.
+func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdict {
+	w := atLeast(heaterInsulation)
+	out := begin(named("heater", name)+" to case", v, w, "Ω", "AS/NZS 3760, class I (from memory)")
+	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
+	if testVolts > 0 {
+		out.Caution = append(out.Caution, caution.InsulationVolts)
 	}
 	switch {
-	case is == "":
-		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across the contact: short the probes, repeat, else burnt"
-		return out
-	case in.Want == "":
-		out.Word, out.Text = verdict.CannotTell, is+"; compare with its marked temperatures to know whether it should be"
-	case in.Want == is:
-		out.Word, out.Text = verdict.Sound, is+", as it must be"
+	case (v.Over || w.place(v) == inside) && testVolts <= 0:
+		out.Word = verdict.CannotTell
+		out.Text = "no gross fault found; an ordinary ohm-meter cannot prove insulation, an insulation tester can"
+	case v.Over || w.place(v) == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"heater-insulation-sound"}
+		out.Text = "the element is sound to its sheath"
+	case v.Hi < w.lo/10:
+		out.Word, out.Fact = verdict.Failed, []string{"heater-grounded"}
+		out.Text = ohms(v.X) + " to the sheath: the element is grounded"
+	case w.place(v) == below:
+		out.Word, out.Text = verdict.Suspect, ohms(v.X)+" to the sheath may be damp: dry it gently and repeat"
 	default:
-		out.Word, out.Text = verdict.Failed, is+" where it must be "+in.Want
+		out.Word, out.Text = w.straddleWord(v), "too near the limit to say: dry it and repeat with an insulation tester"
 	}
-	out.Fact = []string{"thermostat-" + is}
 	return out
 }

@@ -41,7 +41,7 @@ func TestHeater(t *testing.T) {
 		{"2000 W, 60 Ω", HeaterIn{Ohms: within(60, 0.9), Watts: 2000, Volts: 230}, verdict.Suspect, []string{"heater-suspect"}},
 		{"250 W, given 5 %", HeaterIn{Ohms: within(57, 0.9), Watts: 250, Volts: 115, Hot: true, Tolerance: 5, Series: Alone},
 			verdict.Failed, []string{"heater-failed"}},
-		{"near the limit", HeaterIn{Ohms: within(35.3, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.CannotTell, nil},
+		{"near the limit", HeaterIn{Ohms: within(35.3, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.CannotTell, []string{"heater-suspect"}},
 		{"near it from outside", HeaterIn{Ohms: within(35.8, 0.6), Watts: 450, Volts: 120, Hot: true}, verdict.Suspect, []string{"heater-suspect"}},
 		{"OL across the element", HeaterIn{Ohms: ol, Watts: 450, Volts: 120, Series: Alone}, verdict.Failed, []string{"heater-open"}},
 		{"OL through a thermostat", HeaterIn{Ohms: ol, Watts: 450, Volts: 120, Series: WithThermostat}, verdict.CannotTell, nil},
@@ -66,11 +66,22 @@ func TestHeaterScales(t *testing.T) {
 	}
 }
 
-func TestThermostat(t *testing.T) {
-	ol, low := measure.Open(7), within(0.2, 0.3)
-	check(t, "open", Thermostat(SwitchIn{Ohms: ol}), verdict.CannotTell, "thermostat-open")
-	check(t, "closed", Thermostat(SwitchIn{Ohms: low}), verdict.CannotTell, "thermostat-closed")
-	check(t, "open where closed", Thermostat(SwitchIn{Ohms: ol, Want: "closed"}), verdict.Failed, "thermostat-open")
-	check(t, "closed as it must", Thermostat(SwitchIn{Ohms: low, Want: "closed"}), verdict.Sound, "thermostat-closed")
-	check(t, "12 Ω", Thermostat(SwitchIn{Ohms: within(12, 0.4), Want: "closed"}), verdict.Suspect)
+// 1 MΩ: AS/NZS 3760, class I (from memory).
+func TestHeaterToCase(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		v     measure.Value
+		test  float64
+		word  verdict.Word
+		facts []string
+	}{
+		{"tester", within(50e6, 2e6), 500, verdict.Sound, []string{"heater-insulation-sound"}},
+		{"tester, over range", measure.Open(7), 500, verdict.Sound, []string{"heater-insulation-sound"}},
+		{"ohm-meter", measure.Open(7), 0, verdict.CannotTell, nil},
+		{"grounded", within(40, 1), 0, verdict.Failed, []string{"heater-grounded"}},
+		{"damp", within(0.4e6, 0.01e6), 500, verdict.Suspect, nil},
+		{"near", within(1.01e6, 0.05e6), 500, verdict.CannotTell, nil},
+	} {
+		check(t, c.name, HeaterToCase("defrost", c.v, c.test), c.word, c.facts...)
+	}
 }

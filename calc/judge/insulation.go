@@ -117,6 +117,9 @@ func Insulation(in InsulationIn) verdict.Verdict {
 	default:
 		insulationLow(in, at, &out)
 	}
+	if out.Word == verdict.Suspect {
+		out.Fact = []string{"insulation-suspect"}
+	}
 	out.Also = append(out.Also, otherInsulationRules(in, at, name)...)
 	if out.Word == verdict.Failed || out.Word == verdict.Suspect {
 		out.Caution = append(out.Caution, caution.NeverEnergise)

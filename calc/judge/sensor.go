@@ -147,6 +147,7 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Text, out.Fact = ohms(v.X)+" is near the limit at "+at+": repeat in ice water", []string{"sensor-suspect"}
 	default:
 		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
+		out.Fact = []string{"sensor-suspect"}
 	}
 	return out
 }

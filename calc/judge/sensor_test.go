@@ -44,7 +44,7 @@ func TestPlatinum(t *testing.T) {
 		{"0.4 K high, class A", measure.Exact(PlatinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed"}},
 		{"0.7 K high, class B", measure.Exact(PlatinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
 		{"0.9 K high, class B", measure.Exact(PlatinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed"}},
-		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, nil},
+		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, []string{"sensor-suspect"}},
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"138 kΩ", within(138.5e3, 1e3), "B", verdict.Suspect, []string{"sensor-suspect"}},
@@ -80,7 +80,7 @@ func TestNTC(t *testing.T) {
 		{"at room, by table", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.Sound, []string{"sensor-sound"}},
 		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, nil},
 		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, nil},
-		{"near the limit", beta(within(38.2e3, 600), ice), verdict.CannotTell, nil},
+		{"near the limit", beta(within(38.2e3, 600), ice), verdict.CannotTell, []string{"sensor-suspect"}},
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)
 	}

@@ -1,0 +1,79 @@
+package judge
+
+import (
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// Path is a part whose whole work is to conduct or not.
+type Path string
+
+// The parts that Switch knows.
+const (
+	Thermostat Path = "thermostat" // operates in use
+	Limit      Path = "limit"      // thermal limit, thermal fuse, defrost thermostat
+	Switched   Path = "switch"     // switch or door interlock
+	Fuse       Path = "fuse"
+	Cord       Path = "cord" // one conductor from end to end
+)
+
+// SwitchIn is the ohms across such a part.
+type SwitchIn struct {
+	Path Path
+	Name string
+	Ohms measure.Value
+	Want string // "closed" or "open" in the state it was read in, "" when nobody said
+}
+
+// switchFacts are the facts for each part: closed and open where it must be
+// closed, then closed and open where it must be open. An empty one is no
+// fact that the causes know.
+var switchFacts = map[Path][4]string{
+	Thermostat: {"thermostat-closed", "thermostat-open", "thermostat-stuck-closed", "thermostat-opens"},
+	Limit:      {"limit-closed", "limit-open", "", ""},
+	Switched:   {"switch-closed", "switch-open", "", ""},
+	Fuse:       {"fuse-sound", "fuse-open", "", ""},
+	Cord:       {"cord-sound", "cord-open", "", ""},
+}
+
+// Switch says whether a part conducts, and judges that when it is known
+// whether it should. A fuse and a cord always should.
+func Switch(in SwitchIn) verdict.Verdict {
+	w := atMost(contactOhms)
+	out := begin(named(string(in.Path), in.Name), in.Ohms, w, "Ω", commonPractice)
+	out.Caution = []string{caution.ProveDead, caution.ProtectorStays}
+	want := in.Want
+	if in.Path == Fuse || in.Path == Cord {
+		want = "closed"
+	}
+	fact := 0
+	if want == "open" {
+		out.Limit, out.Judged, out.Margin = "open", false, 0
+		fact = 2
+	}
+	is := ""
+	switch {
+	case in.Ohms.Over:
+		is = "open"
+		fact++
+	case w.place(in.Ohms) == inside:
+		is = "closed"
+	}
+	switch {
+	case is == "":
+		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across it: short the probes and repeat, else a burnt contact"
+		return out
+	case want == "":
+		out.Word, out.Text = verdict.CannotTell, is+"; it depends on heat and setting whether it should be"
+		return out
+	case want == is:
+		out.Word, out.Text = verdict.Sound, is+", as it must be"
+	default:
+		out.Word, out.Text = verdict.Failed, is+" where it must be "+want
+	}
+	if code := switchFacts[in.Path][fact]; code != "" {
+		out.Fact = []string{code}
+	}
+	return out
+}
