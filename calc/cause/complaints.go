@@ -3,25 +3,115 @@ package cause
 // Needs that several complaints share.
 var (
 	needWindings = Need{"windings of the machine, three pairs", []string{"windings-sound", "windings-equal", "winding-open", "winding-shorted",
-		"protector-open", "protector-open-cold", "protector-reset", "windings-open-unplaced"}}
-	needCase   = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-failed", "winding-grounded"}}
+		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced"}}
+	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-failed", "winding-grounded"}}
+	// needSupply is met by the supply judged or seen to work.
 	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "does-not-start", "clicks", "hums", "silent"}}
 	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor"}}
+	needDevice = Need{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-failed", "device-rattles", "device-burnt",
+		"windings-equal", "drive-fault-shown", "drive-no-fault"}}
+	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none"}}
+	needEvapFan  = Need{"evaporator fan seen", []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none"}}
+	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy"}}
+	needPullDown = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool"}}
+	needEarth    = Need{"earth continuity", []string{"earth-sound", "earth-failed"}}
+	needHeater   = Need{"ohms of the heater", []string{"heater-sound", "heater-suspect", "heater-open", "heater-failed"}}
 )
 
+var defrostCauses = []string{"evaporator-iced", "heater-failed", "limit-open", "defrost-control-failed"}
+
 // complaints holds the common complaints, the most specific first: of two that
-// match a text equally well the earlier one is meant.
+// match a text the earlier one is meant.
 var complaints = []Complaint{
 	{
+		Code: "trips-breaker", Name: "trips the breaker",
+		Words: []string{"trips breaker", "trips the breaker", "breaker trips", "blows fuse", "blows the fuse", "gfci", "rcd", "breaker off", "tripping breaker"},
+		Signs: []string{"trips-at-once", "trips-later", "residual-trips", "trips-only-when-called"},
+		Cured: []string{"breaker-holds"},
+		Causes: []string{"winding-grounded", "circuit-fault", "circuit-overloaded", "cord-shorted", "wires-shorted", "heater-grounded",
+			"insulation-weak", "winding-shorted", "compressor-seized"},
+		Need: []Need{{"breaker with the appliance unplugged", []string{"holds-unplugged", "trips-unplugged"}}, needCase,
+			{"breaker holds", []string{"breaker-holds"}}, needEarth},
+	},
+	{
+		Code: "hums-trips", Name: "hums and trips on its overload",
+		Words: []string{"hum", "buzz", "overload", "starts and stops", "trips after", "cuts out", "shuts off after"},
+		Signs: []string{"cuts-out", "hums"},
+		Cured: []string{"starts-and-runs"},
+		Causes: []string{"winding-grounded", "supply-weak", "connection-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
+			"cond-fan-failed", "cond-fan-unfed", "condenser-dirty", "winding-shorted", "protector-hot", "overload-hot", "pressure-unequalised", "compressor-seized"},
+		Need: []Need{needSupply, needWindings, needCase, needDevice, needFans, needStart, needAmps},
+	},
+	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: []string{"click", "clicks", "clicking", "not start", "won't start", "doesn't start", "no start", "compressor not running", "compressor off", "compressor dead"},
+		Words: []string{"click", "comp not start", "not start", "won't start", "doesn't start", "no start", "compressor not running", "compressor dead", "compressor won't run"},
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "control-not-calling", "connection-weak", "miswired",
-			"start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed", "overload-failed",
-			"pressure-unequalised", "drive-fault", "compressor-seized"},
-		Need: []Need{needSupply, needWindings, needCase,
-			{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-failed", "device-rattles", "device-burnt", "windings-equal", "drive-fault-shown", "drive-no-fault"}}, needStart, needAmps},
+			"start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed",
+			"overload-hot", "overload-failed", "pressure-unequalised", "drive-fault", "compressor-seized"},
+		Need: []Need{needSupply, needWindings, needCase, needDevice, needStart, needAmps},
+	},
+	{
+		Code: "no-power", Name: "no power",
+		Words:  []string{"no power", "dead", "nothing works", "no light", "won't turn on", "doesn't turn on", "not turn on"},
+		Signs:  []string{"all-dead", "outlet-dead"},
+		Cured:  []string{"light-works", "starts-and-runs", "heats-up"},
+		Causes: []string{"no-supply", "cord-open", "fuse-open", "switch-open", "limit-open", "connection-weak", "control-dead"},
+		Need:   []Need{needSupply, {"cord", []string{"cord-sound", "cord-open", "cord-shorted"}}, needEarth},
+	},
+	{
+		Code: "leaks-ices", Name: "leaks or ices up",
+		Words: []string{"leak", "ice", "icing", "frost", "water on floor", "water in", "puddle", "drips"},
+		Signs: []string{"water-inside", "water-on-floor", "frost-heavy", "drain-blocked"},
+		Causes: append([]string{"drain-blocked", "pan-cracked", "water-line-leaks", "not-level", "gasket-leaks", "heavy-use", "evap-fan-failed", "evap-fan-unfed"},
+			defrostCauses...),
+		Need: []Need{needFrost, {"drain", []string{"drain-clear", "drain-blocked"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}}, needEarth},
+	},
+	{
+		Code: "too-cold", Name: "too cold",
+		Words:  []string{"too cold", "freezes food", "freezing food", "food freezes", "freezing in fridge", "fridge freez"},
+		Signs:  []string{"freezes-food"},
+		Causes: []string{"set-wrong", "damper-stuck", "sensor-failed", "thermostat-stuck", "control-stuck"},
+		Need: []Need{{"setting", []string{"set-normal", "set-coldest"}}, {"thermostat or sensor",
+			[]string{"thermostat-opens", "thermostat-stuck-closed", "sensor-sound", "sensor-suspect", "sensor-failed"}}, needPullDown},
+	},
+	{
+		Code: "runs-always", Name: "runs all the time",
+		Words: []string{"runs all", "never stops", "always running", "always runs", "runs constantly", "runs nonstop", "doesn't shut off", "not shut off", "won't shut off"},
+		Signs: []string{"runs-all-the-time"},
+		Cured: []string{"cycles-off"},
+		Causes: append([]string{"set-wrong", "heavy-use", "room-hot", "gasket-leaks", "lamp-stays-on", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed",
+			"evap-fan-failed", "evap-fan-unfed", "sensor-failed", "thermostat-stuck", "control-stuck", "refrigerant-low", "restriction", "compressor-weak"}, defrostCauses...),
+		Need: []Need{needFrost, needFans, needEvapFan, needPullDown, needAmps},
+	},
+	{
+		Code: "no-cool", Name: "runs but does not cool",
+		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp"},
+		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
+		Cured: []string{"cools-down", "temp-at-target"},
+		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
+			"gasket-leaks", "refrigerant-low", "restriction", "compressor-weak"}, defrostCauses...),
+		Need: []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
+	},
+	{
+		Code: "no-heat", Name: "a heater appliance that does not heat",
+		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "not get hot"},
+		Signs: []string{"does-not-heat", "heats-slowly"},
+		Cured: []string{"heats-up"},
+		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-failed",
+			"airflow-blocked", "limit-open", "connection-weak", "heater-failed"},
+		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-grounded"}},
+			{"thermal limit", []string{"limit-closed", "limit-open"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
+	},
+	{
+		Code: "motor-dead", Name: "a motor that does not turn",
+		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "fan not", "drum not"},
+		Cured: []string{"starts-and-runs"},
+		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "load-jammed",
+			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",
+			"protector-failed", "drive-fault", "motor-seized"},
+		Need: []Need{needSupply, needWindings, needCase, {"shaft turned by hand", []string{"shaft-free", "shaft-stuck"}}, needStart, needAmps, needEarth},
 	},
 }

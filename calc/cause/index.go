@@ -43,6 +43,9 @@ func buildVocabulary() *lexicon {
 			v.longest = max(v.longest, len(words))
 		}
 	}
+	for other, code := range synonyms {
+		v.number[other] = v.code(code)
+	}
 	v.excludes = make([]set, len(v.terms))
 	for i, t := range v.terms {
 		for _, c := range t.Excludes {

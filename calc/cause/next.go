@@ -113,6 +113,7 @@ func (w *weighing) mend(i int, prefix string) {
 		}
 	}
 	r.Repair = c
+	defer w.beside()
 	switch s := r.Standings[i]; {
 	case s.Last:
 		r.NextWhy = prefix + c.Name + " is the only cause left that fits: " + w.citeSet(w.causes[i].predicts)
@@ -120,6 +121,15 @@ func (w *weighing) mend(i int, prefix string) {
 		r.NextWhy = prefix + c.Name + " is shown by " + w.citeSet(w.causes[i].shownBy)
 	default:
 		r.NextWhy = c.Name + " is the only cause left, though no finding speaks for it"
+	}
+}
+
+// beside adds the faults that are shown but do not explain the complaint.
+func (w *weighing) beside() {
+	for i := range w.result.Standings {
+		if s := &w.result.Standings[i]; s.Beside && !s.Cause.Consequence {
+			w.result.NextWhy += "; also shown, though not the reason: " + s.Cause.Name
+		}
 	}
 }
 

@@ -22,6 +22,7 @@ type Standing struct {
 	For     []Fact // facts that it predicts or that show it
 	Against []Fact // facts that it cannot stand beside
 	Last    bool   // supported because every other cause is ruled out
+	Beside  bool   // ruled out as the reason for the complaint, yet a fact shows it: a fault to mend as well
 }
 
 // Contradiction is a pair of facts that cannot both be true, in entry order.
@@ -138,7 +139,7 @@ func (w *weighing) stand() {
 		facts, s.Against = w.pick(facts, c.contradicts, set{})
 		switch {
 		case c.contradicts.meets(w.settled):
-			s.State = RuledOut
+			s.State, s.Beside = RuledOut, c.shownBy.meets(w.settled)
 			continue
 		case c.shownBy.meets(w.settled):
 			s.State = Supported

@@ -30,6 +30,8 @@ func Why(code string, r Result) []string {
 func (s *Standing) headline() string {
 	name := s.Cause.Name
 	switch {
+	case s.Beside:
+		return name + " is ruled out as the reason for the complaint, yet a finding or reading shows it: mend it as well"
 	case s.State == RuledOut:
 		return name + " is ruled out: it cannot stand beside what was found"
 	case s.Last:
