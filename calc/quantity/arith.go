@@ -110,14 +110,15 @@ func mismatch(a, b *Unit, verb string) *source.Error {
 }
 
 func twoPoints(a, b *Unit) *source.Error {
-	e := fault("%s and %s cannot be added", a.described(), b.described())
-	switch {
-	case a.kind == Point:
-		return e.WithHint("a rise or fall is written in K or Fdiff, such as 5Fdiff")
-	case a.kind == b.kind:
-		return e.WithHint("a rise or fall is written in psid, kPad or bard")
+	if a.kind != b.kind {
+		return fault("%s and %s cannot be added", a.described(), b.described()).
+			WithHint("one is gauge and the other absolute; convert with `in psi` or `in psia`")
 	}
-	return e.WithHint("one is gauge and the other absolute; convert with `in psi` or `in psia`")
+	e := fault("two %ss cannot be added", a.Quantity())
+	if a.kind == Point {
+		return e.WithHint("a rise or fall is written in K or Fdiff, such as 5Fdiff")
+	}
+	return e.WithHint("a rise or fall is written in psid, kPad or bard, such as 5psid")
 }
 
 // Neg is -q. A temperature point has none: the minus of `-2F` belongs to the

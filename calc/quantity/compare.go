@@ -43,3 +43,17 @@ func Max(a, b Q) (Q, error) {
 	}
 	return a, err
 }
+
+// Round is q rounded to so many decimals of the unit that printing shows it
+// in. Its uncertainty stays.
+func Round(q Q, decimals int) (Q, error) {
+	u := q.shownIn()
+	p := math.Pow10(decimals)
+	v := math.Round(q.value(u)*p) / p
+	r := Q{unit: u, terms: q.terms, res: u.factor / p, fixed: true}
+	return r.finite(v*u.factor + u.offset)
+}
+
+// StandardU is the standard uncertainty as a quantity of its own, exact; of
+// a temperature it is a difference.
+func (q Q) StandardU() Q { return Q{v: q.U(), unit: q.Unit().difference()} }

@@ -163,7 +163,11 @@ func (q Q) Convert(unit string) (Q, error) {
 func (q Q) To(u *Unit) (Q, error) {
 	from := q.Unit()
 	if from.dim != u.dim {
-		return Q{}, fault("%s cannot be turned into %s", from.named(), u.named())
+		e := fault("%s cannot be turned into %s", from.named(), u.named())
+		if from == plain {
+			e = e.WithHint("a unit stands directly after its number, such as 12%s", u.symbol)
+		}
+		return Q{}, e
 	}
 	v := q.v
 	switch {

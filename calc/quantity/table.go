@@ -1,5 +1,7 @@
 package quantity
 
+import "math"
+
 // decl declares one unit once: how it is written and printed, its UCUM code,
 // and its size in SI (SI = value·factor + offset).
 type decl struct {
@@ -57,6 +59,7 @@ const (
 var decls = []decl{
 	{symbols: []string{""}, ucum: "1", what: "plain number", factor: 1, help: "plain number"},
 	{symbols: []string{"%"}, ucum: "%", what: "percentage", factor: 0.01, help: "percent"},
+	{symbols: []string{"°", "deg"}, ucum: "deg", what: "angle", factor: math.Pi / 180, help: "degree of an angle"},
 	{symbols: []string{"Ω", "ohm", "ohms", "R", "\u2126"}, ucum: "Ohm", what: "resistance", dim: dimResistance, factor: 1, prefixes: "umkMG", auto: "mkM", help: "ohm"},
 	{symbols: []string{"V", "volt", "volts"}, ucum: "V", what: "voltage", dim: dimVoltage, factor: 1, prefixes: "umk", auto: "mk", help: "volt"},
 	{symbols: []string{"A", "amp", "amps"}, ucum: "A", what: "current", dim: dimCurrent, factor: 1, prefixes: "numk", auto: "umk", help: "ampere"},
@@ -94,8 +97,7 @@ var decls = []decl{
 	{symbols: []string{"km"}, ucum: "km", what: "length", dim: dimLength, factor: 1e3, help: "kilometre"},
 	{symbols: []string{"in", "inch"}, ucum: "[in_i]", what: "length", dim: dimLength, factor: inch, fraction: true, help: "inch"},
 	{symbols: []string{"ft", "feet"}, ucum: "[ft_i]", what: "length", dim: dimLength, factor: foot, fraction: true, help: "foot"},
-	{symbols: []string{"kWh"}, ucum: "kW.h", what: "energy", dim: dimEnergy, factor: 3.6e6, help: "kilowatt-hour"},
-	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, help: "watt-hour"},
+	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, prefixes: "kM", auto: "k", help: "watt-hour"},
 	{symbols: []string{"J"}, ucum: "J", what: "energy", dim: dimEnergy, factor: 1, prefixes: "mkM", auto: "mkM", help: "joule"},
 	{symbols: []string{"Btu"}, ucum: "[Btu_IT]", what: "energy", dim: dimEnergy, factor: btu, help: "British thermal unit (IT)"},
 	{symbols: []string{"kg"}, ucum: "kg", what: "mass", dim: dimMass, factor: 1, help: "kilogram"},

@@ -1,0 +1,210 @@
+// Package sum evaluates a typed expression with units.
+//
+// The notation is that of expr-lang/expr, which parses, compiles and runs it,
+// cut down to what a sum needs: values with units (`47uF`, `3.4k`, `4k7`,
+// `1/6 hp`, `-2F`), names, + - * / ^, comparisons, and, or, not, `a ? b : c`,
+// and calls of declared functions. `X in UNIT` converts: `75F in degC`,
+// `(40psi in psia) / (5psi in psia)`, `ohm(A, B) in kohm`; it binds weaker
+// than arithmetic, so `a + b in kW` converts the whole sum. A number with a
+// unit is one value: `1/6 hp` is a sixth of a horsepower, `5%` is 0.05. In a
+// sum `F` and `C` after a number are degrees, and `R47` is a name.
+//
+// A text goes through four gates: its length, a pass that turns literals into
+// generated names and refuses signs that no sum needs, a walk over the parsed
+// tree that allows by kind of node, and expr's own checker. What passes ends
+// in time linear in its length. Nothing here reads a clock, a file or chance.
+package sum
+
+import (
+	"errors"
+
+	"github.com/expr-lang/expr"
+	"github.com/expr-lang/expr/builtin"
+	"github.com/expr-lang/expr/conf"
+	"github.com/expr-lang/expr/file"
+	"github.com/expr-lang/expr/parser"
+	"github.com/expr-lang/expr/vm"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+)
+
+// Limits of one evaluation. maxBytes holds before anything is parsed, since
+// parentheses cost the parser stack without making nodes.
+const (
+	maxBytes = 512
+	maxNodes = 600
+	maxDepth = 16   // definitions inside definitions
+	maxRuns  = 2000 // definitions called, counted through all depths
+)
+
+// Eval evaluates text. The value is a quantity.Q or, for a comparison, a
+// bool. The error is a *source.Error with columns in text. env may be nil.
+func Eval(text string, env Env) (Value, error) {
+	ev := evaluator{env: env}
+	c, err := ev.compile(text, nil)
+	if err != nil {
+		return nil, err
+	}
+	return c.run()
+}
+
+// Quantity is Eval for where only a quantity will do.
+func Quantity(text string, env Env) (quantity.Q, error) {
+	v, err := Eval(text, env)
+	if err != nil {
+		return quantity.Q{}, err
+	}
+	if q, ok := v.(quantity.Q); ok {
+		return q, nil
+	}
+	return quantity.Q{}, whole(text, "this is a yes or no, where a value is wanted")
+}
+
+// Condition is Eval for where only a yes or no will do.
+func Condition(text string, env Env) (bool, error) {
+	v, err := Eval(text, env)
+	if err != nil {
+		return false, err
+	}
+	if b, ok := v.(bool); ok {
+		return b, nil
+	}
+	return false, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", clip(text))
+}
+
+func whole(text, msg string) *source.Error {
+	return source.Errorf(1, len([]rune(text))+1, "%s", msg)
+}
+
+func clip(s string) string {
+	if r := []rune(s); len(r) > 24 {
+		return string(r[:24]) + "…"
+	}
+	return s
+}
+
+// evaluator is one evaluation: it compiles each definition once, and counts.
+type evaluator struct {
+	env   Env
+	defs  map[string]*definition
+	depth int
+	runs  int
+}
+
+// compiled is a text ready to run.
+type compiled struct {
+	prep *prepared
+	tree *parser.Tree
+	prog *vm.Program
+	vars map[string]any
+	kind Kind
+}
+
+// compile takes text through the gates. params are names that get their
+// values at run time.
+func (ev *evaluator) compile(text string, params []string) (*compiled, error) {
+	p, err := prepare(text, ev)
+	if err != nil {
+		return nil, err
+	}
+	c := &compiled{prep: p, vars: make(map[string]any, len(p.literals)+len(p.names))}
+	for _, l := range p.literals {
+		c.vars[l.name] = l.q
+	}
+	if err := ev.bind(c, params); err != nil {
+		return nil, err
+	}
+	funcs := make(conf.FunctionsTable, len(p.calls)+4)
+	for name, f := range p.calls {
+		funcs[name] = f.builtin()
+	}
+	cfg := &conf.Config{Functions: funcs, MaxNodes: maxNodes}
+	cfg.WithEnv(c.vars)
+	if c.tree, err = parser.ParseWithConfig(p.text, cfg); err != nil {
+		return nil, p.unparsed(err)
+	}
+	v := vetter{prep: p, funcs: funcs}
+	if c.kind, err = v.kind(c.tree.Node); err == nil && c.kind == Text {
+		err = v.fault(c.tree.Node, "a text alone is not a sum")
+	}
+	if err != nil {
+		return nil, err
+	}
+	c.prog, err = expr.Compile(p.text, expr.Env(c.vars), withFunctions(funcs), expr.Patch(overload{}), expr.MaxNodes(maxNodes))
+	if err != nil {
+		return nil, p.unparsed(err)
+	}
+	return c, nil
+}
+
+// withFunctions declares all functions of one text at once.
+func withFunctions(t map[string]*builtin.Function) expr.Option {
+	return func(c *conf.Config) { c.Functions = t }
+}
+
+// bind gives every name of c its value.
+func (ev *evaluator) bind(c *compiled, params []string) error {
+next:
+	for _, n := range c.prep.names {
+		for _, p := range params {
+			if n.text == p {
+				c.vars[n.text] = quantity.Q{}
+				continue next
+			}
+		}
+		q, ok := constants[n.text]
+		if !ok && ev.env != nil {
+			q, ok = ev.env.Lookup(n.text)
+		}
+		if !ok {
+			return ev.unknownName(n, params)
+		}
+		c.vars[n.text] = q
+	}
+	return nil
+}
+
+func (ev *evaluator) unknownName(n name, params []string) error {
+	e := source.Errorf(n.col, n.col+len([]rune(n.text)), "there is no value named %q", clip(n.text))
+	if f, _ := ev.function(n.text); f != nil {
+		return e.WithHint("%s is a function: write %s(…)", n.text, n.text)
+	}
+	if near := source.Nearest(n.text, append(ev.names(), params...)); near != "" {
+		return e.WithHint("did you mean %s?", near)
+	}
+	return e
+}
+
+// names lists everything that a sum may name, for hints.
+func (ev *evaluator) names() []string {
+	list := Names()
+	if ev.env != nil {
+		list = append(list, ev.env.Names()...)
+	}
+	return list
+}
+
+// run evaluates c with the values bound in c.vars.
+func (c *compiled) run() (Value, error) {
+	v, err := vm.Run(c.prog, c.vars)
+	if err == nil {
+		return v, nil
+	}
+	var fe *file.Error
+	if !errors.As(err, &fe) {
+		return nil, whole(string(c.prep.source), "this sum failed: "+err.Error())
+	}
+	col, end := c.prep.columns(fe.From, fe.To)
+	var arg *argError
+	if errors.As(err, &arg) {
+		col, end = c.argument(fe.From, arg.index, col, end)
+	}
+	var e *source.Error
+	if !errors.As(err, &e) {
+		return nil, source.Errorf(col, end, "%s", fe.Message)
+	}
+	placed := *e
+	placed.Col, placed.End = col, end
+	return nil, &placed
+}

@@ -1,0 +1,205 @@
+package sum
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+)
+
+// word takes a name, a call, a keyword or a conversion.
+func (p *preparer) word() error {
+	n := 0
+	for p.at+n < len(p.source) && wordRune(p.source[p.at+n]) {
+		n++
+	}
+	text := string(p.source[p.at : p.at+n])
+	switch text {
+	case "and", "or", "not":
+		p.copy(n)
+		p.operand = false
+		return nil
+	case "true", "false":
+		p.copy(n)
+		p.operand = true
+		return nil
+	case "in":
+		if !p.operand {
+			return p.fault(p.at, p.at+n, "in stands between a value and a unit, such as 75F in degC")
+		}
+		p.copy(n)
+		return p.unit()
+	}
+	if words[text] {
+		e := p.fault(p.at, p.at+n, "%s is not used in sums", text)
+		if text == "if" || text == "else" {
+			e = e.WithHint("a choice is written: condition ? this : that")
+		}
+		return e
+	}
+	if p.operand {
+		return p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", clip(text))
+	}
+	after := n
+	for p.peek(after) == ' ' {
+		after++
+	}
+	if p.peek(after) == '(' {
+		return p.call(text, n, after)
+	}
+	if !slices.ContainsFunc(p.names, func(x name) bool { return x.text == text }) {
+		p.names = append(p.names, name{text, p.at + 1})
+	}
+	p.copy(n)
+	p.operand = true
+	return nil
+}
+
+func (p *preparer) call(text string, n, after int) error {
+	f, err := p.ev.function(text)
+	if e, ok := err.(*source.Error); ok {
+		e = e.Shift(0)
+		e.Col, e.End = p.at+1, p.at+n+1
+		return e
+	}
+	if f == nil {
+		e := p.fault(p.at, p.at+n, "there is no function named %q", clip(text))
+		if near := source.Nearest(text, p.ev.names()); near != "" {
+			return e.WithHint("did you mean %s?", near)
+		}
+		return e.WithHint("help lists the functions")
+	}
+	if p.calls == nil {
+		p.calls = make(map[string]*Func, 4)
+	}
+	p.calls[text] = f
+	p.copy(after)
+	p.open(f)
+	return nil
+}
+
+// unit takes the unit after `in` and hands it to expr as a string.
+func (p *preparer) unit() error {
+	for p.peek(0) == ' ' {
+		p.copy(1)
+	}
+	n := 0
+	for p.at+n < len(p.source) && unitRune(p.source[p.at+n]) {
+		n++
+	}
+	text := strings.TrimRight(string(p.source[p.at:p.at+n]), "*/·^")
+	_, err := quantity.ParseUnit(text)
+	if text == "" || err != nil {
+		// `x in kW*2`: the unit ends where the first word ends.
+		first := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune("*/·^", r) })
+		if len(first) > 0 {
+			if _, again := quantity.ParseUnit(first[0]); again == nil && first[0] != text {
+				text, err = first[0], nil
+			}
+		}
+		if text == "" {
+			return p.fault(p.at, p.at+1, "a unit is missing after in").WithHint("such as 75F in degC")
+		}
+	}
+	if err != nil {
+		return shifted(err, p.at)
+	}
+	p.replace(len([]rune(text)), `"`+text+`"`, true)
+	p.operand = true
+	return nil
+}
+
+func unitRune(r rune) bool {
+	return unicode.IsLetter(r) || strings.ContainsRune("°%*/·^23", r)
+}
+
+// maxPoint is the length in runes of a name or text in a call.
+const maxPoint = 64
+
+// quoted takes a text in quotes.
+func (p *preparer) quoted(quote rune) error {
+	n := 1
+	for p.peek(n) != quote {
+		if p.at+n >= len(p.source) {
+			return p.fault(p.at, p.at+1, "this quote is not closed")
+		}
+		n++
+	}
+	if len(p.frames) == 0 || p.operand {
+		return p.fault(p.at, p.at+n+1, "a text stands only between a function's brackets")
+	}
+	text := string(p.source[p.at+1 : p.at+n])
+	if err := p.plainText(text, p.at+1); err != nil {
+		return err
+	}
+	p.replace(n+1, `"`+text+`"`, true)
+	p.operand = true
+	return nil
+}
+
+// point takes an argument that is a name or a text, up to the comma or the
+// bracket that ends it.
+func (p *preparer) point(param *Param) error {
+	if r := p.peek(0); r == '"' || r == '\'' {
+		return p.quoted(r)
+	}
+	n := 0
+	for p.at+n < len(p.source) && p.peek(n) != ',' && p.peek(n) != ')' {
+		n++
+	}
+	text := strings.TrimRight(string(p.source[p.at:p.at+n]), " \t")
+	if text == "" {
+		return p.fault(p.at, p.at+1, "%s is missing here", param.Name)
+	}
+	if err := p.plainText(text, p.at); err != nil {
+		return err
+	}
+	p.replace(len([]rune(text)), `"`+text+`"`, true)
+	p.operand = true
+	return nil
+}
+
+// plainText refuses what a name or a text in a sum does not need.
+func (p *preparer) plainText(text string, at int) error {
+	for i, r := range []rune(text) {
+		if i >= maxPoint {
+			return p.fault(at, at+i, "this name is too long")
+		}
+		if !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune(" -_./+#°'", r) {
+			return p.fault(at+i, at+i+1, "%q cannot stand in a name", string(r))
+		}
+	}
+	return nil
+}
+
+// columns leads a place in the prepared text back to columns of the source.
+func (p *prepared) columns(from, to int) (col, end int) {
+	start, _ := p.origin(from)
+	_, stop := p.origin(max(to-1, from))
+	n := len(p.source)
+	return min(start, n) + 1, max(min(stop, n), min(start, n)+1) + 1
+}
+
+// origin is the part of the source that one rune of the prepared text comes
+// from.
+func (p *prepared) origin(at int) (from, to int) {
+	for i := len(p.segments) - 1; i >= 0; i-- {
+		s := p.segments[i]
+		if s.out > at {
+			continue
+		}
+		if s.generated {
+			return s.in, s.in + s.length
+		}
+		return s.in + at - s.out, s.in + at - s.out + 1
+	}
+	return 0, 1
+}
+
+// between is the source text between two columns.
+func (p *prepared) between(col, end int) string {
+	n := len(p.source)
+	return string(p.source[min(max(col-1, 0), n):min(max(end-1, 0), n)])
+}
