@@ -7,18 +7,18 @@ package caution
 
 // The codes. A verdict carries the codes of the step it was taken in.
 const (
-	ProveDead       = "prove-dead"
-	Capacitor       = "capacitor-discharge"
-	Flammable       = "flammable-gas"
-	TerminalsPressed    = "terminals-under-pressure"
-	HotMoving       = "hot-and-moving"
-	MainsLive       = "mains-live"
-	EarthAfter      = "earth-after-repair"
-	SealedSystem    = "sealed-system"
-	NeverEnergise   = "never-energise-grounded"
-	InverterLine    = "inverter-never-line-voltage"
-	InsulationVolts = "insulation-test-volts"
-	ProtectorStays  = "protector-stays"
+	ProveDead        = "prove-dead"
+	Capacitor        = "capacitor-discharge"
+	Flammable        = "flammable-gas"
+	TerminalsPressed = "terminals-under-pressure"
+	HotMoving        = "hot-and-moving"
+	MainsLive        = "mains-live"
+	EarthAfter       = "earth-after-repair"
+	SealedSystem     = "sealed-system"
+	NeverEnergise    = "never-energise-grounded"
+	InverterLine     = "inverter-never-line-voltage"
+	InsulationVolts  = "insulation-test-volts"
+	ProtectorStays   = "protector-stays"
 )
 
 // Caution is one warning.
@@ -31,10 +31,10 @@ type Caution struct {
 var table = []Caution{
 	{ProveDead,
 		"Disconnect every source, lock it out and prove it dead at the terminals before you read ohms.",
-		"29 CFR 1910.333(b)(2)(ii) and (iv)"},
+		"29 CFR 1910.333(b)(2)(ii) and (iv), as in WAC 296-24-975"},
 	{Capacitor,
 		"Discharge the capacitor through a resistor and prove it near zero volts before you touch it.",
-		"29 CFR 1910.333(b)(2)(ii)(C); Hermetic Compressor Service Handbook p. 69 (20 000 Ω resistor)"},
+		"29 CFR 1910.333(b)(2)(ii)(C), as in WAC 296-24-975; Hermetic Compressor Service Handbook p. 69 (20 000 Ω resistor)"},
 	{Flammable,
 		"The gas is flammable: air the room and check for a leak before anything that can spark.",
 		"common practice; exempt from the venting ban yet flammable, 79 FR 29682"},
@@ -46,7 +46,7 @@ var table = []Caution{
 		"common practice"},
 	{MainsLive,
 		"This is a live test: use rated probes, one hand where you can, and only if you are qualified to.",
-		"29 CFR 1910.333; common practice"},
+		"29 CFR 1910.333 (qualified person); common practice"},
 	{EarthAfter,
 		"Prove the earth path from the plug pin to every metal part after the repair, before power returns.",
 		"IEC 60335-1 cl. 27.5 (from memory); EN 50106:2008 (0.2 Ω with supply cord, 0.1 Ω without)"},

@@ -21,8 +21,8 @@ const (
 
 const handbookCap = "Hermetic Compressor Service Handbook p. 69"
 
-// DefaultRunTolerance is the percentage applied when the can shows none.
-const DefaultRunTolerance = 10.0
+// defaultRunTolerance is the percentage applied when the can shows none.
+const defaultRunTolerance = 10.0
 
 // RunCapIn is a run capacitor, or one section of a dual one, read in µF.
 type RunCapIn struct {
@@ -43,7 +43,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 	subject := named("run capacitor", in.Name)
 	tol, source := in.Tolerance, "tolerance on the can"
 	if tol <= 0 {
-		tol, source = DefaultRunTolerance, handbookCap+" (±10 % assumed, none read from the can)"
+		tol, source = defaultRunTolerance, handbookCap+" (±10 % assumed, none read from the can)"
 	}
 	if in.Marked <= 0 {
 		return cannot(subject, "the marked µF is needed to judge it", in.Measured)
@@ -193,8 +193,8 @@ func CapOhms(in CapOhmsIn) verdict.Verdict {
 	for i := 1; i < n; i++ {
 		climbs = climbs && in.Readings[i].Above(in.Readings[i-1])
 	}
-	bleeds := in.Bleeder > 0 && !last.Over && around(in.Bleeder, DefaultRunTolerance).place(last) != below &&
-		around(in.Bleeder, DefaultRunTolerance).place(last) != above
+	bleeds := in.Bleeder > 0 && !last.Over && around(in.Bleeder, defaultRunTolerance).place(last) != below &&
+		around(in.Bleeder, defaultRunTolerance).place(last) != above
 	switch {
 	case climbs:
 		out.Word = verdict.CannotTell

@@ -29,9 +29,9 @@ type HeaterIn struct {
 	Series    Series
 }
 
-// ColdShare is how much of the hot resistance a cold metal-sheathed element
+// coldShare is how much of the hot resistance a cold metal-sheathed element
 // may show at least; nickel-chrome rises by some percent (common practice).
-const ColdShare = 0.85
+const coldShare = 0.85
 
 // partlyShorted is the share of the lowest resistance below which turns must
 // be missing, whatever the alloy of a sheathed element.
@@ -48,7 +48,7 @@ func Heater(in HeaterIn) verdict.Verdict {
 	}
 	w, source := heaterWindow(in)
 	if !in.Hot {
-		w.lo *= ColdShare
+		w.lo *= coldShare
 		source += "; read cold, down to 15 % lower (" + commonPractice + ")"
 	}
 	out := begin(subject, in.Ohms, w, "Ω", source)

@@ -24,7 +24,7 @@ type RelayIn struct {
 	Ohms measure.Value
 }
 
-const relaySource = "training manual 14259, testing a starting relay with an ohmmeter (fig. 14-40)"
+const relaySource = "Equipment and Test Procedures for Electrical Circuit Components (training manual 14259), fig. 14-40"
 
 // CurrentRelay judges a relay whose coil carries the run current: the coil
 // reads near zero, the contact is open upright and closed turned over.

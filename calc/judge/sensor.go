@@ -15,8 +15,8 @@ const kelvin = 273.15
 // data give none (common practice). Beta alone misses a published curve by
 // 4 % at 0 °C, so it is allowed more than a table.
 const (
-	DefaultTableTolerance = 5.0
-	DefaultBetaTolerance  = 10.0
+	defaultTableTolerance = 5.0
+	defaultBetaTolerance  = 10.0
 )
 
 // NTCIn is a thermistor held at a known temperature: in ice water, or beside
@@ -56,22 +56,22 @@ func (in NTCIn) curve() (f func(c float64) (float64, bool), tol float64, source 
 	switch {
 	case len(in.Table.points) > 1:
 		if tol <= 0 {
-			tol = DefaultTableTolerance
+			tol = defaultTableTolerance
 		}
 		return in.Table.Ohms, tol, "the sensor's own table"
 	case in.R25 > 0 && in.Beta > 0:
 		if tol <= 0 {
-			tol = DefaultBetaTolerance
+			tol = defaultBetaTolerance
 		}
 		return func(c float64) (float64, bool) {
-			return BetaOhms(in.R25, in.Beta, c), c > -kelvin
+			return betaOhms(in.R25, in.Beta, c), c > -kelvin
 		}, tol, "IEC 60539-1, beta equation"
 	}
 	return nil, 0, ""
 }
 
-// BetaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C.
-func BetaOhms(r25, beta, c float64) float64 {
+// betaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C.
+func betaOhms(r25, beta, c float64) float64 {
 	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
 }
 
@@ -91,8 +91,8 @@ const (
 	ptCold, ptWarm = -200.0, 850.0
 )
 
-// PlatinumOhms is the resistance at c °C, -200 to 850 °C.
-func PlatinumOhms(r0, c float64) float64 {
+// platinumOhms is the resistance at c °C, -200 to 850 °C.
+func platinumOhms(r0, c float64) float64 {
 	r := 1 + ptA*c + ptB*c*c
 	if c < 0 {
 		r += ptC * (c - 100) * c * c * c
@@ -113,7 +113,7 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 	}
 	lo := t.Lo - fixed - slope*math.Abs(t.Lo)
 	hi := t.Hi + fixed + slope*math.Abs(t.Hi)
-	w := window{PlatinumOhms(in.R0, lo), PlatinumOhms(in.R0, hi)}
+	w := window{platinumOhms(in.R0, lo), platinumOhms(in.R0, hi)}
 	return sensor(subject, in.Ohms, t, w, "IEC 60751, class "+class)
 }
 

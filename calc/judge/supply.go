@@ -128,18 +128,18 @@ type SagIn struct {
 
 // Sag limits in percent of the no-load volts.
 const (
-	BranchSag = 3.0
-	TotalSag  = 5.0
-	StartSag  = 15.0
+	branchSag = 3.0
+	totalSag  = 5.0
+	startSag  = 15.0
 )
 
 // Sag judges how far the volts fall under load, which speaks of the cord,
 // the joints and the branch circuit.
 func Sag(in SagIn) verdict.Verdict {
 	subject := named("supply under load", in.Place)
-	limit, source := TotalSag, "NEC 215.2(A) informational note (advice, not enforceable)"
+	limit, source := totalSag, "NEC 215.2(A) informational note (advice, not enforceable)"
 	if in.Starting {
-		subject, limit, source = named("supply at start", in.Place), StartSag, commonPractice
+		subject, limit, source = named("supply at start", in.Place), startSag, commonPractice
 	}
 	if in.NoLoad.Over || in.Loaded.Over || in.NoLoad.Lo <= 0 || in.Loaded.Lo < 0 {
 		return cannot(subject, "volts without and with load are needed", in.NoLoad, in.Loaded)
@@ -160,7 +160,7 @@ func Sag(in SagIn) verdict.Verdict {
 	default:
 		out.Text = "the volts fall by " + x + ", too near the limit to say: repeat both on one range"
 	}
-	if !in.Starting && drop.Lo > BranchSag && drop.Lo <= limit {
+	if !in.Starting && drop.Lo > branchSag && drop.Lo <= limit {
 		out.Also = append(out.Also, "NEC 210.19(A) informational note: 3 % in the branch circuit is exceeded")
 	}
 	if z, ok := in.impedance(); ok {

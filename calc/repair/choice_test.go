@@ -1,0 +1,148 @@
+package repair
+
+import (
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
+
+// with sets values in pairs of name and number.
+func with(t *testing.T, pairs ...any) Assumptions {
+	t.Helper()
+	a := Assume()
+	for i := 0; i < len(pairs); i += 2 {
+		var err error
+		if a, err = a.With(pairs[i].(string), pairs[i+1].(float64)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return a
+}
+
+func near(t *testing.T, name string, got, want float64) {
+	t.Helper()
+	if math.Abs(got-want) > 1e-6 {
+		t.Errorf("%s = %v, want %v", name, got, want)
+	}
+}
+
+// Reckoned by hand. Repair 200, new 900, life 10 years, age 6, so 4 years
+// left; 500 against 300 kWh at 0.20; 6 years looked at. Repair: 200 now, 100
+// in each of four years, then 900 + 60 in the fifth and 60 in the sixth,
+// 1620 in all, less 8/10 of 900 = 720: 900. Replace: 900 + 6 × 60 = 1260,
+// less 4/10 of 900 = 360: 900.
+func TestCompareByHand(t *testing.T) {
+	c, err := Compare(with(t, "repair-cost", 200.0, "replacement-price", 900.0, "age", 6.0, "life", 10.0,
+		"energy-old", 500.0, "energy-new", 300.0, "price-kwh", 0.2, "years", 6.0))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []YearRow{
+		{0, 200, 900, 200, 900}, {1, 100, 60, 300, 960}, {2, 100, 60, 400, 1020}, {3, 100, 60, 500, 1080},
+		{4, 100, 60, 600, 1140}, {5, 960, 60, 1560, 1200}, {6, 60, 60, 1620, 1260},
+	} {
+		near(t, "repair", c.Rows[i].Repair, want.Repair)
+		near(t, "replace", c.Rows[i].Replace, want.Replace)
+		near(t, "repair total", c.Rows[i].RepairTotal, want.RepairTotal)
+		near(t, "replace total", c.Rows[i].ReplaceTotal, want.ReplaceTotal)
+	}
+	near(t, "worth after repairing", c.RepairWorth, 720)
+	near(t, "worth after replacing", c.ReplaceWorth, 360)
+	near(t, "repair", c.Repair, 900)
+	near(t, "replace", c.Replace, 900)
+	near(t, "break-even repair cost", c.BreakEvenRepair, 200)
+	if c.LaterPurchase != 5 || c.BreakEven != 5 || c.Text != "over 6 years both ways cost the same" {
+		t.Errorf("later purchase %d, break-even %d, %q", c.LaterPurchase, c.BreakEven, c.Text)
+	}
+	if len(c.Rows) != 7 || !strings.Contains(c.Rule, "22 %") || !strings.Contains(c.Rule, "says repair") {
+		t.Errorf("%d rows, %q", len(c.Rows), c.Rule)
+	}
+}
+
+func TestCompareSaysWhichWay(t *testing.T) {
+	c, _ := Compare(with(t, "repair-cost", 80.0, "replacement-price", 900.0, "age", 3.0))
+	if !strings.Contains(c.Text, "over 10 years repairing costs") {
+		t.Errorf("cheap repair: %q", c.Text)
+	}
+	c, _ = Compare(with(t, "repair-cost", 700.0, "replacement-price", 900.0, "age", 12.0))
+	if !strings.Contains(c.Text, "replacing costs") || !strings.Contains(c.Rule, "says replace") {
+		t.Errorf("dear repair of an old machine: %q, %q", c.Text, c.Rule)
+	}
+	for _, s := range []string{c.Text, c.Rule} {
+		if utf8.RuneCountInString(s) > 120 {
+			t.Errorf("too long: %q", s)
+		}
+	}
+}
+
+func TestCompareNeedsTheTwoPrices(t *testing.T) {
+	_, err := Compare(Assume())
+	if err == nil || err.Error() != "the sum needs repair-cost and replacement-price" {
+		t.Errorf("%v", err)
+	}
+}
+
+func TestAssumptionsAreSeenAndChangeable(t *testing.T) {
+	a := Assume()
+	for _, x := range a {
+		if x.Known == (x.From == "") || x.Help == "" {
+			t.Errorf("%s: known %v, from %q", x.Name, x.Known, x.From)
+		}
+		b, err := a.With(x.Name, 12)
+		if err != nil || b.value(x.Name) != 12 || a.value(x.Name) == 12 {
+			t.Errorf("%s was not changed in the copy alone: %v", x.Name, err)
+		}
+		for _, y := range b {
+			if y.Name == x.Name && y.From != "given" {
+				t.Errorf("%s from %q", x.Name, y.From)
+			}
+		}
+	}
+	for _, bad := range []struct {
+		name  string
+		value float64
+	}{{"colour", 1}, {"age", -1}, {"age", math.NaN()}, {"price-kwh", math.Inf(1)}, {"years", 2.5}, {"years", 0}, {"years", 41}, {"life", 0.5}} {
+		if _, err := a.With(bad.name, bad.value); err == nil {
+			t.Errorf("%s %v was accepted", bad.name, bad.value)
+		}
+	}
+	if len(a.Names()) != len(a) {
+		t.Errorf("names %q", a.Names())
+	}
+}
+
+// Money times a factor is money times that factor; a repair at the
+// break-even cost makes both ways equal; the totals add up.
+func TestCompareProperties(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	for range 2000 {
+		repair, price, kwh := 1000*r.Float64(), 200+1500*r.Float64(), 0.5*r.Float64()
+		rest := []any{"age", 20 * r.Float64(), "life", 1 + 20*r.Float64(), "energy-old", 900 * r.Float64(), "energy-new", 600 * r.Float64(),
+			"years", float64(1 + r.IntN(40)), "life-after-repair", 4 * r.Float64()}
+		sum := func(repair, k float64) Comparison {
+			a := with(t, append([]any{"repair-cost", k * repair, "replacement-price", k * price, "price-kwh", k * kwh}, rest...)...)
+			c, err := Compare(a)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return c
+		}
+		a, b := sum(repair, 1), sum(repair, 3)
+		near(t, "three times repair", b.Repair, 3*a.Repair)
+		near(t, "three times replace", b.Replace, 3*a.Replace)
+		if a.LaterPurchase != b.LaterPurchase {
+			t.Fatalf("later purchase %d and %d", a.LaterPurchase, b.LaterPurchase)
+		}
+		if a.BreakEvenRepair >= 0 {
+			even := sum(a.BreakEvenRepair, 1)
+			near(t, "at break-even", even.Repair, even.Replace)
+		}
+		total := 0.0
+		for _, row := range a.Rows {
+			total += row.Repair
+			near(t, "running total", row.RepairTotal, total)
+		}
+	}
+}

@@ -1,0 +1,94 @@
+package repair
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+)
+
+// Size is the range from which a replacement capacitor may be taken.
+type Size struct {
+	Want    float64 // the marking to look for first, µF
+	Lo, Hi  float64 // markings that would do; for a start capacitor the low end of its range
+	Volts   float64 // least voltage rating, 0 when the old one's is not known
+	Kind    string  // "run" or "start"
+	Reasons []string
+	Source  string
+}
+
+// Sources of the two rules.
+const (
+	runRule   = "trade tip on replacing capacitors of PSC motors; IEC 60252-1 ±5 % (from memory)"
+	startRule = "trade article on selecting motor start capacitors (equal or up to 20 % higher)"
+)
+
+// runTolerance is taken for a run capacitor whose can shows none: the
+// narrower preferred class of IEC 60252-1 (from memory).
+const runTolerance = 5.0
+
+// RunSize sizes the replacement of a run capacitor marked with microfarads
+// and volts; tolerance is the percentage on the can, 0 when none was read.
+func RunSize(marked, volts, tolerance float64) (Size, error) {
+	if !(marked > 0) || math.IsInf(marked, 0) || !(volts >= 0) || !(tolerance >= 0 && tolerance < 50) {
+		return Size{}, fmt.Errorf("sizing needs the marking of the old capacitor, not its reading")
+	}
+	if tolerance == 0 {
+		tolerance = runTolerance
+	}
+	return Size{Want: marked, Lo: marked * (1 - tolerance/100), Hi: marked * (1 + tolerance/100), Volts: volts, Kind: "run",
+		Reasons: []string{
+			"the same marking is right: more heats the winding, less weakens the motor",
+			fmt.Sprintf("a marking within the can's own ±%s %% asks nothing new of the motor", plain(tolerance)),
+			"a higher voltage rating does no harm, a lower one fails early",
+		}, Source: runRule}, nil
+}
+
+// StartSize sizes the replacement of a start capacitor marked low to high
+// µF; high is 0 when one value is marked.
+func StartSize(low, high, volts float64) (Size, error) {
+	if !(low > 0) || math.IsInf(low, 0) || high != 0 && !(high >= low) || !(volts >= 0) {
+		return Size{}, fmt.Errorf("sizing needs the marking of the old capacitor, not its reading")
+	}
+	return Size{Want: low, Lo: low, Hi: low * 1.2, Volts: volts, Kind: "start",
+		Reasons: []string{
+			"the same marking is right; up to 20 % more is the trade's limit, less starts worse",
+			"a higher voltage rating does no harm, a lower one fails early",
+		}, Source: startRule}, nil
+}
+
+// Text is the range in one line, as for a shopping list.
+func (s Size) Text() string {
+	t := fmt.Sprintf("%s µF, at most %s", short(s.Want), short(s.Hi))
+	if s.Kind == "run" {
+		t = fmt.Sprintf("%s µF (%s to %s would do)", short(s.Want), short(s.Lo), short(s.Hi))
+	}
+	if s.Volts > 0 {
+		return t + ", " + short(s.Volts) + " V or more"
+	}
+	return t + ", voltage rating not below the old one"
+}
+
+// Fits says whether a part marked with microfarads (of a start capacitor the
+// low end) and volts may replace the old one, and if not, why.
+func (s Size) Fits(microfarads, volts float64) (bool, string) {
+	const slack = 1e-9 // rounding of the ends themselves
+	switch {
+	case microfarads < s.Lo*(1-slack):
+		return false, fmt.Sprintf("%s µF is below %s µF", short(microfarads), short(s.Lo))
+	case microfarads > s.Hi*(1+slack):
+		return false, fmt.Sprintf("%s µF is above %s µF", short(microfarads), short(s.Hi))
+	case s.Volts == 0:
+		return false, "the old one's voltage rating is not known"
+	case volts < s.Volts:
+		return false, fmt.Sprintf("%s V is below the %s V of the old one", short(volts), short(s.Volts))
+	}
+	return true, ""
+}
+
+// short writes four significant figures.
+func short(x float64) string { return plain(roundFigures(x)) }
+
+func roundFigures(x float64) float64 {
+	r, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 4, 64), 64)
+	return r
+}
