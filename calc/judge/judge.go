@@ -6,7 +6,9 @@
 // outside. When the bounds straddle the limit it is suspect if the reading
 // itself is outside and cannot be told if the reading itself is inside; the
 // text then says what would settle it. A limit that is only a typical range
-// (common practice) condemns nothing: outside it a reading is suspect.
+// (common practice) condemns nothing: outside it a reading is suspect. So is
+// one that another published limit would pass, or that a slip of the meter's
+// range or something else in the path would explain.
 //
 // The package knows neither pins, notebooks nor the order of entries, and it
 // does not judge windings. Every text is one sentence.
