@@ -1,7 +1,10 @@
 package formula
 
 import (
+	"flag"
+	"fmt"
 	"math"
+	"os"
 	"regexp"
 	"slices"
 	"strings"
@@ -32,9 +35,27 @@ type published struct {
 	source string
 }
 
+// checked names the formulas that have met a published value.
+var checked = map[string]bool{}
+
+// TestMain fails a complete run in which a formula met no published value.
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if flag.Lookup("test.run").Value.String() == "" && flag.Lookup("test.list").Value.String() == "" && code == 0 {
+		for _, f := range All() {
+			if !checked[f.Name] {
+				fmt.Printf("%s has no check against a published value\n", f.Name)
+				code = 1
+			}
+		}
+	}
+	os.Exit(code)
+}
+
 func checkPublished(t *testing.T, rows []published) {
 	t.Helper()
 	for _, r := range rows {
+		checked[r.name] = true
 		if got := call(t, r.name, r.args...); math.Abs(got-r.want) > r.tol || math.IsNaN(got) {
 			t.Errorf("%s%v = %.7g, want %g ± %g (%s)", r.name, r.args, got, r.want, r.tol, r.source)
 		}
@@ -179,6 +200,49 @@ func TestNeverNaN(t *testing.T) {
 				a.Num[i] = x
 			}
 			check()
+		}
+	}
+}
+
+// Callers differentiate a formula numerically: around its example two steps
+// of different size must agree on the slope. The gauge of a wire and the poles
+// of a motor are whole numbers and have no slope.
+func TestSmooth(t *testing.T) {
+	for _, f := range All() {
+		a, err := f.Lay(f.Example.Args...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, x := range a.Num {
+			p := f.At(i)
+			if p.Words != nil || p.Name == "gauge" || p.Name == "poles" {
+				continue
+			}
+			slope := func(h float64) float64 {
+				defer func() { a.Num[i] = x }()
+				a.Num[i] = x + h
+				up, err1 := f.Eval(a)
+				a.Num[i] = x - h
+				down, err2 := f.Eval(a)
+				if err1 != nil || err2 != nil {
+					// At the end of a range only one side is open.
+					a.Num[i] = x
+					up, _ = f.Eval(a)
+					a.Num[i] = x - h
+					if down, err = f.Eval(a); err != nil {
+						a.Num[i] = x + h
+						down, _ = f.Eval(a)
+						return (down - up) / h
+					}
+					return (up - down) / h
+				}
+				return (up - down) / (2 * h)
+			}
+			unit := max(math.Abs(x), 1e-3)
+			coarse, fine := slope(1e-4*unit), slope(1e-5*unit)
+			if math.Abs(coarse-fine) > 2e-3*math.Abs(fine)+1e-6*math.Abs(f.Example.Want)/unit+1e-9 {
+				t.Errorf("%s: slope over %s is %.6g by one step and %.6g by another", f.Example.Call, p.Name, coarse, fine)
+			}
 		}
 	}
 }

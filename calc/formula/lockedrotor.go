@@ -106,20 +106,3 @@ var lockedRotor = []Formula{
 		},
 	},
 }
-
-var threePhase = []Formula{
-	{
-		Name: "unbalance", Topic: "three-phase", Unit: "%",
-		Params:   []Param{voltParam("ab", "line to line"), voltParam("bc", "line to line"), voltParam("ca", "line to line")},
-		Help:     "voltage unbalance of a three-phase supply",
-		Equation: "largest deviation from the average / average",
-		Valid:    "line-to-line volts; refuses zero and below", Source: "NEMA MG 1, definition of voltage unbalance",
-		Example: Example{Call: "unbalance(462V, 463V, 455V)", Args: []any{462.0, 463.0, 455.0}, Want: 1.087, Tol: 0.001,
-			Text: "462, 463 and 455 V are 1.1 % out of balance"},
-		Fn: func(a Args) (float64, error) {
-			mean := a.Num[0]/3 + a.Num[1]/3 + a.Num[2]/3
-			return 100 * max(slices.Max(a.Num)-mean, mean-slices.Min(a.Num)) / mean, nil
-		},
-		Say: func(Args, float64) string { return "NEMA MG 1 recommends no more than 1 % at a motor's terminals" },
-	},
-}

@@ -163,8 +163,5 @@ func (r Result) duration(f Forecast) string {
 		unit, digits = "h", 1
 		from, at, to = from/60, at/60, to/60
 	}
-	if f.Never {
-		return fmt.Sprintf("%.*f %s (not before %.*f %s)", digits, at, unit, digits, from, unit)
-	}
 	return fmt.Sprintf("%.*f %s (%.*f to %.*f %s)", digits, at, unit, digits, from, digits, to, unit)
 }
