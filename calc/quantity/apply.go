@@ -26,16 +26,8 @@ func Mean(observations []float64, unit string, firstSource uint64) (Q, error) {
 		return Q{}, err
 	}
 	for k, x := range observations {
-		if c := (x - mean) / math.Sqrt(n*(n-1)) * q.Unit().factor; c != 0 {
-			q.terms = append(q.terms, term{firstSource + uint64(k), c})
-		}
+		q.doubt.put(firstSource+uint64(k), (x-mean)/math.Sqrt(n*(n-1))*q.Unit().factor)
 	}
-	slices.SortFunc(q.terms, func(s, t term) int {
-		if s.source < t.source {
-			return -1
-		}
-		return 1
-	})
 	return q.checked(q.v)
 }
 
@@ -79,7 +71,9 @@ func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string
 			continue
 		}
 		d := slope(fn, x, i, y, a.U()/a.unit.factor)
-		q.terms = merge(q.terms, a.terms, 1, d*out.factor/a.unit.factor)
+		var sum doubt
+		sum.merge(&q.doubt, &a.doubt, 1, d*out.factor/a.unit.factor)
+		q.doubt = sum
 	}
 	return q.checked(q.v)
 }

@@ -50,7 +50,7 @@ func Round(q Q, decimals int) (Q, error) {
 	u := q.shownIn()
 	p := math.Pow10(decimals)
 	v := math.Round(q.value(u)*p) / p
-	r := Q{unit: u, terms: q.terms, res: u.factor / p, fixed: true}
+	r := Q{unit: u, doubt: q.doubt, res: u.factor / p, fixed: true}
 	return r.finite(v*u.factor + u.offset)
 }
 

@@ -110,16 +110,8 @@ func unitFor(d Dim, k Kind) *Unit {
 	if u := firstOf[dimKind{d, k}]; u != nil {
 		return u
 	}
-	for _, a := range carriers {
-		for _, b := range partners {
-			ua, ub := bySpelling[a], bySpelling[b]
-			for _, n := range [...]int{-1, 1, -2, 2, -3} {
-				e, _ := ub.dim.times(n)
-				if a != b && ua.dim.plus(e, 1) == d {
-					return build(ua, 1, ub, n)
-				}
-			}
-		}
+	if u := composed[dimKind{d, k}]; u != nil {
+		return u
 	}
 	c := compound{factor: 1}
 	for _, up := range [...]bool{true, false} {
@@ -133,10 +125,34 @@ func unitFor(d Dim, k Kind) *Unit {
 	return u
 }
 
-func build(a *Unit, m int, b *Unit, n int) *Unit {
-	c := compound{}
-	c.add(a, m)
-	c.add(b, n)
-	u, _ := c.unit()
-	return u
+// composed holds every unit that a carrier makes alone, squared, or with a
+// power of one partner; the first that reaches a dimension keeps it.
+var composed = map[dimKind]*Unit{}
+
+func compose() {
+	put := func(c compound) {
+		u, _ := c.unit() // powers this low always fit
+		if k := (dimKind{u.dim, Plain}); composed[k] == nil {
+			composed[k] = u
+		}
+	}
+	for _, a := range carriers {
+		for _, n := range [...]int{2, 3} {
+			c := compound{}
+			c.add(bySpelling[a], n)
+			put(c)
+		}
+	}
+	for _, a := range carriers {
+		for _, b := range partners {
+			for _, n := range [...]int{-1, 1, -2, 2, -3} {
+				c := compound{}
+				c.add(bySpelling[a], 1)
+				c.add(bySpelling[b], n)
+				if a != b {
+					put(c)
+				}
+			}
+		}
+	}
 }

@@ -11,21 +11,16 @@ import (
 // its size. With uncertainty it is `34.8 ± 0.4 A (k=2)`.
 func (q Q) String() string {
 	u := q.shownIn()
-	v, text := q.value(u), ""
-	if q.Exact() {
-		text = q.digits(v, u)
-	} else {
-		doubt := 2 * q.U() / u.factor
-		d := decimals(doubt)
-		text = number(v, d) + " ± " + number(doubt, d)
-	}
+	v, doubt := q.value(u), 2*q.U()/u.factor
+	unit := ""
 	if u.symbol != "" {
-		text += " " + u.symbol
+		unit = " " + u.symbol
 	}
-	if !q.Exact() {
-		text += " (k=2)"
+	if doubt == 0 {
+		return q.digits(v, u) + unit
 	}
-	return text
+	d := decimals(doubt)
+	return number(v, d) + " ± " + number(doubt, d) + unit + " (k=2)"
 }
 
 // Shown is q in the unit that String would print: the number to twelve
@@ -41,22 +36,23 @@ func (q Q) UCUM() string { return q.shownIn().ucum }
 // Symbol is the unit that String would print; empty for a plain number.
 func (q Q) Symbol() string { return q.shownIn().symbol }
 
-// shownIn is the unit to print q in: its own, in the prefix of its family
-// that leaves one to three digits before the point.
+// shownIn is the unit to print q in: its own while that leaves a number from
+// 0.1 to 1000, else the one of its family that leaves one to three digits
+// before the point.
 func (q Q) shownIn() *Unit {
 	u := q.Unit()
 	if q.fixed || u.decl == nil || len(u.decl.auto) == 0 {
 		return u
 	}
+	size := math.Max(math.Abs(q.v), 2*q.U())
 	// Rounding may carry 999.6 to 1000, so the limit is where it would.
-	size := math.Max(math.Abs(q.v), 2*q.U()) * (1 + 4e-4)
-	list := family[u.decl]
-	if size == 0 {
+	if n := size / u.factor; n == 0 || n >= 0.1 && n < 999.5 {
 		return u
 	}
+	list := family[u.decl]
 	best := list[0]
 	for _, c := range list[1:] {
-		if size >= c.factor {
+		if size*(1+4e-4) >= c.factor {
 			best = c
 		}
 	}
@@ -121,6 +117,9 @@ func number(v float64, d int) string {
 	if e := exponent(v); v != 0 && (e >= 9 || e < -6) {
 		s := strconv.FormatFloat(v, 'e', max(0, min(e+d, 15)), 64)
 		mant, exp, _ := strings.Cut(s, "e")
+		if strings.Contains(mant, ".") {
+			mant = strings.TrimRight(strings.TrimRight(mant, "0"), ".")
+		}
 		n, _ := strconv.Atoi(exp)
 		return mant + "e" + strconv.Itoa(n)
 	}

@@ -11,16 +11,9 @@ import (
 type Q struct {
 	v     float64 // SI; kelvin for a temperature point
 	unit  *Unit   // nil is the plain number
-	terms []term  // by rising source; none when exact
+	doubt doubt   // empty when exact
 	res   float64 // what the last digit typed is worth, SI; 0 when none was typed
 	fixed bool    // shown in its unit as it is, prefix included
-}
-
-// term is what one independent source of doubt adds: the derivative of the
-// value to that source times the source's standard uncertainty, SI.
-type term struct {
-	source uint64
-	c      float64
 }
 
 // Number is an exact plain number.
@@ -76,15 +69,15 @@ func (q Q) Kind() Kind { return q.Unit().kind }
 func (q Q) SI() float64 { return q.v }
 
 // Exact reports whether q carries no uncertainty.
-func (q Q) Exact() bool { return len(q.terms) == 0 }
+func (q Q) Exact() bool { return len(q.doubt.terms()) == 0 }
 
 // WithU gives q the standard uncertainty u, in q's own unit, from one source.
 // Quantities that share a source id are fully correlated through it. What q
 // carried before is dropped; u of 0 makes it exact. u is taken by size.
 func (q Q) WithU(u float64, sourceID uint64) Q {
-	q.terms = nil
-	if c := math.Abs(u) * q.Unit().factor; c > 0 && !math.IsInf(c, 0) {
-		q.terms = []term{{sourceID, c}}
+	q.doubt = doubt{}
+	if c := math.Abs(u) * q.Unit().factor; c <= maxDoubt {
+		q.doubt.put(sourceID, c)
 	}
 	return q
 }
@@ -94,22 +87,7 @@ func (q Q) U() float64 { return math.Sqrt(Cov(q, q)) }
 
 // Cov is the covariance of two quantities in SI units: the sum over the
 // sources they share. Source: JCGM 100:2008, 5.2 and F.1.2.3 (from memory).
-func Cov(a, b Q) float64 {
-	sum := 0.0
-	for i, j := 0, 0; i < len(a.terms) && j < len(b.terms); {
-		switch s, t := a.terms[i], b.terms[j]; {
-		case s.source < t.source:
-			i++
-		case s.source > t.source:
-			j++
-		default:
-			sum += s.c * t.c
-			i++
-			j++
-		}
-	}
-	return sum
-}
+func Cov(a, b Q) float64 { return a.doubt.dot(&b.doubt) }
 
 // Corr is the correlation coefficient of two quantities, 0 when either is
 // exact.
@@ -179,7 +157,7 @@ func (q Q) To(u *Unit) (Q, error) {
 	default:
 		return Q{}, fault("%s cannot be turned into %s", from.described(), u.described())
 	}
-	r := Q{v: v, unit: u, terms: q.terms, fixed: true}
+	r := Q{v: v, unit: u, doubt: q.doubt, fixed: true}
 	if from == u {
 		r.res = q.res
 	}
@@ -209,7 +187,7 @@ func (q Q) assume(u *Unit) (Q, error) {
 		_, err := q.To(u)
 		return q, err
 	}
-	r := Q{unit: u, res: q.res * u.factor, terms: scaled(q.terms, u.factor), fixed: q.res > 0}
+	r := Q{unit: u, res: q.res * u.factor, doubt: q.doubt.times(u.factor), fixed: q.res > 0}
 	return r.finite(q.v*u.factor + u.offset)
 }
 

@@ -64,6 +64,7 @@ func init() {
 		slices.SortFunc(list, func(a, b *Unit) int { return int(a.exp) - int(b.exp) })
 	}
 	slices.Sort(spellings)
+	compose()
 }
 
 func declare(d *decl) {

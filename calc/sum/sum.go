@@ -18,8 +18,9 @@ package sum
 import (
 	"errors"
 
-	"github.com/expr-lang/expr"
-	"github.com/expr-lang/expr/builtin"
+	"github.com/expr-lang/expr/ast"
+	"github.com/expr-lang/expr/checker"
+	"github.com/expr-lang/expr/compiler"
 	"github.com/expr-lang/expr/conf"
 	"github.com/expr-lang/expr/file"
 	"github.com/expr-lang/expr/parser"
@@ -101,8 +102,9 @@ type compiled struct {
 	kind Kind
 }
 
-// compile takes text through the gates. params are names that get their
-// values at run time.
+// compile takes text through the gates, one stage of expr after the other:
+// its Compile would parse once more and copy every built-in function that a
+// sum may not call. params are names that get their values at run time.
 func (ev *evaluator) compile(text string, params []string) (*compiled, error) {
 	p, err := prepare(text, ev)
 	if err != nil {
@@ -131,16 +133,14 @@ func (ev *evaluator) compile(text string, params []string) (*compiled, error) {
 	if err != nil {
 		return nil, err
 	}
-	c.prog, err = expr.Compile(p.text, expr.Env(c.vars), withFunctions(funcs), expr.Patch(overload{}), expr.MaxNodes(maxNodes))
-	if err != nil {
+	ast.Walk(&c.tree.Node, overload{})
+	if _, err = checker.Check(c.tree, cfg); err != nil {
+		return nil, p.unparsed(err)
+	}
+	if c.prog, err = compiler.Compile(c.tree, cfg); err != nil {
 		return nil, p.unparsed(err)
 	}
 	return c, nil
-}
-
-// withFunctions declares all functions of one text at once.
-func withFunctions(t map[string]*builtin.Function) expr.Option {
-	return func(c *conf.Config) { c.Functions = t }
 }
 
 // bind gives every name of c its value.

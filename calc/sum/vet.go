@@ -123,8 +123,7 @@ func (v *vetter) binary(n *ast.BinaryNode) (Kind, error) {
 		}
 		return YesNo, v.want(n.Right, YesNo)
 	case "in":
-		unit, ok := n.Right.(*ast.StringNode)
-		if !ok || !v.isUnit(unit) {
+		if _, ok := n.Right.(*ast.StringNode); !ok {
 			return 0, v.fault(n.Right, "nothing can follow the unit of a conversion").
 				WithHint("put the conversion in brackets, such as (75F in degC) + 5K")
 		}
@@ -140,12 +139,6 @@ func (v *vetter) binary(n *ast.BinaryNode) (Kind, error) {
 		return 0, err
 	}
 	return o.result, v.want(n.Right, Number)
-}
-
-// isUnit reports whether n was made of a unit and not typed as a text.
-func (v *vetter) isUnit(n *ast.StringNode) bool {
-	col, _ := v.prep.columns(n.Location().From, n.Location().To)
-	return !strings.ContainsAny(v.prep.between(col, col+1), `"'`)
 }
 
 func asComparison(n ast.Node) *ast.BinaryNode {
