@@ -11,4 +11,6 @@ func TestMeterLimitPublished(t *testing.T) {
 		{"meter_limit", []any{4.7, 0.9, 2.0, 0.1}, 0.242, 0.0005, "computed"},
 		{"meter_limit", []any{-120.0, 1.0, 3.0, 0.1}, 1.5, 1e-9, "the limit has no sign"},
 	})
+	// A percentage written without its sign is a hundred times as much.
+	checkRefusals(t, []refusal{{"meter_limit", []any{120.0, 100.0, 3.0, 0.1}, "percent must be at most 20 %"}})
 }
