@@ -38,13 +38,13 @@ func Earth(in EarthIn) verdict.Verdict {
 	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
 	switch {
 	case in.Ohms.Over:
-		out.Word, out.Fact = verdict.Failed, []string{"earth-failed"}
+		out.Word, out.Fact = verdict.Failed, []string{"earth-continuity-failed"}
 		out.Text = "no earth path: do not return the power"
 	case in.Ohms.Lo > earthInUse, in.TestAmps >= earthAmps && w.place(in.Ohms) == above:
-		out.Word, out.Fact = verdict.Failed, []string{"earth-failed"}
+		out.Word, out.Fact = verdict.Failed, []string{"earth-continuity-failed"}
 		out.Text = ohms(in.Ohms.X) + " is too much for an earth path: clean and tighten it before power returns"
 	case w.place(in.Ohms) == inside:
-		out.Word, out.Fact = verdict.Sound, []string{"earth-sound"}
+		out.Word, out.Fact = verdict.Sound, []string{"earth-continuity-sound"}
 		out.Text = "the earth path is sound"
 		if in.TestAmps < earthAmps {
 			out.Also = append(out.Also, "a test at 10 A or more would prove that it carries a fault current")

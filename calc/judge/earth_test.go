@@ -17,15 +17,15 @@ func TestEarth(t *testing.T) {
 		word  verdict.Word
 		facts []string
 	}{
-		{"earth tester", EarthIn{Ohms: within(0.06, 0.01), TestAmps: 10}, verdict.Sound, []string{"earth-sound"}},
-		{"earth tester, too much", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10}, verdict.Failed, []string{"earth-failed"}},
-		{"the same with the cord", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10, WithCord: true}, verdict.Sound, []string{"earth-sound"}},
+		{"earth tester", EarthIn{Ohms: within(0.06, 0.01), TestAmps: 10}, verdict.Sound, []string{"earth-continuity-sound"}},
+		{"earth tester, too much", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10}, verdict.Failed, []string{"earth-continuity-failed"}},
+		{"the same with the cord", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10, WithCord: true}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"ohm-meter cannot prove it", EarthIn{Ohms: within(0.2, 0.3)}, verdict.Suspect, nil},
 		{"ohm-meter reads zero", EarthIn{Ohms: within(0, 0.3)}, verdict.CannotTell, nil},
-		{"fine ohm-meter", EarthIn{Ohms: within(0.05, 0.02)}, verdict.Sound, []string{"earth-sound"}},
+		{"fine ohm-meter", EarthIn{Ohms: within(0.05, 0.02)}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"0.7 Ω", EarthIn{Ohms: within(0.7, 0.3)}, verdict.Suspect, nil},
-		{"30 Ω", EarthIn{Ohms: within(30, 0.6)}, verdict.Failed, []string{"earth-failed"}},
-		{"none", EarthIn{Ohms: measure.Open(7)}, verdict.Failed, []string{"earth-failed"}},
+		{"30 Ω", EarthIn{Ohms: within(30, 0.6)}, verdict.Failed, []string{"earth-continuity-failed"}},
+		{"none", EarthIn{Ohms: measure.Open(7)}, verdict.Failed, []string{"earth-continuity-failed"}},
 	} {
 		got := Earth(c.in)
 		check(t, c.name, got, c.word, c.facts...)

@@ -129,4 +129,4 @@ const vocabulary = `insulation-sound insulation-no-gross-fault insulation-suspec
 	heater-sound heater-open heater-failed heater-suspect heater-insulation-sound heater-grounded
 	thermostat-open thermostat-closed thermostat-stuck-closed thermostat-opens limit-closed limit-open
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open
-	sensor-sound sensor-failed sensor-suspect earth-sound earth-failed temp-at-target`
+	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target`

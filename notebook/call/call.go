@@ -1,0 +1,313 @@
+// Package call holds what a sequence of typed lines amounts to: one repair
+// call.
+//
+// Apply is the only way in. It is pure: the call so far, the time and the
+// line decide the reply, so that replaying a record gives the same replies on
+// any machine. The package reads no file, no clock and no terminal.
+//
+// Every command is declared once, in the tables of the commands_*.go files;
+// see Command. A Call is not safe for concurrent use.
+package call
+
+import (
+	"errors"
+	"time"
+
+	"ohmcall/calc/source"
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+	"ohmcall/notebook/script"
+)
+
+// Entry is one applied line.
+type Entry struct {
+	N     int
+	At    time.Time
+	Line  string // as stored: cleaned
+	Kind  string // the command word, or "sum"
+	Reply *Reply
+}
+
+// Call is one repair call. The zero value is not usable; see New.
+type Call struct {
+	entries []Entry
+	struck  map[int]string // reason by entry
+
+	fields    []text // client, site, unit, model, serial, fault, tech
+	plates    []plate
+	readings  []*reading
+	byKey     map[string][]*reading
+	keys      []string // of byKey, in the order of first use
+	bySubject map[string][]*reading
+	marks     []mark
+	atHand    []text // machine at hand, in Value
+	findings  []finding
+	works     []work
+	parts     []part
+	wires     []wire
+	meters    []meter
+	limits    []text
+	defs      []definition
+	sums      []sumLine
+	needs     []need
+	expects   []expectation
+	assumed   []assumption
+	clocks    []clock
+	closed    []int
+
+	machines map[string]*machine
+	judged   map[string]*judged
+	subjects []string // keys of judged, in the order of first use
+	caution  []cautioned
+	standing standing // causes as last shown
+	matched  text     // the complaint's words in value, its code in key
+
+	at    time.Time // of the entry being applied
+	entry int       // its number
+}
+
+// text is a plain fact with the entry that holds it.
+type text struct {
+	key, value string
+	entry      int
+}
+
+// machine is one machine whose pins are read.
+type machine struct {
+	name   string
+	result winding.Result
+	shown  []string // notes given in earlier replies
+}
+
+// judged is the verdict on one subject as it stands.
+type judged struct {
+	verdict verdict.Verdict
+	entry   int // the entry at which it last changed
+}
+
+type cautioned struct {
+	code  string
+	entry int
+}
+
+// New starts an empty call.
+func New() *Call {
+	return &Call{
+		struck:    map[int]string{},
+		byKey:     map[string][]*reading{},
+		bySubject: map[string][]*reading{},
+		machines:  map[string]*machine{},
+		judged:    map[string]*judged{},
+	}
+}
+
+// ErrBlank is returned for a line that holds nothing but a comment: it is no
+// entry.
+var ErrBlank = errors.New("nothing but a comment")
+
+// Entries lists the applied lines.
+func (c *Call) Entries() []Entry { return c.entries }
+
+// Len is how many entries the call holds.
+func (c *Call) Len() int { return len(c.entries) }
+
+// Struck gives the reason for which an entry was struck.
+func (c *Call) Struck(n int) (string, bool) {
+	reason, ok := c.struck[n]
+	return reason, ok
+}
+
+// alive reports whether what an entry said still counts.
+func (c *Call) alive(entry int) bool {
+	if len(c.struck) == 0 {
+		return true
+	}
+	_, gone := c.struck[entry]
+	return !gone
+}
+
+// Statement is a line that parses as something this call can be asked to
+// apply.
+type Statement struct {
+	Line    *script.Line
+	Command *Command // nil for a sum
+	args    *args
+}
+
+// Kind is the command word, or "sum".
+func (s *Statement) Kind() string {
+	if s.Command == nil {
+		return "sum"
+	}
+	return s.Command.Word
+}
+
+// Parse reads a line without applying it. The error is ErrBlank or a
+// *source.Error with a place in the cleaned line.
+func (c *Call) Parse(text string) (*Statement, error) {
+	l, err := script.Parse(text)
+	if err != nil {
+		return nil, err
+	}
+	if l.Blank() {
+		if l.Stamp.Set || l.Guard != "" {
+			return nil, source.Errorf(1, 1+len([]rune(l.Text)), "nothing follows the time or the condition").
+				WithHint("as in: 14:30 temp freezer -2F")
+		}
+		return nil, ErrBlank
+	}
+	s := &Statement{Line: l}
+	first := l.Words[0]
+	if cmd := byWord[first.Text]; cmd != nil && !first.Quoted {
+		if l.Guard != "" && !contains(guardable, cmd.Word) {
+			return nil, first.Errorf("%s cannot stand behind a condition", cmd.Word).
+				WithHint("when guards need, expect and note")
+		}
+		s.Command = cmd
+		if s.args, err = c.bind(cmd, l); err != nil {
+			return nil, err
+		}
+		return s, nil
+	}
+	if l.Guard != "" {
+		return nil, first.Errorf("%q cannot stand behind a condition", first.Text).WithHint("when guards need, expect and note")
+	}
+	if err := c.unknownWord(l); err != nil {
+		return nil, err
+	}
+	return s, nil
+}
+
+// guardable are the commands that a condition may guard.
+var guardable = []string{"need", "expect", "note"}
+
+// unknownWord tells a slip in a command word, or prose, from a sum: two words
+// that follow each other without an operator between them are no sum.
+func (c *Call) unknownWord(l *script.Line) error {
+	first := l.Words[0]
+	if !isWord(first.Text) {
+		return nil
+	}
+	bare := len(l.Words) == 1
+	if !bare {
+		next := l.Words[1]
+		if next.Text != "," && !next.Quoted && !isWord(next.Text) && !startsLikeNumber(next.Text) {
+			return nil
+		}
+		if contains(operatorWords, next.Text) {
+			return nil
+		}
+		if (next.Text[0] == '-' || next.Text[0] == '+') && len(next.Text) == 1 {
+			return nil
+		}
+	} else if _, known := c.lookupName(first.Text); known {
+		return nil
+	}
+	e := first.Errorf("%q is neither a command nor a sum", first.Text)
+	if n := source.Nearest(first.Text, wordsOnly); n != "" {
+		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
+	}
+	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// operatorWords may stand between the words of a sum.
+var operatorWords = []string{"in", "and", "or", "not"}
+
+func isWord(s string) bool {
+	if s == "" {
+		return false
+	}
+	for i, r := range s {
+		letter := r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '_' || r > 0x7f
+		if !letter && (i == 0 || !(r >= '0' && r <= '9' || r == '-' || r == '\'' || r == '.' || r == '!' || r == '?')) {
+			return false
+		}
+	}
+	return true
+}
+
+func clip(s string, n int) string {
+	r := []rune(s)
+	if len(r) <= n {
+		return s
+	}
+	return string(r[:n-1]) + "…"
+}
+
+// Apply applies a line at the time given and returns the entry. On an error
+// the call is as it was. A statement whose command is shown only (see
+// Command.Screen) answers with an entry numbered 0 and adds none.
+func (c *Call) Apply(at time.Time, text string) (Entry, error) {
+	s, err := c.Parse(text)
+	if err != nil {
+		return Entry{}, err
+	}
+	c.at, c.entry = at, len(c.entries)+1
+	e := Entry{N: c.entry, At: at, Line: s.Line.Text, Kind: s.Kind()}
+	if s.Command == nil {
+		e.Reply, err = c.applySum(s.Line)
+	} else {
+		e.Reply, err = s.Command.apply(c, s.args)
+	}
+	if err != nil {
+		return Entry{}, err
+	}
+	if s.Command != nil && s.Command.Screen {
+		e.N = 0
+		return e, nil
+	}
+	c.entries = append(c.entries, e)
+	return e, nil
+}
+
+// Clock is the time that an entry written now would get: the wall clock, or
+// what `date` and the times before lines have set. wall is asked only when
+// the call follows the wall clock.
+func (c *Call) Clock(text string, wall func() time.Time) time.Time {
+	l, err := script.Parse(text)
+	base, pinned := c.now(wall)
+	if err != nil || !l.Stamp.Set {
+		if l != nil && err == nil && len(l.Words) > 1 && l.Words[0].Text == "date" {
+			if t, ok := parseDate(l.Words[1:]); ok {
+				return t
+			}
+		}
+		return base
+	}
+	prev := base
+	if n := len(c.entries); n > 0 {
+		prev = c.entries[n-1].At
+	}
+	if l.Stamp.After {
+		return prev.Add(l.Stamp.Clock)
+	}
+	day := prev
+	if !pinned {
+		day = base
+	}
+	t := time.Date(day.Year(), day.Month(), day.Day(), 0, 0, 0, 0, day.Location()).Add(l.Stamp.Clock)
+	return t
+}
+
+// now is the call's present: pinned by `date` or running with the wall.
+func (c *Call) now(wall func() time.Time) (t time.Time, pinned bool) {
+	for i := len(c.clocks) - 1; i >= 0; i-- {
+		if k := c.clocks[i]; c.alive(k.entry) {
+			if k.wall {
+				break
+			}
+			if n := len(c.entries); n > 0 {
+				return c.entries[n-1].At, true
+			}
+			return k.at, true
+		}
+	}
+	return wall().Truncate(time.Second), false
+}
+
+// clock is a `date` line.
+type clock struct {
+	entry int
+	at    time.Time
+	wall  bool
+}

@@ -1,0 +1,195 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/repair"
+)
+
+func applyChoose(c *Call, a *args) (*Reply, error) {
+	of := c.mainMachine()
+	switch a.text("PART") {
+	case "run-cap", "start-cap":
+		return c.chooseCap(a)
+	}
+	in := repair.KitIn{Volts: c.plateNumber(of, "volts", "V"), Hertz: c.plateNumber(of, "hz", "Hz"), HP: c.plateNumber(of, "hp", "hp"),
+		Metering: repair.Metering(c.plateText(of, "metering")), Gas: c.plateText(of, "gas")}
+	switch c.plateText(of, "type") {
+	case "inverter":
+		in.Motor = repair.Inverter
+	case "three-phase":
+		in.Motor = repair.ThreePhase
+	case "split-phase":
+		in.Motor = repair.SinglePhase
+	}
+	if m := c.machines[of]; m != nil {
+		in.Windings = string(m.result.State)
+		if in.Windings == "incomplete" {
+			in.Windings = ""
+		}
+		if in.Windings == "sound" && in.Motor == "" {
+			in.Motor = repair.SinglePhase
+		}
+	}
+	if v, ok := c.insulationWord(of); ok && v == "failed" {
+		in.Windings = "grounded"
+	}
+	if p, ok := c.plateAt("", "mfd", "start"); ok && strings.EqualFold(p.name, "start") {
+		in.StartLow, _ = p.q.In("uF")
+		if p.ranged {
+			in.StartHigh, _ = p.hi.In("uF")
+		}
+	}
+	k := repair.StartKit(in)
+	r := &Reply{}
+	for _, code := range k.Caution {
+		c.warn(r, code)
+	}
+	if k.Refused != "" {
+		return r.add(Bad, "No start kit: "+k.Refused+" ("+k.Source+").").flag("start-kit-refused"), nil
+	}
+	t := &Table{Head: []string{"Label must say", "Value", "Why", "Source"}}
+	for _, n := range k.Need {
+		t.Rows = append(t.Rows, []string{n.What, n.Value, n.Why, n.Source})
+	}
+	r.Table = t
+	for _, s := range k.Missing {
+		r.add(Ask, "Not known yet: "+s+".")
+	}
+	for _, s := range k.Notes {
+		r.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))
+	}
+	return r, nil
+}
+
+// insulationWord is the worst verdict on a machine's pins to the case.
+func (c *Call) insulationWord(of string) (string, bool) {
+	worst, found := "", false
+	for _, key := range c.subjects {
+		j := c.judged[key]
+		if j == nil || !strings.HasPrefix(key, "case\x00"+of+"\x00") {
+			continue
+		}
+		if !found || j.verdict.Word == "failed" {
+			worst, found = string(j.verdict.Word), true
+		}
+	}
+	return worst, found
+}
+
+func (c *Call) chooseCap(a *args) (*Reply, error) {
+	start := a.text("PART") == "start-cap"
+	name := "run"
+	if start {
+		name = "start"
+	}
+	p, ok := c.plateAt("", "mfd", name)
+	if !ok && !start {
+		for i := len(c.plates) - 1; i >= 0 && !ok; i-- {
+			if c.plates[i].key == "mfd" && !c.plates[i].ranged && c.alive(c.plates[i].entry) {
+				p, ok = c.plates[i], true
+			}
+		}
+	}
+	if !ok {
+		return (&Reply{}).add(Ask, "Write down the old one's marking first: plate mfd "+name+" …"), nil
+	}
+	lo, _ := p.q.In("uF")
+	var s repair.Size
+	var err error
+	if start {
+		hi := 0.0
+		if p.ranged {
+			hi, _ = p.hi.In("uF")
+		}
+		s, err = repair.StartSize(lo, hi, 0)
+	} else {
+		s, err = repair.RunSize(lo, 0, p.tol)
+	}
+	if err != nil {
+		return nil, a.get("PART").errorf("%v", err)
+	}
+	r := say(s.Text() + " (" + s.Source + ").")
+	for _, t := range s.Reasons {
+		r.add(Plain, strings.ToUpper(t[:1])+t[1:]+endStop(t))
+	}
+	return r, nil
+}
+
+// assumption is one changed value of the repair-or-replace sum.
+type assumption struct {
+	entry int
+	name  string
+	value float64
+}
+
+func applyWorth(c *Call, a *args) (*Reply, error) {
+	table := repair.Assume()
+	var err error
+	cost := 0.0
+	for _, p := range c.parts {
+		if p.priced && c.alive(p.entry) {
+			cost += p.price * p.count
+		}
+	}
+	if cost > 0 {
+		if table, err = table.With("repair-cost", cost); err != nil {
+			return nil, err
+		}
+	}
+	for _, s := range c.assumed {
+		if c.alive(s.entry) {
+			if table, err = table.With(s.name, s.value); err != nil {
+				return nil, err
+			}
+		}
+	}
+	var given []assumption
+	if a.has(a.cmd.Params[0].Name) {
+		parts, err := split(a.at[a.cmd.Params[0].Name].words)
+		if err != nil {
+			return nil, err
+		}
+		for _, w := range parts {
+			if len(w) != 2 {
+				return nil, w[0].Errorf("an assumption is a name and a number").WithHint("as in: worth age 9, replacement-price 650")
+			}
+			q, err := quantity.Parse(w[1].Text, "")
+			if err != nil || q.UCUM() != "1" {
+				return nil, w[1].Errorf("%q is no plain number", w[1].Text)
+			}
+			if !contains(table.Names(), w[0].Text) {
+				return nil, withNearest(w[0].Errorf("there is no assumption named %s", w[0].Text), w[0].Text, table.Names())
+			}
+			t, err := table.With(w[0].Text, q.SI())
+			if err != nil {
+				return nil, w[1].Errorf("%v", err)
+			}
+			table = t
+			given = append(given, assumption{c.entry, w[0].Text, q.SI()})
+		}
+	}
+	k, err := repair.Compare(table)
+	c.assumed = append(c.assumed, given...)
+	if err != nil {
+		return (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+"; give it so: worth replacement-price 650, repair-cost 120."), nil
+	}
+	r := (&Reply{}).add(Good, strings.ToUpper(k.Text[:1])+k.Text[1:]+" ("+money(k.Repair)+" against "+money(k.Replace)+", the worth of what stands at the end taken off).")
+	if k.Rule != "" {
+		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
+	}
+	for _, s := range table {
+		unit := ""
+		if s.Unit != "" {
+			unit = " " + s.Unit
+		}
+		r.add(Plain, "Assumed "+s.Name+" "+number(s.Value)+unit+", "+s.Help+" ("+s.From+").")
+	}
+	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}
+	for _, y := range k.Rows {
+		t.Rows = append(t.Rows, []string{itoa(y.Year), money(y.Repair), money(y.Replace), money(y.RepairTotal), money(y.ReplaceTotal)})
+	}
+	r.Table = t
+	return r, nil
+}

@@ -1,0 +1,278 @@
+package call
+
+import (
+	"sort"
+	"strings"
+
+	"ohmcall/calc/source"
+	"ohmcall/notebook/script"
+)
+
+// Kind says what an argument is; parsing, usage, help and completion follow
+// from it.
+type Kind int
+
+// The kinds of argument.
+const (
+	Text       Kind = iota // free text to the end of the line
+	Name                   // one word of the user's own
+	Choice                 // one word of a list
+	Place                  // a pin, a machine or a place of measurement
+	Readings               // points, value and conditions, several with commas
+	Fields                 // `key value`, several with commas
+	Expression             // a sum; a quoted text may follow it
+	Quoted                 // a text in double quotes
+	EntryRef               // the number of an entry
+	Number                 // a plain number or percentage
+	Definition             // name = sum, or name(a, b) = sum
+	File                   // the name of a file
+	Free                   // all remaining words
+)
+
+// Param is one argument of a command.
+type Param struct {
+	Name     string
+	Kind     Kind
+	Optional bool
+	// Words lists what may stand here, for Choice, or what is offered, for
+	// the other kinds. It may depend on the call.
+	Words func(*Call) []string
+}
+
+// Group heads a part of the help screen.
+type Group string
+
+// The groups, in the order in which they are shown.
+const (
+	Reads   Group = "readings"
+	Who     Group = "who and what"
+	Work    Group = "seen and done"
+	Meter   Group = "meter"
+	Sums    Group = "sums"
+	Scripts Group = "scripts"
+	Asks    Group = "asking"
+	Mends   Group = "mending and ending"
+)
+
+// Groups lists the groups in order.
+var Groups = []Group{Reads, Who, Work, Meter, Sums, Scripts, Asks, Mends}
+
+// Command is the one declaration of a command: parsing, dispatch, help,
+// completion, error hints and the language page all derive from it.
+type Command struct {
+	Word     string
+	Group    Group
+	Params   []Param
+	Help     string   // one line, shown in lists
+	Doc      string   // what else there is to know; may be empty
+	Examples []string // lines that can be pasted
+	Screen   bool     // shown only: the line does not become an entry
+
+	apply func(c *Call, a *args) (*Reply, error)
+}
+
+// Usage is the command's form: `ohm POINT [POINT] VALUE [CONDITION], …`.
+func (c *Command) Usage() string {
+	parts := []string{c.Word}
+	for _, p := range c.Params {
+		s := p.Name
+		if p.Kind == Quoted {
+			s = `"` + s + `"`
+		}
+		if p.Optional {
+			s = "[" + s + "]"
+		}
+		parts = append(parts, s)
+	}
+	return strings.Join(parts, " ")
+}
+
+// commands is filled by init, since help reads what it is itself part of.
+var (
+	commands  []*Command
+	byWord    map[string]*Command
+	wordsOnly []string
+)
+
+func init() {
+	for _, list := range [][]Command{readingCommands(), identityCommands(), workCommands(), meterCommands(),
+		sumCommands(), scriptCommands(), askCommands(), endCommands()} {
+		for i := range list {
+			commands = append(commands, &list[i])
+		}
+	}
+	byWord = make(map[string]*Command, len(commands))
+	for _, c := range commands {
+		byWord[c.Word] = c
+		wordsOnly = append(wordsOnly, c.Word)
+	}
+	sort.Strings(wordsOnly)
+}
+
+// Commands lists all commands in the order of the help.
+func Commands() []*Command { return commands }
+
+// Find returns the command of that word, nil when there is none.
+func Find(word string) *Command { return byWord[word] }
+
+// arg is one bound argument.
+type arg struct {
+	word  script.Word   // the word, or the first of several
+	text  string        // its text
+	col   int           // where the text starts
+	end   int           // one past its end
+	words []script.Word // for Readings, Fields, Free
+}
+
+func (a arg) errorf(format string, v ...any) *source.Error {
+	return source.Errorf(a.col, a.end, format, v...)
+}
+
+// args are a statement's arguments, by the name of their parameter.
+type args struct {
+	cmd  *Command
+	line *script.Line
+	at   map[string]arg
+}
+
+func (a *args) has(name string) bool    { _, ok := a.at[name]; return ok }
+func (a *args) get(name string) arg     { return a.at[name] }
+func (a *args) text(name string) string { return a.at[name].text }
+
+// bind fits the words of a line to a command's parameters.
+func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
+	a := &args{cmd: cmd, line: l, at: make(map[string]arg, len(cmd.Params))}
+	words := l.Words[1:]
+	for i, p := range cmd.Params {
+		if len(words) == 0 && p.Kind != Text {
+			if p.Optional {
+				continue
+			}
+			return nil, missing(cmd, l, p)
+		}
+		switch p.Kind {
+		case Text:
+			text, col := l.Rest()
+			if i > 0 && len(words) > 0 {
+				skip := words[0].Col - col
+				r := []rune(text)
+				text, col = string(r[min(skip, len(r)):]), words[0].Col
+			} else if i > 0 {
+				text = ""
+			}
+			if text == "" {
+				if p.Optional {
+					continue
+				}
+				return nil, missing(cmd, l, p)
+			}
+			text = unquote(text)
+			a.at[p.Name] = arg{text: text, col: col, end: col + len([]rune(text)), words: words}
+			words = nil
+		case Readings, Fields, Free:
+			a.at[p.Name] = span(words)
+			words = nil
+		case Expression, Definition:
+			n := len(words)
+			if n > 1 && words[n-1].Quoted && i+1 < len(cmd.Params) && cmd.Params[i+1].Kind == Quoted {
+				n--
+			}
+			sp := span(words[:n])
+			r := []rune(l.Text)
+			sp.text = string(r[sp.col-1 : sp.end-1])
+			a.at[p.Name] = sp
+			words = words[n:]
+		default:
+			w := words[0]
+			if w.Comma() {
+				return nil, w.Errorf("a comma stands where %s is wanted", p.Name).WithHint("%s", hint(cmd))
+			}
+			if p.Kind == Quoted && !w.Quoted {
+				if p.Optional {
+					continue
+				}
+				return nil, w.Errorf("%s must stand in double quotes", p.Name).WithHint("%s", hint(cmd))
+			}
+			if p.Kind == Choice {
+				list := p.Words(c)
+				if !contains(list, w.Text) {
+					if p.Optional && i+1 < len(cmd.Params) {
+						continue
+					}
+					e := w.Errorf("%q is not one of %s", w.Text, strings.Join(list, ", "))
+					if n := source.Nearest(w.Text, list); n != "" {
+						e = e.WithHint("perhaps %s", n)
+					}
+					return nil, e
+				}
+			}
+			a.at[p.Name] = arg{word: w, text: w.Text, col: w.Col, end: w.End}
+			words = words[1:]
+		}
+	}
+	if len(words) > 0 {
+		return nil, source.Errorf(words[0].Col, words[len(words)-1].End, "more than %s takes", cmd.Word).
+			WithHint("%s", hint(cmd))
+	}
+	return a, nil
+}
+
+// span covers several words by one argument.
+func span(words []script.Word) arg {
+	first, last := words[0], words[len(words)-1]
+	var texts []string
+	for _, w := range words {
+		texts = append(texts, w.Text)
+	}
+	return arg{word: first, text: strings.Join(texts, " "), col: first.Col, end: last.End, words: words}
+}
+
+// hint shows how the command is written.
+func hint(cmd *Command) string {
+	if len(cmd.Examples) == 0 {
+		return cmd.Usage()
+	}
+	return "as in: " + cmd.Examples[0]
+}
+
+func missing(cmd *Command, l *script.Line, p Param) error {
+	end := l.Words[len(l.Words)-1].End
+	return source.Errorf(end, end+1, "%s wants %s", cmd.Word, p.Name).WithHint("%s", hint(cmd))
+}
+
+// unquote takes the quotes off a text that is one quoted whole.
+func unquote(s string) string {
+	if len(s) >= 2 && s[0] == '"' && s[len(s)-1] == '"' && !strings.Contains(s[1:len(s)-1], `"`) {
+		return s[1 : len(s)-1]
+	}
+	return s
+}
+
+// split divides words at the commas; an empty part is an error.
+func split(words []script.Word) ([][]script.Word, error) {
+	var parts [][]script.Word
+	start := 0
+	for i, w := range words {
+		if w.Comma() {
+			if i == start {
+				return nil, w.Errorf("nothing stands before this comma")
+			}
+			parts = append(parts, words[start:i])
+			start = i + 1
+		}
+	}
+	if start == len(words) {
+		w := words[len(words)-1]
+		return nil, w.Errorf("nothing follows this comma")
+	}
+	return append(parts, words[start:]), nil
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}

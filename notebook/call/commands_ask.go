@@ -1,0 +1,287 @@
+package call
+
+import (
+	"math"
+	"strconv"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/formula"
+	"ohmcall/calc/repair"
+	"ohmcall/calc/sum"
+)
+
+func askCommands() []Command {
+	return []Command{
+		{
+			Word: "roles", Group: Asks,
+			Help:     "what the pins of the machine at hand are, with the readings that prove it",
+			Examples: []string{"roles"},
+			apply:    applyRoles,
+		},
+		{
+			Word: "next", Group: Asks,
+			Help:     "the next useful test, and why",
+			Examples: []string{"next"},
+			apply:    applyNext,
+		},
+		{
+			Word: "why", Group: Asks,
+			Params:   []Param{{Name: "ENTRY|CAUSE", Kind: Free, Words: func(c *Call) []string { return c.causeCodes() }}},
+			Help:     "what an answer rests on, back to entries and sources",
+			Examples: []string{"why 3", "why start-device-failed"},
+			apply:    applyWhy,
+		},
+		{
+			Word: "causes", Group: Asks,
+			Help:     "which causes are open, supported or ruled out, and by which entries",
+			Examples: []string{"causes"},
+			apply:    applyCauses,
+		},
+		{
+			Word: "missing", Group: Asks,
+			Help:     "what a complete record of this call still wants",
+			Examples: []string{"missing"},
+			apply: func(c *Call, _ *args) (*Reply, error) {
+				m := c.missing()
+				if len(m) == 0 {
+					return (&Reply{}).add(Good, "Nothing is missing."), nil
+				}
+				r := &Reply{}
+				for _, s := range m {
+					r.add(Ask, "Missing: "+s+".")
+				}
+				return r, nil
+			},
+		},
+		{
+			Word: "show", Group: Asks,
+			Params:   []Param{{Name: "WHAT", Kind: Choice, Words: showWords, Optional: true}},
+			Help:     "where the call stands; or its readings, verdicts, sums, parts, wiring, cautions or curve",
+			Examples: []string{"show", "show readings"},
+			apply:    applyShow,
+		},
+		{
+			Word: "choose", Group: Asks,
+			Params:   []Param{{Name: "PART", Kind: Choice, Words: func(*Call) []string { return []string{"start-kit", "run-cap", "start-cap"} }}},
+			Help:     "what the part to fit must say on its own label",
+			Examples: []string{"choose start-kit"},
+			apply:    applyChoose,
+		},
+		{
+			Word: "worth", Group: Asks,
+			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume().Names() }}},
+			Help:     "repair or replace: the sum over the years, with each assumption changeable",
+			Examples: []string{"worth age 9, new-price 650"},
+			apply:    applyWorth,
+		},
+		{
+			Word: "help", Group: Asks, Screen: true,
+			Params:   []Param{{Name: "WORD", Kind: Name, Optional: true, Words: helpWords}},
+			Help:     "the commands, or one command, formula or function",
+			Examples: []string{"help", "help ohm", "help cap_load"},
+			apply:    applyHelp,
+		},
+	}
+}
+
+// rolesTable shows a machine's pins in columns.
+func rolesTable(m *machine) *Table {
+	t := &Table{Head: []string{"Pin", "Role"}}
+	for _, p := range m.result.Pins {
+		t.Rows = append(t.Rows, []string{p, orText(string(m.result.Roles[p]), "not known")})
+	}
+	return t
+}
+
+func orText(s, other string) string {
+	if s == "" {
+		return other
+	}
+	return s
+}
+
+func applyRoles(c *Call, _ *args) (*Reply, error) {
+	m := c.machines[c.machineAtHand()]
+	if m == nil {
+		return (&Reply{}).add(Ask, "No pins of "+c.machineAtHand()+" were read yet: ohm A B 3.4 takes the first pair down."), nil
+	}
+	r := &Reply{}
+	for i, n := range m.result.Notes {
+		tone := Plain
+		if i == 0 {
+			tone = toneOf(m.result)
+		}
+		r.add(tone, n)
+	}
+	r.Table = rolesTable(m)
+	r.Windings = []Windings{windingsOf(m)}
+	return r, nil
+}
+
+// nextStep is the next test as one line, "" when there is nothing to do.
+func (c *Call) nextStep(r *cause.Result) string {
+	switch {
+	case len(c.repairs()) > 0:
+		if m := c.proofMissing(); len(m) > 0 {
+			return "prove the repair: " + m[0]
+		}
+		return ""
+	case r.Next != nil:
+		return r.Next.Name + ": " + r.Next.How
+	case r.Repair != nil:
+		return "mend: " + r.Repair.Fix
+	}
+	for _, of := range c.machineNames() {
+		if n := c.machines[of].result.Next; n != "" {
+			return n
+		}
+	}
+	return ""
+}
+
+func (c *Call) machineNames() []string {
+	names := map[string]bool{}
+	for of := range c.machines {
+		names[of] = true
+	}
+	return sortedNames(names)
+}
+
+func applyNext(c *Call, _ *args) (*Reply, error) {
+	r := c.weigh(math.MaxInt)
+	reply := &Reply{}
+	step := c.nextStep(&r)
+	if step == "" {
+		reply.add(Ask, "Nothing is left to test: "+orText(c.closingWord(), "write down the complaint with fault …")+".")
+	} else {
+		reply.add(Ask, "Next: "+step+".")
+		if r.NextWhy != "" && len(c.repairs()) == 0 {
+			reply.add(Plain, r.NextWhy+endStop(r.NextWhy))
+		}
+		if r.Next != nil && len(c.repairs()) == 0 {
+			for _, code := range r.Next.Caution {
+				c.warn(reply, code)
+			}
+		}
+	}
+	reply.Causes = &Causes{Open: append(r.Codes(cause.Supported), r.Codes(cause.Open)...), RuledOut: r.Codes(cause.RuledOut), Next: step}
+	return reply, nil
+}
+
+func (c *Call) closingWord() string {
+	if len(c.repairs()) > 0 {
+		return "close ends the call"
+	}
+	return ""
+}
+
+func (c *Call) causeCodes() []string {
+	r := c.weigh(math.MaxInt)
+	var out []string
+	for i := range r.Standings {
+		out = append(out, r.Standings[i].Cause.Code)
+	}
+	return out
+}
+
+func applyCauses(c *Call, _ *args) (*Reply, error) {
+	r := c.weigh(math.MaxInt)
+	if len(r.Standings) == 0 {
+		return (&Reply{}).add(Ask, "No complaint to weigh causes for: fault clicks and does not cool, or saw …"), nil
+	}
+	reply := say(strconv.Itoa(len(r.Codes(cause.Supported))) + " supported, " + strconv.Itoa(len(r.Codes(cause.Open))) + " open, " +
+		strconv.Itoa(len(r.Codes(cause.RuledOut))) + " ruled out.")
+	t := &Table{Head: []string{"Cause", "Standing", "For", "Against"}}
+	for _, state := range []cause.State{cause.Supported, cause.Open, cause.RuledOut} {
+		for i := range r.Standings {
+			if s := &r.Standings[i]; s.State == state {
+				t.Rows = append(t.Rows, []string{s.Cause.Name, string(s.State), orText(factEntries(s.For), "-"), orText(factEntries(s.Against), "-")})
+			}
+		}
+	}
+	for _, k := range r.Contradictions {
+		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+	}
+	if r.Exhausted {
+		reply.add(Warn, "Every cause is ruled out: the findings cannot all be right.")
+	}
+	reply.Table = t
+	reply.Causes = &Causes{Open: append(r.Codes(cause.Supported), r.Codes(cause.Open)...), RuledOut: r.Codes(cause.RuledOut), Next: c.nextStep(&r)}
+	return reply, nil
+}
+
+func applyWhy(c *Call, a *args) (*Reply, error) {
+	p := a.get("ENTRY|CAUSE")
+	if n, err := strconv.Atoi(p.text); err == nil {
+		if n < 1 || n > len(c.entries) {
+			return nil, p.errorf("there is no entry %d", n).WithHint("the call has %d entries", len(c.entries))
+		}
+		return c.whyEntry(n), nil
+	}
+	r := c.weigh(math.MaxInt)
+	lines := cause.Why(p.text, r)
+	if len(lines) == 0 {
+		return nil, withNearest(p.errorf("%q is neither an entry nor a cause of this complaint", p.text), p.text, c.causeCodes())
+	}
+	reply := &Reply{}
+	for _, l := range lines {
+		reply.add(Plain, l)
+	}
+	return reply, nil
+}
+
+// whyEntry tells what an entry said and what rests on it.
+func (c *Call) whyEntry(n int) *Reply {
+	e := c.entries[n-1]
+	r := say("Entry " + itoa(n) + ": " + e.Line)
+	if reason, gone := c.struck[n]; gone {
+		r.add(Warn, "Struck: "+reason+".")
+	}
+	if e.Reply != nil {
+		for _, l := range e.Reply.Lines {
+			r.add(l.Tone, "  "+l.Text)
+		}
+	}
+	for _, key := range c.subjects {
+		j := c.judged[key]
+		if j == nil {
+			continue
+		}
+		for _, m := range j.verdict.Entries {
+			if m == n {
+				r.add(Plain, "Rests on it: "+j.verdict.Subject+", "+string(j.verdict.Word)+" ("+orText(j.verdict.Source, "common practice")+").")
+				for _, also := range j.verdict.Also {
+					r.add(Plain, "  "+also+endStop(also))
+				}
+				break
+			}
+		}
+	}
+	res := c.weigh(math.MaxInt)
+	for i := range res.Standings {
+		s := &res.Standings[i]
+		for _, f := range append(append([]cause.Fact(nil), s.For...), s.Against...) {
+			if f.Entry == n && s.State != cause.Open {
+				r.add(Plain, "Bears on a cause: "+s.Cause.Name+", "+string(s.State)+".")
+				break
+			}
+		}
+	}
+	return r
+}
+
+// helpWords are what help knows besides commands.
+func helpWords(c *Call) []string {
+	out := append([]string{}, wordsOnly...)
+	for _, f := range formula.All() {
+		out = append(out, f.Name)
+	}
+	for _, f := range sum.Functions() {
+		out = append(out, f.Name)
+	}
+	return append(out, "language", "formulas", "units")
+}
+
+func showWords(*Call) []string {
+	return []string{"readings", "verdicts", "sums", "parts", "wiring", "cautions", "curve", "log"}
+}

@@ -1,0 +1,77 @@
+package call
+
+import (
+	"strconv"
+)
+
+func endCommands() []Command {
+	return []Command{
+		{
+			Word: "strike", Group: Mends,
+			Params:   []Param{{Name: "ENTRY", Kind: EntryRef, Words: lastEntries}, {Name: "REASON", Kind: Text}},
+			Help:     "strike an entry, with a reason; it stays legible and counts no more",
+			Examples: []string{`strike 5 "probe slipped"`},
+			apply:    applyStrike,
+		},
+		{
+			Word: "close", Group: Mends,
+			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
+			Help:     "end the call; the record is completed and sealed with the digest of its log",
+			Doc:      "A line typed after it opens the call again.",
+			Examples: []string{"close", "close customer shown the temperatures"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				r := &Reply{}
+				m := c.missing()
+				c.closed = append(c.closed, c.entry)
+				c.set("closing", a.text("TEXT"))
+				if len(m) == 0 {
+					return r.add(Good, "Closed; nothing is missing."), nil
+				}
+				r.add(Plain, "Closed.")
+				for _, s := range m {
+					r.add(Ask, "Missing: "+s+".")
+				}
+				return r.flag("closed-incomplete"), nil
+			},
+		},
+	}
+}
+
+// lastEntries offers the latest entries to be struck.
+func lastEntries(c *Call) []string {
+	var out []string
+	for i := len(c.entries) - 1; i >= 0 && len(out) < 9; i-- {
+		if c.alive(i + 1) {
+			out = append(out, strconv.Itoa(i+1))
+		}
+	}
+	return out
+}
+
+func applyStrike(c *Call, a *args) (*Reply, error) {
+	p := a.get("ENTRY")
+	n, err := strconv.Atoi(p.text)
+	if err != nil || n < 1 || n > len(c.entries) {
+		return nil, p.errorf("there is no entry %s", p.text).WithHint("strike takes the number of an entry, 1 to %d, and a reason", len(c.entries))
+	}
+	if reason, gone := c.struck[n]; gone {
+		return nil, p.errorf("entry %d is struck already: %s", n, reason)
+	}
+	e := c.entries[n-1]
+	switch e.Kind {
+	case "strike", "close", "use":
+		return nil, p.errorf("entry %d is a %s and cannot be struck", n, e.Kind).WithHint("strike the entry that it is about, or write a note")
+	}
+	reason := unquote(a.text("REASON"))
+	c.struck[n] = reason
+	r := say("Struck entry " + itoa(n) + " (" + e.Line + "): " + reason + ".")
+	for _, of := range c.machineNames() {
+		c.machines[of].shown = nil
+	}
+	return c.rejudgeAll(r), nil
+}
+
+// Closed reports whether the call's last word is `close`.
+func (c *Call) Closed() bool {
+	return len(c.closed) > 0 && c.closed[len(c.closed)-1] == len(c.entries)
+}

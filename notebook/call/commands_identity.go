@@ -1,0 +1,123 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+)
+
+// set records a plain text under a key; the last one that still counts holds.
+func (c *Call) set(key, value string) {
+	c.fields = append(c.fields, text{key, value, c.entry})
+}
+
+// last is the text that holds under a key, "" when there is none.
+func (c *Call) last(key string) string {
+	for i := len(c.fields) - 1; i >= 0; i-- {
+		if f := c.fields[i]; f.key == key && c.alive(f.entry) {
+			return f.value
+		}
+	}
+	return ""
+}
+
+// identityFields are the texts that name the call, in the order in which the
+// record shows them.
+var identityFields = []struct{ word, label, help, example string }{
+	{"tech", "Technician", "who does the work", "tech Tilda Tester"},
+	{"client", "Client", "whose appliance it is", "client Petra Placeholder"},
+	{"site", "Site", "where it stands", "site 12 Sample Street, flat 3"},
+	{"unit", "Unit", "what appliance it is", "unit refrigerator, bottom freezer"},
+	{"model", "Model", "the appliance's model", "model INVENTED-300"},
+	{"serial", "Serial", "the appliance's serial number", "serial DEMO-000123"},
+	{"fault", "Complaint", "the complaint in the customer's words", `fault clicks and does not cool`},
+}
+
+func identityCommands() []Command {
+	var out []Command
+	for _, f := range identityFields {
+		f := f
+		out = append(out, Command{
+			Word: f.word, Group: Who, Params: []Param{{Name: "TEXT", Kind: Text}}, Help: f.help, Examples: []string{f.example},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				t := a.text("TEXT")
+				old := c.last(f.word)
+				c.set(f.word, t)
+				r := say(f.label + ": " + t + ".")
+				if old != "" && old != t {
+					r.add(Plain, "It was: "+old+".")
+				}
+				if f.word == "fault" {
+					c.tellComplaint(r)
+					return c.finish(r), nil
+				}
+				return r, nil
+			},
+		})
+	}
+	return append(out, Command{
+		Word: "plate", Group: Who,
+		Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Words: plateWords}},
+		Help:     "values from the plate or service sheet of the machine at hand",
+		Doc:      plateDoc(),
+		Examples: []string{"plate volts 115, hz 60, amps 1.2, lra 12, hp 1/6, gas R-600a, start cap", "plate mfd C1 12 5%", "plate mfd start 88-108", "plate ohms start 4.1 5%"},
+		apply:    applyPlate,
+	})
+}
+
+func plateDoc() string {
+	var parts []string
+	for _, k := range plateKeys {
+		s := k.word + ": " + k.help
+		if k.words != nil {
+			s += " (" + strings.Join(k.words, ", ") + ")"
+		}
+		parts = append(parts, s)
+	}
+	return "Keys: " + strings.Join(parts, "; ") + "."
+}
+
+// tellComplaint says which of the common complaints the words are taken for.
+func (c *Call) tellComplaint(r *Reply) {
+	code := c.complaint()
+	if code == "" {
+		r.add(Plain, "It is none of the common complaints by its words; saw … tells what you find.")
+		return
+	}
+	k, _ := cause.ComplaintBy(code)
+	r.add(Plain, "Taken as: "+k.Name+". causes lists what can be behind it, next names the first test.")
+}
+
+func applyPlate(c *Call, a *args) (*Reply, error) {
+	values, err := c.parsePlate(a.at[a.cmd.Params[0].Name].words)
+	if err != nil {
+		return nil, err
+	}
+	c.plates = append(c.plates, values...)
+	var parts []string
+	for _, v := range values {
+		parts = append(parts, v.key+" "+v.text)
+	}
+	r := say("Plate of " + values[0].of + ": " + strings.Join(parts, ", ") + ".")
+	for _, v := range values {
+		if v.key == "gas" && flammable(v.text) {
+			c.warn(r, caution.Flammable)
+		}
+		if v.key == "type" && (v.text == "inverter" || v.text == "three-phase") {
+			c.warn(r, caution.InverterLine)
+		}
+	}
+	return c.rejudgeAll(r), nil
+}
+
+// flammable tells the hydrocarbon refrigerants, safety class A3.
+func flammable(gas string) bool {
+	g := strings.ToLower(strings.NewReplacer("-", "", " ", "").Replace(gas))
+	for _, s := range []string{"r600a", "r290", "r1270", "r170", "isobutane", "propane", "butane"} {
+		if strings.Contains(g, s) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,540 @@
+package call
+
+import (
+	"math"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+	"ohmcall/notebook/script"
+)
+
+// defaultMachine is at hand until `on` names another.
+const defaultMachine = "compressor"
+
+func readingCommands() []Command {
+	points := func(word string) func(*Call) []string {
+		return func(c *Call) []string { return c.offerPoints(word) }
+	}
+	reads := func(word, help, doc string, examples ...string) Command {
+		return Command{
+			Word: word, Group: Reads,
+			Params: []Param{{Name: "[POINT [POINT]] VALUE [CONDITION], …", Kind: Readings, Words: points(word)}},
+			Help:   help, Doc: doc, Examples: examples,
+			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
+		}
+	}
+	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
+	return []Command{
+		reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
+			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
+		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
+		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak"),
+		reads("mfd", "microfarads of a capacitor", cond, "mfd C1 11.8"),
+		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
+		reads("watt", "watts", cond, "watt comp 110"),
+		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2"),
+		{
+			Word: "on", Group: Reads,
+			Params:   []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }}},
+			Help:     "the machine whose pins and plate come next (the first is the compressor)",
+			Examples: []string{"on evap-fan"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				c.atHand = append(c.atHand, text{value: a.text("MACHINE"), entry: c.entry})
+				return say("At hand: " + a.text("MACHINE") + "."), nil
+			},
+		},
+		{
+			Word: "mark", Group: Reads,
+			Params: []Param{
+				{Name: "PIN", Kind: Place, Words: func(c *Call) []string { return c.pins() }},
+				{Name: "ROLE", Kind: Choice, Words: func(*Call) []string { return markRoles }},
+			},
+			Help:     "a marking printed on the housing; it outranks what the ohms suggest",
+			Examples: []string{"mark A common"},
+			apply:    applyMark,
+		},
+	}
+}
+
+// markRoles are the roles that a housing can print.
+var markRoles = []string{"common", "start", "run", "high", "medium-high", "medium", "medium-low", "low", "main", "auxiliary", "protector"}
+
+// mark is a marking on the housing.
+type mark struct {
+	entry int
+	of    string
+	pin   string
+	role  winding.Role
+}
+
+func applyMark(c *Call, a *args) (*Reply, error) {
+	of := c.machineAtHand()
+	c.marks = append(c.marks, mark{c.entry, of, a.text("PIN"), winding.Role(a.text("ROLE"))})
+	r := say("Marked on the housing: " + a.text("PIN") + " is " + a.text("ROLE") + ".")
+	c.refreshMachine(of, r)
+	return c.finish(r), nil
+}
+
+// machineAtHand is the machine to which pins and plates belong now.
+func (c *Call) machineAtHand() string {
+	for i := len(c.atHand) - 1; i >= 0; i-- {
+		if c.alive(c.atHand[i].entry) {
+			return c.atHand[i].value
+		}
+	}
+	return defaultMachine
+}
+
+// pins lists the pins of the machine at hand.
+func (c *Call) pins() []string {
+	m := c.machines[c.machineAtHand()]
+	if m == nil {
+		return nil
+	}
+	return m.result.Pins
+}
+
+// offerPoints lists what may be read next with a kind of reading, the pair
+// wanted first.
+func (c *Call) offerPoints(word string) []string {
+	var out []string
+	if word == "ohm" {
+		if m := c.machines[c.machineAtHand()]; m != nil {
+			for _, p := range m.result.Wanted {
+				out = append(out, p[0]+" "+p[1])
+			}
+			out = append(out, m.result.Pins...)
+			out = append(out, caseName)
+		}
+	}
+	seen := map[string]bool{}
+	for _, r := range c.readings {
+		if r.quality.word == word && r.b == "" && !seen[r.a] {
+			seen[r.a] = true
+			out = append(out, r.a)
+		}
+	}
+	return append(out, placeWords(word)...)
+}
+
+func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
+	words := a.at[a.cmd.Params[0].Name].words
+	rs, err := c.parseReadings(q, words)
+	if err != nil {
+		return nil, err
+	}
+	reply := &Reply{}
+	c.remindBefore(q, rs, reply)
+	machines := map[string]bool{}
+	for _, r := range rs {
+		c.addReading(r)
+		if q.word == "ohm" && r.of != "" && r.b != "" && partOf(r.of) == nil {
+			machines[r.of] = true
+		}
+		c.compareWithEarlier(r, reply)
+	}
+	reply.Lines = append([]Line{{Plain, c.recorded(rs)}}, reply.Lines...)
+	for _, of := range sortedNames(machines) {
+		c.refreshMachine(of, reply)
+	}
+	done := map[string]bool{}
+	for i, r := range rs {
+		kind, name := c.subject(r)
+		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
+			done[key] = true
+			j, _ := c.judge(kind, name)
+			if kind == "case" && j != nil && j.verdict.Word == verdict.CannotTell && r.cond.test == 0 {
+				// The windings' own note has said it, once for all pins.
+				reply.flag(j.verdict.Fact...)
+				continue
+			}
+			c.tellVerdict(j, reply)
+		}
+		c.suspectRange(r, words, i, reply)
+		if q.word == "temp" {
+			c.tellCourse(r, reply)
+		}
+	}
+	return c.finish(reply), nil
+}
+
+func sortedNames(m map[string]bool) []string {
+	out := make([]string, 0, len(m))
+	for k := range m {
+		out = append(out, k)
+	}
+	sort.Strings(out)
+	return out
+}
+
+func (c *Call) addReading(r *reading) {
+	r.entry, r.at, r.index = c.entry, c.at, len(c.readings)
+	if r.quality.word == "ohm" && r.b != "" {
+		r.of = c.machineAtHand()
+	}
+	c.readings = append(c.readings, r)
+	k := r.key()
+	if len(c.byKey[k]) == 0 {
+		c.keys = append(c.keys, k)
+	}
+	c.byKey[k] = append(c.byKey[k], r)
+	if kind, name := c.subject(r); kind != "" {
+		s := kind + "\x00" + name
+		c.bySubject[s] = append(c.bySubject[s], r)
+	}
+}
+
+// recorded says in one line what was taken down.
+func (c *Call) recorded(rs []*reading) string {
+	var parts []string
+	for _, r := range rs {
+		s := r.where() + " " + r.shown()
+		if !r.over && !r.derived {
+			s += " (±" + shortLimit(c.limit(r), r) + ")"
+		}
+		parts = append(parts, s)
+	}
+	return "Recorded: " + strings.Join(parts, ", ") + "."
+}
+
+// shortLimit writes a limit in the unit in which the reading is shown, with
+// two digits.
+func shortLimit(limit float64, r *reading) string {
+	if r.quality.word == "temp" {
+		if r.q.UCUM() == "[degF]" {
+			return twoDigits(limit*1.8) + " °F"
+		}
+		return twoDigits(limit) + " °C"
+	}
+	x, _ := r.q.In(r.quality.unit)
+	shown, _, _ := r.q.Shown()
+	if x == 0 || shown == 0 {
+		return twoDigits(limit)
+	}
+	return twoDigits(limit * math.Abs(shown/x))
+}
+
+func twoDigits(x float64) string {
+	if x == 0 {
+		return "0"
+	}
+	d := 1 - int(math.Floor(math.Log10(x)))
+	p := math.Pow10(d)
+	return number(math.Round(x*p) / p)
+}
+
+// compareWithEarlier points out a value far from an earlier one of the same
+// points: a factor of ten is likelier a slip than a change. Pairs of a
+// machine are compared by the winding engine too, within meter limits.
+func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
+	prev, _ := c.last2(r.key())
+	if prev == nil || prev == r {
+		return
+	}
+	if prev.over != r.over {
+		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; both stand, the last counts.").flag("jump")
+		return
+	}
+	if r.over || r.quality.word == "temp" {
+		return
+	}
+	was, now := c.value(prev).X, c.value(r).X
+	if was <= 0 || now <= 0 {
+		return
+	}
+	if f := now / was; f > 8 && f < 12.5 || f > 0.08 && f < 0.125 {
+		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(f)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+	}
+}
+
+func tenfold(f float64) string {
+	if f > 1 {
+		return "ten times that"
+	}
+	return "a tenth of that"
+}
+
+// remindBefore gives the reminders that belong before a reading, each once.
+func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
+	switch q.word {
+	case "ohm", "mfd":
+		if !c.provedDead() {
+			c.warn(reply, caution.ProveDead)
+		}
+		if q.word == "mfd" {
+			c.warn(reply, caution.Capacitor)
+		}
+		for _, r := range rs {
+			if r.cond.test > 0 {
+				c.warn(reply, caution.InsulationVolts)
+			}
+		}
+	case "volt":
+		for _, r := range rs {
+			if x, _ := r.q.In("V"); r.over || x > 30 {
+				c.warn(reply, caution.MainsLive)
+			}
+		}
+	case "amp", "watt":
+		c.warn(reply, caution.MainsLive)
+		c.warn(reply, caution.HotMoving)
+	case "psi":
+		c.warn(reply, caution.SealedSystem)
+	}
+}
+
+// provedDead reports whether the unit was made safe: `safe`, or volts near
+// zero.
+func (c *Call) provedDead() bool {
+	for _, w := range c.works {
+		if w.kind == "safe" && c.alive(w.entry) {
+			return true
+		}
+	}
+	for _, r := range c.readings {
+		if r.quality.word == "volt" && !r.over && c.alive(r.entry) {
+			if v := c.value(r); v.Hi < 30 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// warn gives a caution once in a call.
+func (c *Call) warn(reply *Reply, code string) {
+	for _, k := range c.caution {
+		if k.code == code {
+			return
+		}
+	}
+	t, ok := caution.Text(code)
+	if !ok {
+		return
+	}
+	c.caution = append(c.caution, cautioned{code, c.entry})
+	reply.add(Caution, "Caution: "+t.Text).flag("caution-" + code)
+}
+
+// refreshMachine reads a machine's windings anew and tells what is new.
+func (c *Call) refreshMachine(of string, reply *Reply) {
+	m := c.machines[of]
+	if m == nil {
+		m = &machine{name: of}
+		c.machines[of] = m
+	}
+	was := m.result
+	m.result = c.inferWindings(of, math.MaxInt)
+	res := m.result
+	prefix := ""
+	if of != defaultMachine {
+		prefix = of + ": "
+	}
+	for i, n := range res.Notes {
+		if contains(m.shown, n) {
+			continue
+		}
+		tone := Plain
+		if i == 0 {
+			tone = toneOf(res)
+		}
+		if strings.HasPrefix(n, "Recorded: ") {
+			continue
+		}
+		if strings.HasPrefix(n, "Wanted next") || strings.HasPrefix(n, "Still wanted") {
+			tone = Ask
+		}
+		reply.add(tone, prefix+n)
+	}
+	m.shown = res.Notes
+	for _, code := range res.Cautions {
+		c.warn(reply, code)
+	}
+	if res.State != winding.Sound && res.State != winding.Incomplete {
+		reply.flag(string(res.State))
+	}
+	if len(res.Repeats) > 0 {
+		reply.flag("jump")
+	}
+	if len(res.Conflicts) > 0 {
+		reply.flag("marking-conflict")
+	}
+	if res.Settled && !was.Settled {
+		reply.flag("roles-settled")
+		reply.Table = rolesTable(m)
+	}
+	c.windingVerdict(of, res)
+	reply.Windings = append(reply.Windings, windingsOf(m))
+}
+
+func toneOf(res winding.Result) Tone {
+	switch res.State {
+	case winding.Sound:
+		return Good
+	case winding.Incomplete:
+		return Plain
+	case winding.TooClose, winding.DoesNotAddUp, winding.EqualWindings, winding.OpenUnplaced, winding.OverloadOpen:
+		return Warn
+	}
+	return Bad
+}
+
+func windingsOf(m *machine) Windings {
+	roles := make(map[string]string, len(m.result.Roles))
+	for pin, role := range m.result.Roles {
+		roles[pin] = string(role)
+	}
+	return Windings{Of: m.name, Pins: m.result.Pins, Roles: roles, Settled: m.result.Settled,
+		State: string(m.result.State), Notes: m.result.Notes}
+}
+
+// windingVerdict turns what the windings amount to into a verdict.
+func (c *Call) windingVerdict(of string, res winding.Result) {
+	key := "wind\x00" + of
+	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Fact: res.Facts, Caution: res.Cautions}
+	for _, p := range res.Proof {
+		v.Entries = append(v.Entries, p.V.Entry)
+	}
+	for _, m := range res.Marked {
+		v.Entries = append(v.Entries, m.Entry)
+	}
+	sort.Ints(v.Entries)
+	if len(res.Notes) > 0 {
+		v.Text = res.Notes[0]
+	}
+	switch res.State {
+	case winding.Sound:
+		v.Word = verdict.Sound
+	case winding.Incomplete:
+		delete(c.judged, key)
+		return
+	case winding.TooClose, winding.OpenUnplaced, winding.EqualWindings, winding.OverloadOpen:
+		v.Word = verdict.CannotTell
+	case winding.DoesNotAddUp, winding.NotAWinding:
+		v.Word = verdict.Suspect
+	default:
+		v.Word = verdict.Failed
+	}
+	if g := res.Gap; g != nil && g.Tolerance > 0 {
+		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
+		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
+	}
+	v = c.named(of, v)
+	j := c.judged[key]
+	if j == nil {
+		j = &judged{}
+		c.judged[key] = j
+		c.subjects = append(c.subjects, key)
+	}
+	if j.verdict.Word != v.Word || j.verdict.Text != v.Text {
+		j.entry = c.entry
+	}
+	j.verdict = v
+}
+
+// tellVerdict adds a judgement to a reply.
+func (c *Call) tellVerdict(j *judged, reply *Reply) {
+	if j == nil {
+		return
+	}
+	v := j.verdict
+	tone := map[verdict.Word]Tone{verdict.Sound: Good, verdict.Suspect: Warn, verdict.Failed: Bad, verdict.CannotTell: Warn}[v.Word]
+	text := v.Subject + ": " + string(v.Word) + ", " + v.Text
+	if v.Limit != "" {
+		text += " (limit " + v.Limit
+		if v.Source != "" {
+			text += "; " + v.Source
+		}
+		text += ")"
+	}
+	reply.add(tone, text+".")
+	also := v.Also
+	if v.Word == verdict.Sound || v.Word == verdict.CannotTell {
+		also = nil // why and the record hold them
+	}
+	for _, s := range also {
+		reply.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))
+	}
+	for _, code := range v.Caution {
+		if code != caution.ProveDead || !c.provedDead() {
+			c.warn(reply, code)
+		}
+	}
+	reply.flag(v.Fact...)
+}
+
+func endStop(s string) string {
+	if strings.HasSuffix(s, ".") {
+		return ""
+	}
+	return "."
+}
+
+// suspectRange points out a display that speaks for a wrong meter range.
+func (c *Call) suspectRange(r *reading, words []script.Word, _ int, reply *Reply) {
+	if r.quality.word != "ohm" || r.over || r.derived {
+		return
+	}
+	for _, w := range words {
+		if v, ok := judge.WrongRange(w.Text); ok && startsLikeNumber(w.Text) {
+			reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
+			return
+		}
+	}
+}
+
+// rejudgeAll makes all judgements anew, after something changed that they
+// all rest on, and tells those that changed.
+func (c *Call) rejudgeAll(reply *Reply) *Reply {
+	names := map[string]bool{}
+	for of := range c.machines {
+		names[of] = true
+	}
+	for _, of := range sortedNames(names) {
+		m := c.machines[of]
+		was := m.result
+		m.result = c.inferWindings(of, math.MaxInt)
+		if was.State == m.result.State && was.Settled == m.result.Settled && sameRoles(was, m.result) && equalStrings(was.Notes, m.result.Notes) {
+			continue
+		}
+		c.refreshMachine(of, reply)
+	}
+	for _, key := range append([]string(nil), c.subjects...) {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if kind == "wind" {
+			continue
+		}
+		if j, changed := c.judge(kind, name); changed && j != nil {
+			c.tellVerdict(j, reply)
+		}
+	}
+	return c.finish(reply)
+}
+
+func sameRoles(a, b winding.Result) bool {
+	if len(a.Roles) != len(b.Roles) {
+		return false
+	}
+	for k, v := range a.Roles {
+		if b.Roles[k] != v {
+			return false
+		}
+	}
+	return true
+}
+
+func equalStrings(a, b []string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}

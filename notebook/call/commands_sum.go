@@ -1,0 +1,259 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/formula"
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+	"ohmcall/calc/sum"
+	"ohmcall/notebook/script"
+)
+
+// sumLine is an evaluated expression.
+type sumLine struct {
+	entry int
+	text  string
+	value string
+	out   *Sum
+	yes   bool
+	isYes bool
+}
+
+// expectation is a judgement written down with its outcome.
+type expectation struct {
+	entry   int
+	text    string
+	meaning string
+	met     bool
+	err     string
+}
+
+func sumCommands() []Command {
+	expr := func(name string) Param {
+		return Param{Name: name, Kind: Expression, Words: func(c *Call) []string { return c.sumNames() }}
+	}
+	return []Command{
+		{
+			Word: "let", Group: Sums,
+			Params:   []Param{{Name: "NAME = SUM", Kind: Definition, Words: func(c *Call) []string { return c.sumNames() }}, {Name: "HELP", Kind: Quoted, Optional: true}},
+			Help:     "give a value a name",
+			Examples: []string{"let drop = 121.4V - 117.8V", `let tariff = 0.31 "money per kWh"`},
+			apply:    applyLet,
+		},
+		{
+			Word: "def", Group: Sums,
+			Params:   []Param{{Name: "NAME(A, B) = SUM", Kind: Definition, Words: func(c *Call) []string { return c.sumNames() }}, {Name: "HELP", Kind: Quoted, Optional: true}},
+			Help:     "give a sum with parameters a name",
+			Examples: []string{`def sag(rest, load) = (rest - load) / rest * 100 "percent of the volts at rest"`},
+			apply:    applyDef,
+		},
+		{
+			Word: "expect", Group: Sums,
+			Params:   []Param{expr("CONDITION"), {Name: "MEANING", Kind: Quoted}},
+			Help:     "write down a judgement; it stays in the record as met or not met",
+			Examples: []string{`expect 121.4V - 117.8V < 6V "sag at start within 5 %"`},
+			apply:    applyExpect,
+		},
+		{
+			Word: "use", Group: Sums,
+			Params:   []Param{{Name: "FILE", Kind: File}},
+			Help:     "take in the lines of another .call file, such as a collection of snippets",
+			Doc:      "The lines become entries of this call, so that the record replays without the file.",
+			Examples: []string{"use refrigeration.call"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				return say("From " + a.text("FILE") + ":"), nil
+			},
+		},
+		{
+			Word: "keep", Group: Sums,
+			Params:   []Param{{Name: "NAME", Kind: Name, Words: func(c *Call) []string { return c.ownNames() }}},
+			Help:     "put a definition of this call into your own snippets, for calls to come",
+			Examples: []string{"keep sag"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				if _, ok := c.defined(a.text("NAME")); !ok {
+					return nil, withNearest(a.get("NAME").errorf("%s is not defined in this call", a.text("NAME")), a.text("NAME"), c.ownNames())
+				}
+				return say("Kept: " + a.text("NAME") + "."), nil
+			},
+		},
+	}
+}
+
+// ownNames lists the names that the call itself defines.
+func (c *Call) ownNames() []string {
+	var out []string
+	for _, d := range c.defs {
+		if c.alive(d.entry) && !contains(out, d.name) {
+			out = append(out, d.name)
+		}
+	}
+	return out
+}
+
+// DefinitionLine is the line that defines a name in this call.
+func (c *Call) DefinitionLine(name string) (string, bool) {
+	d, ok := c.defined(name)
+	return d.line, ok
+}
+
+func applyLet(c *Call, a *args) (*Reply, error) {
+	p := a.get("NAME = SUM")
+	name, expr, ok := strings.Cut(p.text, "=")
+	if !ok || strings.HasPrefix(expr, "=") {
+		return nil, p.errorf("the name and its sum are parted by =").WithHint("as in: let drop = 121.4V - 117.8V")
+	}
+	lead := len([]rune(name)) + 1
+	bare := strings.TrimSpace(name)
+	if err := c.nameFree(bare, p); err != nil {
+		return nil, err
+	}
+	trimmed := strings.TrimLeft(expr, " ")
+	col := p.col + lead + len(expr) - len(trimmed)
+	if trimmed == "" {
+		return nil, p.errorf("%s has no sum", bare).WithHint("as in: let drop = 121.4V - 117.8V")
+	}
+	s := &scope{c: c}
+	q, err := sum.Quantity(trimmed, s)
+	if err != nil {
+		return nil, shifted(err, col)
+	}
+	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, help: a.text("HELP"), line: a.line.Text})
+	r := say(bare + " = " + q.String())
+	for _, n := range s.notes {
+		r.add(Plain, n)
+	}
+	r.Sum = sumOf(q)
+	return r, nil
+}
+
+// nameFree refuses a name that is taken: a built-in may not be shadowed.
+func (c *Call) nameFree(name string, p arg) error {
+	if err := sum.NameFault(name); err != nil {
+		return err.Shift(p.col - 1)
+	}
+	if _, own := c.defined(name); own {
+		return nil
+	}
+	if byWord[name] != nil || (&scope{c: c}).isBuiltIn(name) {
+		return source.Errorf(p.col, p.col+len([]rune(name)), "%s is built in and cannot be given another meaning", name).
+			WithHint("choose another name")
+	}
+	return nil
+}
+
+func (s *scope) isBuiltIn(name string) bool {
+	if contains(sum.Names(), name) {
+		return true
+	}
+	_, ok := s.Func(name)
+	return ok
+}
+
+func applyDef(c *Call, a *args) (*Reply, error) {
+	p := a.at[a.cmd.Params[0].Name]
+	d, err := sum.ParseDef(p.text)
+	if err != nil {
+		return nil, shifted(err, p.col)
+	}
+	d.Help = a.text("HELP")
+	if err := c.nameFree(d.Name, p); err != nil {
+		return nil, err
+	}
+	if err := d.Check(&scope{c: c}); err != nil {
+		return nil, shifted(err, p.col)
+	}
+	c.defs = append(c.defs, definition{entry: c.entry, name: d.Name, isFunc: true, def: d, help: d.Help, line: a.line.Text})
+	r := say(d.Name + "(" + strings.Join(d.Params, ", ") + ") defined.")
+	return r.add(Plain, d.Help), nil
+}
+
+// guard evaluates the condition before a line; true when there is none.
+func (c *Call) guard(l *script.Line) (bool, error) {
+	if l.Guard == "" {
+		return true, nil
+	}
+	v, err := sum.Condition(l.Guard, &scope{c: c})
+	if err != nil {
+		return false, shifted(err, l.GuardCol)
+	}
+	return v, nil
+}
+
+func applyExpect(c *Call, a *args) (*Reply, error) {
+	met, err := c.guard(a.line)
+	if err != nil {
+		return nil, err
+	}
+	if !met {
+		return say("Condition not met; nothing expected."), nil
+	}
+	p := a.get("CONDITION")
+	s := &scope{c: c}
+	yes, err := sum.Condition(p.text, s)
+	if err != nil {
+		return nil, shifted(err, p.col)
+	}
+	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), met: yes})
+	if yes {
+		return (&Reply{}).add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met"), nil
+	}
+	return (&Reply{}).add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met"), nil
+}
+
+// applySum evaluates a line that is no command.
+func (c *Call) applySum(l *script.Line) (*Reply, error) {
+	text := l.Expression()
+	v, notes, err := c.eval(text, l.BodyCol)
+	if err != nil {
+		return nil, err
+	}
+	r := &Reply{}
+	s := sumLine{entry: c.entry, text: text}
+	switch x := v.(type) {
+	case quantity.Q:
+		s.value, s.out = x.String(), sumOf(x)
+		r.Sum = s.out
+		r.add(Plain, "= "+s.value)
+	case bool:
+		s.isYes, s.yes, s.value = true, x, "no"
+		if x {
+			s.value = "yes"
+		}
+		r.add(Plain, s.value)
+	}
+	for _, n := range notes {
+		r.add(Plain, n)
+	}
+	c.sums = append(c.sums, s)
+	return r, nil
+}
+
+func sumOf(q quantity.Q) *Sum {
+	v, unit, u := q.Shown()
+	return &Sum{Value: v, Unit: unit, U: u}
+}
+
+// formulaHelp is what `help NAME` shows of a formula.
+func formulaHelp(f *formula.Formula) *Reply {
+	r := say(f.Signature() + ": " + f.Help)
+	r.add(Plain, "Formula: "+f.Equation)
+	for _, p := range f.Params {
+		s := "  " + p.Name
+		if p.Unit != "" {
+			s += " in " + p.Unit
+		}
+		if p.Words != nil {
+			s += ", one of " + strings.Join(p.Words, ", ")
+		}
+		if p.Optional && p.Words == nil {
+			s += ", " + number(p.Default) + " when left out"
+		} else if p.Optional {
+			s += ", " + p.DefaultWord + " when left out"
+		}
+		r.add(Plain, s+": "+p.Help)
+	}
+	r.add(Plain, "Valid: "+f.Valid)
+	r.add(Plain, "Source: "+f.Source)
+	return r.add(Plain, "Example: "+f.Example.Call+"   "+f.Example.Text)
+}

@@ -1,0 +1,244 @@
+package call
+
+import (
+	"strings"
+	"time"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"ohmcall/calc/repair"
+)
+
+// work is something done or written down.
+type work struct {
+	entry int
+	at    time.Time
+	kind  string
+	text  string
+}
+
+// part is a part used.
+type part struct {
+	entry  int
+	name   string
+	count  float64
+	price  float64
+	priced bool
+}
+
+// wire is a wire of the part fitted, and the role that it serves.
+type wire struct {
+	entry  int
+	colour string
+	to     string // a role, a pin or another point, as typed
+}
+
+func workCommands() []Command {
+	return []Command{
+		{
+			Word: "saw", Group: Work,
+			Params:   []Param{{Name: "FINDING", Kind: Text, Words: func(*Call) []string { return findingWords() }}},
+			Help:     "a finding, from the list that Tab completes, or in your own words",
+			Examples: []string{"saw clicks", "saw cond-fan runs", "saw comp hot"},
+			apply:    applySaw,
+		},
+		{
+			Word: "safe", Group: Work,
+			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
+			Help:     "isolated, locked and proved dead, capacitor discharged",
+			Examples: []string{"safe", "safe plug pulled and taped, C1 discharged through 20k, 0.3 V left"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				t := a.text("TEXT")
+				if t == "" {
+					t = "isolated, proved dead, capacitors discharged"
+				}
+				c.works = append(c.works, work{c.entry, c.at, "safe", t})
+				return say("Made safe: " + t + "."), nil
+			},
+		},
+		{
+			Word: "did", Group: Work,
+			Params:   []Param{{Name: "TEXT", Kind: Text}},
+			Help:     "work done",
+			Examples: []string{"did replaced start device"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
+				return c.afterRepair(say("Done: " + a.text("TEXT") + ".")), nil
+			},
+		},
+		{
+			Word: "part", Group: Work,
+			Params:   []Param{{Name: "PART, [COUNT], [PRICE]", Kind: Fields, Words: func(c *Call) []string { return c.partNames() }}},
+			Help:     "a part used, how many, and the price of one",
+			Examples: []string{"part start device SAMPLE-SD1, 1, 24.50"},
+			apply:    applyPart,
+		},
+		{
+			Word: "wire", Group: Work,
+			Params: []Param{
+				{Name: "COLOUR", Kind: Name},
+				{Name: "ROLE|PIN", Kind: Place, Words: wireTargets},
+			},
+			Help:     "a wire of the part in hand, as printed on that part, and the role or pin it goes to",
+			Doc:      "C, S and R stand for common, start and run. The tool keeps no colour code: the part's own label decides.",
+			Examples: []string{"wire black C"},
+			apply:    applyWire,
+		},
+		{
+			Word: "note", Group: Work,
+			Params:   []Param{{Name: "TEXT", Kind: Text}},
+			Help:     "anything else, as it is",
+			Examples: []string{"note customer says it was moved last week"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				if met, known := c.guard(a.line); known != nil {
+					return nil, known
+				} else if !met {
+					return say("Condition not met; not noted."), nil
+				}
+				c.works = append(c.works, work{c.entry, c.at, "note", a.text("TEXT")})
+				return say("Noted."), nil
+			},
+		},
+	}
+}
+
+func findingWords() []string {
+	var out []string
+	for _, f := range cause.Findings() {
+		out = append(out, f.Words[0])
+	}
+	return out
+}
+
+func applySaw(c *Call, a *args) (*Reply, error) {
+	t := a.text("FINDING")
+	code, _, ok := cause.FindFinding(t)
+	if !ok {
+		code = ""
+	}
+	c.findings = append(c.findings, finding{c.entry, code, t})
+	c.works = append(c.works, work{c.entry, c.at, "saw", t})
+	r := &Reply{}
+	if !ok {
+		return c.finish(r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")), nil
+	}
+	f, _ := cause.Lookup(code)
+	r.add(Plain, "Seen: "+f.Help+".").flag(code)
+	return c.finish(r), nil
+}
+
+// afterRepair says what the record wants once something was repaired.
+func (c *Call) afterRepair(r *Reply) *Reply {
+	c.warn(r, caution.EarthAfter)
+	if m := c.proofMissing(); len(m) > 0 {
+		r.add(Ask, "Proof wanted: "+strings.Join(m, "; ")+".")
+	}
+	return c.finish(r)
+}
+
+func (c *Call) partNames() []string {
+	var out []string
+	for _, p := range c.parts {
+		if !contains(out, p.name) {
+			out = append(out, p.name)
+		}
+	}
+	return out
+}
+
+func applyPart(c *Call, a *args) (*Reply, error) {
+	words := a.at[a.cmd.Params[0].Name].words
+	parts, err := split(words)
+	if err != nil {
+		return nil, err
+	}
+	p := part{entry: c.entry, count: 1}
+	var name []string
+	for _, w := range parts[0] {
+		name = append(name, w.Text)
+	}
+	p.name = strings.Join(name, " ")
+	if len(parts) > 3 {
+		return nil, parts[3][0].Errorf("a part has a name, a count and a price").WithHint("as in: part start device, 1, 24.50")
+	}
+	if len(parts) > 1 {
+		w := parts[1][0]
+		if p.count, err = parsePositive(w.Text); err != nil || len(parts[1]) > 1 || p.count == 0 {
+			return nil, w.Errorf("%q is no count", w.Text).WithHint("as in: part start device, 1, 24.50")
+		}
+	}
+	if len(parts) > 2 {
+		w := parts[2][0]
+		if p.price, err = parsePositive(w.Text); err != nil || len(parts[2]) > 1 {
+			return nil, w.Errorf("%q is no price", w.Text).WithHint("a plain number in the notebook's currency, as in: part start device, 1, 24.50")
+		}
+		p.priced = true
+	}
+	c.parts = append(c.parts, p)
+	text := "Part: " + number(p.count) + " × " + p.name
+	if p.priced {
+		text += " at " + money(p.price)
+	}
+	return c.afterRepair(say(text + ".")), nil
+}
+
+// wireTargets offers the roles, then the pins, that a wire can go to.
+func wireTargets(c *Call) []string {
+	return append([]string{"C", "S", "R", "L", "N"}, c.pins()...)
+}
+
+func applyWire(c *Call, a *args) (*Reply, error) {
+	to := a.get("ROLE|PIN")
+	if role := roleLetters[to.text]; role != "" && contains(c.pins(), to.text) {
+		if is := string(c.machines[c.machineAtHand()].result.Roles[to.text]); is != role {
+			return nil, to.errorf("%s is a pin here and the letter for %s too", to.text, role).
+				WithHint("write the role in full: wire %s %s, or: wire %s %s", a.text("COLOUR"), role, a.text("COLOUR"), orText(is, "run"))
+		}
+	}
+	c.wires = append(c.wires, wire{c.entry, a.text("COLOUR"), to.text})
+	t := c.wiring()
+	r := &Reply{}
+	for _, row := range t.Rows {
+		if row.Entry == c.entry {
+			r.add(Plain, wireText(row)+".")
+		}
+	}
+	for _, f := range t.Problems {
+		r.add(Ask, strings.ToUpper(f[:1])+f[1:]+endStop(f))
+	}
+	if t.Complete() {
+		r.add(Good, "Each role is served once.").flag("wiring-complete")
+	}
+	if !c.provedDead() {
+		c.warn(r, caution.ProveDead)
+	}
+	return r, nil
+}
+
+// roleLetters are the letters that the trade prints on terminals.
+var roleLetters = map[string]string{"C": "common", "S": "start", "R": "run"}
+
+// wireText says wire, role and pin in one line.
+func wireText(row repair.WireRow) string {
+	if row.Other != "" {
+		return row.Wire + " → " + row.Other
+	}
+	return row.Wire + " → " + orText(row.Role, "role not known") + " → pin " + orText(row.Pin, "not known")
+}
+
+// wiring holds the wires against the roles found.
+func (c *Call) wiring() repair.WireTable {
+	roles := map[string]string{}
+	if m := c.machines[c.machineAtHand()]; m != nil {
+		for pin, role := range m.result.Roles {
+			roles[pin] = string(role)
+		}
+	}
+	var wires []repair.Wire
+	for _, w := range c.wires {
+		if c.alive(w.entry) {
+			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})
+		}
+	}
+	return repair.Wiring(wires, roles)
+}

@@ -1,0 +1,262 @@
+package call
+
+import (
+	"errors"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/formula"
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+	"ohmcall/calc/sum"
+	"ohmcall/calc/trade"
+)
+
+// scope is what a sum may name: the call's own values and definitions, its
+// readings, its plates, and the formulas of the trade.
+type scope struct {
+	c     *Call
+	notes []string // what formulas said
+}
+
+// Lookup implements sum.Env.
+func (s *scope) Lookup(name string) (quantity.Q, bool) {
+	d, ok := s.c.defined(name)
+	if !ok || d.isFunc {
+		return quantity.Q{}, false
+	}
+	return d.value, true
+}
+
+// Def implements sum.Env.
+func (s *scope) Def(name string) (sum.Def, bool) {
+	d, ok := s.c.defined(name)
+	if !ok || !d.isFunc {
+		return sum.Def{}, false
+	}
+	return d.def, true
+}
+
+// Func implements sum.Env.
+func (s *scope) Func(name string) (sum.Func, bool) {
+	if q := qualityOf(name); q != nil {
+		return s.c.readingFunc(q), true
+	}
+	for _, f := range callFuncs {
+		if f.name == name {
+			return f.make(s.c), true
+		}
+	}
+	if f, ok := formula.Lookup(name); ok {
+		return trade.Func(f, func(t string) { s.notes = append(s.notes, t) }), true
+	}
+	return sum.Func{}, false
+}
+
+// Names implements sum.Env.
+func (s *scope) Names() []string { return s.c.sumNames() }
+
+// sumNames lists every name that a sum can use.
+func (c *Call) sumNames() []string {
+	var out []string
+	for _, d := range c.defs {
+		if c.alive(d.entry) && !contains(out, d.name) {
+			out = append(out, d.name)
+		}
+	}
+	for _, q := range qualities {
+		out = append(out, q.word)
+	}
+	for _, f := range callFuncs {
+		out = append(out, f.name)
+	}
+	for _, f := range formula.All() {
+		out = append(out, f.Name)
+	}
+	out = append(out, sum.Names()...)
+	sort.Strings(out)
+	return out
+}
+
+// lookupName reports whether a bare word has a value.
+func (c *Call) lookupName(name string) (quantity.Q, bool) {
+	d, ok := c.defined(name)
+	return d.value, ok && !d.isFunc
+}
+
+// definition is a `let` or a `def`.
+type definition struct {
+	entry  int
+	name   string
+	isFunc bool
+	value  quantity.Q
+	def    sum.Def
+	help   string
+	line   string // as typed, so that it can be kept
+}
+
+func (c *Call) defined(name string) (definition, bool) {
+	for i := len(c.defs) - 1; i >= 0; i-- {
+		if c.defs[i].name == name && c.alive(c.defs[i].entry) {
+			return c.defs[i], true
+		}
+	}
+	return definition{}, false
+}
+
+// Known reports whether a sum can use the name as this call stands.
+func (c *Call) Known(name string) bool {
+	if _, ok := c.defined(name); ok {
+		return true
+	}
+	_, ok := (&scope{c: c}).Func(name)
+	return ok || contains(sum.Names(), name)
+}
+
+// readingFunc is ohm(A, B), temp(freezer) and the like: the last reading
+// there that counts, with its uncertainty.
+func (c *Call) readingFunc(q *quality) sum.Func {
+	return sum.Func{
+		Name: q.word,
+		Params: []sum.Param{{Name: "POINT", Text: true}, {Name: "POINT", Text: true, Optional: true},
+			{Name: "CONDITION", Text: true, Optional: true}},
+		Help: "the last " + q.noun + " read there, with its uncertainty",
+		Call: func(args []sum.Value) (sum.Value, error) { return c.findReading(q, args) },
+	}
+}
+
+func (c *Call) findReading(q *quality, args []sum.Value) (sum.Value, error) {
+	var words []string
+	for _, a := range args {
+		s, _ := a.(string)
+		words = append(words, s)
+	}
+	cond := ""
+	if n := len(words); n > 1 && contains(conditionWords, words[n-1]) {
+		cond, words = words[n-1], words[:n-1]
+	}
+	a, b := words[0], ""
+	if len(words) > 1 {
+		b = words[1]
+	}
+	var found *reading
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		r := c.readings[i]
+		if r.quality != q || !c.alive(r.entry) || cond != "" && !r.cond.is(cond) {
+			continue
+		}
+		same := strings.EqualFold(r.a, a) && strings.EqualFold(r.b, b) || strings.EqualFold(r.a, b) && strings.EqualFold(r.b, a)
+		if !same || r.of != "" && r.of != c.machineAtHand() {
+			continue
+		}
+		found = r
+		break
+	}
+	at := strings.Join(words, " ")
+	if found == nil {
+		return nil, (&source.Error{Msg: "no " + q.noun + " of " + at + " was read"}).WithHint("take it down first: %s %s …", q.word, at)
+	}
+	if found.over {
+		return nil, (&source.Error{Msg: at + " read OL in entry " + itoa(found.entry) + ", which is no number"})
+	}
+	return c.quantityOf(found), nil
+}
+
+// callFunc is a function that asks about the call.
+type callFunc struct {
+	name, usage, help string
+	make              func(*Call) sum.Func
+}
+
+var callFuncs []callFunc
+
+func init() {
+	callFuncs = []callFunc{
+		{"plate", "plate(KEY, [NAME])", "a value of the plate of the machine at hand", plateFunc},
+		{"seen", `seen("FINDING")`, "whether a finding or fact is established", seenFunc},
+		{"has", `has("COMMAND …")`, "whether the call holds such an entry, as for need", hasFunc},
+		{"is", `is(KEY, "WORDS")`, "whether a plate value or header field reads so", isFunc},
+	}
+}
+
+func plateFunc(c *Call) sum.Func {
+	return sum.Func{Name: "plate", Params: []sum.Param{{Name: "KEY", Text: true}, {Name: "NAME", Text: true, Optional: true}},
+		Help: "a value of the plate of the machine at hand",
+		Call: func(args []sum.Value) (sum.Value, error) {
+			key, _ := args[0].(string)
+			name := ""
+			if len(args) > 1 {
+				name, _ = args[1].(string)
+			}
+			p, ok := c.plateAt(c.machineAtHand(), key, name)
+			if !ok || !p.isQ {
+				return nil, (&source.Error{Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
+			}
+			return p.q, nil
+		}}
+}
+
+func seenFunc(c *Call) sum.Func {
+	return sum.Func{Name: "seen", Params: []sum.Param{{Name: "FINDING", Text: true}}, Result: sum.YesNo,
+		Help: "whether a finding or fact is established",
+		Call: func(args []sum.Value) (sum.Value, error) {
+			s, _ := args[0].(string)
+			return c.established(s), nil
+		}}
+}
+
+func hasFunc(c *Call) sum.Func {
+	return sum.Func{Name: "has", Params: []sum.Param{{Name: "WHAT", Text: true}}, Result: sum.YesNo,
+		Help: "whether the call holds such an entry",
+		Call: func(args []sum.Value) (sum.Value, error) {
+			s, _ := args[0].(string)
+			met, err := c.holds(s)
+			if err != nil {
+				return nil, &source.Error{Msg: err.Error()}
+			}
+			return met, nil
+		}}
+}
+
+func isFunc(c *Call) sum.Func {
+	return sum.Func{Name: "is", Params: []sum.Param{{Name: "KEY", Text: true}, {Name: "WORDS", Text: true}}, Result: sum.YesNo,
+		Help: "whether a plate value or header field reads so",
+		Call: func(args []sum.Value) (sum.Value, error) {
+			key, _ := args[0].(string)
+			want, _ := args[1].(string)
+			got := c.last(key)
+			if plateKeyOf(key) != nil {
+				got = c.plateText(c.machineAtHand(), key)
+				if got == "" {
+					got = c.plateText("", key)
+				}
+			}
+			return strings.EqualFold(got, want), nil
+		}}
+}
+
+// eval evaluates a sum that starts at a column of the line.
+func (c *Call) eval(text string, col int) (sum.Value, []string, error) {
+	s := &scope{c: c}
+	v, err := sum.Eval(text, s)
+	if err != nil {
+		return nil, nil, shifted(err, col)
+	}
+	return v, s.notes, nil
+}
+
+func (c *Call) evalQuantity(text string, col int) (quantity.Q, error) {
+	q, err := sum.Quantity(text, &scope{c: c})
+	if err != nil {
+		return q, shifted(err, col)
+	}
+	return q, nil
+}
+
+func shifted(err error, col int) error {
+	var e *source.Error
+	if errors.As(err, &e) {
+		return e.Shift(col - 1)
+	}
+	return err
+}

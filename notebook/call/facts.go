@@ -1,0 +1,321 @@
+package call
+
+import (
+	"math"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/winding"
+)
+
+// standing is what the causes were when last told.
+type standing struct {
+	open, supported, ruledOut []string
+	next                      string
+}
+
+// finding is something seen.
+type finding struct {
+	entry      int
+	code, text string
+}
+
+// facts gathers what the call has established before an entry, for the
+// elimination of causes. After a repair a newer fact takes the place of an
+// older one that it excludes: the machine is another one now.
+func (c *Call) facts(before int) []cause.Fact {
+	var out []cause.Fact
+	add := func(code string, entry int) {
+		if _, known := cause.Lookup(code); known {
+			out = append(out, cause.Fact{Code: code, Entry: entry})
+		}
+	}
+	for _, f := range c.findings {
+		if f.code != "" && f.entry < before && c.alive(f.entry) {
+			add(f.code, f.entry)
+		}
+	}
+	cases := map[string]cause.Fact{}
+	for _, key := range c.subjects {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if kind == "wind" {
+			c.windingFacts(name, before, add)
+			continue
+		}
+		codes, entries := c.codesOf(key, kind, name, before)
+		for i, code := range codes {
+			if kind == "case" {
+				of, _, _ := strings.Cut(name, "\x00")
+				if f, ok := cases[of]; !ok || insulationRank[code] > insulationRank[f.Code] {
+					cases[of] = cause.Fact{Code: code, Entry: entries[i]}
+				}
+				continue
+			}
+			add(code, entries[i])
+		}
+	}
+	if f, ok := cases[c.mainMachine()]; ok {
+		add(f.Code, f.Entry)
+	}
+	for _, p := range c.plates {
+		if p.entry >= before || !c.alive(p.entry) {
+			continue
+		}
+		switch {
+		case p.key == "start" && p.text == "none":
+			add("start-cap-none", p.entry)
+		case p.key == "run" && p.text == "none":
+			add("run-cap-none", p.entry)
+		}
+	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
+	return c.supersede(out)
+}
+
+var insulationRank = map[string]int{"insulation-sound": 1, "insulation-no-gross-fault": 2, "insulation-suspect": 3, "insulation-failed": 4, "winding-grounded": 5}
+
+// codesOf gives the facts of a subject's verdict as of an entry.
+func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entries []int) {
+	j := c.judged[key]
+	if j == nil {
+		return nil, nil
+	}
+	v := j.verdict
+	if before != math.MaxInt {
+		w, ok := c.verdictOn(kind, name, before)
+		if !ok {
+			return nil, nil
+		}
+		v = w
+	}
+	at := 0
+	for _, n := range v.Entries {
+		at = max(at, n)
+	}
+	for _, code := range v.Fact {
+		codes, entries = append(codes, code), append(entries, at)
+	}
+	return codes, entries
+}
+
+// windingFacts translates what a machine's windings amount to into the
+// vocabulary of causes.
+func (c *Call) windingFacts(of string, before int, add func(string, int)) {
+	m := c.machines[of]
+	if m == nil {
+		return
+	}
+	res := m.result
+	if before != math.MaxInt {
+		res = c.inferWindings(of, before)
+	}
+	at := 0
+	for _, p := range res.Proof {
+		at = max(at, p.V.Entry)
+	}
+	if at == 0 {
+		return
+	}
+	switch of {
+	case "cond-fan", "evap-fan":
+		switch res.State {
+		case winding.Sound:
+			add(of+"-windings-sound", at)
+		case winding.OpenWinding, winding.Shorted, winding.Grounded:
+			add(of+"-windings-failed", at)
+		}
+		return
+	}
+	if of != c.mainMachine() {
+		return
+	}
+	for _, code := range res.Facts {
+		switch code {
+		case winding.FactSound:
+			add(code, at)
+			if c.wasOpen(of, before) {
+				add("protector-reset", at)
+			}
+			if kindOf(of) == winding.Compressor {
+				add("protector-closed", at)
+			}
+		case winding.FactProtector:
+			if c.readCold(of, before) {
+				add("protector-open-cold", at)
+			} else {
+				add(code, at)
+			}
+		case winding.FactOpenUnplaced:
+			add("windings-open-unplaced", at)
+		case winding.FactNoGround:
+		default:
+			add(code, at)
+		}
+	}
+}
+
+// wasOpen reports whether two pairs of a machine that are finite now were
+// open in earlier readings: the protector has reset.
+func (c *Call) wasOpen(of string, before int) bool {
+	n := 0
+	for _, key := range c.keysOf(of) {
+		prev, now := c.pairBefore(key, before)
+		if prev != nil && prev.over && now != nil && !now.over {
+			n++
+		}
+	}
+	return n >= 2
+}
+
+// readCold reports whether the open pairs were read on a cold machine.
+func (c *Call) readCold(of string, before int) bool {
+	n := 0
+	for _, key := range c.keysOf(of) {
+		if _, now := c.pairBefore(key, before); now != nil && now.over && now.b != caseName {
+			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < 49) {
+				return false
+			}
+			n++
+		}
+	}
+	return n > 0
+}
+
+// repairs lists the entries at which a phase of repair began: the first
+// did or part after readings or findings.
+func (c *Call) repairs() []int {
+	var out []int
+	last := 0
+	for _, w := range c.works {
+		if w.kind == "did" && c.alive(w.entry) {
+			out = append(out, w.entry)
+		}
+	}
+	for _, p := range c.parts {
+		if c.alive(p.entry) {
+			out = append(out, p.entry)
+		}
+	}
+	sort.Ints(out)
+	var phases []int
+	for _, n := range out {
+		if len(phases) == 0 || c.establishedBetween(last, n) {
+			phases = append(phases, n)
+		}
+		last = n
+	}
+	return phases
+}
+
+// establishedBetween reports whether a reading or finding lies between two
+// entries.
+func (c *Call) establishedBetween(a, b int) bool {
+	i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry > a })
+	if i < len(c.readings) && c.readings[i].entry < b {
+		return true
+	}
+	for _, f := range c.findings {
+		if f.entry > a && f.entry < b {
+			return true
+		}
+	}
+	return false
+}
+
+// phase is how many repairs came before an entry.
+func phase(repairs []int, entry int) int {
+	return sort.SearchInts(repairs, entry)
+}
+
+// supersede drops facts that one of a later phase excludes.
+func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
+	repairs := c.repairs()
+	if len(repairs) == 0 {
+		return facts
+	}
+	out := facts[:0:0]
+	for _, f := range facts {
+		gone := false
+		for _, g := range facts {
+			if phase(repairs, g.Entry) > phase(repairs, f.Entry) && excludes(f.Code, g.Code) {
+				gone = true
+				break
+			}
+		}
+		if !gone {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func excludes(a, b string) bool {
+	if f, ok := cause.Lookup(a); ok && contains(f.Excludes, b) {
+		return true
+	}
+	f, ok := cause.Lookup(b)
+	return ok && contains(f.Excludes, a)
+}
+
+// complaint is the code of the complaint weighed.
+func (c *Call) complaint() string {
+	t := c.last("fault")
+	if t != c.matched.value {
+		c.matched = text{value: t}
+		if m := cause.Match(t); len(m) > 0 {
+			c.matched.key = m[0].Code
+		}
+	}
+	return c.matched.key
+}
+
+// weigh says where the causes stand before an entry.
+func (c *Call) weigh(before int) cause.Result {
+	return cause.Weigh(c.complaint(), c.facts(before))
+}
+
+// finish adds to a reply what has changed about the causes.
+func (c *Call) finish(reply *Reply) *Reply {
+	r := c.weigh(math.MaxInt)
+	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
+	now.next = c.nextStep(&r)
+	was := c.standing
+	if equalStrings(now.open, was.open) && equalStrings(now.supported, was.supported) && equalStrings(now.ruledOut, was.ruledOut) && now.next == was.next {
+		return reply
+	}
+	c.standing = now
+	reply.Causes = &Causes{Open: append(append([]string{}, now.supported...), now.open...), RuledOut: now.ruledOut, Next: now.next}
+	if !equalStrings(now.supported, was.supported) {
+		for i := range r.Standings {
+			if s := &r.Standings[i]; s.State == cause.Supported && !contains(was.supported, s.Cause.Code) {
+				reply.add(Warn, "Cause supported: "+s.Cause.Name+" (entries "+factEntries(s.For)+").")
+				reply.flag("cause-" + s.Cause.Code)
+			}
+		}
+	}
+	if len(r.Contradictions) > 0 {
+		reply.flag("contradiction")
+		k := r.Contradictions[len(r.Contradictions)-1]
+		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+	}
+	if r.Exhausted {
+		reply.flag("causes-exhausted")
+	}
+	return reply
+}
+
+func (c *Call) factText(f cause.Fact) string {
+	v, _ := cause.Lookup(f.Code)
+	return v.Help + " (entry " + itoa(f.Entry) + ")"
+}
+
+func factEntries(facts []cause.Fact) string {
+	var parts []string
+	for _, f := range facts {
+		if s := itoa(f.Entry); !contains(parts, s) {
+			parts = append(parts, s)
+		}
+	}
+	return strings.Join(parts, ", ")
+}

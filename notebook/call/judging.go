@@ -1,0 +1,354 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+)
+
+// subject says which judgement a reading bears on: its kind and name.
+func (c *Call) subject(r *reading) (kind, name string) {
+	switch r.quality.word {
+	case "ohm":
+		switch {
+		case r.b == caseName:
+			return "case", r.of + "\x00" + r.a
+		case r.b != "" && partOf(r.of) != nil:
+			return "part", r.of
+		case r.b != "":
+			return "wind", r.of
+		case partOf(r.a) != nil:
+			return "part", strings.ToLower(r.a)
+		}
+	case "mfd":
+		return "mfd", r.a
+	case "volt":
+		if isLine(r) {
+			return "supply", "line"
+		}
+		return "volt", r.where()
+	case "amp":
+		return "amp", r.a
+	case "temp":
+		if spaceOf(r.a) != "" {
+			return "temp", r.a
+		}
+	}
+	return "", ""
+}
+
+// isLine tells the volts of the supply: `volt line`, `volt L N` and the like.
+func isLine(r *reading) bool {
+	a := strings.ToLower(r.a)
+	if r.b == "" {
+		return a == "line" || a == "supply" || a == "outlet" || a == "mains"
+	}
+	b := strings.ToLower(r.b)
+	return strings.HasPrefix(a, "l") && len(a) <= 2 && (b == "n" || strings.HasPrefix(b, "l") && len(b) <= 2)
+}
+
+// spaceOf says which published target a place's temperature has.
+func spaceOf(place string) judge.Space {
+	p := strings.ToLower(place)
+	switch {
+	case strings.HasPrefix(p, "freezer"):
+		return judge.Freezer
+	case strings.HasPrefix(p, "fridge"), strings.HasPrefix(p, "fresh"), strings.HasPrefix(p, "cabinet"):
+		return judge.FreshFood
+	}
+	return ""
+}
+
+// last2 gives the last two readings under a key that still count.
+func (c *Call) last2(key string) (prev, now *reading) {
+	list := c.byKey[key]
+	for i := len(list) - 1; i >= 0; i-- {
+		if !c.alive(list[i].entry) {
+			continue
+		}
+		if now == nil {
+			now = list[i]
+		} else {
+			return list[i], now
+		}
+	}
+	return nil, now
+}
+
+// judge makes the verdict on one subject anew and reports whether it changed.
+func (c *Call) judge(kind, name string) (*judged, bool) {
+	if kind == "" {
+		return nil, false
+	}
+	key := kind + "\x00" + name
+	v, ok := c.verdictOn(kind, name, math.MaxInt)
+	old := c.judged[key]
+	if !ok {
+		delete(c.judged, key)
+		return nil, old != nil
+	}
+	if old == nil {
+		c.subjects = append(c.subjects, key)
+		old = &judged{}
+		c.judged[key] = old
+	}
+	changed := old.verdict.Word != v.Word || old.verdict.Text != v.Text || len(old.verdict.Entries) != len(v.Entries)
+	old.verdict = v
+	if changed {
+		old.entry = c.entry
+	}
+	return old, changed
+}
+
+// verdictOn judges a subject by the readings before an entry; false when
+// there is nothing to judge.
+func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) {
+	of, pin, _ := strings.Cut(name, "\x00")
+	var rs []*reading
+	for _, r := range c.bySubject[kind+"\x00"+name] {
+		if r.entry < before && c.alive(r.entry) {
+			rs = append(rs, r)
+		}
+	}
+	if len(rs) == 0 {
+		return verdict.Verdict{}, false
+	}
+	switch kind {
+	case "case":
+		r := latest(rs)
+		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
+			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
+	case "part":
+		return partOf(name).judge(c, name, rs), true
+	case "mfd":
+		return c.judgeMfd(name, rs), true
+	case "supply":
+		return c.judgeSupply(rs)
+	case "volt":
+		return c.judgeVolt(rs)
+	case "amp":
+		return c.judgeAmp(name, rs), true
+	case "temp":
+		r := latest(rs)
+		v := judge.TemperatureTarget(spaceOf(name), c.value(r))
+		if !strings.EqualFold(name, string(spaceOf(name))) {
+			v.Subject = name + " temperature"
+		}
+		return v, true
+	}
+	return verdict.Verdict{}, false
+}
+
+// named puts the machine's name before a verdict's subject unless it is the
+// one that a call is about.
+func (c *Call) named(of string, v verdict.Verdict) verdict.Verdict {
+	if of != "" && of != defaultMachine {
+		v.Subject = of + ": " + v.Subject
+	}
+	return v
+}
+
+func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
+	v := c.value(latest(rs))
+	p, ok := c.plateAt("", "mfd", name)
+	start := strings.HasPrefix(strings.ToLower(name), "start")
+	marked := 0.0
+	if ok {
+		marked, _ = p.q.In("uF")
+	}
+	if start || p.ranged {
+		in := judge.StartCapIn{Name: name, Measured: v, Low: marked}
+		if p.ranged {
+			in.High, _ = p.hi.In("uF")
+		}
+		return judge.StartCap(in)
+	}
+	return judge.RunCap(judge.RunCapIn{Name: name, Measured: v, Marked: marked, Tolerance: p.tol})
+}
+
+// judgeSupply judges the volts at rest, or the sag when volts at start were
+// read too.
+func (c *Call) judgeSupply(rs []*reading) (verdict.Verdict, bool) {
+	var rest, load *reading
+	for _, r := range rs {
+		if r.cond.is("start") || r.cond.is("peak") || r.cond.is("run") {
+			load = r
+		} else {
+			rest = r
+		}
+	}
+	if rest == nil {
+		return verdict.Verdict{}, false
+	}
+	v := c.value(rest)
+	nominal := c.ratedVolts()
+	switch {
+	case nominal == 115, nominal == 110, nominal == 127:
+		nominal = 120
+	case nominal == 220:
+		nominal = 230
+	}
+	if nominal == 0 && v.X >= 100 && v.X <= 135 {
+		nominal = 120
+	}
+	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal})
+	if load == nil {
+		return out, true
+	}
+	in := judge.SagIn{NoLoad: v, Loaded: c.value(load), Starting: !load.cond.is("run")}
+	if rest.res == load.res {
+		in.CountsHalf = c.meterFor("volt").Counts * rest.res
+	}
+	sag := judge.Sag(in)
+	sag.Fact = append(sag.Fact, out.Fact...)
+	if worse(out.Word, sag.Word) {
+		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)
+		out.Also = append(out.Also, sag.Text)
+		return out, true
+	}
+	sag.Also = append([]string{"at rest: " + out.Text}, sag.Also...)
+	return sag, true
+}
+
+var severity = map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
+
+func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
+
+// judgeVolt judges volts at the machine: whether the control calls. Volts
+// near zero elsewhere prove a part dead and are no verdict.
+func (c *Call) judgeVolt(rs []*reading) (verdict.Verdict, bool) {
+	r := latest(rs)
+	v := c.value(r)
+	if v.Over || !strings.HasPrefix(strings.ToLower(r.a), "comp") && !strings.HasPrefix(strings.ToLower(r.a), "motor") {
+		return verdict.Verdict{}, false
+	}
+	out := verdict.Verdict{Subject: "volts at " + r.where(), Limit: "60 % of the plate's volts", Source: "common practice",
+		Caution: []string{caution.MainsLive}, Entries: []int{r.entry}}
+	rated := c.ratedVolts()
+	if rated == 0 {
+		rated = 115
+	}
+	half := math.Max(v.Half(), 1e-9)
+	out.Margin, out.Judged = (v.X-0.6*rated)/half, true
+	switch {
+	case !r.cond.is("run") && !r.cond.is("start") && v.Hi < 0.6*rated:
+		// It may well be switched off: only a reading taken while the
+		// control should call says that it does not.
+		out.Word, out.Text = verdict.CannotTell, r.shown()+": no call now; write run behind it when the control should call"
+		out.Judged = false
+	case v.Lo >= 0.6*rated:
+		out.Word, out.Text, out.Fact = verdict.Sound, "the control gives "+r.shown()+" to the machine", []string{"control-calling"}
+	case v.Hi < 0.6*rated:
+		out.Word, out.Text, out.Fact = verdict.Failed, "the control should call and gives "+r.shown(), []string{"control-not-calling"}
+	default:
+		out.Word, out.Text = verdict.CannotTell, r.shown()+" is neither a call nor none: a ghost reading or a poor joint"
+	}
+	return out, true
+}
+
+func (c *Call) judgeAmp(name string, rs []*reading) verdict.Verdict {
+	of := c.machineFor(name)
+	var run, peak *reading
+	for _, r := range rs {
+		if r.cond.is("peak") || r.cond.is("start") {
+			peak = r
+		} else {
+			run = r
+		}
+	}
+	plateAmps, lra := c.plateNumber(of, "amps", "A"), c.plateNumber(of, "lra", "A")
+	if run == nil {
+		return judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
+	}
+	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(run), Plate: plateAmps, LRA: lra})
+	if peak != nil {
+		s := judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
+		out.Also = append(out.Also, "start surge "+peak.shown()+": "+s.Text)
+		out.Entries = append(out.Entries, peak.entry)
+	}
+	return out
+}
+
+// machineFor is the machine that a short name in a reading means.
+func (c *Call) machineFor(name string) string {
+	n := strings.ToLower(name)
+	if strings.HasPrefix(n, "comp") {
+		return defaultMachine
+	}
+	return name
+}
+
+// kindOf says what a machine is by its name.
+func kindOf(of string) winding.Kind {
+	switch l := strings.ToLower(of); {
+	case strings.HasPrefix(l, "comp"):
+		return winding.Compressor
+	case strings.Contains(l, "fan"):
+		return winding.Fan
+	}
+	return winding.Motor
+}
+
+// inferWindings reads the machine's pins anew.
+func (c *Call) inferWindings(of string, before int) winding.Result {
+	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
+		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing"}
+	for _, key := range c.keysOf(of) {
+		prev, now := c.pairBefore(key, before)
+		if prev != nil {
+			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: c.coldValue(prev)})
+		}
+		if now != nil {
+			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
+		}
+	}
+	for _, m := range c.marks {
+		if m.of == of && m.entry < before && c.alive(m.entry) {
+			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
+		}
+	}
+	return winding.Infer(in)
+}
+
+// keysOf lists the pairs read on a machine, in the order of first reading.
+func (c *Call) keysOf(of string) []string {
+	var out []string
+	prefix := "ohm\x00" + of + "\x00"
+	for _, k := range c.keys {
+		if strings.HasPrefix(k, prefix) && c.byKey[k][0].b != "" {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+func (c *Call) pairBefore(key string, before int) (prev, now *reading) {
+	if before == math.MaxInt {
+		return c.last2(key)
+	}
+	for _, r := range c.byKey[key] {
+		if r.entry < before && c.alive(r.entry) {
+			prev, now = now, r
+		}
+	}
+	return prev, now
+}
+
+// coldTemperature is to what winding readings taken `at` a temperature are
+// corrected before they are compared, in °C.
+const coldTemperature = 25
+
+// coldValue is a winding reading corrected to 25 °C when its temperature was
+// given. Readings to the case are not corrected.
+func (c *Call) coldValue(r *reading) measure.Value {
+	v := c.value(r)
+	if r.cond.hasAt && r.b != caseName && !v.Over {
+		v = winding.ToTemp(v, r.cond.at, coldTemperature)
+	}
+	return v
+}

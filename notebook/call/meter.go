@@ -1,0 +1,162 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+)
+
+// meter is a declared accuracy.
+type meter struct {
+	entry int
+	word  string // quality
+	measure.Meter
+	fixed float64 // kelvin, for temperatures
+}
+
+// meterFor is the accuracy that counts for a quality: the last declared, or
+// what is assumed when none was.
+func (c *Call) meterFor(word string) meter {
+	for i := len(c.meters) - 1; i >= 0; i-- {
+		if m := c.meters[i]; m.word == word && c.alive(m.entry) {
+			return m
+		}
+	}
+	return meter{word: word, Meter: measure.Default, fixed: thermometer}
+}
+
+// probes is the resistance of the probe leads in ohms, 0 when not declared.
+func (c *Call) probes() float64 {
+	t := c.last("probes")
+	if t == "" {
+		return 0
+	}
+	q, err := quantity.Parse(t, "ohm")
+	if err != nil {
+		return 0
+	}
+	x, _ := q.In("ohm")
+	return x
+}
+
+// tempUnit is the unit of a bare temperature.
+func (c *Call) tempUnit() string {
+	if c.last("units") == "F" {
+		return "degF"
+	}
+	return "degC"
+}
+
+func meterCommands() []Command {
+	return []Command{
+		{
+			Word: "meter", Group: Meter,
+			Params:   []Param{{Name: "KIND", Kind: Choice, Words: qualityWords}, {Name: "ACCURACY", Kind: Free}},
+			Help:     "the meter's accuracy: percent of reading and counts of the last digit",
+			Doc:      "It holds for all readings of that kind in this call, earlier ones too. When none is declared, 1 % and 3 counts are assumed (common practice), and 1 K for temperatures.",
+			Examples: []string{"meter ohm 0.9% 2", "meter temp 0.5C"},
+			apply:    applyMeter,
+		},
+		{
+			Word: "probes", Group: Meter,
+			Params:   []Param{{Name: "OHMS", Kind: Number}},
+			Help:     "the probe leads' own resistance, taken off every ohm reading",
+			Doc:      "Hold the probes together and read: that is the value. It holds for all ohm readings in this call, earlier ones too.",
+			Examples: []string{"probes 0.2"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				v := a.get("OHMS")
+				q, err := quantity.Parse(v.text, "ohm")
+				if err == nil {
+					q, err = q.Assume("ohm")
+				}
+				if err == nil {
+					_, err = q.In("ohm")
+				}
+				if err != nil || q.SI() < 0 || q.SI() > 5 {
+					return nil, v.errorf("%q is no resistance of probe leads", v.text).WithHint("0 to 5 ohms, as in: probes 0.2")
+				}
+				c.set("probes", v.text)
+				r := say("Probe leads " + q.String() + ": taken off every ohm reading.")
+				return c.rejudgeAll(r), nil
+			},
+		},
+		{
+			Word: "units", Group: Meter,
+			Params:   []Param{{Name: "C|F", Kind: Choice, Words: func(*Call) []string { return []string{"C", "F"} }}},
+			Help:     "the unit of a temperature typed without one",
+			Examples: []string{"units F"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				c.set("units", a.text("C|F"))
+				return say("Temperatures without a unit are now °" + a.text("C|F") + "."), nil
+			},
+		},
+		{
+			Word: "limit", Group: Meter,
+			Params:   []Param{{Name: "RULE", Kind: Choice, Words: limitWords}},
+			Help:     "the house rule for insulation to the case",
+			Doc:      "Published limits disagree; the verdict names the rule applied and what stricter ones say.",
+			Examples: []string{"limit 1M+kV"},
+			apply: func(c *Call, a *args) (*Reply, error) {
+				c.set("limit", a.text("RULE"))
+				return c.rejudgeAll(say("Insulation is judged by the rule " + a.text("RULE") + ".")), nil
+			},
+		},
+	}
+}
+
+func applyMeter(c *Call, a *args) (*Reply, error) {
+	word := a.text("KIND")
+	acc := a.get("ACCURACY")
+	m := meter{entry: c.entry, word: word}
+	if word == "temp" {
+		q, err := quantity.Parse(strings.TrimSuffix(strings.TrimSuffix(acc.text, "C"), "K"), "K")
+		if err == nil {
+			q, err = q.Assume("K")
+		}
+		x, err2 := q.In("K")
+		if err != nil || err2 != nil || x <= 0 || x > 20 {
+			return nil, acc.errorf("%q is no accuracy of a thermometer", acc.text).WithHint("in kelvin, as in: meter temp 0.5C")
+		}
+		m.fixed = x
+		c.meters = append(c.meters, m)
+		return c.rejudgeAll(say("Thermometer taken as ±" + number(x) + " K.")), nil
+	}
+	bad := acc.errorf("%q is no accuracy of a meter", acc.text).
+		WithHint("percent of reading and counts of the last digit, as in: meter %s 0.9%% 2", word)
+	if len(acc.words) > 2 {
+		return nil, bad
+	}
+	pct, ok := strings.CutSuffix(acc.words[0].Text, "%")
+	x, err := parsePositive(pct)
+	if !ok || err != nil || x > 20 {
+		return nil, bad
+	}
+	m.Percent = x
+	if len(acc.words) == 2 {
+		counts := strings.TrimPrefix(acc.words[1].Text, "+")
+		if m.Counts, err = parsePositive(counts); err != nil || m.Counts > 1000 {
+			return nil, bad
+		}
+	}
+	c.meters = append(c.meters, m)
+	return c.rejudgeAll(say("Meter for " + word + ": " + number(m.Percent) + " % of reading and " + number(m.Counts) + " counts.")), nil
+}
+
+func withNearest(e *source.Error, word string, list []string) *source.Error {
+	if n := source.Nearest(word, list); n != "" {
+		return e.WithHint("perhaps %s", n)
+	}
+	return e.WithHint("one of: %s", strings.Join(list, ", "))
+}
+
+// limitWords are the codes of the published rules for insulation.
+func limitWords(*Call) []string {
+	var out []string
+	for _, r := range judge.InsulationRules() {
+		out = append(out, r.Code)
+	}
+	return out
+}

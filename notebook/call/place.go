@@ -1,0 +1,229 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// place is one kind of part or point that a reading without two pins names.
+// Any name that starts with one of its words is of that kind: heater and
+// heater2 are heaters.
+type place struct {
+	words []string
+	help  string
+	judge func(c *Call, name string, rs []*reading) verdict.Verdict
+}
+
+// partPlaces is the table of the parts that an ohm reading can name.
+var partPlaces []place
+
+func init() {
+	partPlaces = []place{
+		{[]string{"ptc", "start-device"}, "start device, across its disc", judgePTC},
+		{[]string{"relay-coil", "relay-contact", "relay"}, "current relay", judgeRelay},
+		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
+		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
+		{[]string{"heater", "defrost-heater", "element", "bake", "broil"}, "heater element", judgeHeater},
+		{[]string{"limit", "defrost-thermostat", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
+		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},
+		{[]string{"sensor", "ntc", "thermistor"}, "thermistor sensor", judgeNTC},
+		{[]string{"pt100", "pt1000", "rtd"}, "platinum sensor", judgePlatinum},
+		{[]string{"earth", "ground"}, "protective earth, plug pin to metal", judgeEarth},
+		{[]string{"cap", "run-cap", "start-cap", "c1", "c2"}, "capacitor on the ohm range", judgeCapOhms},
+		{[]string{"cord"}, "one conductor of the cord", judgePath(judge.Cord)},
+		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
+		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
+	}
+}
+
+// partOf finds the kind of part that a name means.
+func partOf(name string) *place {
+	name = strings.ToLower(name)
+	for i := range partPlaces {
+		for _, w := range partPlaces[i].words {
+			if strings.HasPrefix(name, w) {
+				return &partPlaces[i]
+			}
+		}
+	}
+	return nil
+}
+
+// placeWords are offered for completion after each kind of reading.
+func placeWords(word string) []string {
+	switch word {
+	case "ohm":
+		var out []string
+		for _, p := range partPlaces {
+			out = append(out, p.words[0])
+		}
+		return out
+	case "volt":
+		return []string{"line", "comp", "cap", "L", "N"}
+	case "amp":
+		return []string{"comp", "cond-fan", "evap-fan", "heater"}
+	case "mfd":
+		return []string{"C1", "start-cap", "run-cap"}
+	case "temp":
+		return []string{"freezer", "fridge", "room", "oven", "comp"}
+	case "psi":
+		return []string{"suction", "discharge"}
+	}
+	return []string{"unit"}
+}
+
+func latest(rs []*reading) *reading { return rs[len(rs)-1] }
+
+func judgePTC(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	in := judge.PTCIn{Name: name, Ohms: c.value(r), State: judge.Cold, Volts: c.ratedVolts()}
+	if r.cond.is("hot") || r.cond.is("run") {
+		in.State = judge.Hot
+	}
+	return judge.PTC(in)
+}
+
+func relayPart(r *reading) judge.RelayPart {
+	switch {
+	case strings.Contains(r.a, "coil"):
+		return judge.Coil
+	case r.cond.is("inverted"):
+		return judge.Inverted
+	}
+	return judge.Contact
+}
+
+// relayValues are the last readings of a relay's parts; the relay is judged
+// whole once all were read.
+func (c *Call) relayValues(family string) map[judge.RelayPart]*reading {
+	out := map[judge.RelayPart]*reading{}
+	for _, r := range c.readings {
+		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry <= c.entry {
+			out[relayPart(r)] = r
+		}
+	}
+	return out
+}
+
+func judgeRelay(c *Call, _ string, rs []*reading) verdict.Verdict {
+	all := c.relayValues("relay")
+	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
+		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
+	}
+	r := latest(rs)
+	return judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
+}
+
+func judgePotential(c *Call, _ string, rs []*reading) verdict.Verdict {
+	all := c.relayValues("potential")
+	if all[judge.Coil] != nil && all[judge.Contact] != nil {
+		return judge.PotentialRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]))
+	}
+	r := latest(rs)
+	return judge.PotentialRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
+}
+
+func judgeOverload(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	in := judge.OverloadIn{Name: name, Ohms: c.value(r)}
+	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 {
+		in.State = judge.Cold
+	} else if r.cond.is("hot") || r.cond.hasAt {
+		in.State = judge.Hot
+	}
+	return judge.Overload(in)
+}
+
+func judgeHeater(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: c.plateNumber("", "watts", "W"), Volts: c.ratedVolts(),
+		Hot: r.cond.is("hot") || r.cond.is("run"), Series: judge.Alone}
+	if p, ok := c.plateAt("", "ohms", name); ok {
+		in.Tolerance = p.tol
+	}
+	if strings.Contains(name, "circuit") {
+		in.Series = judge.WithThermostat
+	}
+	return judge.Heater(in)
+}
+
+// judgePath judges a contact or conductor. What it should be is the condition
+// typed, closed or open; a cord, a fuse and a limit should be closed.
+func judgePath(path judge.Path) func(*Call, string, []*reading) verdict.Verdict {
+	return func(c *Call, name string, rs []*reading) verdict.Verdict {
+		r := latest(rs)
+		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
+		if name != string(path) {
+			in.Name = name
+		}
+		switch {
+		case r.cond.is("open"):
+			in.Want = "open"
+		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
+			in.Want = "closed"
+		}
+		return judge.Switch(in)
+	}
+}
+
+func judgeNTC(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	in := judge.NTCIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r),
+		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", "")}
+	return judge.NTC(in)
+}
+
+func judgePlatinum(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	r0 := c.plateNumber("", "r0", "ohm")
+	if r0 == 0 {
+		r0 = 100
+		if strings.Contains(strings.ToLower(name), "1000") {
+			r0 = 1000
+		}
+	}
+	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0})
+}
+
+// temperatureBeside is the temperature at which a sensor was read: `at 0C`,
+// or the last temperature read before it.
+func (c *Call) temperatureBeside(r *reading) measure.Value {
+	if r.cond.hasAt {
+		v := measure.Within(r.cond.at, c.meterFor("temp").fixed)
+		v.Entry = r.entry
+		return v
+	}
+	for i := r.index - 1; i >= 0; i-- {
+		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) {
+			return c.value(t)
+		}
+	}
+	return measure.Open(0)
+}
+
+func judgeEarth(c *Call, name string, rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+}
+
+func judgeCapOhms(c *Call, name string, rs []*reading) verdict.Verdict {
+	in := judge.CapOhmsIn{Name: name, Kind: judge.RunKind, Bleeder: c.plateNumber("", "bleeder", "ohm")}
+	if strings.HasPrefix(strings.ToLower(name), "start") {
+		in.Kind = judge.StartKind
+	}
+	for _, r := range rs {
+		in.Readings = append(in.Readings, c.value(r))
+	}
+	return judge.CapOhms(in)
+}
+
+// ratedVolts is the plate's volts of the main machine, else of any.
+func (c *Call) ratedVolts() float64 {
+	if v := c.plateNumber(c.machineAtHand(), "volts", "V"); v > 0 {
+		return v
+	}
+	return c.plateNumber("", "volts", "V")
+}

@@ -1,0 +1,234 @@
+package call
+
+import (
+	"strconv"
+	"strings"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/notebook/script"
+)
+
+// plateKey is one value that a nameplate or service sheet can give.
+type plateKey struct {
+	word  string
+	unit  string // "" for words
+	words []string
+	help  string
+}
+
+var plateKeys = []plateKey{
+	{word: "model", help: "model of the machine at hand"},
+	{word: "volts", unit: "V", help: "rated volts"},
+	{word: "hz", unit: "Hz", help: "rated frequency"},
+	{word: "amps", unit: "A", help: "rated running amps (RLA or FLA)"},
+	{word: "lra", unit: "A", help: "locked-rotor amps"},
+	{word: "hp", unit: "hp", help: "horsepower"},
+	{word: "watts", unit: "W", help: "rated watts"},
+	{word: "gas", help: "refrigerant, such as R-600a"},
+	{word: "charge", unit: "g", help: "charge of refrigerant"},
+	{word: "metering", words: []string{"capillary", "valve"}, help: "capillary tube or expansion valve"},
+	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
+	{word: "run", words: []string{"cap", "none"}, help: "run cap fitted by the maker, or none"},
+	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
+	{word: "leads", unit: "", help: "number of leads"},
+	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6%, mfd start 88-108"},
+	{word: "ohms", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},
+	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
+	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
+	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
+	{word: "bleeder", unit: "ohm", help: "resistor across the capacitor"},
+}
+
+func plateWords(*Call) []string {
+	out := make([]string, len(plateKeys))
+	for i, k := range plateKeys {
+		out[i] = k.word
+	}
+	return out
+}
+
+// plate is one value of a plate.
+type plate struct {
+	entry  int
+	of     string // machine at hand
+	key    string
+	name   string // which capacitor or winding, may be empty
+	text   string // as typed
+	q      quantity.Q
+	hi     quantity.Q // upper end of a range such as 88-108
+	isQ    bool
+	ranged bool
+	tol    float64 // percent, 0 when not given
+}
+
+func plateKeyOf(word string) *plateKey {
+	for i := range plateKeys {
+		if plateKeys[i].word == word {
+			return &plateKeys[i]
+		}
+	}
+	return nil
+}
+
+// parsePlate reads `key value` parts.
+func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
+	parts, err := split(words)
+	if err != nil {
+		return nil, err
+	}
+	var out []plate
+	for _, p := range parts {
+		k := plateKeyOf(p[0].Text)
+		if k == nil {
+			return nil, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))
+		}
+		if len(p) == 1 {
+			return nil, p[0].Errorf("%s has no value", k.word).WithHint("%s", k.help)
+		}
+		v, err := c.plateValue(k, p[1:])
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, v)
+	}
+	return out, nil
+}
+
+func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
+	v := plate{entry: c.entry, of: c.machineAtHand(), key: k.word}
+	texts := make([]string, len(words))
+	for i, w := range words {
+		texts[i] = w.Text
+	}
+	v.text = strings.Join(texts, " ")
+	last := words[len(words)-1]
+	if k.words != nil {
+		if len(words) > 1 || !contains(k.words, last.Text) {
+			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
+		}
+		return v, nil
+	}
+	numeric := k.unit != "" || k.word == "leads" || k.word == "beta"
+	if !numeric {
+		return v, nil
+	}
+	if pct, ok := strings.CutSuffix(last.Text, "%"); ok && len(words) > 1 {
+		t, err := strconv.ParseFloat(pct, 64)
+		if err != nil || t <= 0 || t > 100 {
+			return v, last.Errorf("%q is no tolerance", last.Text).WithHint("as in: %s", k.help)
+		}
+		v.tol, words = t, words[:len(words)-1]
+	}
+	if len(words) > 1 && (k.word == "mfd" || k.word == "ohms") && !startsLikeNumber(words[0].Text) {
+		v.name, words = words[0].Text, words[1:]
+	}
+	if len(words) == 0 {
+		return v, last.Errorf("%s has no value", k.word).WithHint("%s", k.help)
+	}
+	value := words[0]
+	if len(words) == 2 && isUnit(words[1].Text, orUnit(k.unit)) {
+		value = script.Word{Text: value.Text + " " + words[1].Text, Col: value.Col, End: words[1].End}
+	} else if len(words) > 1 {
+		return v, words[1].Errorf("more than %s takes", k.word).WithHint("%s", k.help)
+	}
+	lo, hi, ranged := strings.Cut(value.Text, "-")
+	if !ranged {
+		lo, hi, ranged = strings.Cut(value.Text, "–")
+	}
+	if !ranged || lo == "" || k.word != "mfd" {
+		lo, hi, ranged = value.Text, "", false
+	}
+	var err error
+	if v.q, err = quantity.Parse(lo, k.unit); err == nil {
+		v.q, err = v.q.Assume(k.unit)
+	}
+	if err == nil && ranged {
+		if v.hi, err = quantity.Parse(hi, k.unit); err == nil {
+			v.hi, err = v.hi.Assume(k.unit)
+		}
+	}
+	if err != nil {
+		return v, value.Errorf("%q is no value for %s", value.Text, k.word).WithHint("%s", k.help)
+	}
+	if v.q.SI() < 0 {
+		return v, value.Errorf("%s below zero", k.word)
+	}
+	v.isQ, v.ranged = true, ranged
+	return v, nil
+}
+
+func orUnit(u string) string {
+	if u == "" {
+		return "ohm"
+	}
+	return u
+}
+
+// plateAt finds the last value of a key for a machine; name "" takes one
+// without a name, other names match exactly or, failing that, the one
+// without a name.
+func (c *Call) plateAt(of, key, name string) (plate, bool) {
+	var unnamed plate
+	found := false
+	for i := len(c.plates) - 1; i >= 0; i-- {
+		p := c.plates[i]
+		if p.key != key || p.of != of && of != "" || !c.alive(p.entry) {
+			continue
+		}
+		if strings.EqualFold(p.name, name) {
+			return p, true
+		}
+		if p.name == "" && !found {
+			unnamed, found = p, true
+		}
+	}
+	return unnamed, found
+}
+
+// plateNumber is a plate value in a unit, 0 when there is none.
+func (c *Call) plateNumber(of, key, unit string) float64 {
+	p, ok := c.plateAt(of, key, "")
+	if !ok || !p.isQ {
+		return 0
+	}
+	x, err := p.q.In(unit)
+	if err != nil {
+		return 0
+	}
+	return x
+}
+
+// plateText is a plate value in words, "" when there is none.
+func (c *Call) plateText(of, key string) string {
+	p, ok := c.plateAt(of, key, "")
+	if !ok {
+		return ""
+	}
+	return p.text
+}
+
+// mainMachine is the machine that the call is about: the compressor when it
+// was spoken of, else the first machine named.
+func (c *Call) mainMachine() string {
+	first := ""
+	for _, r := range c.readings {
+		if r.of == defaultMachine && c.alive(r.entry) {
+			return defaultMachine
+		}
+		if first == "" && r.of != "" && c.alive(r.entry) {
+			first = r.of
+		}
+	}
+	for _, p := range c.plates {
+		if p.of == defaultMachine && c.alive(p.entry) {
+			return defaultMachine
+		}
+		if first == "" && c.alive(p.entry) {
+			first = p.of
+		}
+	}
+	if first == "" {
+		return defaultMachine
+	}
+	return first
+}

@@ -1,0 +1,236 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/pulldown"
+	"ohmcall/notebook/record"
+)
+
+// proofWanted is one thing that proves a repair: its words, and whether the
+// call holds it after the repair.
+type proofWanted struct {
+	what string
+	held func(c *Call, since int) bool
+}
+
+func after(kind, cond string, points ...string) func(*Call, int) bool {
+	return func(c *Call, since int) bool {
+		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
+			r := c.readings[i]
+			if r.quality.word == kind && c.alive(r.entry) && samePoints(r, points) && (cond == "" || r.cond.is(cond)) {
+				return true
+			}
+		}
+		return false
+	}
+}
+
+func sawAfter(codes ...string) func(*Call, int) bool {
+	return func(c *Call, since int) bool {
+		for _, f := range c.findings {
+			if f.entry > since && c.alive(f.entry) && contains(codes, f.code) {
+				return true
+			}
+		}
+		return false
+	}
+}
+
+var (
+	proofEarth = proofWanted{"earth from plug pin to metal (ohm earth 0.1)", after("ohm", "", "earth")}
+	proofStart = proofWanted{"the start seen (saw starts)", sawAfter("starts-and-runs")}
+	proofSurge = proofWanted{"start surge (amp comp 14 peak)", func(c *Call, since int) bool {
+		return after("amp", "peak")(c, since) || after("amp", "start")(c, since)
+	}}
+	proofAmps = proofWanted{"running amps (amp comp 1.1 run)", func(c *Call, since int) bool {
+		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
+			if r := c.readings[i]; r.quality.word == "amp" && c.alive(r.entry) && !r.cond.is("peak") && !r.cond.is("start") {
+				return true
+			}
+		}
+		return false
+	}}
+	proofSag = proofWanted{"volts while it starts (volt line 112 start)", func(c *Call, since int) bool {
+		return after("volt", "start")(c, since) || after("volt", "peak")(c, since)
+	}}
+	proofTemps = proofWanted{"three or more timed temperatures that lead to the target (temp freezer 10C)", func(c *Call, since int) bool {
+		for _, k := range c.curves(since) {
+			if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
+				return true
+			}
+		}
+		return false
+	}}
+	proofHeat = proofWanted{"the temperature it reaches (temp oven 180C)", after("temp", "")}
+	proofDry  = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", sawAfter("water-line-dry", "drain-clear", "pan-sound", "level")}
+)
+
+// proofs lists what proves a repair, by complaint; "" is for all others.
+var proofs = map[string][]proofWanted{
+	"no-start":    {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
+	"hums-trips":  {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
+	"no-cool":     {proofEarth, proofAmps, proofTemps},
+	"runs-always": {proofEarth, proofAmps, proofTemps},
+	"too-cold":    {proofEarth, proofTemps},
+	"no-heat":     {proofEarth, proofAmps, proofHeat},
+	"leaks-ices":  {proofEarth, proofDry},
+	"motor-dead":  {proofEarth, proofStart, proofAmps},
+	"":            {proofEarth, proofAmps},
+}
+
+// proofMissing lists what is not proved since the last repair.
+func (c *Call) proofMissing() []string {
+	rep := c.repairs()
+	if len(rep) == 0 {
+		return nil
+	}
+	since := rep[len(rep)-1]
+	list, ok := proofs[c.complaint()]
+	if !ok {
+		list = proofs[""]
+	}
+	var out []string
+	for _, p := range list {
+		if !p.held(c, since) {
+			out = append(out, p.what)
+		}
+	}
+	return out
+}
+
+// missing lists what a complete record of this call still wants.
+func (c *Call) missing() []string {
+	var out []string
+	for _, f := range identityFields {
+		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
+			out = append(out, f.help+" ("+f.word+")")
+		}
+	}
+	own := false
+	for _, n := range c.needs {
+		if !c.alive(n.entry) {
+			continue
+		}
+		own = true
+		if met, err := c.holds(n.what); err == nil && !met {
+			out = append(out, n.what)
+		}
+	}
+	if !own {
+		facts := c.facts(math.MaxInt)
+		if rep := c.repairs(); len(rep) > 0 {
+			facts = append(c.facts(rep[0]), facts...)
+		}
+		for _, n := range cause.Missing(c.complaint(), facts) {
+			out = append(out, n.What)
+		}
+	}
+	if !c.provedDead() && c.readDead() {
+		out = append(out, "that it was made safe before the dead tests (safe)")
+	}
+	for _, p := range c.proofMissing() {
+		out = append(out, "proof: "+p)
+	}
+	return out
+}
+
+// readDead reports whether a test was made that wants the unit dead.
+func (c *Call) readDead() bool {
+	for _, r := range c.readings {
+		if (r.quality.word == "ohm" || r.quality.word == "mfd") && c.alive(r.entry) {
+			return true
+		}
+	}
+	return false
+}
+
+// curves fits the temperatures read since an entry, place by place.
+func (c *Call) curves(since int) []record.Curve {
+	var places []string
+	points := map[string][]*reading{}
+	for _, r := range c.readings {
+		if r.quality.word != "temp" || r.entry <= since || !c.alive(r.entry) || r.over || spaceOf(r.a) == "" {
+			continue
+		}
+		if points[r.a] == nil {
+			places = append(places, r.a)
+		}
+		points[r.a] = append(points[r.a], r)
+	}
+	var out []record.Curve
+	for _, p := range places {
+		if len(points[p]) >= 3 {
+			out = append(out, c.curve(p, points[p]))
+		}
+	}
+	return out
+}
+
+func (c *Call) curve(place string, rs []*reading) record.Curve {
+	target := pulldown.Refrigerator
+	if spaceOf(place) == judge.Freezer {
+		target = pulldown.Freezer
+	}
+	k := record.Curve{Place: place, Unit: "C", Target: target.Celsius}
+	if rs[0].q.UCUM() == "[degF]" {
+		k.Unit = "F"
+	}
+	var pts []pulldown.Point
+	for _, r := range rs {
+		x, _ := r.q.In("degC")
+		m := r.at.Sub(rs[0].at).Minutes()
+		k.Points = append(k.Points, record.Point{Minutes: m, Celsius: x, Entry: r.entry})
+		pts = append(pts, pulldown.Point{Minutes: m, Celsius: x, U: c.limit(r) / math.Sqrt(3)})
+	}
+	fit, err := pulldown.Fit(pts)
+	if err != nil {
+		k.Verdict, k.Reason = string(pulldown.TooEarly), err.Error()
+		return k
+	}
+	show := func(x float64) string {
+		if k.Unit == "F" {
+			return number(math.Round((x*1.8+32)*10)/10) + " °F"
+		}
+		return number(math.Round(x*10)/10) + " °C"
+	}
+	j := fit.Judge(target, show)
+	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
+	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
+	k.Fit = &record.Fit{Final: fit.Final.Value, Start: fit.Start.Value, Tau: fit.Tau.Value}
+	return k
+}
+
+// courseFacts turns a curve's verdict into the vocabulary of causes.
+var courseFacts = map[string]string{
+	string(pulldown.Proved): "cools-down", string(pulldown.OnCourse): "pulls-down-on-course", string(pulldown.WillNotReach): "will-not-reach",
+}
+
+// since is the entry from which temperatures belong together: the last
+// repair, or the beginning.
+func (c *Call) since() int {
+	if rep := c.repairs(); len(rep) > 0 {
+		return rep[len(rep)-1]
+	}
+	return 0
+}
+
+// tellCourse adds where a pull-down stands.
+func (c *Call) tellCourse(r *reading, reply *Reply) {
+	for _, k := range c.curves(c.since()) {
+		if k.Place != r.a {
+			continue
+		}
+		tone := Plain
+		switch k.Verdict {
+		case string(pulldown.Proved), string(pulldown.OnCourse):
+			tone = Good
+		case string(pulldown.WillNotReach):
+			tone = Bad
+		}
+		reply.add(tone, "Pull-down of "+k.Place+": "+k.Verdict+"; "+k.Reason+".").flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))
+	}
+}

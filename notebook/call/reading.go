@@ -1,0 +1,428 @@
+package call
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
+	"ohmcall/notebook/script"
+)
+
+// quality is one thing that a meter reads: its command word, the unit that a
+// bare number takes, and how it is named.
+type quality struct {
+	word, unit, ucum, noun string
+}
+
+var qualities = []quality{
+	{"ohm", "ohm", "Ohm", "resistance"},
+	{"volt", "V", "V", "voltage"},
+	{"amp", "A", "A", "current"},
+	{"mfd", "uF", "uF", "capacitance"},
+	{"temp", "degC", "Cel", "temperature"},
+	{"watt", "W", "W", "power"},
+	{"psi", "psi", "[psi]", "gauge pressure"},
+}
+
+func qualityOf(word string) *quality {
+	for i := range qualities {
+		if qualities[i].word == word {
+			return &qualities[i]
+		}
+	}
+	return nil
+}
+
+func qualityWords(*Call) []string {
+	out := make([]string, len(qualities))
+	for i, q := range qualities {
+		out[i] = q.word
+	}
+	return out
+}
+
+// thermometer is the limit taken for a temperature when none was declared, in
+// kelvin (common practice for a pocket thermometer).
+const thermometer = 1.0
+
+// condition is what a reading was taken in.
+type condition struct {
+	words []string // in the order typed
+	at    float64  // °C of the part, when hasAt
+	hasAt bool
+	test  float64 // volts of an insulation tester, 0 for an ordinary meter
+	amps  float64 // of an earth tester, 0 for an ordinary meter
+}
+
+// conditionWords are the conditions that stand alone.
+var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted"}
+
+func (c condition) is(word string) bool { return contains(c.words, word) }
+
+func (c condition) String() string {
+	parts := append([]string(nil), c.words...)
+	if c.hasAt {
+		parts = append(parts, "at "+number(c.at)+" °C")
+	}
+	if c.test > 0 {
+		parts = append(parts, "test "+number(c.test)+" V")
+	}
+	if c.amps > 0 {
+		parts = append(parts, "test "+number(c.amps)+" A")
+	}
+	return strings.Join(parts, ", ")
+}
+
+// number writes a float shortly.
+func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+
+// reading is one reading as typed. What it is worth (see Call.value) depends
+// on the meter and the probes declared in the call, also later ones: it is
+// the same meter.
+type reading struct {
+	entry   int
+	index   int // among all readings, from 0
+	at      time.Time
+	quality *quality
+	of      string // machine at hand, for ohms between its pins
+	a, b    string // b is empty for a single place
+	q       quantity.Q
+	res     float64 // worth of the last digit, in the quality's unit
+	over    bool
+	rough   bool
+	derived bool // the value was a sum in parentheses and has its own doubt
+	cond    condition
+}
+
+// key tells which readings repeat each other.
+func (r *reading) key() string {
+	a, b := r.a, r.b
+	if b != "" && a > b {
+		a, b = b, a
+	}
+	phase := ""
+	if r.cond.is("peak") || r.cond.is("start") {
+		phase = "start"
+	}
+	return strings.Join([]string{r.quality.word, r.of, a, b, phase}, "\x00")
+}
+
+// where names the points as people read them.
+func (r *reading) where() string {
+	if r.b == "" {
+		return r.a
+	}
+	return r.a + "–" + r.b
+}
+
+// parseReadings reads `POINT [POINT] VALUE [CONDITION]`, several with commas.
+func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error) {
+	parts, err := split(words)
+	if err != nil {
+		return nil, err
+	}
+	var out []*reading
+	for _, p := range parts {
+		r, err := c.parseReading(q, p)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, r)
+	}
+	return out, nil
+}
+
+func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
+	r := &reading{quality: q}
+	rest, err := r.cond.parse(words)
+	if err != nil {
+		return nil, err
+	}
+	if len(rest) == 0 {
+		return nil, words[0].Errorf("no value stands before %q", words[0].Text).WithHint("as in: %s", byWord[q.word].Examples[0])
+	}
+	value := rest[len(rest)-1]
+	points := rest[:len(rest)-1]
+	// `1/6 hp` and `4.7 k` are written with a space.
+	if len(points) > 0 && isUnit(value.Text, q.unit) && startsLikeNumber(points[len(points)-1].Text) {
+		n := points[len(points)-1]
+		value = script.Word{Text: n.Text + value.Text, Col: n.Col, End: value.End}
+		points = points[:len(points)-1]
+	}
+	if err := r.parseValue(c, value); err != nil {
+		return nil, err
+	}
+	switch len(points) {
+	case 0:
+		if q.word == "ohm" {
+			return nil, value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32")
+		}
+		r.a = defaultPlace[q.word]
+		if r.a == "" {
+			return nil, value.Errorf("the place is not said").WithHint("as in: %s", byWord[q.word].Examples[0])
+		}
+	case 1:
+		r.a = points[0].Text
+	case 2:
+		r.a, r.b = points[0].Text, points[1].Text
+		if strings.EqualFold(r.a, r.b) {
+			return nil, points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
+		}
+	default:
+		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
+			WithHint("separate several readings with commas: %s A B 3.4, A C 6.5", q.word)
+	}
+	for _, p := range points {
+		if len([]rune(p.Text)) > 40 {
+			return nil, p.Errorf("a name of a point is too long").WithHint("at most 40 characters")
+		}
+	}
+	if strings.EqualFold(r.a, caseName) {
+		r.a, r.b = r.b, r.a
+	}
+	if strings.EqualFold(r.b, caseName) {
+		r.b = caseName
+	}
+	if r.a == "" {
+		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
+	}
+	return r, nil
+}
+
+// caseName is the metal shell among the points.
+const caseName = "case"
+
+// defaultPlace is where a reading without a place was taken.
+var defaultPlace = map[string]string{"volt": "line", "watt": "unit"}
+
+func startsLikeNumber(s string) bool {
+	s = strings.TrimLeft(s, "~+-")
+	return s != "" && (s[0] >= '0' && s[0] <= '9' || s[0] == '.')
+}
+
+// isUnit tells a word that is a unit of the same dimension as want.
+func isUnit(word, want string) bool {
+	if startsLikeNumber(word) {
+		return false
+	}
+	if _, err := quantity.ParseUnit(word); err != nil {
+		return false
+	}
+	q, err := quantity.New(1, want)
+	if err != nil {
+		return false
+	}
+	_, err = q.Convert(word)
+	return err == nil
+}
+
+// parse takes the conditions off the end of the words and returns the rest.
+func (c *condition) parse(words []script.Word) ([]script.Word, error) {
+	for len(words) > 1 {
+		last := words[len(words)-1]
+		prev := words[len(words)-2]
+		switch {
+		case contains(conditionWords, last.Text) && !last.Quoted:
+			c.words = append([]string{last.Text}, c.words...)
+			words = words[:len(words)-1]
+			continue
+		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
+			q, err := quantity.Parse(last.Text, "degC")
+			if err != nil {
+				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
+			}
+			t, err := q.In("degC")
+			if err != nil {
+				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
+			}
+			c.at, c.hasAt = t, true
+			words = words[:len(words)-2]
+			continue
+		case prev.Text == "test" && len(words) > 2 && !prev.Quoted:
+			if err := c.parseTest(last); err != nil {
+				return nil, err
+			}
+			words = words[:len(words)-2]
+			continue
+		}
+		break
+	}
+	return words, nil
+}
+
+// parseTest reads what a tester puts on: volts of an insulation tester, or
+// amperes of an earth tester.
+func (c *condition) parseTest(w script.Word) error {
+	bad := w.Errorf("%q is neither test volts nor test amperes", w.Text).WithHint("as in: test 500V, or for an earth path: test 10A")
+	q, err := quantity.Parse(w.Text, "V")
+	if err == nil {
+		q, err = q.Assume("V")
+	}
+	if err != nil || q.SI() <= 0 {
+		return bad
+	}
+	if v, err := q.In("V"); err == nil {
+		c.test = v
+		return nil
+	}
+	if v, err := q.In("A"); err == nil {
+		c.amps = v
+		return nil
+	}
+	return bad
+}
+
+// parseValue reads the value word.
+func (r *reading) parseValue(c *Call, w script.Word) error {
+	text := w.Text
+	if strings.EqualFold(text, "OL") {
+		r.over = true
+		return nil
+	}
+	col := w.Col
+	if rest, ok := strings.CutPrefix(text, "~"); ok {
+		r.rough, text, col = true, rest, col+1
+	}
+	if strings.HasPrefix(text, "(") && strings.HasSuffix(text, ")") {
+		q, err := c.evalQuantity(text, col)
+		if err != nil {
+			return err
+		}
+		return r.settle(c, q, w, true)
+	}
+	q, err := quantity.Parse(text, r.bareUnit(c))
+	if err != nil {
+		if e, ok := err.(*source.Error); ok {
+			if e.Col == 0 {
+				e = &source.Error{Col: 1, End: 1 + len([]rune(text)), Msg: e.Msg, Hint: e.Hint}
+			}
+			return e.Shift(col - 1)
+		}
+		return w.Errorf("%v", err)
+	}
+	return r.settle(c, q, w, false)
+}
+
+// bareUnit is the unit of a number without one.
+func (r *reading) bareUnit(c *Call) string {
+	if r.quality.word == "temp" {
+		return c.tempUnit()
+	}
+	return r.quality.unit
+}
+
+func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) error {
+	q, err := q.Assume(r.bareUnit(c))
+	if err == nil {
+		_, err = q.In(r.quality.unit)
+	}
+	if err != nil {
+		return w.Errorf("%s is no %s", w.Text, r.quality.noun).WithHint("%s takes %s", r.quality.word, r.quality.unit)
+	}
+	r.q, r.derived = q, derived
+	if r.quality.word == "temp" {
+		if u := q.Symbol(); u == "°F" {
+			r.res, _ = q.Resolution("degF")
+			r.res /= 1.8
+		} else {
+			r.res, _ = q.Resolution("degC")
+		}
+	} else {
+		r.res, _ = q.Resolution(r.quality.unit)
+	}
+	x, _ := r.q.In(r.quality.unit)
+	switch r.quality.word {
+	case "ohm", "mfd":
+		if x < 0 {
+			return w.Errorf("a %s below zero is no reading", r.quality.noun)
+		}
+	case "temp":
+		if x < -273.15 {
+			return w.Errorf("no temperature is below absolute zero")
+		}
+	}
+	return nil
+}
+
+// limit is the guaranteed half-width of a reading, in the quality's unit.
+func (c *Call) limit(r *reading) float64 {
+	x, _ := r.q.In(r.quality.unit)
+	if r.derived {
+		u, _ := r.q.UIn(r.quality.unit)
+		return 2 * u
+	}
+	m := c.meterFor(r.quality.word)
+	if r.quality.word == "temp" {
+		l := m.fixed
+		if r.rough {
+			l *= measure.RoughFactor
+		}
+		return l
+	}
+	return m.Limit(x, r.res, r.rough)
+}
+
+// value is what a reading is worth with the meter and probes of this call.
+func (c *Call) value(r *reading) measure.Value {
+	if r.over {
+		return measure.Open(r.entry)
+	}
+	x, _ := r.q.In(r.quality.unit)
+	half := c.limit(r)
+	v := measure.Within(x, half)
+	v.Rough, v.Entry = r.rough, r.entry
+	if r.quality.word == "ohm" && !r.derived {
+		if p := c.probes(); p > 0 {
+			v = v.Minus(p)
+		}
+	}
+	return v
+}
+
+// quantityOf is the reading for sums, with its standard uncertainty: the
+// meter's limit taken as a rectangular distribution (JCGM 100:2008, 4.3.7;
+// from memory). Each reading is a source of its own.
+func (c *Call) quantityOf(r *reading) quantity.Q {
+	q := r.q
+	if r.derived {
+		return q
+	}
+	if r.quality.word == "ohm" {
+		if p := c.probes(); p > 0 {
+			if pq, err := quantity.New(p, "ohm"); err == nil {
+				if d, err := quantity.Sub(q, pq); err == nil {
+					q = d
+				}
+			}
+		}
+	}
+	u := c.limit(r) / math.Sqrt(3)
+	if q.UCUM() == "[degF]" {
+		u *= 1.8
+	} else if factor, err := quantity.New(1, r.quality.unit); err == nil && r.quality.word != "temp" {
+		if x, err := factor.To(q.Unit()); err == nil {
+			v, _ := x.In(q.Symbol())
+			u *= v
+		}
+	}
+	return q.WithU(u, uint64(r.index)+1)
+}
+
+// shown is a reading's value as people read it, digits as typed.
+func (r *reading) shown() string {
+	if r.over {
+		return "OL"
+	}
+	s := r.q.String()
+	if r.derived {
+		return s
+	}
+	if r.rough {
+		s = "~" + s
+	}
+	return s
+}

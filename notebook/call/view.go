@@ -1,0 +1,418 @@
+package call
+
+import (
+	"fmt"
+	"math"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"ohmcall/calc/pulldown"
+	"ohmcall/calc/verdict"
+	"ohmcall/notebook/record"
+)
+
+// Record draws the call up as plain data, from which every page and export
+// is made.
+func (c *Call) Record() *record.Record {
+	r := &record.Record{}
+	found := c.causeFound()
+	c.drawEvidence(r)
+	c.drawWork(r)
+	c.drawCauses(r, found)
+	c.drawProof(r)
+	r.Missing = c.missing()
+	r.Alerts = c.alerts(r)
+	c.drawHeader(r, found)
+	c.drawOutcome(r, found)
+	for _, e := range c.entries {
+		r.Log = append(r.Log, record.Entry{N: e.N, At: e.At, Line: e.Line, Kind: e.Kind, Reply: e.Reply.PlainLines(), Struck: c.struck[e.N]})
+	}
+	return r
+}
+
+// PlainLines is a reply as it stands in the log.
+func (r *Reply) PlainLines() []string {
+	if r == nil {
+		return nil
+	}
+	var out []string
+	for _, l := range r.Lines {
+		out = append(out, l.Text)
+	}
+	return out
+}
+
+// causeFound says what the call was mended for: the causes supported when
+// the last repair began, or now when nothing was repaired.
+func (c *Call) causeFound() cause.Result {
+	rep := c.repairs()
+	for i := len(rep) - 1; i >= 0; i-- {
+		if r := c.weigh(rep[i]); len(r.Codes(cause.Supported)) > 0 {
+			return r
+		}
+	}
+	if len(rep) > 0 {
+		return c.weigh(rep[0])
+	}
+	return c.weigh(math.MaxInt)
+}
+
+func (c *Call) drawEvidence(r *record.Record) {
+	for _, of := range c.machineNames() {
+		m := c.machines[of]
+		out := record.Machine{Name: of, State: string(m.result.State), Settled: m.result.Settled, Notes: m.result.Notes}
+		for _, p := range m.result.Pins {
+			pin := record.Pin{Name: p, Role: string(m.result.Roles[p])}
+			if _, now := c.last2(pairKey(of, p, caseName)); now != nil {
+				pin.Case = now.shown()
+				if s := now.cond.String(); s != "" {
+					pin.Case += " (" + s + ")"
+				}
+			}
+			out.Pins = append(out.Pins, pin)
+		}
+		for _, key := range c.keysOf(of) {
+			if _, now := c.last2(key); now != nil && now.b != caseName {
+				out.Pairs = append(out.Pairs, record.Pair{A: now.a, B: now.b, Ohms: now.shown()})
+			}
+		}
+		if len(out.Pairs) > 0 || len(out.Pins) > 0 {
+			r.Machines = append(r.Machines, out)
+		}
+	}
+	for _, m := range c.readings {
+		v := record.Reading{Entry: m.entry, At: m.at, Kind: m.quality.word, Of: m.of, A: m.a, B: m.b,
+			Unit: m.quality.ucum, Over: m.over, Shown: m.shown(), Condition: m.cond.String(), Struck: c.struck[m.entry]}
+		if !m.over {
+			v.Value, _ = m.q.In(m.quality.unit)
+			v.U = c.limit(m) / math.Sqrt(3)
+		}
+		r.Readings = append(r.Readings, v)
+	}
+	for _, key := range c.subjects {
+		j := c.judged[key]
+		if j == nil {
+			continue
+		}
+		v := j.verdict
+		out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}
+		if v.Judged {
+			out.Margin = marginText(v.Margin)
+		}
+		r.Verdicts = append(r.Verdicts, out)
+	}
+	for _, s := range c.sums {
+		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Struck: c.struck[s.entry]}
+		if s.out != nil {
+			out.Number, out.Unit, out.U = s.out.Value, s.out.Unit, s.out.U
+		}
+		r.Sums = append(r.Sums, out)
+	}
+	for _, d := range c.defs {
+		if d.isFunc {
+			continue
+		}
+		v, unit, u := d.value.Shown()
+		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: d.help, Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
+	}
+	for _, e := range c.expects {
+		met := "not met"
+		if e.met {
+			met = "met"
+		}
+		r.Sums = append(r.Sums, record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: e.meaning, Met: met, Struck: c.struck[e.entry]})
+	}
+	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
+}
+
+func pairKey(of, a, b string) string {
+	r := reading{quality: qualityOf("ohm"), of: of, a: a, b: b}
+	return r.key()
+}
+
+// marginText says how far inside or outside its limit a reading lies, in
+// units of its own doubt.
+func marginText(m float64) string {
+	switch {
+	case m > 99:
+		return "over 99 × the meter's limit"
+	case m >= 0:
+		return number(math.Round(m*10)/10) + " × the meter's limit"
+	case m < -99:
+		return "outside by over 99 × the meter's limit"
+	}
+	return "outside by " + number(math.Round(-m*10)/10) + " × the meter's limit"
+}
+
+func (c *Call) drawWork(r *record.Record) {
+	for _, w := range c.works {
+		r.Work = append(r.Work, record.Work{Entry: w.entry, At: w.at, Kind: w.kind, Text: w.text, Struck: c.struck[w.entry]})
+	}
+	for _, p := range c.parts {
+		r.Parts = append(r.Parts, record.Part{Entry: p.entry, Name: p.name, Count: p.count, Price: p.price, Priced: p.priced, Struck: c.struck[p.entry]})
+	}
+	if len(c.wires) > 0 {
+		t := c.wiring()
+		for _, row := range t.Rows {
+			role, pin := row.Role, row.Pin
+			if row.Other != "" {
+				role, pin = "-", row.Other
+			}
+			r.Wiring = append(r.Wiring, record.Wire{Entry: row.Entry, Wire: row.Wire, Role: orText(role, "not known"), At: pin})
+		}
+		for _, p := range t.Problems {
+			r.Wiring = append(r.Wiring, record.Wire{Wire: "-", Role: "-", Note: p})
+		}
+	}
+	for _, k := range c.caution {
+		if t, ok := caution.Text(k.code); ok {
+			r.Cautions = append(r.Cautions, record.Note{Entry: k.entry, Text: t.Text, Source: t.Source})
+		}
+	}
+	for _, f := range identityFields {
+		if v := c.last(f.word); v != "" && f.word != "fault" {
+			r.Identity = append(r.Identity, record.Fact{Label: f.label, Text: v})
+		}
+	}
+	of := map[string][]string{}
+	var names []string
+	for _, p := range c.plates {
+		if !c.alive(p.entry) {
+			continue
+		}
+		if of[p.of] == nil {
+			names = append(names, p.of)
+		}
+		of[p.of] = append(of[p.of], p.key+" "+p.text)
+	}
+	for _, n := range names {
+		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + n, Text: strings.Join(of[n], ", ")})
+	}
+	for _, q := range qualities {
+		m := c.meterFor(q.word)
+		if m.Assumed || m.entry == 0 {
+			continue
+		}
+		text := number(m.Percent) + " % of reading and " + number(m.Counts) + " counts"
+		if q.word == "temp" {
+			text = "±" + number(m.fixed) + " K"
+		}
+		r.Identity = append(r.Identity, record.Fact{Label: "Meter, " + q.word, Text: text})
+	}
+	if p := c.last("probes"); p != "" {
+		r.Identity = append(r.Identity, record.Fact{Label: "Probe leads", Text: p + " Ω, taken off every ohm reading"})
+	}
+}
+
+func (c *Call) drawCauses(r *record.Record, found cause.Result) {
+	for _, state := range []cause.State{cause.Supported, cause.Open, cause.RuledOut} {
+		for i := range found.Standings {
+			s := &found.Standings[i]
+			if s.State != state {
+				continue
+			}
+			r.Causes = append(r.Causes, record.Cause{Code: s.Cause.Code, Name: s.Cause.Name, State: string(s.State),
+				For: entryNumbers(s.For), Against: entryNumbers(s.Against), Fix: s.Cause.Fix})
+		}
+	}
+	now := c.weigh(math.MaxInt)
+	r.Next = c.nextStep(&now)
+}
+
+func entryNumbers(facts []cause.Fact) []int {
+	var out []int
+	for _, f := range facts {
+		if len(out) == 0 || out[len(out)-1] != f.Entry {
+			out = append(out, f.Entry)
+		}
+	}
+	return out
+}
+
+func (c *Call) drawProof(r *record.Record) {
+	rep := c.repairs()
+	r.Curves = c.curves(c.since())
+	if len(rep) == 0 {
+		return
+	}
+	since := rep[len(rep)-1]
+	list, ok := proofs[c.complaint()]
+	if !ok {
+		list = proofs[""]
+	}
+	for _, p := range list {
+		text := "not shown"
+		if p.held(c, since) {
+			text = "shown"
+		}
+		label, _, _ := strings.Cut(p.what, " (")
+		r.Proof = append(r.Proof, record.Fact{Label: strings.ToUpper(label[:1]) + label[1:], Text: text})
+	}
+}
+
+// alerts lists what a supervisor must see first: what is unsafe, then what
+// is missing.
+func (c *Call) alerts(r *record.Record) []string {
+	out := append([]string(nil), c.unsafe()...)
+	for i, s := range out {
+		out[i] = "Unsafe: " + s
+	}
+	for _, e := range c.expects {
+		if !e.met && c.alive(e.entry) {
+			out = append(out, fmt.Sprintf("Expectation not met: %s (entry %d)", e.meaning, e.entry))
+		}
+	}
+	for _, m := range r.Missing {
+		out = append(out, "Missing: "+m)
+	}
+	for i := 1; i < len(c.entries); i++ {
+		if c.entries[i].At.Before(c.entries[i-1].At) {
+			out = append(out, fmt.Sprintf("The clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
+		}
+	}
+	return out
+}
+
+// unsafe lists the findings that make the unit or the work unsafe.
+func (c *Call) unsafe() []string {
+	var out []string
+	for _, key := range c.subjects {
+		j := c.judged[key]
+		if j == nil || j.verdict.Word != verdict.Failed {
+			continue
+		}
+		for _, f := range j.verdict.Fact {
+			switch f {
+			case "winding-grounded", "insulation-failed", "earth-continuity-failed", "heater-grounded":
+				out = append(out, j.verdict.Subject+": "+j.verdict.Text)
+			}
+		}
+	}
+	if c.readDead() && !c.provedDead() {
+		out = append(out, "dead tests without a word that the unit was made safe")
+	}
+	return out
+}
+
+func (c *Call) drawHeader(r *record.Record, found cause.Result) {
+	h := &r.Header
+	h.State, h.Entries = "open", len(c.entries)
+	if c.Closed() {
+		h.State = "closed"
+	}
+	if n := len(c.entries); n > 0 {
+		h.Started, h.Ended = c.entries[0].At.Format(timeLayout), c.entries[n-1].At.Format(timeLayout)
+		for _, e := range c.entries {
+			if e.Kind != "date" {
+				h.Started = e.At.Format(timeLayout)
+				if m := c.entries[n-1].At.Sub(e.At).Minutes(); m > 0 {
+					h.Minutes = int(math.Round(m))
+				}
+				break
+			}
+		}
+	}
+	h.Technician, h.Client, h.Site = c.last("tech"), c.last("client"), c.last("site")
+	h.Unit, h.Model, h.Serial = c.last("unit"), c.last("model"), c.last("serial")
+	h.Complaint, h.Kind = c.last("fault"), found.Complaint
+	h.Machine = c.plateText(c.mainMachine(), "model")
+	h.Cause = strings.Join(causeNames(found), "; ")
+	h.Missing, h.Unsafe = r.Missing, c.unsafe()
+	for _, p := range c.parts {
+		if !c.alive(p.entry) {
+			continue
+		}
+		h.Parts = append(h.Parts, number(p.count)+" x "+p.name)
+		if p.priced {
+			h.Cost += p.count * p.price
+		}
+	}
+	h.Result = c.result()
+	if m := c.machines[c.mainMachine()]; m != nil && m.result.Settled {
+		for _, w := range m.result.Windings {
+			a, b := m.result.Roles[w.From], m.result.Roles[w.To]
+			if a != "" && b != "" && !w.Value.Over {
+				h.Ohms = append(h.Ohms, string(a)+"-"+string(b)+" "+number(w.Value.X))
+			}
+		}
+	}
+	h.Redacted = c.last("redacted") != ""
+}
+
+const timeLayout = "2006-01-02T15:04:05-07:00"
+
+func causeNames(found cause.Result) []string {
+	var out []string
+	for i := range found.Standings {
+		if s := &found.Standings[i]; s.State == cause.Supported {
+			out = append(out, s.Cause.Name)
+		}
+	}
+	return out
+}
+
+// result says in two words how the call stands.
+func (c *Call) result() string {
+	switch {
+	case len(c.unsafe()) > 0 && len(c.repairs()) == 0:
+		return "unsafe"
+	case len(c.repairs()) == 0:
+		return "no repair"
+	case len(c.proofMissing()) == 0:
+		return "proved"
+	}
+	return "not proved"
+}
+
+func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
+	add := func(label, text string) { r.Outcome = append(r.Outcome, record.Fact{Label: label, Text: text}) }
+	complaint := orText(c.last("fault"), "not written down")
+	if k, ok := cause.ComplaintBy(found.Complaint); ok {
+		complaint += " (taken as: " + k.Name + ")"
+	}
+	add("Complaint", complaint)
+	var causes []string
+	for i := range found.Standings {
+		if s := &found.Standings[i]; s.State == cause.Supported {
+			causes = append(causes, s.Cause.Name+", by entries "+factEntries(s.For))
+		}
+	}
+	if len(causes) == 0 {
+		open := len(found.Codes(cause.Open))
+		causes = []string{"not found; " + itoa(open) + " possible causes are open"}
+		if found.Complaint == "" {
+			causes = []string{"no complaint was weighed"}
+		}
+	}
+	add("Cause found", strings.Join(causes, "; ")+" (an inference from the entries named)")
+	var done []string
+	for _, w := range c.works {
+		if w.kind == "did" && c.alive(w.entry) {
+			done = append(done, w.text)
+		}
+	}
+	text := orText(strings.Join(done, "; "), "no repair written down")
+	switch r.Header.Result {
+	case "proved":
+		text += "; proved: " + proofWords(r)
+	case "not proved":
+		text += "; not proved yet: " + strings.Join(c.proofMissing(), "; ")
+	case "unsafe":
+		text += "; left unsafe: " + strings.Join(c.unsafe(), "; ")
+	}
+	if t := c.last("closing"); t != "" {
+		text += "; " + t
+	}
+	add("Work and result", text)
+}
+
+func proofWords(r *record.Record) string {
+	for _, k := range r.Curves {
+		if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
+			return k.Place + " " + k.Verdict + ", every point of the list shown"
+		}
+	}
+	return "every point of the list shown"
+}
