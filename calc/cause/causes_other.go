@@ -46,7 +46,7 @@ var otherCauses = []Cause{
 	{
 		Code: "circuit-fault", Name: "fault in the outlet, wiring or breaker itself",
 		Predicts:    []string{"trips-at-once", "trips-later", "other-outlet-holds"},
-		ShownBy:     []string{"trips-unplugged"},
+		ShownBy:     []string{"trips-unplugged", "trips-with-other-load"},
 		Contradicts: []string{"holds-unplugged", "other-outlet-trips", "holds-with-other-load", "breaker-holds"},
 		Fix:         "leave it off and call an electrician",
 		Source:      commonPractice,
@@ -61,8 +61,8 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "cord-shorted", Name: "cord or plug shorted",
-		Predicts:    []string{"trips-at-once", "other-outlet-trips", "plug-to-plug-shorted"},
-		ShownBy:     []string{"cord-shorted"},
+		Predicts:    []string{"trips-at-once", "other-outlet-trips"},
+		ShownBy:     []string{"cord-shorted", "plug-to-plug-shorted"},
 		Contradicts: []string{"cord-sound", "plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "trips-only-when-called"},
 		Fix:         "replace the cord whole with one of its rating",
 		Source:      commonPractice,
@@ -84,8 +84,9 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "insulation-weak", Name: "winding insulation weak",
-		Predicts:    []string{"residual-trips", "insulation-suspect", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called"},
+		Code: "insulation-weak", Name: "winding insulation weak, above the failing limit",
+		ShownBy:     []string{"insulation-suspect"},
+		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called"},
 		Contradicts: []string{"insulation-sound", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "measure with an insulation tester by the rule of the machine's maker; replace the machine when it fails",
 		Note:        "an ohmmeter cannot see it",

@@ -40,7 +40,7 @@ var complaints = []Complaint{
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "supply-weak", "connection-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
-			"cond-fan-failed", "cond-fan-unfed", "condenser-dirty", "winding-shorted", "protector-hot", "overload-hot", "pressure-unequalised", "compressor-seized"},
+			"cond-fan-failed", "cond-fan-unfed", "condenser-dirty", "winding-shorted", "protector-hot", "overload-hot", "pressure-unequalised", "compressor-tight", "compressor-seized"},
 		Need: []Need{needSupply, needWindings, needCase, needDevice, needFans, needStart, needAmps},
 	},
 	{
@@ -50,7 +50,7 @@ var complaints = []Complaint{
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "control-not-calling", "connection-weak", "miswired",
 			"start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed",
-			"overload-hot", "overload-failed", "pressure-unequalised", "drive-fault", "compressor-seized"},
+			"overload-hot", "overload-failed", "pressure-unequalised", "drive-fault", "compressor-tight", "compressor-seized"},
 		Need: []Need{needSupply, needWindings, needCase, needDevice, needStart, needAmps},
 	},
 	{

@@ -2,6 +2,7 @@ package cause
 
 import (
 	"math/bits"
+	"slices"
 	"strings"
 )
 
@@ -27,7 +28,11 @@ type lexicon struct {
 	phrases  map[string]string // folded words of a finding to its code
 	longest  int               // words in the longest phrase
 	excludes []set             // by number, both directions
+	weak     []weak            // facts that yield to others
 }
+
+// weak is a fact that counts for nothing beside any of the stronger ones.
+type weak struct{ fact, stronger set }
 
 func buildVocabulary() *lexicon {
 	v := &lexicon{number: map[string]int{}, phrases: map[string]string{}}
@@ -45,6 +50,9 @@ func buildVocabulary() *lexicon {
 	}
 	for other, code := range synonyms {
 		v.number[other] = v.code(code)
+	}
+	for c, stronger := range yields {
+		v.weak = append(v.weak, weak{v.set([]string{c}), v.set(stronger)})
 	}
 	v.excludes = make([]set, len(v.terms))
 	for i, t := range v.terms {
@@ -105,6 +113,7 @@ type plan struct {
 type weighable struct {
 	*Cause
 	predicts, shownBy, contradicts set
+	fits                           set // predicts and shownBy
 }
 
 // trial is a test seen from one complaint.
@@ -140,10 +149,13 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 		if !ok {
 			panic("cause: complaint " + c.Code + " names the unknown cause " + code)
 		}
-		w := weighable{x.causes[i], v.set(x.causes[i].Predicts), v.set(x.causes[i].ShownBy), v.set(x.causes[i].Contradicts)}
+		w := weighable{x.causes[i], v.set(x.causes[i].Predicts), v.set(x.causes[i].ShownBy), v.set(x.causes[i].Contradicts), set{}}
+		for k := range w.fits {
+			w.fits[k] = w.predicts[k] | w.shownBy[k]
+		}
 		p.causes = append(p.causes, w)
 		for k := range p.speaks {
-			p.speaks[k] |= w.predicts[k] | w.shownBy[k] | w.contradicts[k]
+			p.speaks[k] |= w.fits[k] | w.contradicts[k]
 		}
 	}
 	if len(p.causes) > 32 {
@@ -180,7 +192,7 @@ func (x *tableIndex) trial(p *plan, t *Test) *trial {
 		r.shows = append(r.shows, shows)
 		any |= out | shows
 	}
-	if any == 0 {
+	if any == 0 || len(t.On) > 0 && !slices.Contains(t.On, p.Code) {
 		return nil
 	}
 	return r

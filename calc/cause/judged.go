@@ -12,7 +12,7 @@ var judged = []Finding{
 	{"winding-shorted", nil, "a winding is far below its sound value", nil},
 	{"winding-grounded", nil, "a winding has a path to the case", []string{"insulation-sound", "insulation-no-gross-fault"}},
 	{"insulation-sound", nil, "an insulation tester found the winding sound to the case", []string{"insulation-failed", "insulation-suspect"}},
-	{"insulation-no-gross-fault", nil, "an ohmmeter found no path to the case; it cannot prove the insulation", []string{"insulation-failed"}},
+	{"insulation-no-gross-fault", nil, "an ohmmeter found no path to the case; it cannot prove the insulation", nil},
 	{"insulation-suspect", nil, "insulation below a stricter limit, above the failing one", nil},
 	{"insulation-failed", nil, "insulation to the case below the failing limit", nil},
 	{"protector-open", nil, "both pairs to common open, start to run whole: the protector is open", []string{"protector-closed"}},
@@ -99,6 +99,13 @@ var judged = []Finding{
 	{"suction-low", nil, "suction pressure below what the gas should show", []string{"suction-normal", "suction-high"}},
 	{"suction-normal", nil, "suction pressure as the gas should show", []string{"suction-high"}},
 	{"suction-high", nil, "suction pressure above what the gas should show", nil},
+}
+
+// yields names weaker facts and the stronger ones before which they count for
+// nothing: an ohmmeter that found no path to the case cannot stand against an
+// insulation tester that did.
+var yields = map[string][]string{
+	"insulation-no-gross-fault": {"insulation-sound", "insulation-suspect", "insulation-failed"},
 }
 
 // synonyms are codes under which other packages know a fact of the table.

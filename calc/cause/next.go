@@ -1,7 +1,9 @@
 package cause
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -11,7 +13,11 @@ import (
 // is left.
 func (w *weighing) advise() {
 	r := w.result
-	best := w.best(w.left)
+	left := w.reasons(w.left)
+	best := w.best(left)
+	if best == nil {
+		best = w.any(left)
+	}
 	if c, t := w.dispute(); t != nil && (t.Danger != Live || best == nil || best.Danger == Live) {
 		r.Next, r.Repeat = t, true
 		r.NextWhy = fmt.Sprintf("%s and %s cannot both be true: repeat it before going on", w.cite(c.A), w.cite(c.B))
@@ -24,7 +30,7 @@ func (w *weighing) advise() {
 	case r.Exhausted:
 		w.exhausted()
 	case found != 0:
-		if t := w.best(found); !sure && t != nil && w.worst(t, found) < found.count() {
+		if t := w.best(found); !sure && t != nil {
 			w.propose(t, found)
 			return
 		}
@@ -34,17 +40,27 @@ func (w *weighing) advise() {
 		}
 		w.mend(found.first(), prefix)
 	case best != nil:
-		w.propose(best, w.left)
-	case w.left.count() == 1:
-		w.mend(w.left.first(), "")
+		w.propose(best, left)
+	case left.count() == 1:
+		w.mend(left.first(), "")
 	default:
-		r.NextWhy = "no listed test parts what is left: " + w.names(w.left)
-		for _, p := range w.Inseparable {
-			if w.open(p.A) && w.open(p.B) {
-				r.NextWhy += "; " + p.Why
-			}
+		r.NextWhy = "no listed test parts what is left: " + w.names(left)
+	}
+}
+
+// reasons leaves out the causes that only follow from another; when nothing
+// else is there, those of them that a fact shows stay.
+func (w *weighing) reasons(g group) group {
+	own := g
+	for i := range w.causes {
+		if w.causes[i].Consequence {
+			own &^= 1 << i
 		}
 	}
+	if own == 0 {
+		return g & w.shown
+	}
+	return own
 }
 
 // found gives the causes to mend. Sure are those that a fact of their own
@@ -60,7 +76,7 @@ func (w *weighing) found() (found group, sure bool) {
 		}
 		supported |= 1 << i
 		if s.Last {
-			return supported, true
+			return 1 << i, true
 		}
 		if s.Cause.Consequence {
 			continue
@@ -85,15 +101,6 @@ func (w *weighing) found() (found group, sure bool) {
 	return 0, false
 }
 
-func (w *weighing) open(code string) bool {
-	for i := range w.causes {
-		if w.causes[i].Code == code {
-			return w.left.has(i)
-		}
-	}
-	return false
-}
-
 // mend proposes the repair of cause i, or what has to be tested before it.
 func (w *weighing) mend(i int, prefix string) {
 	r, c := w.result, w.causes[i].Cause
@@ -104,6 +111,9 @@ func (w *weighing) mend(i int, prefix string) {
 				continue
 			}
 			t = w.gate(t)
+			if safer := w.best(1 << i); t.Danger == Live && safer != nil && safer.Danger != Live {
+				t = safer
+			}
 			r.Next = t.Test
 			r.NextWhy = fmt.Sprintf("%s%s is supported; before the repair this rules out %s", prefix, c.Name, w.names(w.tells(t, w.left)&^(1<<i)))
 			if w.tells(t, w.left)&^(1<<i) == 0 {
@@ -141,6 +151,8 @@ func (w *weighing) propose(t *trial, among group) {
 	switch {
 	case gate != t:
 		w.result.NextWhy = "comes before " + t.Name + ": " + w.names(w.tells(gate, w.left)) + " would forbid it"
+	case told == 0:
+		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:
 		w.result.NextWhy = "it bears on all that is left: " + w.names(told)
 	default:
@@ -163,26 +175,69 @@ func (w *weighing) gate(t *trial) *trial {
 	return t
 }
 
-// best gives the test with the smallest sum of effort and causes left in the
-// worst case; a live test only when no other says anything about the group.
-// Equals are taken the safest first, then in the order of the table.
+// best gives the test that parts the group at the smallest cost: twice the
+// causes that it leaves in the worst case plus its effort. A live test is
+// taken only when no other says anything about the group. Of equals the one
+// wins that bears on the causes which explain more of what was found, then the
+// safer one, then the earlier in the table.
 func (w *weighing) best(g group) *trial {
 	var best *trial
-	var bestScore int
+	var bestScore [4]int
 	for k := range w.trials {
 		t := &w.trials[k]
-		if !w.useful(t) || w.tells(t, g) == 0 {
+		if !w.useful(t) {
 			continue
 		}
-		score := 4*(w.worst(t, g)+t.Effort) + int(t.Danger)
-		if t.Danger == Live {
-			score += 1 << 16
+		told := w.tells(t, g)
+		if told == 0 {
+			continue
 		}
-		if best == nil || score < bestScore {
+		score := [4]int{0, 2*w.worst(t, g) + t.Effort, -w.explained(told), int(t.Danger)}
+		if t.Danger == Live {
+			score[0] = 1
+		}
+		if best == nil || slices.Compare(score[:], bestScore[:]) < 0 {
 			best, bestScore = t, score
 		}
 	}
 	return best
+}
+
+// any gives the test that bears on the group as a whole, the safest and
+// cheapest, for when none parts it.
+func (w *weighing) any(g group) *trial {
+	var best *trial
+	for k := range w.trials {
+		t := &w.trials[k]
+		if !w.useful(t) || !w.bears(t, g) {
+			continue
+		}
+		if best == nil || cmp.Or(cmp.Compare(t.Danger/Live, best.Danger/Live), cmp.Compare(t.Effort, best.Effort)) < 0 {
+			best = t
+		}
+	}
+	return best
+}
+
+// bears says whether some expected outcome rules out or shows the whole group.
+func (w *weighing) bears(t *trial, g group) bool {
+	for k, n := range t.codes {
+		if !vocabulary.excludes[n].meets(w.settled) && (t.rulesOut[k]&g == g || t.shows[k]&g == g) {
+			return g != 0
+		}
+	}
+	return false
+}
+
+// explained counts the most facts for any cause of the group.
+func (w *weighing) explained(g group) int {
+	n := 0
+	for i := range w.causes {
+		if g.has(i) {
+			n = max(n, len(w.result.Standings[i].For))
+		}
+	}
+	return n
 }
 
 // useful says whether a test may be proposed: not yet done, not forbidden and
@@ -191,15 +246,21 @@ func (w *weighing) useful(t *trial) bool {
 	return !t.done.meets(w.settled) && !t.barred.meets(w.known) && (len(t.When) == 0 || t.when.meets(w.known))
 }
 
-// tells gives the causes of the group on which some outcome bears.
+// tells gives the causes of the group that some expected outcome parts from
+// the rest: it rules them out or shows them, and not all of the group alike.
 func (w *weighing) tells(t *trial, g group) (told group) {
 	for k, n := range t.codes {
 		if vocabulary.excludes[n].meets(w.settled) {
 			continue
 		}
-		told |= t.rulesOut[k] | t.shows[k]
+		if out := t.rulesOut[k] & g; out != g || g.count() == 1 {
+			told |= out
+		}
+		if shown := t.shows[k] & g; shown != g || g.count() == 1 {
+			told |= shown
+		}
 	}
-	return told & g
+	return told
 }
 
 // worst counts the causes of the group that the least telling outcome leaves;
@@ -241,37 +302,58 @@ func (w *weighing) dispute() (Contradiction, *Test) {
 	return Contradiction{}, nil
 }
 
-// exhausted names the reading on which most eliminations rest alone.
+// exhausted names the reading to repeat: one that alone keeps some cause out,
+// with the power off if there is such, and of those the one on which most
+// eliminations rest.
 func (w *weighing) exhausted() {
 	var pick item
-	bestAlone, bestAll := -1, -1
+	var bestScore [4]int
 	for _, it := range w.items {
 		if !w.settled.has(it.n) {
 			continue
 		}
-		var only set
-		only.add(it.n)
-		alone, all := 0, 0
-		for i := range w.causes {
-			against := w.causes[i].contradicts.and(w.settled)
-			if against.has(it.n) {
-				all++
-				if against == only {
-					alone++
-				}
-			}
+		t := w.repeat(it.n)
+		alone, all := w.rests(it.n)
+		score := [4]int{0, 0, -alone, -all}
+		if alone == 0 {
+			score[0] = 1
 		}
-		if alone > bestAlone || alone == bestAlone && all > bestAll {
-			pick, bestAlone, bestAll = it, alone, all
+		if t == nil || t.Danger == Live {
+			score[1] = 1
+		}
+		if pick.Code == "" || slices.Compare(score[:], bestScore[:]) < 0 {
+			pick, bestScore = it, score
+			w.result.Next, w.result.Repeat = t, t != nil
 		}
 	}
 	w.result.NextWhy = "nothing is left: the findings contradict each other or the cause is not on the list; repeat what most rests on, " + w.cite(pick.Fact)
+}
+
+// repeat gives the safest test that can establish the fact again.
+func (w *weighing) repeat(n int) (best *Test) {
 	for k := range w.trials {
 		t := &w.trials[k]
-		if t.outcomes.has(pick.n) && !t.barred.meets(w.known) && (w.result.Next == nil || t.Danger < w.result.Next.Danger) {
-			w.result.Next, w.result.Repeat = t.Test, true
+		if t.outcomes.has(n) && !t.barred.meets(w.known) && (best == nil || t.Danger < best.Danger) {
+			best = t.Test
 		}
 	}
+	return best
+}
+
+// rests counts the causes that fact n rules out, and those that nothing else
+// does.
+func (w *weighing) rests(n int) (alone, all int) {
+	var only set
+	only.add(n)
+	for i := range w.causes {
+		if against := w.causes[i].contradicts.and(w.settled); against.has(n) {
+			all++
+			if against == only {
+				alone++
+			}
+		}
+	}
+	return alone, all
 }
 
 // names lists causes in plain words, at most four by name.

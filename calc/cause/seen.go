@@ -35,7 +35,7 @@ var seen = []Finding{
 	{"run-cap-none", []string{"no run cap", "no run capacitor"}, "the machine has no run capacitor", []string{"run-cap-sound", "run-cap-failed", "run-cap-suspect"}},
 	{"drive-fault-shown", []string{"drive fault", "drive flashes fault", "inverter fault", "inverter flashes"}, "the inverter drive shows a fault by its own lamp or display", []string{"drive-no-fault", "drive-none", "windings-sound"}},
 	{"drive-no-fault", []string{"drive no fault", "no drive fault", "inverter no fault"}, "the inverter drive shows no fault", []string{"drive-none"}},
-	{"drive-none", []string{"no drive", "no inverter"}, "the machine has no inverter drive", []string{"windings-equal"}},
+	{"drive-none", []string{"no drive", "no inverter"}, "the machine has no inverter drive", nil},
 
 	// Fans, condenser, air.
 	{"cond-fan-runs", []string{"cond-fan runs", "condenser fan runs"}, "the condenser fan runs", []string{"cond-fan-stopped", "cond-fan-none", "all-dead"}},

@@ -35,6 +35,7 @@ type Test struct {
 	Effort     int      // 1 is seconds, 5 is an hour or a special tool
 	Danger     Danger
 	Caution    []string // codes of the cautions that belong to this step
+	On         []string // complaints in which it is proposed; empty is all on which it bears
 	When       []string // proposed only when one of these facts is known; empty is always
 	First      []string // tests that must be done before
 	Barred     []string // never proposed when one of these facts is known

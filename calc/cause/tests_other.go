@@ -94,7 +94,7 @@ var otherTests = []Test{
 	{Code: "heater-case", Name: "ohms from the heater to its sheath, both wires off", How: "ohm heater-1 case OL",
 		Outcomes: []string{"heater-insulation-sound", "heater-grounded", "heater-none"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "insulation-tester", Name: "insulation tester from the windings to case", How: "ohm A case 200M test 500V",
-		Outcomes: []string{"insulation-sound", "insulation-failed"}, Vague: []string{"insulation-suspect"}, Effort: 3, Danger: Dead,
+		Outcomes: []string{"insulation-sound", "insulation-suspect", "insulation-failed"}, Effort: 3, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.InsulationVolts}},
 	{Code: "shaft", Name: "take the load off and turn the shaft by hand", How: "saw shaft free",
 		Outcomes: []string{"shaft-free", "shaft-stuck"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},
@@ -103,8 +103,6 @@ var otherTests = []Test{
 	{Code: "belt", Name: "look at the belt", How: "saw belt good", Outcomes: []string{"belt-sound", "belt-broken"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "brushes", Name: "take the brushes out and look", How: "saw brushes good",
 		Outcomes: []string{"brushes-sound", "brushes-worn"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
-	{Code: "legs", Name: "volts from leg to leg and from each leg to neutral", How: "volt L1 L2 238",
-		Outcomes: []string{"supply-sound", "supply-low", "leg-missing", "supply-absent"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
 	{Code: "control-supply", Name: "volts into the control", How: "volt control 117",
 		Outcomes: []string{"control-fed-and-dead", "control-unfed"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
 }

@@ -33,7 +33,7 @@ type Result struct {
 	Complaint      string // the code weighed; "" when none was given and none is opened by the facts
 	Standings      []Standing
 	Contradictions []Contradiction
-	Exhausted      bool   // every cause is ruled out
+	Exhausted      bool   // every cause is ruled out, but for those that only follow from another
 	Cured          bool   // a fact says that the complaint is not there now
 	Next           *Test  // the test to do next; nil when there is none
 	Repeat         bool   // Next was done before and is to be repeated
@@ -48,7 +48,8 @@ type Result struct {
 //
 // A fact that is part of a contradiction is disputed: it is listed beside the
 // causes but neither rules out nor shows any of them until one of the two
-// facts is struck or belongs to an earlier phase and is no longer passed.
+// facts is struck or belongs to an earlier phase and is no longer passed. A
+// weaker fact yields to a stronger one of its kind, see yields.
 func Weigh(complaint string, facts []Fact) Result {
 	var known, settled set
 	var buf [64]item
@@ -59,6 +60,11 @@ func Weigh(complaint string, facts []Fact) Result {
 	}
 	r := Result{}
 	settled = known.minus(disputed(items, known, &r))
+	for _, w := range vocabulary.weak {
+		if w.stronger.meets(settled) {
+			settled = settled.minus(w.fact)
+		}
+	}
 	if p == nil {
 		return r
 	}
@@ -135,11 +141,11 @@ func (w *weighing) stand() {
 		c := &w.causes[i]
 		s := &r.Standings[i]
 		s.Cause, s.State = c.Cause, Open
-		facts, s.For = w.pick(facts, c.predicts, c.shownBy)
-		facts, s.Against = w.pick(facts, c.contradicts, set{})
+		facts, s.For = w.pick(facts, &c.fits)
+		facts, s.Against = w.pick(facts, &c.contradicts)
 		switch {
 		case c.contradicts.meets(w.settled):
-			s.State, s.Beside = RuledOut, c.shownBy.meets(w.settled)
+			s.State = RuledOut
 			continue
 		case c.shownBy.meets(w.settled):
 			s.State = Supported
@@ -147,27 +153,44 @@ func (w *weighing) stand() {
 		}
 		w.left |= 1 << i
 	}
+	w.markBeside()
 	r.Cured = w.cured.meets(w.settled)
-	r.Exhausted = w.left == 0 && !r.Cured
-	if w.left.count() == 1 {
-		i := w.left.first()
+	g := w.reasons(w.left)
+	r.Exhausted = g == 0 && !r.Cured
+	if g.count() == 1 {
+		i := g.first()
 		if s := &r.Standings[i]; s.State == Open && w.causes[i].predicts.meets(w.settled) {
 			s.State, s.Last = Supported, true
 		}
 	}
 }
 
-// pick appends the facts of either set to the store and gives them as a slice
-// of it that cannot grow into its neighbour.
-func (w *weighing) pick(store []Fact, a, b set) (rest, picked []Fact) {
-	from := len(store)
-	for _, it := range w.items {
-		if a.has(it.n) || b.has(it.n) {
-			store = append(store, it.Fact)
+// markBeside marks the causes that are ruled out as the reason although a fact
+// shows them that shows no supported cause.
+func (w *weighing) markBeside() {
+	unexplained := w.settled
+	for i := range w.causes {
+		if w.shown.has(i) {
+			unexplained = unexplained.minus(w.causes[i].shownBy)
 		}
 	}
-	if len(store) == from {
+	for i := range w.causes {
+		s := &w.result.Standings[i]
+		s.Beside = s.State == RuledOut && w.causes[i].shownBy.meets(unexplained)
+	}
+}
+
+// pick appends the facts of a set to the store and gives them as a slice
+// of it that cannot grow into its neighbour.
+func (w *weighing) pick(store []Fact, of *set) (rest, picked []Fact) {
+	if !of.meets(w.known) {
 		return store, nil
+	}
+	from := len(store)
+	for k := range w.items {
+		if of.has(w.items[k].n) {
+			store = append(store, w.items[k].Fact)
+		}
 	}
 	return store, store[from:len(store):len(store)]
 }

@@ -1,0 +1,174 @@
+package cause
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// scenario is an invented call as the sequence of facts that it established,
+// one an entry, and what a senior technician would conclude (common practice
+// unless a source stands beside the row).
+type scenario struct {
+	name      string
+	complaint string
+	facts     string
+	supported string // exactly these
+	out       string // at least these are ruled out
+	open      string // at least these stay open
+	next      string // test to do next, "" for none
+	repair    string // cause to mend now, "" for none
+}
+
+const (
+	woundAndCased = " windings-sound insulation-no-gross-fault"
+	// goodGear is everything around a compressor found in order, dead.
+	goodGear = woundAndCased + " start-device-sound overload-closed start-cap-none run-cap-none wiring-matches connections-sound"
+)
+
+var scenarios = []scenario{
+	{"clicks, nothing measured", "no-start", "clicks", "", "no-supply control-not-calling overload-failed",
+		"winding-grounded winding-open start-device-failed compressor-seized", "winding-ohms", ""},
+	{"seized compressor with perfect windings, before the trial", "no-start",
+		"clicks cond-fan-runs" + goodGear + " supply-sound no-start-on-other-outlet no-start-after-wait",
+		"", "supply-weak start-device-failed winding-open winding-shorted pressure-unequalised miswired", "compressor-seized compressor-tight", "test-device", ""},
+	{"seized compressor with perfect windings, after the trial", "no-start",
+		"clicks cond-fan-runs" + goodGear + " supply-sound no-start-on-other-outlet no-start-after-wait no-start-with-test-device",
+		"compressor-seized", "supply-weak start-device-failed compressor-tight", "", "", "compressor-seized"},
+	{"tight compressor that a known good device starts", "no-start",
+		"clicks" + goodGear + " no-start-on-other-outlet no-start-after-wait starts-with-test-device",
+		"compressor-tight", "compressor-seized start-device-failed", "", "", "compressor-tight"},
+	{"a known good device starts it, its own not measured", "no-start", "clicks" + woundAndCased + " starts-with-test-device",
+		"start-device-failed compressor-tight", "compressor-seized", "", "start-device", ""},
+	{"failed start device, all else sound", "no-start",
+		"clicks cond-fan-runs" + woundAndCased + " protector-closed supply-sound start-device-failed",
+		"start-device-failed", "winding-open winding-shorted winding-grounded protector-failed no-supply control-not-calling drive-fault",
+		"compressor-seized", "", "start-device-failed"},
+	{"rattling start device before the case is measured", "no-start", "clicks cond-fan-runs device-rattles",
+		"start-device-failed", "no-supply", "winding-grounded compressor-seized", "case-ohms", ""},
+	// Hermetic Compressor Service Handbook: protector between terminal C and motor common.
+	{"open protector on a hot shell", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-open",
+		"protector-hot protector-failed", "winding-open", "start-device-failed", "cool-and-ohm", ""},
+	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound",
+		"protector-hot", "protector-failed winding-open", "supply-weak start-device-failed", "other-outlet", ""},
+	{"protector that stays open when cold", "no-start", "silent comp-cold cond-fan-runs insulation-no-gross-fault protector-open-cold",
+		"protector-failed", "protector-hot", "", "", "protector-failed"},
+	{"weak supply through a long cord, by another outlet", "no-start",
+		"clicks cond-fan-runs long-cord" + woundAndCased + " start-device-sound supply-sound starts-on-other-outlet",
+		"supply-weak", "compressor-seized start-device-failed no-supply", "", "", "supply-weak"},
+	{"weak supply through a long cord, by its sag", "no-start",
+		"hums long-cord" + goodGear + " supply-sound sag-deep", "supply-weak", "start-device-failed", "compressor-seized", "", "supply-weak"},
+	{"low supply at rest", "no-start", "clicks" + woundAndCased + " supply-low", "supply-weak", "no-supply", "start-device-failed", "", "supply-weak"},
+	{"miswired start device after a repair", "no-start", "hums cond-fan-runs" + woundAndCased + " start-device-sound wiring-wrong",
+		"miswired", "start-device-failed", "compressor-seized", "", "miswired"},
+	// Hermetic Compressor Service Handbook, pp. 40-41: replace, do not energise.
+	{"grounded winding", "no-start", "clicks insulation-failed", "winding-grounded", "", "start-device-failed", "", "winding-grounded"},
+	{"grounded winding on a breaker that trips", "trips-breaker", "trips-at-once holds-unplugged winding-grounded",
+		"winding-grounded", "circuit-fault circuit-overloaded", "", "", "winding-grounded"},
+	// Inverter compressor service manual: start, run and common do not apply.
+	{"inverter machine, drive not looked at", "no-start", "silent light-works windings-equal insulation-no-gross-fault",
+		"", "start-device-failed start-cap-failed winding-open winding-shorted protector-failed", "drive-fault", "drive-lamp", ""},
+	{"inverter machine with a drive fault", "no-start", "silent light-works windings-equal insulation-no-gross-fault drive-fault-shown",
+		"drive-fault", "start-device-failed run-cap-failed", "", "", "drive-fault"},
+	{"run capacitor at -24 %", "hums-trips", "hums cuts-out" + woundAndCased + " run-cap-failed",
+		"run-cap-failed", "winding-shorted winding-grounded", "start-device-failed", "", "run-cap-failed"},
+	{"run capacitor at the edge", "hums-trips", "hums cuts-out cond-fan-runs" + goodGearBut("run-cap-none", "run-cap-suspect") + " condenser-clean",
+		"", "cond-fan-failed", "run-cap-failed supply-weak", "other-outlet", ""},
+	{"open start capacitor", "no-start", "hums cond-fan-runs" + woundAndCased + " start-device-sound start-cap-open",
+		"start-cap-failed", "start-device-failed", "", "", "start-cap-failed"},
+	{"condenser fan stands, compressor good", "no-cool", "cools-slowly starts-and-runs comp-hot cond-fan-stopped",
+		"cond-fan-failed cond-fan-unfed", "compressor-off", "condenser-dirty", "cond-fan-motor", ""},
+	{"condenser fan failed, compressor good", "no-cool", "cools-slowly starts-and-runs amps-high comp-hot cond-fan-stopped cond-fan-windings-failed",
+		"cond-fan-failed", "cond-fan-unfed compressor-off", "", "", "cond-fan-failed"},
+	{"condenser fan without volts", "hums-trips", "cuts-out comp-hot cond-fan-stopped cond-fan-windings-sound cond-fan-volts-absent",
+		"cond-fan-unfed", "cond-fan-failed", "", "", "cond-fan-unfed"},
+	{"evaporator fan failed", "no-cool", "cools-slowly starts-and-runs cond-fan-runs condenser-clean evap-fan-stopped evap-fan-windings-failed",
+		"evap-fan-failed", "evap-fan-unfed cond-fan-failed", "", "", "evap-fan-failed"},
+	{"defrost heater open", "no-cool", "does-not-cool starts-and-runs cond-fan-runs evap-fan-runs frost-heavy heater-open",
+		"evaporator-iced heater-failed", "refrigerant-low restriction compressor-weak evap-fan-failed", "", "", "heater-failed"},
+	{"defrost thermostat open", "no-cool", "cools-slowly starts-and-runs frost-heavy evap-fan-runs heater-sound limit-open",
+		"evaporator-iced limit-open", "heater-failed refrigerant-low", "", "", "limit-open"},
+	{"defrost never starts", "leaks-ices", "frost-heavy evap-fan-runs heater-sound limit-closed gasket-sound normal-use drain-clear pan-sound water-line-dry level",
+		"evaporator-iced defrost-control-failed", "drain-blocked gasket-leaks heater-failed limit-open", "", "", "defrost-control-failed"},
+	{"slow leak, looks done", "runs-always", "runs-all-the-time set-normal normal-use room-normal gasket-sound lamp-goes-off condenser-clean cond-fan-runs evap-fan-runs frost-partial",
+		"", "compressor-weak heater-failed set-wrong gasket-leaks", "refrigerant-low restriction", "restriction-look", ""},
+	{"slow leak found", "no-cool", "will-not-reach starts-and-runs condenser-clean cond-fan-runs evap-fan-runs frost-partial oil-stain leak-found",
+		"refrigerant-low", "compressor-weak evaporator-iced cond-fan-failed", "restriction", "", "refrigerant-low"},
+	{"restricted drier", "no-cool", "does-not-cool starts-and-runs condenser-cold evap-fan-runs frost-partial restriction-frost",
+		"restriction", "compressor-weak condenser-dirty", "refrigerant-low", "", "restriction"},
+	{"compressor that does not pump", "no-cool", "does-not-cool starts-and-runs condenser-cold evap-fan-runs frost-none restriction-none leak-not-found normal-use vents-clear gasket-sound",
+		"compressor-weak", "refrigerant-low restriction", "", "", "compressor-weak"},
+	{"thermostat does not call", "no-start", "silent light-works cond-fan-stopped" + woundAndCased,
+		"", "no-supply winding-open drive-fault", "control-not-calling", "thermostat", ""},
+	{"thermostat found open", "no-start", "silent light-works cond-fan-stopped" + woundAndCased + " thermostat-open",
+		"control-not-calling", "no-supply", "", "", "control-not-calling"},
+	{"outlet dead", "no-power", "all-dead outlet-dead", "no-supply", "", "cord-open", "", "no-supply"},
+	{"cord open", "no-power", "all-dead outlet-works cord-open", "cord-open", "no-supply", "fuse-open", "", "cord-open"},
+	{"dead board by elimination", "no-power", "all-dead outlet-works cord-sound fuse-sound switch-closed limit-closed connections-sound",
+		"control-dead", "no-supply cord-open fuse-open switch-open", "", "", "control-dead"},
+	{"started again too soon", "no-start", "clicks restarted-soon cond-fan-runs" + woundAndCased + " starts-after-wait",
+		"pressure-unequalised", "compressor-seized protector-failed", "", "", "pressure-unequalised"},
+	{"burnt terminal", "no-start", "clicks cond-fan-runs connection-loose", "connection-weak", "no-supply", "start-device-failed", "", "connection-weak"},
+	{"thermostat stuck, too cold", "too-cold", "freezes-food set-normal damper-none sensor-sound thermostat-stuck-closed",
+		"thermostat-stuck", "control-stuck sensor-failed damper-stuck set-wrong", "", "", "thermostat-stuck"},
+	{"breaker trips with nothing plugged in", "trips-breaker", "trips-at-once trips-unplugged", "circuit-fault",
+		"cord-shorted wires-shorted heater-grounded circuit-overloaded", "", "", "circuit-fault"},
+	{"heater leaks to its sheath", "trips-breaker", "residual-trips holds-unplugged trips-only-when-called heater-grounded",
+		"heater-grounded", "circuit-fault circuit-overloaded", "", "", "heater-grounded"},
+	{"heater open", "no-heat", "does-not-heat light-works heater-open", "heater-failed", "no-supply", "limit-open", "", "heater-failed"},
+	{"limit open behind blocked air", "no-heat", "does-not-heat light-works heater-sound limit-open airflow-blocked",
+		"airflow-blocked limit-open", "heater-failed", "", "", "airflow-blocked"},
+	{"one leg missing", "no-heat", "does-not-heat light-works leg-missing", "leg-missing", "no-supply", "", "", "leg-missing"},
+	{"washer motor with a dead run capacitor", "motor-dead", "hums starts-when-pushed" + woundAndCased + " shaft-free run-cap-failed",
+		"run-cap-failed", "motor-seized winding-open brushes-worn belt-broken", "", "", "run-cap-failed"},
+	{"pump jammed", "motor-dead", "hums shaft-free load-jammed", "load-jammed", "motor-seized brushes-worn", "", "", "load-jammed"},
+	{"drain frozen", "leaks-ices", "water-inside drain-blocked", "drain-blocked", "", "pan-cracked", "", "drain-blocked"},
+}
+
+// goodGearBut is goodGear with one word changed.
+func goodGearBut(word, other string) string { return strings.Replace(goodGear, word, other, 1) }
+
+func facts(words string) []Fact {
+	var list []Fact
+	for i, w := range strings.Fields(words) {
+		list = append(list, Fact{w, i + 1})
+	}
+	return list
+}
+
+func TestScenarios(t *testing.T) {
+	for _, s := range scenarios {
+		for _, w := range strings.Fields(s.facts) {
+			if _, ok := Lookup(w); !ok {
+				t.Fatalf("%s: %s is not in the vocabulary", s.name, w)
+			}
+		}
+		r := Weigh(s.complaint, facts(s.facts))
+		if len(r.Contradictions) > 0 || r.Exhausted || r.Cured {
+			t.Errorf("%s: contradictions %v, exhausted %v, cured %v", s.name, r.Contradictions, r.Exhausted, r.Cured)
+		}
+		got, want := r.Codes(Supported), strings.Fields(s.supported)
+		slices.Sort(got)
+		slices.Sort(want)
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: supported %v, want %v", s.name, got, want)
+		}
+		for state, list := range map[State]string{RuledOut: s.out, Open: s.open} {
+			for _, c := range strings.Fields(list) {
+				if !slices.Contains(r.Codes(state), c) {
+					t.Errorf("%s: %s is not %s", s.name, c, state)
+				}
+			}
+		}
+		next, repair := "", ""
+		if r.Next != nil {
+			next = r.Next.Code
+		}
+		if r.Repair != nil {
+			repair = r.Repair.Code
+		}
+		if next != s.next || repair != s.repair || r.NextWhy == "" {
+			t.Errorf("%s: next %q, repair %q (%s), want %q and %q", s.name, next, repair, r.NextWhy, s.next, s.repair)
+		}
+	}
+}

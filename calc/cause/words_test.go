@@ -1,0 +1,124 @@
+package cause
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+func TestFindFinding(t *testing.T) {
+	rows := []struct{ text, code, matched string }{
+		{"clicks", "clicks", "clicks"},
+		{"cond-fan runs", "cond-fan-runs", "cond fan runs"},
+		{"Condenser Fan  runs", "cond-fan-runs", "condenser fan runs"},
+		{"comp hot", "comp-hot", "comp hot"},
+		{"comp hot, over 80 C", "comp-hot", "comp hot"},
+		{"frost none", "frost-none", "frost none"},
+		{"frost partial", "frost-partial", "frost partial"},
+		{"frost heavy", "frost-heavy", "frost heavy"},
+		{"no start on other outlet", "no-start-on-other-outlet", "no start on other outlet"},
+		{"no start", "does-not-start", "no start"},
+		{"won’t start", "does-not-start", "won't start"},
+		{"runs all the time", "runs-all-the-time", "runs all the time"},
+		{"runs", "starts-and-runs", "runs"},
+		{"clicks every three minutes", "clicks", "clicks"},
+		{"clicks no more", "", ""},
+		{"frost heavy not seen", "", ""},
+		{"owner says it clicks", "", ""},
+		{"", "", ""},
+		{"---", "", ""},
+	}
+	for _, r := range rows {
+		code, matched, ok := FindFinding(r.text)
+		if code != r.code || matched != r.matched || ok != (r.code != "") {
+			t.Errorf("%q gives %q by %q (%v), want %q by %q", r.text, code, matched, ok, r.code, r.matched)
+		}
+	}
+}
+
+// Every wording in the table finds its own code.
+func TestEveryWordingIsFound(t *testing.T) {
+	for _, f := range Findings() {
+		for _, w := range f.Words {
+			if code, _, ok := FindFinding(w); !ok || code != f.Code {
+				t.Errorf("%q gives %q, want %s", w, code, f.Code)
+			}
+		}
+	}
+}
+
+func FuzzFindFinding(f *testing.F) {
+	for _, x := range seen {
+		f.Add(x.Words[0])
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		code, matched, ok := FindFinding(text)
+		if !ok {
+			if code != "" || matched != "" {
+				t.Fatalf("%q: %q by %q without a finding", text, code, matched)
+			}
+			return
+		}
+		if _, known := Lookup(code); !known {
+			t.Fatalf("%q gives the unknown code %q", text, code)
+		}
+		if again, _, _ := FindFinding(matched); again != code {
+			t.Fatalf("%q matched %q, which gives %q", text, matched, again)
+		}
+	})
+}
+
+func TestMatch(t *testing.T) {
+	rows := []struct{ text, want string }{
+		{"clicks, does not cool", "no-start no-cool"},
+		{"Fridge clicks every few minutes", "no-start"},
+		{"compressor does not start", "no-start"},
+		{"hums and trips", "hums-trips"},
+		{"runs but does not cool", "no-cool"},
+		{"not cooling", "no-cool"},
+		{"freezer warm", "no-cool"},
+		{"runs all the time", "runs-always"},
+		{"never stops", "runs-always"},
+		{"too cold, freezes food", "too-cold"},
+		{"no power at all", "no-power"},
+		{"completely dead", "no-power"},
+		{"trips the breaker", "trips-breaker"},
+		{"leaks water on floor", "leaks-ices"},
+		{"ice in the freezer bottom", "leaks-ices"},
+		{"oven does not heat", "no-heat"},
+		{"dryer won't heat", "no-heat"},
+		{"drum does not turn", "motor-dead"},
+		{"smells odd", ""},
+		{"", ""},
+	}
+	for _, r := range rows {
+		var codes []string
+		for _, c := range Match(r.text) {
+			codes = append(codes, c.Code)
+		}
+		if got := strings.Join(codes, " "); got != r.want {
+			t.Errorf("%q matches %q, want %q", r.text, got, r.want)
+		}
+	}
+}
+
+func TestMissing(t *testing.T) {
+	whats := func(list []Need) (w []string) {
+		for _, n := range list {
+			w = append(w, n.What)
+		}
+		return w
+	}
+	got := whats(Missing("no-start", facts("clicks supply-low winding-open")))
+	if want := []string{"each pin to case", "start device", "running amps"}; !slices.Equal(got, want) {
+		t.Errorf("missing %q, want %q", got, want)
+	}
+	if Missing("no-such", nil) != nil {
+		t.Error("an unknown complaint needs something")
+	}
+	for _, c := range Complaints() {
+		if got := Missing(c.Code, nil); len(got) != len(c.Need) {
+			t.Errorf("%s: %d of %d needs missing at the start", c.Code, len(got), len(c.Need))
+		}
+	}
+}
