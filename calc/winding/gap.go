@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 )
 
@@ -12,6 +13,7 @@ type gapDetail struct {
 	*Gap
 	low, mid, high measure.Value
 	sum            measure.Value
+	least          float64 // the least that the gap can be, in ohms
 }
 
 // gap compares the two lower readings with the highest. A positive gap is what
@@ -36,10 +38,19 @@ func (x three) gap() gapDetail {
 	d.Percent = math.Abs(d.Ohms) / d.high.X * 100
 	d.Tolerance = d.sum.Half() + d.high.Half()
 	d.Beyond = !d.sum.Agrees(d.high)
-	if d.Beyond && d.Ohms > 0 && d.sum.Lo-d.high.Hi <= leadsUpTo {
+	d.least = d.sum.Lo - d.high.Hi
+	if d.Beyond && d.Ohms > 0 && d.least <= leadsUpTo {
 		d.Lead = d.Ohms
 	}
 	return d
+}
+
+// leads is the most that the probe leads may still add to a reading, in ohms.
+func (in Input) leads() float64 {
+	if in.Probes > 0 {
+		return 0
+	}
+	return leadsUpTo
 }
 
 // gapNote says how the sum compares.
@@ -66,11 +77,15 @@ func (x three) gapNote(g gapDetail) {
 	res.note(text + "; the meter allows " + rounded(g.Tolerance) + ". It should match (common practice).")
 	switch {
 	case g.Lead > 0:
-		p := strconv.FormatFloat(math.Round(g.Lead*100)/100, 'g', -1, 64)
+		p := strconv.FormatFloat(math.Round((g.Lead+x.in.Probes)*100)/100, 'g', -1, 64)
 		res.note("Probe leads of "+p+" Ω in every pair would explain it: short the probes, read them, enter `probes "+p+"`.",
 			"A protector with half of that in the common path would read so too.")
 	case g.Ohms > 0:
 		res.note("That is more than probe leads have (0.2 to 0.5 Ω): clean the pins, read again, suspect a slip or a bad contact.")
+		if g.high.Hi < 2*g.low.Lo {
+			res.note("A three-phase machine with a fault can read so too: see its nameplate before anything is connected.")
+			res.caution(caution.InverterLine)
+		}
 	case x.in.Probes > 0 && g.high.Lo-g.sum.Hi <= x.in.Probes:
 		res.note("Leads cannot do this, but " + ohms(x.in.Probes) + " taken off for the probes may be too much: short them and read.")
 	default:

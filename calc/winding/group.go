@@ -93,16 +93,20 @@ func (t *table) groups(id []int) []group {
 	return out
 }
 
+// plainlyZero is how many times a reading lies below all others when it is
+// near zero on any meter.
+const plainlyZero = 50
+
 // nearZero reports whether i and j are one point as far as ohms go: a reading
 // that the meter cannot tell from zero and that is far below every other at
-// either pin, or one that is fifty times below, while both pins read alike to
+// either pin, or one that is plainlyZero times below, while both pins read alike to
 // all others.
 func (t *table) nearZero(i, j int) bool {
 	if !t.finite(i, j) {
 		return false
 	}
 	v := t.v(i, j)
-	ratio := 50.0
+	ratio := float64(plainlyZero)
 	if v.Lo <= 0 {
 		ratio = shortRatio
 	}

@@ -34,7 +34,7 @@ const (
 // depends neither on the order of the readings of different pairs nor on the
 // order of the names within a pair.
 func Infer(in Input) Result {
-	res := Result{Roles: map[string]Role{}, State: Incomplete}
+	res := Result{Roles: map[string]Role{}, State: Incomplete, Notes: make([]string, 0, 10)}
 	t := collect(in, &res)
 	m := readMarks(in.Marks, &res)
 	switch n := len(t.pins); {
@@ -89,7 +89,7 @@ func (t *table) set(i, j int, c cell)     { t.at[i*len(t.pins)+j], t.at[j*len(t.
 // collect sorts the pins, keeps the latest reading of each pair and finds the
 // repeats that jumped.
 func collect(in Input, res *Result) *table {
-	t := &table{}
+	t := &table{pins: make([]string, 0, 4)}
 	add := func(pin string) {
 		if pin != "" && !isCase(pin) && !slices.Contains(t.pins, pin) {
 			t.pins = append(t.pins, pin)
@@ -122,6 +122,7 @@ func collect(in Input, res *Result) *table {
 			t.set(i, j, cell{r.V, true})
 		}
 	}
+	res.Proof = make([]Reading, 0, len(in.Readings))
 	for i := range n {
 		for j := i + 1; j < n; j++ {
 			if !t.has(i, j) {
@@ -205,7 +206,7 @@ func oneWinding(t *table, res *Result) {
 	}
 	res.State, res.Settled = Sound, true
 	res.fact(FactSound)
-	res.Windings = []Winding{{t.pins[0], t.pins[1], "winding", v}}
+	res.Windings = []Winding{{From: t.pins[0], To: t.pins[1], Name: "winding", Value: v}}
 	res.note("One winding, not open: " + t.says(0, 1) + ". Compare it with the service sheet.")
 }
 
@@ -215,20 +216,21 @@ func kilohms(t *table, kind Kind, res *Result) bool {
 	if kind == Fan || kind == Motor {
 		limit = smallMotorBelow
 	}
+	above := func(v measure.Value) bool { return !v.Over && v.X >= limit }
+	if !slices.ContainsFunc(t.at, func(c cell) bool { return c.known && above(c.v) }) {
+		return false
+	}
 	var high, low []string
 	for i := range t.pins {
 		for j := i + 1; j < len(t.pins); j++ {
 			switch {
 			case !t.finite(i, j):
-			case t.v(i, j).X >= limit:
+			case above(t.v(i, j)):
 				high = append(high, t.says(i, j))
 			default:
 				low = append(low, t.says(i, j))
 			}
 		}
-	}
-	if len(high) == 0 {
-		return false
 	}
 	res.State = NotAWinding
 	res.fact(FactNotAWinding)

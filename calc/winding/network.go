@@ -42,8 +42,12 @@ func inferNetwork(t *table, m marks, in Input, res *Result) {
 		}
 	}
 	x.groups = whole
-	x.judge()
-	x.lone(lone)
+	if len(lone) > 0 {
+		x.lone(lone)
+		x.outline()
+	} else {
+		x.judge()
+	}
 	if in.Leads > len(t.pins) {
 		res.State, res.Settled = Incomplete, false
 		res.Facts = nil
@@ -86,11 +90,11 @@ func (x network) apart() {
 	}
 }
 
-// outline says which leads belong together so far.
+// outline says which leads belong together.
 func (x network) outline() {
 	for _, g := range x.groups {
 		if len(g.pins()) > 1 {
-			x.res.note("Joined so far: " + list(x.names(g.pins()), "and") + ".")
+			x.res.note("Joined: " + list(x.names(g.pins()), "and") + ".")
 		}
 	}
 }
@@ -126,27 +130,32 @@ func (x network) contradiction(clash [][2]int) {
 	x.want()
 }
 
-// lone reports leads that read open to every other.
+// lone reports leads that read open to every other. The other leads keep only
+// their markings: with the broken lead unknown, the ranking of the rest could
+// name a tap after the lead that is missing.
 func (x network) lone(pins []string) {
-	if len(pins) == 0 {
-		return
-	}
 	res := x.res
 	who := list(pins, "and")
-	res.Settled = false
-	res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 	role := x.m.role[pins[0]]
 	if len(pins) == 1 && role != "" && role != Common && role != Protector {
 		res.State = OpenWinding
 		res.fact(FactOpen)
-		res.Notes = append([]string{"The " + string(role) + " winding is open: " + who + " reads open to every other lead."}, res.Notes...)
+		res.note("The " + string(role) + " winding is open: " + who + " reads open to every other lead.")
+		return
+	}
+	if len(pins) == 1 && role == Protector {
+		res.State = OverloadOpen
+		res.fact(FactProtector)
+		res.caution(caution.ProtectorStays)
+		res.note("The protector may be open: its lead "+who+" reads open to every other lead.",
+			"Let it cool below 49 °C (touchable, can take hours) and read again.")
 		return
 	}
 	res.State = OpenUnplaced
 	res.fact(FactOpenUnplaced)
 	res.caution(caution.ProtectorStays)
-	res.Notes = append([]string{"Open to every other lead: " + who + ".",
-		"A winding or its wire is open, a protector is open (let it cool below 49 °C), or it is no winding's lead."}, res.Notes...)
+	res.note("Open to every other lead: "+who+".",
+		"A winding or its wire is open, a protector is open (let it cool below 49 °C), or it is no winding's lead.")
 }
 
 // judge judges every group and puts the answers together.
@@ -156,8 +165,6 @@ func (x network) judge() {
 		return
 	}
 	res.State, res.Settled = Sound, true
-	taken := map[Role]bool{}
-	clash := false
 	for k, g := range x.groups {
 		part := x.judgeGroup(g)
 		if len(x.groups) > 1 {
@@ -177,23 +184,35 @@ func (x network) judge() {
 		if worse(part.State, res.State) {
 			res.State = part.State
 		}
-		for pin, role := range part.Roles {
-			clash = clash || taken[role] && x.m.role[pin] == ""
-			res.Roles[pin] = role
-		}
-		for _, role := range part.Roles {
-			taken[role] = true
+		if len(x.groups) == 1 {
+			maps.Copy(res.Roles, part.Roles)
 		}
 	}
-	if clash {
-		res.Roles, res.Settled = maps.Clone(x.m.role), false
-		res.note("More than one group could hold the same roles: look for markings or the wiring diagram.")
+	if len(x.groups) > 1 {
+		x.apartNote()
 	}
 	if res.State != Sound {
 		res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 	}
 	x.splitMarks()
 	res.Facts = slices.Compact(res.Facts)
+}
+
+// apartNote says what isolated groups mean. Their leads keep only their
+// markings: two groups may also be one network with a break in it.
+func (x network) apartNote() {
+	res := x.res
+	res.Settled = len(res.Roles) == len(x.t.pins)
+	if x.in.Kind != Fan {
+		res.note("Isolated groups: if the wiring diagram joins them inside, a winding is open between them.")
+		return
+	}
+	if worse(OpenUnplaced, res.State) {
+		res.State = OpenUnplaced
+	}
+	res.fact(FactOpenUnplaced)
+	res.Notes = append([]string{"The leads fall into " + strconv.Itoa(len(x.groups)) + " groups open to each other.",
+		"A fan's windings are joined as a rule: one is open between the groups; see the wiring diagram."}, res.Notes...)
 }
 
 // severity orders the states, the one to say first last.
@@ -231,80 +250,4 @@ func (x network) splitMarks() {
 	res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 	res.fact(FactOpen)
 	res.Notes = append([]string{"Open between common and " + list(off, "and") + ": a winding is open there."}, res.Notes...)
-}
-
-// isolatedPair answers for the motor with two isolated windings.
-func (x network) isolatedPair() bool {
-	t, res := x.t, x.res
-	if len(x.groups) != 2 || len(x.groups[0].nodes) != 2 || len(x.groups[1].nodes) != 2 ||
-		len(x.groups[0].pins()) != 2 || len(x.groups[1].pins()) != 2 {
-		return false
-	}
-	for _, role := range x.m.role {
-		if role != Main && role != Auxiliary {
-			return false
-		}
-	}
-	a, b := x.groups[0].pins(), x.groups[1].pins()
-	va, vb := t.v(a[0], a[1]), t.v(b[0], b[1])
-	res.State = Sound
-	res.fact(FactSound)
-	name := [2]string{"winding 1", "winding 2"}
-	roles := [2]Role{Main, Auxiliary}
-	known := true
-	switch {
-	case x.roleOf(a, b) != "":
-		if x.roleOf(a, b) == Auxiliary {
-			roles = [2]Role{Auxiliary, Main}
-		}
-		res.note("Two isolated windings, named by their marking.")
-	case vb.Above(va):
-		res.note("Two isolated windings: the lower reads like main, the higher like auxiliary (start).")
-	case va.Above(vb):
-		roles = [2]Role{Auxiliary, Main}
-		res.note("Two isolated windings: the lower reads like main, the higher like auxiliary (start).")
-	case x.in.EqualByDesign:
-		known, res.Settled = false, true
-		res.note("Two isolated windings alike, as a reversing motor has by design; not shorted.")
-	default:
-		known = false
-		res.State = TooClose
-		res.Facts = nil
-		res.note("Two isolated windings too close to part main from auxiliary.",
-			"A reversing motor has two alike by design; else use a finer range or find a marking.")
-	}
-	if known {
-		res.Settled = true
-		for k, g := range [2][]int{a, b} {
-			name[k] = string(roles[k])
-			for _, pin := range x.names(g) {
-				res.Roles[pin] = roles[k]
-			}
-		}
-	}
-	res.note("Readings: "+t.says(a[0], a[1])+", "+t.says(b[0], b[1])+"; open between them.",
-		"If the wiring diagram joins them inside, one winding is open instead.")
-	res.Windings = []Winding{
-		{t.pins[a[0]], t.pins[a[1]], name[0], va},
-		{t.pins[b[0]], t.pins[b[1]], name[1], vb},
-	}
-	return true
-}
-
-// roleOf gives the role of group a by the markings on either group.
-func (x network) roleOf(a, b []int) Role {
-	for _, pin := range x.names(a) {
-		if r := x.m.role[pin]; r != "" {
-			return r
-		}
-	}
-	for _, pin := range x.names(b) {
-		switch x.m.role[pin] {
-		case Main:
-			return Auxiliary
-		case Auxiliary:
-			return Main
-		}
-	}
-	return ""
 }

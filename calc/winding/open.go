@@ -71,6 +71,10 @@ func (x three) judgeOpen() {
 			"Two pairs that read through make the third read through: a probe missed its contact. Read all again.")
 		return
 	}
+	if x.tapped() {
+		x.fanOpen(open)
+		return
+	}
 	fits := x.breaks()
 	var at [3]bool
 	ns := make([]naming, 0, len(fits))
@@ -84,17 +88,31 @@ func (x three) judgeOpen() {
 	x.placed(at, open)
 }
 
+// lone is the pin that both open pairs share.
+func (x three) lone() string {
+	for k := range 3 {
+		if !x.t.v((k+1)%3, (k+2)%3).Over {
+			return x.t.pins[k]
+		}
+	}
+	return ""
+}
+
+// fanOpen reports a fan that may have taps: its open pairs tell less.
+func (x three) fanOpen(open string) {
+	x.res.State = OpenUnplaced
+	x.res.fact(FactOpenUnplaced)
+	x.res.caution(caution.ProtectorStays)
+	x.res.note("Open at "+x.lone()+", not placed: "+open+".",
+		"The winding or the wire at "+x.lone()+" is open, or a protector there is.",
+		"Let it cool below 49 °C (touchable) and read again; look for markings.")
+}
+
 // placed reports two open pairs and one finite by where the break can be.
 func (x three) placed(at [3]bool, open string) {
 	t, res := x.t, x.res
 	finite := x.others(func(i, j int) bool { return !t.v(i, j).Over })
-	lone := "" // the pin that both open pairs share
-	for k := range 3 {
-		i, j := (k+1)%3, (k+2)%3
-		if !t.v(i, j).Over {
-			lone = t.pins[k]
-		}
-	}
+	lone := x.lone()
 	switch at {
 	case [3]bool{true, false, false}:
 		res.State = OverloadOpen

@@ -83,11 +83,14 @@ func (x three) predict() {
 		return
 	}
 	certain := x.shared(fit)
+	if x.tapped() {
+		certain = nil
+	}
 	if len(certain) > 0 {
 		res.Roles = certain
 		pr.Certain = append(pr.Certain, "Certain, if the windings are sound: "+named(certain)+".")
 	}
-	if !alike {
+	if !alike && !x.tapped() {
 		low, out := Pair{t.pins[k], t.pins[a]}, b
 		if va.Above(vb) {
 			low, out = Pair{t.pins[k], t.pins[b]}, a
@@ -133,6 +136,10 @@ func (x three) option(p Pair, c int, fit []naming, nearZero bool) (Option, bool)
 	v, _ := x.third(ns[0])
 	o := Option{Roles: x.shared(ns), Value: v}
 	o.Text = "If " + p.String() + " reads " + between(v) + ": " + named(o.Roles) + "."
+	if x.tapped() {
+		o.Roles = map[string]Role{}
+		o.Text = "If " + p.String() + " reads " + between(v) + ": " + x.t.pins[c] + " lies between the other two."
+	}
 	if nearZero {
 		o.Roles = map[string]Role{}
 		o.Text = "If " + p.String() + " reads near zero: a short, or a winding too low for this range."

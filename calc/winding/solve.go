@@ -7,189 +7,7 @@ import (
 	"strconv"
 
 	"ohmcall/calc/caution"
-	"ohmcall/calc/measure"
 )
-
-// part is one group of leads at work: its nodes in the order of the search and
-// the trees that fit.
-type part struct {
-	network
-	g     group
-	nodes [][]int // in search order; nil for a joint that is not brought out
-	net   *net
-	out   Result
-}
-
-// judgeGroup judges the leads of one group by themselves.
-func (x network) judgeGroup(g group) Result {
-	p := part{network: x, g: g, out: Result{Roles: map[string]Role{}, State: Sound}}
-	p.nearZeros()
-	switch n := len(g.nodes); {
-	case n == 1:
-		p.out.Settled = len(p.out.Roles) == len(g.pins())
-	case n == 2:
-		p.two()
-	case n == 3 && p.complete():
-		p.three()
-	default:
-		p.solve()
-	}
-	return p.out
-}
-
-// complete reports whether all pairs of nodes were read.
-func (p *part) complete() bool {
-	for a := range p.g.nodes {
-		for b := a + 1; b < len(p.g.nodes); b++ {
-			if _, ok := p.t.span(p.g.nodes[a], p.g.nodes[b]); !ok {
-				return false
-			}
-		}
-	}
-	return true
-}
-
-// nearZeros reports the leads that are one point as far as ohms go.
-func (p *part) nearZeros() {
-	for _, node := range p.g.nodes {
-		for k, i := range node {
-			if p.m.role[p.t.pins[i]] == Protector {
-				p.out.Roles[p.t.pins[i]] = Protector
-			}
-			for _, j := range node[k+1:] {
-				if !p.t.finite(i, j) {
-					continue
-				}
-				pair := p.t.pair(i, j)
-				p.out.Windings = append(p.out.Windings, Winding{pair[0], pair[1], "protector or jumper", p.t.v(i, j)})
-				p.out.note(p.t.says(i, j) + ": near zero, as a protector lead, a switch or a jumper reads; a short does too.")
-				p.out.caution(caution.ProtectorStays)
-			}
-		}
-	}
-}
-
-// lead is the pin that stands for a node: never the protector's own lead.
-func (p *part) lead(node []int) int {
-	for _, i := range node {
-		if r := p.m.role[p.t.pins[i]]; r != "" && r != Protector {
-			return i
-		}
-	}
-	for _, i := range node {
-		if p.m.role[p.t.pins[i]] != Protector {
-			return i
-		}
-	}
-	return node[0]
-}
-
-// sure reports whether the lead of a node is certain: it stands alone, it is
-// marked, or all others of the node are.
-func (p *part) sure(node []int) bool {
-	open := 0
-	for _, i := range node {
-		switch p.m.role[p.t.pins[i]] {
-		case Protector:
-		case "":
-			open++
-		default:
-			return true
-		}
-	}
-	return open <= 1
-}
-
-// two judges a group of one winding.
-func (p *part) two() {
-	a, b := p.lead(p.g.nodes[0]), p.lead(p.g.nodes[1])
-	v := p.value(p.g.nodes[0], p.g.nodes[1])
-	p.out.Windings = append(p.out.Windings, Winding{p.t.pins[a], p.t.pins[b], "winding", v})
-	p.out.note("One winding: " + p.t.pair(a, b).String() + " " + reads(v) + ".")
-	p.out.fact(FactSound)
-	for _, i := range p.g.pins() {
-		if role := p.m.role[p.t.pins[i]]; role != "" {
-			p.out.Roles[p.t.pins[i]] = role
-		}
-	}
-	p.out.Settled = len(p.out.Roles) == len(p.g.pins())
-}
-
-// value is the reading between two nodes: the only one as it was read, several
-// as the bounds that all of them leave.
-func (p *part) value(a, b []int) measure.Value {
-	var one measure.Value
-	n := 0
-	for _, i := range a {
-		for _, j := range b {
-			if p.t.finite(i, j) {
-				one = p.t.v(i, j)
-				n++
-			}
-		}
-	}
-	if n == 1 {
-		return one
-	}
-	s, _ := p.t.span(a, b)
-	return s.value()
-}
-
-// three hands a group of three points to the engine for three pins.
-func (p *part) three() {
-	sub := &table{at: make([]cell, 9), known: 3}
-	m := marks{role: map[string]Role{}}
-	for _, node := range p.g.nodes {
-		pin := p.t.pins[p.lead(node)]
-		sub.pins = append(sub.pins, pin)
-		if role, ok := p.m.role[pin]; ok && role != Protector {
-			m.role[pin] = role
-		}
-	}
-	for i := range 3 {
-		for j := i + 1; j < 3; j++ {
-			sub.set(i, j, cell{p.value(p.g.nodes[i], p.g.nodes[j]), true})
-		}
-	}
-	r := Result{Roles: map[string]Role{}, State: Sound}
-	in := p.in
-	in.Leads = 0
-	inferThree(sub, m, in, &r)
-	p.out.State, p.out.Settled, p.out.Gap, p.out.Conflicts = r.State, r.Settled, r.Gap, r.Conflicts
-	p.out.Windings = append(r.Windings, p.out.Windings...)
-	p.out.Notes = append(r.Notes, p.out.Notes...)
-	p.out.fact(r.Facts...)
-	p.out.caution(r.Cautions...)
-	for k, node := range p.g.nodes {
-		if role, ok := r.Roles[sub.pins[k]]; ok {
-			p.assign(node, role)
-		}
-	}
-}
-
-// assign gives a node its role; when it is not certain which of its pins is
-// the winding's own lead, none gets it.
-func (p *part) assign(node []int, role Role) {
-	if p.sure(node) {
-		p.out.Roles[p.t.pins[p.lead(node)]] = role
-		if len(node) > 1 && p.m.role[p.t.pins[p.lead(node)]] != "" {
-			p.out.Settled = p.out.Settled && p.allNamed(node)
-		}
-		return
-	}
-	p.out.Settled = false
-	p.out.note(list(p.names(node), "and") + " are both at " + string(role) +
-		": only a marking or the diagram parts the protector's lead from the winding's.")
-}
-
-func (p *part) allNamed(node []int) bool {
-	for _, pin := range p.names(node) {
-		if p.out.Roles[pin] == "" && p.m.role[pin] == "" {
-			return false
-		}
-	}
-	return true
-}
 
 // solve finds the networks that explain the group's readings.
 func (p *part) solve() {
@@ -199,17 +17,46 @@ func (p *part) solve() {
 		return
 	}
 	p.nodes = p.t.order(p.g.nodes)
-	p.load(0)
+	// Until the probes' own resistance is known, a network counts as the only
+	// one only if no other fits with leads of any usual resistance either.
+	p.load(p.in.leads())
 	p.net.search()
 	switch n := len(p.net.found); {
 	case n == 1 && !p.net.full:
-		p.out.fact(FactSound)
-		p.settle(p.net.found[0], "Windings in series")
+		p.only(p.net.found[0])
 	case n > 0:
 		p.several()
 	default:
 		p.none()
 	}
+}
+
+// without reports whether t fits with no lead resistance, and narrows it so.
+func (p *part) without(t *tree) bool {
+	zero := *p.net
+	zero.leadUp = 0
+	plain := *t
+	if !zero.fits(&plain) {
+		return false
+	}
+	*t = plain
+	return true
+}
+
+// only reports the only network that fits.
+func (p *part) only(t tree) {
+	if plain := t; p.without(&plain) {
+		p.out.fact(FactSound)
+		p.settle(t, p.edges(plain), "Windings in series")
+		return
+	}
+	lead := math.Round(p.net.leadOf(&t).value().X*100) / 100
+	s := strconv.FormatFloat(lead, 'g', -1, 64)
+	p.out.State = DoesNotAddUp
+	p.out.fact(FactDoNotAddUp)
+	p.settle(t, p.edges(t), "The readings add up only with "+s+" Ω of probe leads in every pair")
+	p.out.note("Short the probes, read them, enter `probes " + s + "` and see it add up.")
+	p.out.Gap = &Gap{Ohms: lead, Beyond: true, Lead: lead}
 }
 
 // load puts the readings between nodes into the net.
@@ -229,7 +76,7 @@ func (p *part) name(k int) string {
 	if p.nodes[k] == nil {
 		return "joint"
 	}
-	return p.t.pins[p.lead(p.nodes[k])]
+	return p.title(p.nodes[k])
 }
 
 // edges lists the windings of a tree, sorted by name.
@@ -241,11 +88,11 @@ func (p *part) edges(t tree) []Winding {
 		if from > to {
 			from, to = to, from
 		}
-		v := t.edge[k].value()
+		w := Winding{From: from, To: to, Name: "winding", Value: t.edge[k].value(), computed: true}
 		if p.net.known[k][q] {
-			v = p.value(p.nodes[k], p.nodes[q])
+			w.Value, w.computed = p.value(p.nodes[k], p.nodes[q]), false
 		}
-		out = append(out, Winding{from, to, "winding", v})
+		out = append(out, w)
 	}
 	sort.Slice(out, func(i, j int) bool {
 		return out[i].From < out[j].From || out[i].From == out[j].From && out[i].To < out[j].To
@@ -257,8 +104,11 @@ func sketch(ws []Winding) string {
 	var out []string
 	for _, w := range ws {
 		text := reads(w.Value)
-		if w.Value.Entry == 0 && w.Value.Hi > w.Value.Lo {
-			text = rounded(w.Value.X)
+		switch {
+		case math.IsInf(w.Value.Hi, 1):
+			text = "not known"
+		case w.computed:
+			text = "about " + rounded(w.Value.X)
 		}
 		out = append(out, w.From+"–"+w.To+" "+text)
 	}
@@ -266,10 +116,11 @@ func sketch(ws []Winding) string {
 }
 
 // settle reports the only network that fits and names its leads.
-func (p *part) settle(t tree, how string) {
-	ws := p.edges(t)
+func (p *part) settle(t tree, ws []Winding, how string) {
 	p.out.note(how + ": " + sketch(ws) + ".")
-	p.name2roles(t, ws)
+	if len(ws) < 3 || !p.star(t) || !p.alike(ws) {
+		p.name2roles(t, ws)
+	}
 	p.out.Windings = append(ws, p.out.Windings...)
 }
 
@@ -288,6 +139,15 @@ func (p *part) several() {
 		many += " or more"
 	}
 	p.out.note(many + " networks of windings fit the readings.")
+	plain := 0
+	for i := range trees {
+		if t := trees[i]; p.without(&t) {
+			plain++
+		}
+	}
+	if plain == 1 && !p.net.full && !unread {
+		p.out.note("Without probe leads only one fits: short the probes, read them and enter `probes`.")
+	}
 	for k, t := range trees {
 		p.out.Candidates = append(p.out.Candidates, p.edges(t))
 		if k < 3 {
@@ -337,22 +197,11 @@ func (p *part) several() {
 	}
 }
 
-// none looks for an explanation when no series network fits: one lead
-// resistance in every pair, then a joint that is not brought out.
+// none looks for an explanation when no series network of the leads fits: a
+// joint that is not brought out.
 func (p *part) none() {
 	p.out.State = DoesNotAddUp
 	p.out.fact(FactDoNotAddUp)
-	p.load(leadsUpTo)
-	p.net.search()
-	if len(p.net.found) == 1 && !p.net.full {
-		t := p.net.found[0]
-		lead := math.Round(t.lead.value().X*100) / 100
-		s := strconv.FormatFloat(lead, 'g', -1, 64)
-		p.settle(t, "The readings add up only with "+s+" Ω of probe leads in every pair")
-		p.out.note("Short the probes, read them, enter `probes " + s + "` and see it add up.")
-		p.out.Gap = &Gap{Ohms: lead, Beyond: true, Lead: lead}
-		return
-	}
 	if n := len(p.nodes); n <= 6 {
 		p.nodes = slices.Insert(p.nodes, 1, nil)
 		p.load(0)
@@ -361,10 +210,11 @@ func (p *part) none() {
 		if len(p.net.found) == 1 && !p.net.full && p.complete() {
 			p.out.State, p.out.Facts = Sound, []string{FactSound}
 			ws := p.edges(p.net.found[0])
-			p.out.note("Windings meet at a joint that is not brought out: "+sketch(ws)+".",
-				"No roles from this alone: look for markings or the diagram.")
+			p.out.note("Windings meet at a joint that is not brought out: " + sketch(ws) + ".")
 			p.out.Windings = append(ws, p.out.Windings...)
-			p.alike(ws)
+			if !p.alike(ws) {
+				p.out.note("No roles from this alone: look for markings or the diagram.")
+			}
 			return
 		}
 	}
@@ -372,15 +222,28 @@ func (p *part) none() {
 		"Read them again; a bad contact, shorted turns or a part still connected in parallel would do this.")
 }
 
-// alike warns when all windings around a joint are equal.
-func (p *part) alike(ws []Winding) {
+// star reports whether all windings meet at one lead.
+func (p *part) star(t tree) bool {
+	for k := range t.n {
+		if t.degree(k) == t.n-1 {
+			return true
+		}
+	}
+	return false
+}
+
+// alike reports equal windings around one point and warns of them.
+func (p *part) alike(ws []Winding) bool {
 	lo, hi := ws[0].Value.Lo, ws[0].Value.Hi
 	for _, w := range ws[1:] {
 		lo, hi = max(lo, w.Value.Lo), min(hi, w.Value.Hi)
 	}
-	if lo <= hi {
-		p.out.State, p.out.Facts = EqualWindings, []string{FactEqual}
-		p.out.note("All are equal, as in a three-phase or inverter-driven machine: no mains, no start kit.")
-		p.out.caution(caution.InverterLine)
+	if lo > hi {
+		return false
 	}
+	p.out.State, p.out.Facts = EqualWindings, []string{FactEqual}
+	p.out.Notes = append([]string{"Equal windings around one point: three-phase or inverter-driven. No common, start or run."}, p.out.Notes...)
+	p.out.note("Never connect mains or a start kit to it: its drive or its three phases run it.")
+	p.out.caution(caution.InverterLine)
+	return true
 }

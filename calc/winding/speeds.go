@@ -2,6 +2,8 @@ package winding
 
 import (
 	"maps"
+	"math"
+	"slices"
 	"sort"
 )
 
@@ -20,45 +22,59 @@ type pattern struct {
 	text  string
 }
 
+// protectorUpTo is the most, in ohms, that a protector brought out by itself
+// is taken to read, probe leads included (common practice).
+const protectorUpTo = 1
+
 // patterns lists the ways to name t as a tapped motor: a main winding from
 // common to the high tap, further turns in series to each lower tap, and, when
-// there is one, a start winding at common, at high or at low.
+// there is one, a start winding at common, at high or at low; one more lead
+// may be that of a protector, at common.
 //
 // What it takes for granted (common practice): each tap's turns read below the
 // main winding; the start winding reads above it; a motor without a start lead
 // has at most three speeds, and its taps read below half of its main winding.
 func (p *part) patterns(t tree) []pattern {
-	var out []pattern
+	out := p.tapped(nil, t, -1)
+	for k := range t.n {
+		if at := t.neighbours(k); len(at) == 1 && t.n > 3 && t.winding(k, at[0]).lo <= protectorUpTo {
+			out = p.tapped(out, t, k)
+		}
+	}
+	return out
+}
+
+// tapped adds the patterns in which the lead at node prot is the protector's;
+// none is when prot is negative.
+func (p *part) tapped(out []pattern, t tree, prot int) []pattern {
+	n := t.n
+	if prot >= 0 {
+		n--
+	}
 	for c := range t.n {
+		if c == prot || prot >= 0 && t.neighbours(prot)[0] != c {
+			continue
+		}
 		for low := range t.n {
-			if c == low {
+			if c == low || low == prot {
 				continue
 			}
 			chain := p.chain(t, c, low)
-			switch t.n - len(chain) {
+			switch n - len(chain) {
 			case 0:
-				if t.n <= 4 && !p.in.StartLead {
-					out = p.named(out, t, chain, -1)
+				if n <= 4 && n > 2 && !p.in.StartLead {
+					out = p.named(out, t, chain, -1, prot)
 				}
 			case 1:
 				for s := range t.n {
-					if !contains(chain, s) {
-						out = p.named(out, t, chain, s)
+					if s != prot && !slices.Contains(chain, s) {
+						out = p.named(out, t, chain, s, prot)
 					}
 				}
 			}
 		}
 	}
 	return out
-}
-
-func contains(chain []int, n int) bool {
-	for _, k := range chain {
-		if k == n {
-			return true
-		}
-	}
-	return false
 }
 
 // chain lists the nodes from a to b.
@@ -85,9 +101,10 @@ func (p *part) chain(t tree, a, b int) []int {
 	return on
 }
 
-// named adds the pattern with the taps along chain and the start lead s, or
-// none when s is negative, unless readings or markings rule it out.
-func (p *part) named(out []pattern, t tree, chain []int, s int) []pattern {
+// named adds the pattern with the taps along chain, the start lead s and the
+// protector's lead, none where negative, unless readings or markings rule it
+// out.
+func (p *part) named(out []pattern, t tree, chain []int, s, prot int) []pattern {
 	taps := chain[1:]
 	names, ok := speedNames[len(taps)]
 	if !ok {
@@ -110,12 +127,12 @@ func (p *part) named(out []pattern, t tree, chain []int, s int) []pattern {
 	where := ""
 	if s >= 0 {
 		at := t.neighbours(s)[0]
-		switch at {
-		case chain[0]:
+		switch {
+		case at == chain[0]:
 			where = "start at common"
-		case taps[0]:
+		case len(taps) > 1 && at == taps[0]:
 			where = "start at the high tap"
-		case taps[len(taps)-1]:
+		case len(taps) > 1 && at == taps[len(taps)-1]:
 			where = "start at the low tap"
 		default:
 			return out
@@ -127,6 +144,9 @@ func (p *part) named(out []pattern, t tree, chain []int, s int) []pattern {
 	} else {
 		where = "no start lead"
 	}
+	if prot >= 0 {
+		roles[prot] = Protector
+	}
 	byPin := map[string]Role{}
 	for n, role := range roles {
 		if p.nodes[n] == nil {
@@ -134,8 +154,8 @@ func (p *part) named(out []pattern, t tree, chain []int, s int) []pattern {
 		}
 		pin := p.t.pins[p.lead(p.nodes[n])]
 		m, marked := p.m.role[pin]
-		speed := role != Common && role != Start
-		if marked && m != role && !(m == Run && speed) && m != Protector {
+		speed := role != Common && role != Start && role != Protector
+		if marked && m != role && !(m == Run && speed) {
 			return out
 		}
 		byPin[pin] = role
@@ -146,6 +166,9 @@ func (p *part) named(out []pattern, t tree, chain []int, s int) []pattern {
 // name2roles names the leads of the only network by the patterns that fit.
 func (p *part) name2roles(t tree, ws []Winding) {
 	fits := p.patterns(t)
+	if p.tooLow(fits) {
+		return
+	}
 	if len(fits) == 0 {
 		for _, i := range p.g.pins() {
 			if role := p.m.role[p.t.pins[i]]; role != "" {
@@ -194,6 +217,47 @@ func (p *part) name2roles(t tree, ws []Winding) {
 	}
 }
 
+// tooLow reports leads that read near zero where no protector belongs: a tap
+// too low for this range, a jumper or a short. No lead is named then but by its
+// marking, for a tap may be hidden there.
+func (p *part) tooLow(fits []pattern) bool {
+	for k, node := range p.nodes {
+		if len(node) < 2 || !slices.ContainsFunc(fits, func(f pattern) bool { return f.roles[k] != Common }) {
+			continue
+		}
+		far := math.Inf(1)
+		for _, w := range p.net.r[k][:p.net.n] {
+			if w.hi > 0 {
+				far = min(far, w.lo)
+			}
+		}
+		near := 0.0
+		for _, i := range node {
+			for _, j := range node {
+				if i != j && p.t.finite(i, j) {
+					near = max(near, p.t.v(i, j).Hi)
+				}
+			}
+		}
+		p.out.Facts = nil
+		if near*plainlyZero < far {
+			p.out.State = Shorted
+			p.out.fact(FactShorted)
+			p.out.note("Between " + list(p.names(node), "and") + " a tap is shorted, unless the diagram shows a jumper there.")
+		} else {
+			p.out.State = TooClose
+			p.out.note("Between " + list(p.names(node), "and") + " a tap may be too low for this range: read it on a finer one.")
+		}
+		for _, i := range p.g.pins() {
+			if role := p.m.role[p.t.pins[i]]; role != "" {
+				p.out.Roles[p.t.pins[i]] = role
+			}
+		}
+		return true
+	}
+	return false
+}
+
 // windingName names a winding by the roles of its ends.
 func (p *part) windingName(roles map[int]Role, w Winding) string {
 	end := map[string]Role{}
@@ -202,6 +266,8 @@ func (p *part) windingName(roles map[int]Role, w Winding) string {
 	}
 	a, b := end[w.From], end[w.To]
 	switch {
+	case a == Protector || b == Protector:
+		return string(Protector)
 	case a == Start || b == Start:
 		return string(Start)
 	case a == Common || b == Common:

@@ -1,8 +1,9 @@
 package winding
 
 import (
+	"cmp"
 	"math"
-	"sort"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -95,22 +96,38 @@ var roleOrder = []Role{Common, Start, Run, High, MediumHigh, Medium, MediumLow, 
 
 // named says the roles: "B is common, A is start, C is run".
 func named(roles map[string]Role) string {
-	var out []string
-	for _, role := range roleOrder {
-		var pins []string
-		for pin, r := range roles {
-			if r == role {
-				pins = append(pins, pin)
-			}
-		}
-		sort.Strings(pins)
-		switch len(pins) {
-		case 0:
-		case 1:
-			out = append(out, pins[0]+" is "+string(role))
+	type lead struct {
+		order int
+		pin   string
+	}
+	leads := make([]lead, 0, 8)
+	for pin, role := range roles {
+		leads = append(leads, lead{slices.Index(roleOrder, role), pin})
+	}
+	slices.SortFunc(leads, func(a, b lead) int {
+		return cmp.Or(cmp.Compare(a.order, b.order), cmp.Compare(a.pin, b.pin))
+	})
+	var out strings.Builder
+	for i, l := range leads {
+		role := string(roles[l.pin])
+		last := i == len(leads)-1 || leads[i+1].order != l.order
+		first := i == 0 || leads[i-1].order != l.order
+		switch {
+		case i == 0:
+		case first:
+			out.WriteString(", ")
+		case last:
+			out.WriteString(" and ")
 		default:
-			out = append(out, list(pins, "and")+" are "+string(role))
+			out.WriteString(", ")
+		}
+		out.WriteString(l.pin)
+		switch {
+		case first && last:
+			out.WriteString(" is " + role)
+		case last:
+			out.WriteString(" are " + role)
 		}
 	}
-	return strings.Join(out, ", ")
+	return out.String()
 }

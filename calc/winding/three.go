@@ -83,6 +83,9 @@ func (x three) shared(ns []naming) map[string]Role {
 
 // marked gives the naming that the markings alone leave, if only one is left.
 func (x three) marked() (naming, bool) {
+	if len(x.m.role) < 2 {
+		return naming{}, false
+	}
 	if ns := filter(x.allowed); len(ns) == 1 {
 		return ns[0], true
 	}
@@ -104,8 +107,11 @@ func (x three) complete() {
 	g := x.gap()
 	res.Gap = g.Gap
 	equal := x.allAlike()
-	if (equal && g.Beyond && g.Ohms > 0 || x.nearly(g)) && len(x.m.role) == 0 {
+	if (equal || x.nearly()) && g.least > x.in.leads() && len(x.m.role) == 0 {
 		x.equal(equal)
+		return
+	}
+	if x.twoSpeed(g) {
 		return
 	}
 	ranked := filter(x.highest, x.ordered)
@@ -151,11 +157,11 @@ func (x three) complete() {
 		p := x.t.pins
 		n := fit[0]
 		res.Windings = []Winding{
-			{p[n.c], p[n.s], string(Start), x.t.v(n.c, n.s)},
-			{p[n.c], p[n.r], string(Run), x.t.v(n.c, n.r)},
+			{From: p[n.c], To: p[n.s], Name: string(Start), Value: x.t.v(n.c, n.s)},
+			{From: p[n.c], To: p[n.r], Name: string(Run), Value: x.t.v(n.c, n.r)},
 		}
 	}
-	if res.State == TooClose && equal {
+	if res.State != Sound && equal {
 		res.note("All three may also be equal (three-phase or inverter-driven): no mains, no start kit until settled.")
 		res.caution(caution.InverterLine)
 	}
@@ -270,10 +276,10 @@ func (x three) allAlike() bool {
 
 // nearly reports three readings that differ beyond their limits, yet by so
 // little that they cannot be two windings and both in series.
-func (x three) nearly(g gapDetail) bool {
+func (x three) nearly() bool {
 	v := x.values()
 	lo, hi := min(v[0].X, v[1].X, v[2].X), max(v[0].X, v[1].X, v[2].X)
-	return g.Beyond && g.Ohms > 0 && lo > 0 && hi-lo <= nearlyEqual*lo
+	return lo > 0 && hi-lo <= nearlyEqual*lo
 }
 
 // equal reports three equal windings: no roles, and nothing to connect.
@@ -292,105 +298,4 @@ func (x three) equal(within bool) {
 	res.note("Readings: "+all+"; start and run in series would add up, these do not.",
 		"Never connect mains or a start kit to it: its drive or its three phases run it.")
 	res.caution(caution.InverterLine)
-}
-
-// shorted reports a pair that reads zero, or so far below the next pair that
-// no sound machine does. Less than three finite readings prove nothing yet.
-func (x three) shorted() bool {
-	t, res := x.t, x.res
-	if t.known < 3 {
-		return false
-	}
-	type entry struct{ i, j int }
-	var low []entry
-	for _, e := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
-		if t.v(e.i, e.j).Over {
-			continue
-		}
-		v, next := t.v(e.i, e.j), false
-		for _, o := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
-			w := t.v(o.i, o.j)
-			next = next || !w.Over && o != e && v.Hi*shortRatio < w.Lo && (t.open > 0 || x.lowTwo(w))
-		}
-		if v.X <= 0 || next {
-			low = append(low, e)
-		}
-	}
-	if len(low) == 0 {
-		return false
-	}
-	res.State = Shorted
-	res.fact(FactShorted)
-	res.Roles = maps.Clone(x.m.role)
-	if n, ok := x.marked(); ok {
-		res.Roles = x.roles(n)
-	}
-	var words []string
-	for _, e := range low {
-		words = append(words, t.says(e.i, e.j))
-	}
-	res.note("Shorted: " + list(words, "and") + " against " + x.others(func(i, j int) bool {
-		for _, e := range low {
-			if e.i == i && e.j == j {
-				return false
-			}
-		}
-		return true
-	}) + ".")
-	if len(low) == 1 {
-		if w := x.between(low[0].i, low[0].j); w != "" {
-			res.note("By the markings this is the " + w + ".")
-		} else {
-			res.note("Which winding it is, the readings cannot tell: look for markings.")
-		}
-	}
-	res.note("Zero the leads and read it again before judging: a very low winding can look like this.")
-	if t.open > 0 {
-		res.fact(FactOpen)
-		res.note("And a winding is open: " + x.others(func(i, j int) bool { return t.v(i, j).Over }) + ".")
-	}
-	return true
-}
-
-// lowTwo reports whether w agrees with some other pair: a short across one
-// winding leaves the two other pairs alike.
-func (x three) lowTwo(w measure.Value) bool {
-	agree := 0
-	for _, v := range x.values() {
-		if v.Agrees(w) {
-			agree++
-		}
-	}
-	return agree >= 2
-}
-
-// between names the winding between two pins by the roles known.
-func (x three) between(i, j int) string {
-	a, b := x.res.Roles[x.t.pins[i]], x.res.Roles[x.t.pins[j]]
-	if b == Common {
-		a, b = b, a
-	}
-	switch {
-	case a == Common && b != "":
-		return string(b) + " winding"
-	case a != "" && b != "":
-		return "path from start to run"
-	}
-	return ""
-}
-
-// others lists the readings that keep approves.
-func (x three) others(keep func(i, j int) bool) string {
-	var out []string
-	for i := range 3 {
-		for j := i + 1; j < 3; j++ {
-			if x.t.has(i, j) && keep(i, j) {
-				out = append(out, x.t.says(i, j))
-			}
-		}
-	}
-	if len(out) == 0 {
-		return "nothing else"
-	}
-	return list(out, "and")
 }

@@ -122,7 +122,10 @@ func (t *tree) winding(i, j int) span {
 // whether anything is left.
 func (w *net) fits(t *tree) bool {
 	w.tries++
-	t.lead = span{0, w.leadUp}
+	t.lead = w.leadOf(t)
+	if t.lead.empty() {
+		return false
+	}
 	for k := 1; k < t.n; k++ {
 		p := t.parent[k]
 		t.edge[k] = span{0, math.Inf(1)}
@@ -132,6 +135,9 @@ func (w *net) fits(t *tree) bool {
 				return false
 			}
 		}
+	}
+	if w.joint && t.n > 3 && !w.legs(t) {
+		return false
 	}
 	var on [maxNodes]int
 	for range 4 {
@@ -162,6 +168,10 @@ func (w *net) fits(t *tree) bool {
 					if sum.lo > got.hi+slack {
 						return false
 					}
+					for _, e := range on[:n] {
+						t.edge[e].hi = min(t.edge[e].hi, got.hi)
+					}
+					changed = true
 					continue
 				}
 				if sum.lo > got.hi+slack || unbounded < 0 && sum.hi < got.lo-slack {
@@ -201,6 +211,63 @@ func (w *net) fits(t *tree) bool {
 	for k := 1; k < t.n; k++ {
 		if t.edge[k].hi <= 0 {
 			return false
+		}
+	}
+	return true
+}
+
+// leadOf gives the bounds of one lead resistance in every pair: where node k
+// lies between i and j, the two parts hold it twice and the whole once.
+func (w *net) leadOf(t *tree) span {
+	s := span{0, w.leadUp}
+	if w.leadUp == 0 {
+		return s
+	}
+	for i := range t.n {
+		for j := i + 1; j < t.n; j++ {
+			if !w.known[i][j] {
+				continue
+			}
+			at, seen := i, false
+			t.path(i, j, func(e int) {
+				for _, k := range [2]int{e, int(t.parent[e])} {
+					if k != i && k != j && k != at && w.known[i][k] && w.known[k][j] {
+						s, seen = s.meet(w.r[i][k].plus(w.r[k][j]).minus(w.r[i][j])), true
+						at = k
+					}
+				}
+			})
+			if seen && s.empty() {
+				return s
+			}
+		}
+	}
+	return s
+}
+
+// legs narrows the windings that meet at the joint, node 1: for leads i, j and
+// k on three of them, i to the joint is half of ij + ik − jk.
+func (w *net) legs(t *tree) bool {
+	at := t.neighbours(1)
+	if len(at) < 3 {
+		return true
+	}
+	for a, i := range at {
+		for b, j := range at {
+			for c, k := range at {
+				if a == b || a == c || b >= c || !w.known[i][j] || !w.known[i][k] || !w.known[j][k] {
+					continue
+				}
+				s := w.r[i][j].plus(w.r[i][k]).minus(w.r[j][k])
+				leg := &t.edge[i]
+				if int(t.parent[1]) == i {
+					leg = &t.edge[1]
+				}
+				*leg = leg.meet(span{s.lo / 2, s.hi / 2})
+				if leg.empty() {
+					return false
+				}
+			}
 		}
 	}
 	return true
@@ -289,7 +356,11 @@ func (t *tree) children(p int) []int {
 	return out
 }
 
-// value turns bounds into a value with its middle as nominal.
+// value turns bounds into a value with its middle as nominal, the lower bound
+// when there is no upper one.
 func (s span) value() measure.Value {
+	if math.IsInf(s.hi, 1) {
+		return measure.Value{X: s.lo, Lo: s.lo, Hi: s.hi}
+	}
 	return measure.Value{X: (s.lo + s.hi) / 2, Lo: s.lo, Hi: s.hi}
 }

@@ -134,9 +134,10 @@ type Input struct {
 // Winding is one piece of the network: a winding, or a protector or jumper
 // that reads near zero.
 type Winding struct {
-	From, To string // pins; a joint that is not brought out is "joint"
+	From, To string // pins; a joint that is not brought out is "joint", "C/P" two leads on one point
 	Name     string
 	Value    measure.Value
+	computed bool // from sums: the pair itself was not read
 }
 
 // Option is one possibility for a pair not read yet.

@@ -1,0 +1,206 @@
+package winding
+
+import (
+	"maps"
+	"slices"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/measure"
+)
+
+func TestThreePins(t *testing.T) {
+	abc := func(c, s, r string) map[string]Role { return map[string]Role{c: Common, s: Start, r: Run} }
+	tests := []struct {
+		name    string
+		in      []Reading
+		marks   []Mark
+		state   State
+		roles   map[string]Role
+		settled bool
+		note    string // a part of one of the notes
+	}{
+		// Distributor technician bulletin "Compressor Common–Run–Start" (2020).
+		{"additive 4, 11, 15", pairs("C", "S", "11.0", "C", "R", "4.0", "R", "S", "15.0"), nil,
+			Sound, abc("C", "S", "R"), true, "11 + 4 adds up to 15 Ω"},
+		// "How to identify unmarked compressor terminals", figs 38-40: the order
+		// resolves although 6 + 7 is not 8.
+		{"trap 7, 8, 6", pairs("1", "2", "7.0", "2", "3", "8.0", "1", "3", "6.0"), nil,
+			DoesNotAddUp, abc("1", "2", "3"), true, "7 + 6 exceeds 8 Ω by 5 Ω (62 %)"},
+		// Heating and Cooling Essentials (2022) §25.8: the highest, 18 Ω, is start
+		// to run; the two parts here are computed to fit it.
+		{"highest 18", pairs("A", "B", "18.0", "B", "C", "4.0", "A", "C", "14.0"), nil,
+			Sound, abc("C", "A", "B"), true, "A–B 18 Ω is the highest pair, so it is start–run; C, outside it, is common"},
+		{"rough highest", pairs("A", "B", "3.45", "A", "C", "~6.5", "B", "C", "2.5"), nil,
+			Sound, abc("B", "A", "C"), true, "3.45 + 2.5 falls short of about 6.5 Ω by 0.55 Ω (8 %)"},
+		// Heating and Cooling Essentials (2022) §25: three-phase, same resistance.
+		{"equal", pairs("A", "B", "5.0", "A", "C", "5.1", "B", "C", "5.0"), nil,
+			EqualWindings, nil, false, "Never connect mains or a start kit"},
+		{"nearly equal", pairs("A", "B", "5.00", "A", "C", "5.30", "B", "C", "5.10"), nil,
+			DoesNotAddUp, nil, false, "likely three-phase with one winding off"},
+		{"start and run too close", pairs("A", "B", "3.0", "A", "C", "3.2", "B", "C", "6.2"), nil,
+			TooClose, map[string]Role{"A": Common}, false, "finer range"},
+		{"parted by a marking", pairs("A", "B", "3.0", "A", "C", "3.2", "B", "C", "6.2"), []Mark{{"B", Start, 9}},
+			Sound, abc("A", "B", "C"), true, "markings say which"},
+		{"highest and middle too close", pairs("A", "B", "0.9", "A", "C", "9.0", "B", "C", "9.5"), nil,
+			TooClose, map[string]Role{"C": Start}, false, "finer range"},
+		{"nothing certain", pairs("A", "B", "0.4", "A", "C", "0.5", "B", "C", "0.8"), nil,
+			TooClose, nil, false, "may also be equal"},
+		// A rotary machine with start below run (common practice): the marking
+		// outranks the ranking.
+		{"marked against the order", pairs("A", "B", "4.0", "A", "C", "11.0", "B", "C", "15.0"),
+			[]Mark{{"A", Common, 1}, {"B", Start, 2}, {"C", Run, 3}},
+			Sound, abc("A", "B", "C"), true, "rotary"},
+		{"start marked against the order", pairs("A", "B", "4.0", "A", "C", "11.0", "B", "C", "15.0"),
+			[]Mark{{"B", Start, 2}}, Sound, abc("A", "B", "C"), true, "although it reads below run"},
+		{"common marked against the highest", pairs("A", "B", "3.45", "A", "C", "~6.5", "B", "C", "2.5"),
+			[]Mark{{"A", Common, 4}}, DoesNotAddUp, map[string]Role{"A": Common}, false, "The marking holds"},
+		{"leads in every pair", pairs("A", "B", "1.40", "A", "C", "3.40", "B", "C", "4.40"), nil,
+			DoesNotAddUp, abc("A", "C", "B"), true, "`probes 0.4`"},
+		{"negative gap", pairs("A", "B", "4.00", "A", "C", "11.00", "B", "C", "18.00"), nil,
+			DoesNotAddUp, abc("A", "C", "B"), true, "Leads cannot do this"},
+		{"zero", pairs("A", "B", "0.0", "A", "C", "4.2", "B", "C", "4.2"), nil,
+			Shorted, nil, false, "Shorted: A–B 0 Ω"},
+		{"near zero, marked", pairs("A", "B", "0.1", "A", "C", "4.2", "B", "C", "4.2"), []Mark{{"A", Common, 1}, {"B", Run, 2}},
+			Shorted, abc("A", "C", "B"), true, "this is the run winding"},
+		{"all zero", pairs("A", "B", "0.0", "A", "C", "0.0", "B", "C", "0.0"), nil, Shorted, nil, false, ""},
+		{"kilohms", pairs("A", "B", "4700", "A", "C", "4.2"), nil, NotAWinding, nil, false, "A–B 4.7 kΩ"},
+		{"unusual ratio", pairs("A", "B", "4.00", "A", "C", "5.00", "B", "C", "9.00"), nil,
+			Sound, abc("A", "C", "B"), true, "Start is 1.3 times run"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			r := Infer(Input{Readings: tt.in, Marks: tt.marks, Meter: measure.Default})
+			if r.State != tt.state || r.Settled != tt.settled || !maps.Equal(r.Roles, tt.roles) {
+				t.Errorf("got %s settled %v %v, want %s %v %v", r.State, r.Settled, r.Roles, tt.state, tt.settled, tt.roles)
+			}
+			if all := strings.Join(r.Notes, "\n"); !strings.Contains(all, tt.note) {
+				t.Errorf("no note says %q:\n%s", tt.note, all)
+			}
+		})
+	}
+}
+
+// Sound machines are published at ratios of 2 and 2.75 (the bulletin's 11 to 4):
+// the usual 3 to 5 (common practice) may raise a word, never the state.
+func TestRatioIsNoFault(t *testing.T) {
+	r := Infer(Input{Readings: pairs("C", "S", "11.00", "C", "R", "4.00", "R", "S", "15.00")})
+	if r.State != Sound || !slices.Contains(r.Facts, FactSound) {
+		t.Fatalf("state %s facts %v", r.State, r.Facts)
+	}
+	if !strings.Contains(strings.Join(r.Notes, "\n"), "no fault by itself") {
+		t.Errorf("no word about the ratio: %q", r.Notes)
+	}
+}
+
+func TestGap(t *testing.T) {
+	tests := []struct {
+		in           []Reading
+		probes       float64
+		ohms, lead   float64
+		beyond       bool
+		note, absent string
+	}{
+		{pairs("A", "B", "3.45", "A", "C", "~6.5", "B", "C", "2.5"), 0, -0.55, 0, false, "a rough reading allow", "probes"},
+		{pairs("A", "B", "1.40", "A", "C", "3.40", "B", "C", "4.40"), 0, 0.4, 0.4, true, "0.4 Ω", "Leads cannot"},
+		{pairs("A", "B", "7.0", "A", "C", "6.0", "B", "C", "8.0"), 0, 5, 0, true, "more than probe leads have", "enter `probes"},
+		{pairs("A", "B", "3.50", "A", "C", "10.50", "B", "C", "14.50"), 0.5, -0.5, 0, true, "may be too much", "enter `probes"},
+	}
+	for _, tt := range tests {
+		r := Infer(Input{Readings: tt.in, Probes: tt.probes})
+		g := r.Gap
+		if g == nil {
+			t.Fatalf("%v: no gap", tt.in)
+		}
+		if !near(g.Ohms, tt.ohms) || !near(g.Lead, tt.lead) || g.Beyond != tt.beyond {
+			t.Errorf("gap %+v, want %v lead %v beyond %v", *g, tt.ohms, tt.lead, tt.beyond)
+		}
+		all := strings.Join(r.Notes, "\n")
+		if !strings.Contains(all, tt.note) || strings.Contains(all, tt.absent) {
+			t.Errorf("notes want %q and not %q:\n%s", tt.note, tt.absent, all)
+		}
+	}
+}
+
+func TestWindingsAndProof(t *testing.T) {
+	in := pairs("A", "B", "4.0", "A", "C", "11.0", "B", "C", "15.0")
+	for i := range in {
+		in[i].V.Entry = i + 5
+	}
+	r := Infer(Input{Readings: in})
+	if len(r.Windings) != 2 || r.Windings[0].Name != "start" || r.Windings[0].Value.X != 11 || r.Windings[1].Value.X != 4 {
+		t.Errorf("windings %v", r.Windings)
+	}
+	var entries []int
+	for _, p := range r.Proof {
+		entries = append(entries, p.V.Entry)
+	}
+	if !slices.Equal(entries, []int{5, 6, 7}) {
+		t.Errorf("proof %v", entries)
+	}
+	if want := []Pair{{"A", Case}, {"B", Case}, {"C", Case}}; !slices.Equal(r.Wanted, want) {
+		t.Errorf("wanted %v", r.Wanted)
+	}
+}
+
+func TestEqualByDesign(t *testing.T) {
+	in := Input{Readings: pairs("A", "B", "30.0", "A", "C", "30.1", "B", "C", "60.0"), Kind: Motor, EqualByDesign: true}
+	r := Infer(in)
+	if r.State != Sound || !r.Settled || !maps.Equal(r.Roles, map[string]Role{"A": Common}) {
+		t.Errorf("reversing motor: %s %v %v", r.State, r.Settled, r.Roles)
+	}
+	in.EqualByDesign = false
+	if r := Infer(in); r.State != TooClose || r.Settled {
+		t.Errorf("not declared: %s %v", r.State, r.Settled)
+	}
+}
+
+func TestRepeats(t *testing.T) {
+	in := pairs("A", "B", "9.0", "B", "A", "4.0", "A", "C", "11.0", "B", "C", "15.0", "C", "A", "11.1")
+	r := Infer(Input{Readings: in})
+	if len(r.Repeats) != 1 || r.Repeats[0].Pair != (Pair{"A", "B"}) || r.Repeats[0].Was.X != 9 || r.Repeats[0].Now.X != 4 {
+		t.Fatalf("repeats %v", r.Repeats)
+	}
+	if r.State != Sound || r.Roles["A"] != Common {
+		t.Errorf("the latest should count: %s %v", r.State, r.Roles)
+	}
+}
+
+func TestGround(t *testing.T) {
+	base := pairs("A", "B", "4.0", "A", "C", "11.0", "B", "C", "15.0")
+	tests := []struct {
+		extra []Reading
+		state State
+		fact  string
+		note  string
+	}{
+		// Megohm Values of Copeland Compressors, AE4-1294: 0.5 MΩ condemns.
+		{pairs("A", "case", "470000"), Grounded, FactGrounded, "Never energise"},
+		{pairs("case", "A", "12"), Grounded, FactGrounded, "A–case 12 Ω"},
+		{pairs("A", "case", "510000"), Sound, FactSound, "cannot prove insulation"},
+		{pairs("A", "Case", "OL", "B", "case", "OL", "C", "case", "OL"), Sound, FactNoGround, "No gross fault to the case at A, B and C"},
+	}
+	for _, tt := range tests {
+		r := Infer(Input{Readings: append(slices.Clone(base), tt.extra...)})
+		if r.State != tt.state || !slices.Contains(r.Facts, tt.fact) || r.Roles["A"] != Common {
+			t.Errorf("%v: %s %v %v", tt.extra, r.State, r.Facts, r.Roles)
+		}
+		if all := strings.Join(r.Notes, "\n"); !strings.Contains(all, tt.note) {
+			t.Errorf("no note %q:\n%s", tt.note, all)
+		}
+	}
+	r := Infer(Input{Readings: pairs("A", "case", "100")})
+	if r.State != Grounded || len(r.Cautions) != 2 {
+		t.Errorf("first reading to case: %s %v", r.State, r.Cautions)
+	}
+}
+
+func TestMarkedTwice(t *testing.T) {
+	r := Infer(Input{Marks: []Mark{{"A", Common, 1}, {"B", Common, 2}, {"C", Run, 3}, {"C", Start, 4}}})
+	if len(r.Conflicts) != 1 || !strings.Contains(r.Conflicts[0], "A and B are both marked common") {
+		t.Errorf("conflicts %q", r.Conflicts)
+	}
+	if !maps.Equal(r.Roles, map[string]Role{"C": Start}) {
+		t.Errorf("roles %v", r.Roles)
+	}
+}
