@@ -28,7 +28,7 @@ var losses = []Param{
 
 const (
 	motorValid  = "running on the run winding alone; refuses a slip outside 0 to 1 and impedances of zero and below"
-	motorSource = "Umans, Fitzgerald & Kingsley's Electric Machinery, Example 9.2 (inputs seen, results computed)"
+	motorSource = "Umans, Fitzgerald & Kingsley's Electric Machinery, Example 9.2 (inputs as published, results computed)"
 	motorTopic  = "single-phase motor"
 	halves      = "Zf = ½[jXm ‖ (R2/s + jX2)], Zb = ½[jXm ‖ (R2/(2−s) + jX2)], Z = R1 + jX1 + Zf + Zb"
 )

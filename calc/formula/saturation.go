@@ -71,10 +71,11 @@ const coldest = 200.0
 
 // logRatio is ln(p/pc) at a temperature in kelvin.
 func (v vapour) logRatio(kelvin float64) float64 {
-	theta := 1 - kelvin/v.tc
+	// θ^t as exp(t ln θ): one logarithm for six powers.
+	l := math.Log(1 - kelvin/v.tc)
 	s := 0.0
 	for i, n := range v.n {
-		s += n * math.Pow(theta, v.t[i])
+		s += n * math.Exp(v.t[i]*l)
 	}
 	return v.tc / kelvin * s
 }
