@@ -175,7 +175,7 @@ func (x *tableIndex) trial(p *plan, t *Test) *trial {
 	v := vocabulary
 	r := &trial{Test: t, outcomes: v.set(t.Outcomes), when: v.set(t.When), barred: v.set(t.Barred)}
 	r.done = v.set(append(append([]string(nil), t.Outcomes...), t.Vague...))
-	var any group
+	var bears group
 	for _, o := range t.Outcomes {
 		n := v.code(o)
 		var out, shows group
@@ -190,9 +190,9 @@ func (x *tableIndex) trial(p *plan, t *Test) *trial {
 		r.codes = append(r.codes, n)
 		r.rulesOut = append(r.rulesOut, out)
 		r.shows = append(r.shows, shows)
-		any |= out | shows
+		bears |= out | shows
 	}
-	if any == 0 || len(t.On) > 0 && !slices.Contains(t.On, p.Code) {
+	if bears == 0 || len(t.On) > 0 && !slices.Contains(t.On, p.Code) {
 		return nil
 	}
 	return r

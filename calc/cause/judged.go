@@ -38,11 +38,11 @@ var judged = []Finding{
 
 	// Supply, control, current.
 	{"supply-sound", nil, "the supply at rest is within limits", []string{"supply-low", "supply-absent", "leg-missing"}},
-	{"supply-low", nil, "the supply at rest is below its limit", []string{"supply-absent", "sag-sound"}},
+	{"supply-low", nil, "the supply at rest is below its limit", []string{"supply-absent"}},
 	{"supply-high", nil, "the supply at rest is above its limit", []string{"supply-sound", "supply-low", "supply-absent"}},
 	{"supply-absent", nil, "no volts at the appliance's supply", []string{"sag-sound", "sag-deep", "starts-and-runs", "light-works", "outlet-works", "clicks", "hums", "cond-fan-runs", "evap-fan-runs", "amps-locked-rotor"}},
 	{"leg-missing", nil, "one of two supply legs is missing", []string{"supply-absent"}},
-	{"sag-sound", nil, "the volts at the machine stay within limits while it tries to start", []string{"sag-deep"}},
+	{"sag-sound", nil, "the volts at the machine fall little while it tries to start", []string{"sag-deep"}},
 	{"sag-deep", nil, "the volts at the machine fall too far while it tries to start", nil},
 	{"control-calling", nil, "the control gives volts to the machine", []string{"control-not-calling"}},
 	{"control-not-calling", nil, "the control gives no volts although it should call", []string{"clicks", "hums", "starts-and-runs"}},
@@ -103,14 +103,18 @@ var judged = []Finding{
 
 // yields names weaker facts and the stronger ones before which they count for
 // nothing: an ohmmeter that found no path to the case cannot stand against an
-// insulation tester that did.
+// insulation tester that did; a protector that is closed now does not undo
+// that it had opened; a small fall from a low supply does not make it sound.
 var yields = map[string][]string{
 	"insulation-no-gross-fault": {"insulation-sound", "insulation-suspect", "insulation-failed"},
+	"protector-closed":          {"protector-reset"},
+	"sag-sound":                 {"supply-low"},
 }
 
 // synonyms are codes under which other packages know a fact of the table.
 var synonyms = map[string]string{
 	"no-gross-ground":         "insulation-no-gross-fault",
+	"windings-open-unplaced":  "open-unplaced",
 	"earth-continuity-sound":  "earth-sound",
 	"earth-continuity-failed": "earth-failed",
 }

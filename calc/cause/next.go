@@ -16,7 +16,7 @@ func (w *weighing) advise() {
 	left := w.reasons(w.left)
 	best := w.best(left)
 	if best == nil {
-		best = w.any(left)
+		best = w.whole(left)
 	}
 	if c, t := w.dispute(); t != nil && (t.Danger != Live || best == nil || best.Danger == Live) {
 		r.Next, r.Repeat = t, true
@@ -192,10 +192,7 @@ func (w *weighing) best(g group) *trial {
 		if told == 0 {
 			continue
 		}
-		score := [4]int{0, 2*w.worst(t, g) + t.Effort, -w.explained(told), int(t.Danger)}
-		if t.Danger == Live {
-			score[0] = 1
-		}
+		score := [4]int{t.live(), 2*w.worst(t, g) + t.Effort, -w.explained(told), int(t.Danger)}
 		if best == nil || slices.Compare(score[:], bestScore[:]) < 0 {
 			best, bestScore = t, score
 		}
@@ -203,16 +200,16 @@ func (w *weighing) best(g group) *trial {
 	return best
 }
 
-// any gives the test that bears on the group as a whole, the safest and
+// whole gives the test that bears on the group as a whole, the safest and
 // cheapest, for when none parts it.
-func (w *weighing) any(g group) *trial {
+func (w *weighing) whole(g group) *trial {
 	var best *trial
 	for k := range w.trials {
 		t := &w.trials[k]
 		if !w.useful(t) || !w.bears(t, g) {
 			continue
 		}
-		if best == nil || cmp.Or(cmp.Compare(t.Danger/Live, best.Danger/Live), cmp.Compare(t.Effort, best.Effort)) < 0 {
+		if best == nil || cmp.Or(cmp.Compare(t.live(), best.live()), cmp.Compare(t.Effort, best.Effort)) < 0 {
 			best = t
 		}
 	}
@@ -319,7 +316,7 @@ func (w *weighing) exhausted() {
 			score[0] = 1
 		}
 		if t == nil || t.Danger == Live {
-			score[1] = 1
+			score[1] = 1 // a finding that no test repeats comes with the live ones
 		}
 		if pick.Code == "" || slices.Compare(score[:], bestScore[:]) < 0 {
 			pick, bestScore = it, score

@@ -49,7 +49,7 @@ var scenarios = []scenario{
 	// Hermetic Compressor Service Handbook: protector between terminal C and motor common.
 	{"open protector on a hot shell", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-open",
 		"protector-hot protector-failed", "winding-open", "start-device-failed", "cool-and-ohm", ""},
-	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound",
+	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound protector-closed",
 		"protector-hot", "protector-failed winding-open", "supply-weak start-device-failed", "other-outlet", ""},
 	{"protector that stays open when cold", "no-start", "silent comp-cold cond-fan-runs insulation-no-gross-fault protector-open-cold",
 		"protector-failed", "protector-hot", "", "", "protector-failed"},
@@ -59,6 +59,7 @@ var scenarios = []scenario{
 	{"weak supply through a long cord, by its sag", "no-start",
 		"hums long-cord" + goodGear + " supply-sound sag-deep", "supply-weak", "start-device-failed", "compressor-seized", "", "supply-weak"},
 	{"low supply at rest", "no-start", "clicks" + woundAndCased + " supply-low", "supply-weak", "no-supply", "start-device-failed", "", "supply-weak"},
+	{"low supply that hardly falls further", "no-start", "clicks" + woundAndCased + " supply-low sag-sound", "supply-weak", "no-supply", "", "", "supply-weak"},
 	{"miswired start device after a repair", "no-start", "hums cond-fan-runs" + woundAndCased + " start-device-sound wiring-wrong",
 		"miswired", "start-device-failed", "compressor-seized", "", "miswired"},
 	// Hermetic Compressor Service Handbook, pp. 40-41: replace, do not energise.

@@ -41,24 +41,28 @@ type Test struct {
 	Barred     []string // never proposed when one of these facts is known
 }
 
+// live is 1 for a live test and 0 for any other, to sort by.
+func (t *Test) live() int {
+	if t.Danger == Live {
+		return 1
+	}
+	return 0
+}
+
 // Need is one thing that a complete call holds: at least one of the facts.
 type Need struct {
 	What string
 	Any  []string
 }
 
-// Pair names two causes of a complaint that no listed test can part, and why.
-type Pair struct{ A, B, Why string }
-
 // Complaint is one of the common complaints.
 type Complaint struct {
-	Code, Name  string
-	Words       []string // phrases: all words of one of them must occur in the customer's words
-	Signs       []string // findings that open this complaint by themselves
-	Cured       []string // facts that say that the complaint is not there now
-	Causes      []string // codes, in the order in which they would be mended
-	Need        []Need   // what a complete call holds unless the technician says otherwise
-	Inseparable []Pair
+	Code, Name string
+	Words      []string // phrases: all words of one of them must occur in the customer's words
+	Signs      []string // findings that open this complaint by themselves
+	Cured      []string // facts that say that the complaint is not there now
+	Causes     []string // codes, in the order in which they would be mended
+	Need       []Need   // what a complete call holds unless the technician says otherwise
 }
 
 // Complaints lists the complaints, the most specific first.
