@@ -24,19 +24,6 @@ func (d Dim) plus(e Dim, sign int8) Dim {
 	return d
 }
 
-// times multiplies every exponent by n; ok is false when one of them would
-// not fit.
-func (d Dim) times(n int) (r Dim, ok bool) {
-	for i, e := range d {
-		x := int(e) * n
-		if x < -99 || x > 99 {
-			return r, false
-		}
-		r[i] = int8(x)
-	}
-	return r, true
-}
-
 func (d Dim) bounded() bool {
 	for _, e := range d {
 		if e < -50 || e > 50 {

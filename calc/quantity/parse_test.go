@@ -69,6 +69,10 @@ func TestParse(t *testing.T) {
 		if !q.Exact() {
 			t.Errorf("%q has an uncertainty that nobody gave it", r.text)
 		}
+		// What is printed reads back as the same value, to its last digit.
+		if again, err := Parse(q.String(), r.unit); err != nil || math.Abs(again.SI()-q.SI()) > max(q.res/2, 1e-3*math.Abs(q.SI())) || again.Kind() != q.Kind() {
+			t.Errorf("%q prints as %q, which reads as %v, %v", r.text, q.String(), again, err)
+		}
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
 )
 
 // call is a scope such as a call has: readings by point, and a value.
@@ -24,7 +25,7 @@ func call() *Scope {
 			Call: func(a []Value) (Value, error) {
 				q, ok := ohms[a[0].(string)+" "+a[1].(string)]
 				if !ok {
-					return nil, missing
+					return nil, source.Errorf(0, 0, "there is no such reading")
 				}
 				return q, nil
 			},

@@ -46,6 +46,9 @@ func (ev *evaluator) define(name string, def Def) (*Func, error) {
 	if ev.depth >= maxDepth {
 		return nil, source.Errorf(0, 0, "definitions call each other more than %d deep", maxDepth)
 	}
+	if err := ev.spend(compileWork * len(def.Body)); err != nil {
+		return nil, err
+	}
 	d := &definition{busy: true}
 	if ev.defs == nil {
 		ev.defs = make(map[string]*definition)
@@ -64,8 +67,8 @@ func (ev *evaluator) define(name string, def Def) (*Func, error) {
 		d.f.Params[i].Name = p
 	}
 	d.f.Call = func(args []Value) (Value, error) {
-		if ev.runs++; ev.runs > maxRuns {
-			return nil, source.Errorf(0, 0, "this sum calls definitions more than %d times", maxRuns)
+		if err := ev.spend(len(def.Body)); err != nil {
+			return nil, err
 		}
 		// The arguments are values by now and no definition calls itself, so
 		// each is running at most once and may keep its own variables.
@@ -79,6 +82,14 @@ func (ev *evaluator) define(name string, def Def) (*Func, error) {
 		return v, nil
 	}
 	return &d.f, nil
+}
+
+// spend counts work and refuses what would take too long.
+func (ev *evaluator) spend(work int) error {
+	if ev.work += callWork + work; ev.work > maxWork {
+		return source.Errorf(0, 0, "the definitions in this sum call each other too often")
+	}
+	return nil
 }
 
 // within moves a fault in a definition's body to the call of it.

@@ -71,7 +71,7 @@ func prepare(text string, ev *evaluator) (*prepared, error) {
 		return nil, p.fault(p.frames[n-1].at, p.frames[n-1].at+1, "this bracket is not closed")
 	}
 	if strings.TrimSpace(text) == "" {
-		return nil, source.Errorf(1, len(p.source)+1, "there is nothing to work out")
+		return nil, whole(text, "there is nothing to work out")
 	}
 	p.text = p.out.String()
 	return p.prepared, nil
@@ -113,7 +113,7 @@ func (p *preparer) step() error {
 	}
 	if p.newArg {
 		p.newArg = false
-		if f := p.frames[len(p.frames)-1]; r != ')' {
+		if f := p.frames[len(p.frames)-1]; r != ')' || f.arg > 0 {
 			if param := f.call.param(f.arg); param != nil && param.Text {
 				return p.point(param)
 			}
@@ -199,7 +199,8 @@ func (p *preparer) sign(r rune) error {
 		return nil
 	}
 	pair := string(r) + string(p.peek(1))
-	if pair == "//" || pair == "/*" || pair == "??" || pair == "?." {
+	switch pair {
+	case "//", "/*", "??", "?.", "::":
 		return p.fault(p.at, p.at+2, "%s is not used in sums", pair)
 	}
 	for _, s := range signs {

@@ -35,8 +35,13 @@ import (
 const (
 	maxBytes = 512
 	maxNodes = 600
-	maxDepth = 16   // definitions inside definitions
-	maxRuns  = 2000 // definitions called, counted through all depths
+	maxDepth = 16 // definitions inside definitions
+
+	// maxWork bounds what definitions may add to one sum. Compiling a body
+	// counts compileWork for each of its bytes, running it counts one.
+	maxWork     = 48000
+	compileWork = 8
+	callWork    = 16 // for each besides
 )
 
 // Eval evaluates text. The value is a quantity.Q or, for a comparison, a
@@ -75,7 +80,7 @@ func Condition(text string, env Env) (bool, error) {
 }
 
 func whole(text, msg string) *source.Error {
-	return source.Errorf(1, len([]rune(text))+1, "%s", msg)
+	return source.Errorf(1, max(len([]rune(text)), 1)+1, "%s", msg)
 }
 
 func clip(s string) string {
@@ -85,12 +90,12 @@ func clip(s string) string {
 	return s
 }
 
-// evaluator is one evaluation: it compiles each definition once, and counts.
+// evaluator is one evaluation: it compiles each definition once, and counts the work.
 type evaluator struct {
 	env   Env
 	defs  map[string]*definition
 	depth int
-	runs  int
+	work  int
 }
 
 // compiled is a text ready to run.
