@@ -39,7 +39,7 @@ func Infer(in Input) Result {
 	m := readMarks(in.Marks, &res)
 	switch n := len(t.pins); {
 	case kilohms(t, in.Kind, &res):
-	case n < 3 && in.Leads != 2:
+	case n < 2 || n == 2 && in.Leads != 2:
 		fewPins(t, m, &res)
 	case n == 2:
 		oneWinding(t, &res)

@@ -195,7 +195,6 @@ func (x network) judge() {
 		res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 	}
 	x.splitMarks()
-	res.Facts = slices.Compact(res.Facts)
 }
 
 // apartNote says what isolated groups mean. Their leads keep only their

@@ -39,7 +39,9 @@ func (x three) sharpen() {
 	}
 }
 
-// third computes what the pair not read would be under n, and whether n can be.
+// third computes what the pair not read would be under n, and whether n can
+// be: also with probe leads in every reading, which a sum holds once too often
+// and a difference once too little.
 func (x three) third(n naming) (measure.Value, bool) {
 	cs, cr, sr := x.t.cell(n.c, n.s), x.t.cell(n.c, n.r), x.t.cell(n.s, n.r)
 	var v measure.Value
@@ -47,14 +49,17 @@ func (x three) third(n naming) (measure.Value, bool) {
 	case !sr.known:
 		v = cs.v.Plus(cr.v)
 		sr.v = v
+		sr.v.Lo -= x.in.leads()
 	case !cs.known:
 		v = less(sr.v, cr.v)
 		cs.v = v
+		cs.v.Hi += x.in.leads()
 	default:
 		v = less(sr.v, cs.v)
 		cr.v = v
+		cr.v.Hi += x.in.leads()
 	}
-	return v, v.Hi > 0 && !cr.v.Above(cs.v) && !cs.v.Above(sr.v) && !cr.v.Above(sr.v)
+	return v, min(cs.v.Hi, cr.v.Hi) > 0 && !cr.v.Above(cs.v) && !cs.v.Above(sr.v) && !cr.v.Above(sr.v)
 }
 
 // less subtracts independent values; the bounds add.

@@ -194,7 +194,7 @@ func (p *part) name2roles(t tree, ws []Winding) {
 	}
 	p.out.Settled = len(fits) == 1
 	if p.out.Settled {
-		p.out.Notes = append([]string{"Tapped motor: " + fits[0].text + "."}, p.out.Notes...)
+		p.out.Notes = append([]string{"Tapped motor, by the readings: " + fits[0].text + "."}, p.out.Notes...)
 		p.out.note("Roles inferred from the usual arrangement (common practice): start above main, taps below it.")
 		for i := range ws {
 			ws[i].Name = p.windingName(shared, ws[i])

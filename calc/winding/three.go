@@ -132,7 +132,7 @@ func (x three) complete() {
 	case !topology:
 		res.State = DoesNotAddUp
 		res.fact(FactDoNotAddUp)
-		res.note(x.headline()+" by marking; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1])
+		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1])
 		x.gapNote(g)
 		return
 	case g.Beyond:
@@ -167,12 +167,16 @@ func (x three) complete() {
 	}
 }
 
-// headline says the roles as far as they go.
+// headline says the roles as far as they go, and what they rest on.
 func (x three) headline() string {
 	if len(x.res.Roles) == 0 {
 		return "No role is certain"
 	}
-	s := named(x.res.Roles)
+	by := "By the readings "
+	if len(x.m.role) > 0 {
+		by = "By marking and readings "
+	}
+	s := by + named(x.res.Roles)
 	if len(x.res.Roles) < 3 && !x.in.EqualByDesign {
 		s += "; the others are not certain"
 	}

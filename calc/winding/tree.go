@@ -13,7 +13,7 @@ const maxNodes = 12
 // How far the search goes before it says that too many networks fit.
 const (
 	maxTrees = 12
-	maxTries = 1200
+	maxTries = 500
 )
 
 // slack absorbs the rounding of sums, in ohms.

@@ -57,7 +57,7 @@ func (x three) twoSpeed(g gapDetail) bool {
 		res.fact(FactSound)
 	}
 	if res.Settled = len(fits) == 1; res.Settled {
-		res.note("Two speeds, no start lead: " + named(res.Roles) + but)
+		res.note("Two speeds, no start lead, by the readings: " + named(res.Roles) + but)
 	} else {
 		res.note("Which lead is which, ohms alone cannot tell" + but)
 		for _, f := range fits {

@@ -25,6 +25,7 @@
 package winding
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/measure"
@@ -191,7 +192,17 @@ type Result struct {
 }
 
 func (r *Result) note(s ...string)    { r.Notes = append(r.Notes, s...) }
-func (r *Result) fact(s ...string)    { r.Facts = append(r.Facts, s...) }
-func (r *Result) caution(s ...string) { r.Cautions = append(r.Cautions, s...) }
+func (r *Result) fact(s ...string)    { r.Facts = once(r.Facts, s) }
+func (r *Result) caution(s ...string) { r.Cautions = once(r.Cautions, s) }
+
+// once appends the codes that are not there yet.
+func once(have, codes []string) []string {
+	for _, c := range codes {
+		if !slices.Contains(have, c) {
+			have = append(have, c)
+		}
+	}
+	return have
+}
 
 func isCase(pin string) bool { return strings.EqualFold(pin, Case) }
