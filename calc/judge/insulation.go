@@ -120,7 +120,11 @@ func Insulation(in InsulationIn) verdict.Verdict {
 	if out.Word == verdict.Suspect {
 		out.Fact = []string{"insulation-suspect"}
 	}
-	out.Also = append(out.Also, otherInsulationRules(in, at, name)...)
+	if p != inside || in.TestVolts > 0 {
+		// An ordinary ohm-meter passes no rule, so what others say of an open
+		// reading would mislead.
+		out.Also = append(out.Also, otherInsulationRules(in, at, name)...)
+	}
 	if out.Word == verdict.Failed || out.Word == verdict.Suspect {
 		out.Caution = append(out.Caution, caution.NeverEnergise)
 	}

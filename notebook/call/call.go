@@ -62,6 +62,8 @@ type Call struct {
 	standing standing // causes as last shown
 	matched  text     // the complaint's words in value, its code in key
 
+	proofTold string // the proof last asked for
+
 	at    time.Time // of the entry being applied
 	entry int       // its number
 }
@@ -140,6 +142,14 @@ func (s *Statement) Kind() string {
 		return "sum"
 	}
 	return s.Command.Word
+}
+
+// Word is argument i as typed, "" when there is none.
+func (s *Statement) Word(i int) string {
+	if i+1 >= len(s.Line.Words) {
+		return ""
+	}
+	return s.Line.Words[i+1].Text
 }
 
 // Parse reads a line without applying it. The error is ErrBlank or a

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -152,7 +153,10 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				reply.flag(j.verdict.Fact...)
 				continue
 			}
-			c.tellVerdict(j, reply)
+			if kind != "temp" || len(c.repairs()) == 0 {
+				// After a repair the course counts, not the moment.
+				c.tellVerdict(j, reply)
+			}
 		}
 		c.suspectRange(r, words, i, reply)
 		if q.word == "temp" {
@@ -262,9 +266,7 @@ func tenfold(f float64) string {
 func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 	switch q.word {
 	case "ohm", "mfd":
-		if !c.provedDead() {
-			c.warn(reply, caution.ProveDead)
-		}
+		c.warn(reply, caution.ProveDead)
 		if q.word == "mfd" {
 			c.warn(reply, caution.Capacitor)
 		}
@@ -313,7 +315,7 @@ func (c *Call) warn(reply *Reply, code string) {
 		}
 	}
 	t, ok := caution.Text(code)
-	if !ok {
+	if !ok || code == caution.ProveDead && c.provedDead() {
 		return
 	}
 	c.caution = append(c.caution, cautioned{code, c.entry})
@@ -403,6 +405,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 		v.Entries = append(v.Entries, m.Entry)
 	}
 	sort.Ints(v.Entries)
+	v.Entries = slices.Compact(v.Entries)
 	if len(res.Notes) > 0 {
 		v.Text = res.Notes[0]
 	}
@@ -460,9 +463,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 		reply.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))
 	}
 	for _, code := range v.Caution {
-		if code != caution.ProveDead || !c.provedDead() {
-			c.warn(reply, code)
-		}
+		c.warn(reply, code)
 	}
 	reply.flag(v.Fact...)
 }

@@ -130,8 +130,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 // afterRepair says what the record wants once something was repaired.
 func (c *Call) afterRepair(r *Reply) *Reply {
 	c.warn(r, caution.EarthAfter)
-	if m := c.proofMissing(); len(m) > 0 {
-		r.add(Ask, "Proof wanted: "+strings.Join(m, "; ")+".")
+	if m := strings.Join(c.proofMissing(), "; "); m != "" && m != c.proofTold {
+		c.proofTold = m
+		r.add(Ask, "Proof wanted: "+m+".")
 	}
 	return c.finish(r)
 }
@@ -209,9 +210,7 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 	if t.Complete() {
 		r.add(Good, "Each role is served once.").flag("wiring-complete")
 	}
-	if !c.provedDead() {
-		c.warn(r, caution.ProveDead)
-	}
+	c.warn(r, caution.ProveDead)
 	return r, nil
 }
 

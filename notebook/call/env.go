@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
 	"ohmcall/calc/trade"
+	"ohmcall/notebook/script"
 )
 
 // scope is what a sum may name: the call's own values and definitions, its
@@ -104,13 +105,64 @@ func (c *Call) defined(name string) (definition, bool) {
 	return definition{}, false
 }
 
-// Known reports whether a sum can use the name as this call stands.
-func (c *Call) Known(name string) bool {
-	if _, ok := c.defined(name); ok {
-		return true
+// Unknown lists the names in a line's sums that this call does not know.
+func (c *Call) Unknown(text string) []string {
+	var out []string
+	for _, expr := range c.expressions(text) {
+		refs, err := sum.References(expr, &scope{c: c})
+		if err != nil {
+			continue
+		}
+		for _, name := range append(refs.Values, refs.Funcs...) {
+			if _, own := c.defined(name); !own && !(&scope{c: c}).isBuiltIn(name) {
+				out = append(out, name)
+			}
+		}
 	}
-	_, ok := (&scope{c: c}).Func(name)
-	return ok || contains(sum.Names(), name)
+	return out
+}
+
+// expressions are the parts of a line that are sums.
+func (c *Call) expressions(text string) []string {
+	l, err := script.Parse(text)
+	if err != nil || l.Blank() {
+		return nil
+	}
+	var out []string
+	if l.Guard != "" {
+		out = append(out, l.Guard)
+	}
+	cmd := byWord[l.Words[0].Text]
+	if cmd == nil {
+		return append(out, l.Expression())
+	}
+	a, err := c.bind(cmd, l)
+	if err != nil {
+		return out
+	}
+	for _, p := range cmd.Params {
+		v, ok := a.at[p.Name]
+		switch {
+		case !ok:
+		case p.Kind == Expression:
+			out = append(out, v.text)
+		case p.Kind == Definition && cmd.Word == "def":
+			if d, err := sum.ParseDef(v.text); err == nil {
+				out = append(out, d.Body)
+			}
+		case p.Kind == Definition:
+			if _, body, ok := strings.Cut(v.text, "="); ok {
+				out = append(out, strings.TrimSpace(body))
+			}
+		case p.Kind == Readings:
+			for _, w := range v.words {
+				if strings.HasPrefix(w.Text, "(") {
+					out = append(out, w.Text)
+				}
+			}
+		}
+	}
+	return out
 }
 
 // readingFunc is ohm(A, B), temp(freezer) and the like: the last reading

@@ -258,12 +258,12 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 // amperes of an earth tester.
 func (c *condition) parseTest(w script.Word) error {
 	bad := w.Errorf("%q is neither test volts nor test amperes", w.Text).WithHint("as in: test 500V, or for an earth path: test 10A")
-	q, err := quantity.Parse(w.Text, "V")
-	if err == nil {
-		q, err = q.Assume("V")
-	}
+	q, err := quantity.Parse(w.Text, "")
 	if err != nil || q.SI() <= 0 {
 		return bad
+	}
+	if bare, err := q.Assume("V"); err == nil {
+		q = bare
 	}
 	if v, err := q.In("V"); err == nil {
 		c.test = v

@@ -44,6 +44,17 @@ func (r *Reply) PlainLines() []string {
 	return out
 }
 
+// Plain is a reply as plain text, its table included.
+func (r *Reply) Plain() string {
+	lines := r.PlainLines()
+	if r.Table != nil {
+		for _, row := range append([][]string{r.Table.Head}, r.Table.Rows...) {
+			lines = append(lines, strings.Join(row, " | "))
+		}
+	}
+	return strings.Join(lines, "\n")
+}
+
 // causeFound says what the call was mended for: the causes supported when
 // the last repair began, or now when nothing was repaired.
 func (c *Call) causeFound() cause.Result {
@@ -267,6 +278,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)
 	}
+	if c.redacted() {
+		out = append(out, "This is a copy: client and site were replaced by a mark")
+	}
 	for i := 1; i < len(c.entries); i++ {
 		if c.entries[i].At.Before(c.entries[i-1].At) {
 			out = append(out, fmt.Sprintf("The clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
@@ -338,7 +352,7 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 			}
 		}
 	}
-	h.Redacted = c.last("redacted") != ""
+	h.Redacted = c.redacted()
 }
 
 const timeLayout = "2006-01-02T15:04:05-07:00"

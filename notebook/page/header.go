@@ -113,3 +113,19 @@ func readHeader(lines []string) (record.Header, error) {
 	}
 	return h, nil
 }
+
+// HeaderDifferences says in which keys a header differs from what it should
+// be. The digest is left out: it is compared with the log itself.
+func HeaderDifferences(have, want *record.Header) []string {
+	var out []string
+	for _, f := range fields {
+		if f.key == "log-sha256" {
+			continue
+		}
+		a, b := reflect.ValueOf(f.at(have)).Elem(), reflect.ValueOf(f.at(want)).Elem()
+		if !reflect.DeepEqual(a.Interface(), b.Interface()) {
+			out = append(out, fmt.Sprintf("%s is %v, replayed it is %v", f.key, a.Interface(), b.Interface()))
+		}
+	}
+	return out
+}

@@ -158,7 +158,7 @@ func facts(b *strings.Builder, list []record.Fact) {
 
 func bullets(b *strings.Builder, list []string) {
 	for _, s := range list {
-		b.WriteString("- " + Escape(s) + "\n")
+		b.WriteString("- " + EscapeLine(s) + "\n")
 	}
 }
 
@@ -245,15 +245,21 @@ func entries(list []int) string {
 
 func verdicts(b *strings.Builder, r *record.Record) {
 	var rows [][]string
+	var also []string
 	for _, v := range r.Verdicts {
-		reason := v.Text
-		if len(v.Also) > 0 {
-			reason += "; " + strings.Join(v.Also, "; ")
+		rows = append(rows, []string{v.Subject, v.Word, v.Text, v.Limit, v.Margin, v.Source, entries(v.Entries)})
+		for _, a := range v.Also {
+			if !slices.Contains(also, a) {
+				also = append(also, a)
+			}
 		}
-		rows = append(rows, []string{v.Subject, v.Word, reason, v.Limit, v.Margin, v.Source, entries(v.Entries)})
 	}
 	if rows != nil {
 		writeTable(b, []string{"What", "Verdict", "Reason", "Limit", "Margin", "Source", "Entries"}, rows)
+	}
+	if also != nil {
+		b.WriteString("\nBeside these verdicts:\n\n")
+		bullets(b, also)
 	}
 }
 
@@ -362,7 +368,7 @@ func proof(b *strings.Builder, r *record.Record) {
 			b.WriteByte('\n')
 		}
 		fmt.Fprintf(b, "### %s: %s\n\n", Escape(c.Place), Escape(c.Verdict))
-		b.WriteString(Escape(c.Reason) + "\n")
+		b.WriteString(EscapeLine(c.Reason) + "\n")
 		if len(c.Plot) > 0 {
 			b.WriteString("\n" + CodeBlock(c.Plot))
 		}

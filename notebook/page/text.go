@@ -6,11 +6,31 @@ import (
 	"github.com/rivo/uniseg"
 )
 
+// EscapeLine is Escape for a text that starts a line of its own, where a
+// number, a dash or a hash would begin a list or a heading.
+func EscapeLine(s string) string {
+	e := Escape(s)
+	switch {
+	case e == "":
+		return e
+	case strings.ContainsRune("#-+=", rune(e[0])):
+		return `\` + e
+	}
+	digits := 0
+	for digits < len(e) && e[digits] >= '0' && e[digits] <= '9' {
+		digits++
+	}
+	if digits > 0 && digits < 10 && digits < len(e) && (e[digits] == '.' || e[digits] == ')') {
+		return e[:digits] + `\` + e[digits:]
+	}
+	return e
+}
+
 // Escape makes text from people inert in Markdown: it can become no markup,
-// HTML, table cell, link or heading, and shows as it was typed. The text
-// holds no line breaks and no controls; script.Clean has seen to that.
+// HTML, table cell or link, and shows as it was typed. The text holds no line
+// breaks and no controls; script.Clean has seen to that.
 func Escape(s string) string {
-	if !strings.ContainsAny(s, "\\`*_{}[]<>#|~&$@:-+=.)!w") {
+	if !strings.ContainsAny(s, "\\`*_[]<>|~&$@:.") {
 		return s
 	}
 	var b strings.Builder
@@ -20,12 +40,8 @@ func Escape(s string) string {
 		switch c {
 		case '\\', '`', '*', '_', '[', ']', '<', '>', '|', '~', '&', '$', '@':
 			b.WriteByte('\\')
-		case '#', '-', '+', '=':
-			if i == 0 {
-				b.WriteByte('\\')
-			}
-		case '.', ')':
-			if leadingNumber(s[:i]) || c == '.' && strings.HasSuffix(strings.ToLower(s[:i]), "www") {
+		case '.':
+			if strings.HasSuffix(strings.ToLower(s[:i]), "www") {
 				b.WriteByte('\\')
 			}
 		case ':':
@@ -36,11 +52,6 @@ func Escape(s string) string {
 		b.WriteByte(c)
 	}
 	return b.String()
-}
-
-// leadingNumber tells a text that would begin an ordered list.
-func leadingNumber(s string) bool {
-	return s != "" && len(s) <= 9 && strings.Trim(s, "0123456789") == ""
 }
 
 // schemeBefore tells the schemes that become links without slashes.

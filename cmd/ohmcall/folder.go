@@ -1,0 +1,130 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"time"
+
+	"ohmcall/notebook"
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/journal"
+)
+
+// folderName is the notebooks folder in the home directory: visible, since
+// the records are the user's own files.
+const folderName = "ohmcall-calls"
+
+// snippetFile holds the user's own definitions, in the notebooks folder.
+const snippetFile = "snippets.call"
+
+// folder is the notebooks folder: the flag, the environment, or the default.
+func (a *app) folder() (string, error) {
+	if a.dir != "" {
+		return a.dir, nil
+	}
+	if d := os.Getenv("OHMCALL_DIR"); d != "" {
+		return d, nil
+	}
+	home, err := os.UserHomeDir()
+	if err != nil {
+		return "", usageError{fmt.Errorf("there is no home directory; name a folder with --dir or OHMCALL_DIR")}
+	}
+	return filepath.Join(home, folderName), nil
+}
+
+// makeFolder makes the notebooks folder, for its owner alone.
+func makeFolder(dir string) error {
+	if err := os.MkdirAll(dir, 0o700); err != nil {
+		return fmt.Errorf("the notebooks folder cannot be made: %w", err)
+	}
+	return nil
+}
+
+// freeName is a name in the folder that no file bears yet.
+func freeName(dir, base string) string {
+	base = strings.TrimSuffix(base, ".md")
+	name := filepath.Join(dir, base+".md")
+	for i := 2; notebook.Exists(name); i++ {
+		name = filepath.Join(dir, base+"-"+strconv.Itoa(i)+".md")
+	}
+	return name
+}
+
+// host ties a notebook to this machine.
+func (a *app) host(dir string, beside ...string) notebook.Host {
+	return notebook.Host{
+		FS:       journal.Disk{},
+		Now:      time.Now,
+		Script:   func(name string) ([]byte, error) { return readScript(name, append(beside, dir)) },
+		Keep:     func(line string) error { return keepSnippet(dir, line) },
+		Snippets: a.snippets(dir),
+	}
+}
+
+// readScript finds a file of lines: as named, else in the folders given.
+func readScript(name string, folders []string) ([]byte, error) {
+	names := []string{name}
+	if !filepath.IsAbs(name) {
+		for _, d := range folders {
+			names = append(names, filepath.Join(d, name))
+		}
+	}
+	var first error
+	for _, n := range names {
+		b, err := (journal.Disk{}).ReadFile(n)
+		if err == nil {
+			return b, nil
+		}
+		if first == nil {
+			first = err
+		}
+	}
+	return nil, first
+}
+
+// snippets reads the user's own definitions. A line that defines nothing is
+// told and passed over.
+func (a *app) snippets(dir string) map[string]string {
+	content, err := (journal.Disk{}).ReadFile(filepath.Join(dir, snippetFile))
+	if err != nil {
+		if !os.IsNotExist(err) {
+			fmt.Fprintf(a.err, "ohmcall: your snippets cannot be read: %v\n", err)
+		}
+		return nil
+	}
+	out := map[string]string{}
+	for i, line := range notebook.ScriptLines(content) {
+		name, ok := call.Defines(line)
+		if ok {
+			out[name] = strings.TrimSpace(line)
+			continue
+		}
+		if t := strings.TrimSpace(line); t != "" && !strings.HasPrefix(t, "#") {
+			fmt.Fprintf(a.err, "ohmcall: %s line %d defines nothing and is passed over\n", snippetFile, i+1)
+		}
+	}
+	return out
+}
+
+// keepSnippet adds a definition to the user's own.
+func keepSnippet(dir, line string) error {
+	if err := makeFolder(dir); err != nil {
+		return err
+	}
+	f, err := os.OpenFile(filepath.Join(dir, snippetFile), os.O_WRONLY|os.O_CREATE|os.O_APPEND, 0o600)
+	if err != nil {
+		return err
+	}
+	if _, err := f.WriteString(line + "\n"); err != nil {
+		f.Close()
+		return err
+	}
+	if err := f.Sync(); err != nil {
+		f.Close()
+		return err
+	}
+	return f.Close()
+}

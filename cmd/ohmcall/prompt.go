@@ -1,0 +1,70 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"golang.org/x/term"
+
+	"ohmcall/notebook"
+	"ohmcall/repl"
+)
+
+// prompt starts, opens or resumes a call and talks with whoever types.
+func (a *app) prompt(args []string) error {
+	dir, err := a.folder()
+	if err != nil {
+		return err
+	}
+	var name string
+	if len(args) == 1 {
+		name = args[0]
+	} else {
+		if err := makeFolder(dir); err != nil {
+			return err
+		}
+		name = freeName(dir, time.Now().Format("2006-01-02-1504")+"-call")
+	}
+	host := a.host(dir, filepath.Dir(name))
+	n, err := openOrCreate(host, name)
+	if err != nil {
+		return err
+	}
+	code := repl.Run(a.promptOptions(n, dir))
+	if err := n.Close(); err != nil {
+		return fmt.Errorf("the notebook cannot be brought up to date; its log is complete: %w", err)
+	}
+	a.code = code
+	return nil
+}
+
+func (a *app) promptOptions(n *notebook.Notebook, dir string) repl.Options {
+	outFile, _ := a.out.(*os.File)
+	terminal := outFile != nil && term.IsTerminal(int(a.in.Fd())) && term.IsTerminal(int(outFile.Fd()))
+	dumb := os.Getenv("TERM") == "dumb"
+	return repl.Options{
+		Notebook:    n,
+		In:          a.in,
+		Out:         a.out,
+		Err:         a.err,
+		Terminal:    terminal && !dumb,
+		Color:       terminal && !dumb && os.Getenv("NO_COLOR") == "",
+		Width:       func() int { return widthOf(outFile) },
+		NewFileName: func() string { return freeName(dir, time.Now().Format("2006-01-02-1504")+"-rescued") },
+		Where:       homeShort(n.Name()),
+	}
+}
+
+// widthOf is the width of the screen, 0 when it has none.
+func widthOf(f *os.File) int {
+	if f == nil {
+		return 0
+	}
+	w, _, err := term.GetSize(int(f.Fd()))
+	if err != nil {
+		return 0
+	}
+	return w
+}

@@ -1,0 +1,86 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+)
+
+// Exit codes.
+const (
+	done  = 0
+	fault = 1 // the record or a check has a fault
+	usage = 2 // wrong usage
+)
+
+// app is one run of the program: its streams and the flags all subcommands
+// share.
+type app struct {
+	in       *os.File
+	out, err io.Writer
+	dir      string // the notebooks folder, as flagged
+	code     int
+}
+
+// usageError is wrong usage: exit code 2.
+type usageError struct{ error }
+
+func run(args []string, in *os.File, out, errs io.Writer) int {
+	a := &app{in: in, out: out, err: errs}
+	root := a.root()
+	root.SetArgs(args)
+	root.SetIn(in)
+	root.SetOut(out)
+	root.SetErr(errs)
+	if err := root.Execute(); err != nil {
+		var u usageError
+		fmt.Fprintf(errs, "ohmcall: %v\n", err)
+		if errors.As(err, &u) {
+			return usage
+		}
+		return fault
+	}
+	return a.code
+}
+
+// exact and atLeast wrap cobra's argument checks into usage errors.
+func exact(n int) cobra.PositionalArgs   { return asUsage(cobra.ExactArgs(n)) }
+func atLeast(n int) cobra.PositionalArgs { return asUsage(cobra.MinimumNArgs(n)) }
+func atMost(n int) cobra.PositionalArgs  { return asUsage(cobra.MaximumNArgs(n)) }
+
+func asUsage(check cobra.PositionalArgs) cobra.PositionalArgs {
+	return func(c *cobra.Command, args []string) error {
+		if err := check(c, args); err != nil {
+			return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
+		}
+		return nil
+	}
+}
+
+func (a *app) root() *cobra.Command {
+	root := &cobra.Command{
+		Use:   "ohmcall [FILE.md]",
+		Short: "a notebook for appliance and refrigeration repair calls",
+		Long: `ohmcall takes terse readings (ohm A B 3.4) and answers with roles, verdicts and
+the next useful test; anything that is not a command is a sum with units. Each
+call is one Markdown file.
+
+Without a subcommand it starts a call, or opens or resumes the one in FILE.md,
+from a terminal or from piped lines.`,
+		Args:          atMost(1),
+		SilenceUsage:  true,
+		SilenceErrors: true,
+		RunE:          func(_ *cobra.Command, args []string) error { return a.prompt(args) },
+	}
+	root.PersistentFlags().StringVar(&a.dir, "dir", "", "the notebooks folder (default: $OHMCALL_DIR, else ohmcall-calls in the home directory)")
+	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
+		return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
+	})
+	root.CompletionOptions.HiddenDefaultCmd = false
+	root.AddCommand(a.runCommand(), a.checkCommand(), a.redactCommand())
+	root.SetHelpCommand(a.helpCommand(root))
+	return root
+}

@@ -1,0 +1,98 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/notebook/script"
+)
+
+// Expand completes a line that carries on with the last kind of reading: after
+// `ohm A B 3.4` a bare `C 6.5` means `ohm A C 6.5` (the first probe stayed
+// where it was) and `B C 2.5` means `ohm B C 2.5`. Any other line comes back
+// as it is. Only what was typed live is expanded: the record holds full lines.
+func (c *Call) Expand(text string) string {
+	l, err := script.Parse(text)
+	if err != nil || l.Blank() || l.Guard != "" || len(c.readings) == 0 {
+		return text
+	}
+	if byWord[l.Words[0].Text] != nil {
+		return text
+	}
+	last := c.readings[len(c.readings)-1]
+	if !c.alive(last.entry) {
+		return text
+	}
+	parts, err := split(l.Words)
+	if err != nil {
+		return text
+	}
+	head := string([]rune(l.Text)[:l.BodyCol-1])
+	var out []string
+	for _, p := range parts {
+		s, ok := c.expandPart(last, p)
+		if !ok {
+			return text
+		}
+		out = append(out, s)
+	}
+	return head + last.quality.word + " " + strings.Join(out, ", ")
+}
+
+// expandPart completes one reading; it must be points that look like names,
+// a value, and conditions.
+func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
+	var cond condition
+	rest, err := cond.parse(words)
+	if err != nil || len(rest) < 2 || len(rest) > 3 {
+		return "", false
+	}
+	value := rest[len(rest)-1]
+	if !valueLike(value.Text, last.quality.unit) {
+		return "", false
+	}
+	points := rest[:len(rest)-1]
+	for _, p := range points {
+		if strings.ContainsAny(p.Text, `()+*/<>="`) || p.Quoted || len(p.Text) > 1 && startsLikeNumber(p.Text) && !onlyDigits(p.Text) {
+			return "", false
+		}
+	}
+	var b strings.Builder
+	if len(points) == 1 && last.b != "" && partOf(points[0].Text) == nil {
+		anchor := last.a
+		if strings.EqualFold(points[0].Text, anchor) && last.b != caseName {
+			anchor = last.b
+		}
+		b.WriteString(anchor + " ")
+	}
+	if len(points) == 1 && last.b == caseName && !strings.EqualFold(points[0].Text, caseName) && partOf(points[0].Text) == nil {
+		// The probe on the shell stays, the other moves from pin to pin.
+		b.Reset()
+		b.WriteString(points[0].Text + " " + caseName)
+	} else {
+		for i, p := range points {
+			if i > 0 {
+				b.WriteByte(' ')
+			}
+			b.WriteString(p.Text)
+		}
+	}
+	for _, w := range words[len(points):] {
+		b.WriteString(" " + w.Text)
+	}
+	return b.String(), true
+}
+
+func onlyDigits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }
+
+func valueLike(s, unit string) bool {
+	if strings.EqualFold(s, "OL") {
+		return true
+	}
+	s = strings.TrimPrefix(s, "~")
+	if !startsLikeNumber(s) && !strings.HasPrefix(s, "R") {
+		return false
+	}
+	_, err := quantity.Parse(s, unit)
+	return err == nil
+}

@@ -1,0 +1,164 @@
+package notebook
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"ohmcall/calc/source"
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
+)
+
+// Fault is something in a file that its own lines do not bear out.
+type Fault struct {
+	Row, Col int // place in the file, from 1
+	Text     string
+}
+
+func (f Fault) String() string { return fmt.Sprintf("%d:%d: %s", f.Row, f.Col, f.Text) }
+
+// Report is what a check of a file found.
+type Report struct {
+	Record *record.Record // as its lines replay; nil when it could not be read
+	Open   bool
+	Torn   string
+	Faults []Fault
+	// Behind says that the part above the log is older than the log, as it
+	// may be after a crash; it is no fault.
+	Behind bool
+}
+
+// Check replays a file's lines and compares all that is derived from them.
+// It writes nothing. The error says that the content is no notebook.
+func Check(content []byte) (*Report, error) {
+	f, err := page.Read(content)
+	if err != nil {
+		return nil, err
+	}
+	r := &Report{Open: !f.Closed, Torn: f.Torn}
+	for _, x := range f.Faults {
+		r.add(x.Row, x.Col, "%s", x.Text)
+	}
+	c, asOf := call.New(), (*record.Record)(nil)
+	if f.Header.Entries == 0 {
+		asOf = c.Record()
+	}
+	for i := range f.Entries {
+		e := &f.Entries[i]
+		got, err := c.Apply(e.At, e.Line)
+		if err != nil {
+			col := e.Col
+			var se *source.Error
+			if errors.As(err, &se) && se.Col > 0 {
+				col += se.Col - 1
+			}
+			r.add(e.Row, col, "this line cannot be replayed: %v", err)
+			continue
+		}
+		if got.Line != e.Line {
+			r.add(e.Row, e.Col, "the line holds characters that are never stored")
+		}
+		r.compareReply(e, got.Reply.PlainLines(), i == len(f.Entries)-1 && !f.Closed)
+		if i+1 == f.Header.Entries && i+1 < len(f.Entries) {
+			asOf = c.Record()
+		}
+	}
+	r.Record = c.Record()
+	if f.Header.Entries == len(f.Entries) {
+		asOf = r.Record
+	}
+	r.Behind = f.Header.Entries < len(f.Entries)
+	r.compareHead(f, asOf)
+	return r, nil
+}
+
+func (r *Report) add(row, col int, format string, args ...any) {
+	r.Faults = append(r.Faults, Fault{row, col, fmt.Sprintf(format, args...)})
+}
+
+// compareReply reports the first difference of a reply. The last reply of an
+// open log may be cut short by a crash.
+func (r *Report) compareReply(e *page.Entry, want []string, mayBeCut bool) {
+	for i := 0; i < len(want) || i < len(e.Reply); i++ {
+		row := e.Row + 1 + i
+		switch {
+		case i >= len(e.Reply):
+			if !mayBeCut {
+				r.add(row, 1, "entry %d: a line of the reply is missing: %s", e.N, want[i])
+			}
+			return
+		case i >= len(want):
+			r.add(row, 1, "entry %d: the reply has a line too many: %s", e.N, e.Reply[i])
+			return
+		case strings.TrimRight(e.Reply[i], " ") != strings.TrimRight(want[i], " "):
+			r.add(row, 3+differsAt(e.Reply[i], want[i]), "entry %d: the reply differs, replayed it is: %s", e.N, want[i])
+			return
+		}
+	}
+}
+
+// differsAt is the first rune at which two texts differ.
+func differsAt(a, b string) int {
+	ra, rb := []rune(a), []rune(b)
+	for i := range ra {
+		if i >= len(rb) || ra[i] != rb[i] {
+			return i
+		}
+	}
+	return len(ra)
+}
+
+func (r *Report) compareHead(f *page.File, asOf *record.Record) {
+	if f.Header.Entries > len(f.Entries) {
+		r.add(1, 1, "the header speaks of %d entries, the log holds %d", f.Header.Entries, len(f.Entries))
+		return
+	}
+	if f.Closed && f.Header.SHA256 != "" && f.Header.SHA256 != f.SHA256 {
+		r.add(f.LogRow, 1, "the log is not the one that was sealed: its SHA-256 is %s", f.SHA256)
+	}
+	if f.Closed && f.Header.SHA256 == "" || !f.Closed && f.Header.State == "closed" {
+		r.add(1, 1, "the header and the log disagree on whether the call is closed")
+	}
+	if asOf == nil {
+		return
+	}
+	// What the top should be is written and read again, so that both sides
+	// are compared as text in a file.
+	fresh, err := page.Read(page.Render(asOf, nil))
+	if err != nil {
+		r.add(1, 1, "the page cannot be rebuilt: %v", err)
+		return
+	}
+	for _, d := range page.HeaderDifferences(&f.Header, &fresh.Header) {
+		r.add(1, 1, "front matter: %s", d)
+	}
+	have := map[string]page.Section{}
+	for _, s := range f.Sections {
+		have[s.ID] = s
+	}
+	for _, s := range fresh.Sections {
+		h, ok := have[s.ID]
+		delete(have, s.ID)
+		if !ok {
+			r.add(1, 1, "the section %s is missing", s.ID)
+			continue
+		}
+		want := strings.Split(s.Body, "\n")
+		got := strings.Split(h.Body, "\n")
+		for i := range got {
+			if i >= len(want) || got[i] != want[i] {
+				w := ""
+				if i < len(want) {
+					w = want[i]
+				}
+				r.add(h.Row+1+i, 1+differsAt(got[i], w), "section %s differs from what its entries say", s.ID)
+				break
+			}
+		}
+	}
+	for id, s := range have {
+		r.add(s.Row, 1, "the section %s rests on no entry", id)
+	}
+}

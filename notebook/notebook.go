@@ -1,0 +1,406 @@
+// Package notebook keeps one repair call: the lines as they are typed, what
+// they amount to, and the Markdown file that is their only store.
+//
+// A live line, a piped line and a replayed line go through the same parse and
+// apply (package call). A live line is acknowledged only after it is on disk.
+package notebook
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/journal"
+	"ohmcall/notebook/page"
+)
+
+// Host is what a notebook needs of the machine around it.
+type Host struct {
+	FS journal.FS
+	// Now is the clock on the wall.
+	Now func() time.Time
+	// Script reads a file named by `use`.
+	Script func(name string) ([]byte, error)
+	// Keep adds a line to the user's own snippets.
+	Keep func(line string) error
+	// Snippets are the user's own definitions, by name.
+	Snippets map[string]string
+}
+
+// Notebook is one call and its file. It is not safe for concurrent use.
+type Notebook struct {
+	host    Host
+	call    *call.Call
+	journal *journal.Journal // nil when nothing is stored
+	remarks map[string]string
+	dirty   bool // the file's derived part is behind its log
+	// mend is set when the file's tail cannot be appended to as it is: the
+	// next entry replaces the file.
+	mend    bool
+	Opening Opening
+}
+
+// Opening says what was found when a file was opened.
+type Opening struct {
+	Resumed bool
+	Torn    string // an entry that a crash cut off; it never counted
+	Stray   int    // lines in the log that are neither entries nor replies
+	Changed int    // replies that differ from what this program says today
+	Lost    []LostEntry
+}
+
+// LostEntry is a line of the log that this program cannot apply.
+type LostEntry struct {
+	Row  int
+	Line string
+	Err  error
+}
+
+// SaveError says that an entry could not be stored and so was not applied.
+type SaveError struct {
+	Line string
+	Err  error
+}
+
+func (e *SaveError) Error() string { return "not stored: " + e.Err.Error() }
+func (e *SaveError) Unwrap() error { return e.Err }
+
+// New starts a call that is stored nowhere.
+func New(h Host) *Notebook { return &Notebook{host: h, call: call.New()} }
+
+// Create starts a call in a new file.
+func Create(h Host, name string) (*Notebook, error) {
+	n := New(h)
+	j, err := journal.Create(h.FS, name, n.render())
+	if err != nil {
+		return nil, err
+	}
+	n.journal = j
+	return n, nil
+}
+
+// Open resumes the call in an existing file. A torn tail is no error; a file
+// that is no notebook, or that holds a line that this program cannot apply,
+// is: such a file is left alone.
+func Open(h Host, name string) (*Notebook, error) {
+	if target, err := filepath.EvalSymlinks(name); err == nil {
+		name = target
+	}
+	j, content, err := journal.Open(h.FS, name)
+	if err != nil {
+		return nil, err
+	}
+	n, err := load(h, content)
+	if err == nil && len(n.Opening.Lost) > 0 {
+		l := n.Opening.Lost[0]
+		err = fmt.Errorf("%s: line %d cannot be replayed: %w; ohmcall check lists all of it", name, l.Row, l.Err)
+	}
+	if err != nil {
+		j.Close()
+		return nil, err
+	}
+	n.journal = j
+	return n, nil
+}
+
+// load replays a file's content.
+func load(h Host, content []byte) (*Notebook, error) {
+	f, err := page.Read(content)
+	if err != nil {
+		return nil, err
+	}
+	n := New(h)
+	n.Opening = Opening{Resumed: true, Torn: f.Torn, Stray: len(f.Stray)}
+	for i := range f.Entries {
+		e := &f.Entries[i]
+		got, err := n.call.Apply(e.At, e.Line)
+		if err != nil {
+			n.Opening.Lost = append(n.Opening.Lost, LostEntry{e.Row, e.Line, err})
+			continue
+		}
+		if !equal(got.Reply.PlainLines(), e.Reply) {
+			n.Opening.Changed++
+		}
+	}
+	n.remarks = keptRemarks(h, f)
+	n.mend = !f.Clean || f.Closed || len(f.Faults) > 0
+	n.dirty = f.Header.Entries != len(f.Entries) || n.mend && !f.Closed
+	return n, nil
+}
+
+// keptRemarks gathers what people wrote: between the sections, inside them,
+// and in the log.
+func keptRemarks(h Host, f *page.File) map[string]string {
+	out := map[string]string{}
+	for id, s := range f.Remarks {
+		out[id] = s
+	}
+	var fresh map[string]map[string]bool
+	for _, s := range f.Sections {
+		if !s.Edited {
+			continue
+		}
+		if fresh == nil {
+			fresh = derivedLines(h, f)
+		}
+		var own []string
+		for _, line := range strings.Split(s.Body, "\n") {
+			if strings.TrimSpace(line) != "" && !fresh[s.ID][line] {
+				own = append(own, line)
+			}
+		}
+		if len(own) > 0 {
+			out[s.ID] = strings.TrimPrefix(out[s.ID]+"\n\n"+strings.Join(own, "\n\n"), "\n\n")
+		}
+	}
+	if len(f.Stray) > 0 {
+		// In the log they were plain text; outside it they must stay so.
+		out["log"] = strings.TrimPrefix(out["log"]+"\n\n"+strings.TrimRight(page.CodeBlock(f.Stray), "\n"), "\n\n")
+	}
+	if f.Torn != "" {
+		out["log"] = strings.TrimPrefix(out["log"]+"\n\nCut off by a crash, never recorded: "+page.Escape(f.Torn), "\n\n")
+	}
+	return out
+}
+
+// derivedLines rebuilds the sections as they were written, from as many
+// entries as the header says, to tell a person's lines from the program's.
+func derivedLines(h Host, f *page.File) map[string]map[string]bool {
+	c := call.New()
+	for i, e := range f.Entries {
+		if i >= f.Header.Entries {
+			break
+		}
+		c.Apply(e.At, e.Line)
+	}
+	out := map[string]map[string]bool{}
+	for _, s := range page.Sections(c.Record()) {
+		lines := map[string]bool{}
+		for _, l := range strings.Split(s.Body, "\n") {
+			lines[l] = true
+		}
+		out[s.ID] = lines
+	}
+	return out
+}
+
+func equal(a, b []string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if strings.TrimRight(a[i], " ") != strings.TrimRight(b[i], " ") {
+			return false
+		}
+	}
+	return true
+}
+
+// Call is what the entries amount to; it must not be changed.
+func (n *Notebook) Call() *call.Call { return n.call }
+
+// Name is the file's name, "" when nothing is stored.
+func (n *Notebook) Name() string {
+	if n.journal == nil {
+		return ""
+	}
+	return n.journal.Name()
+}
+
+func (n *Notebook) render() []byte { return page.Render(n.call.Record(), n.remarks) }
+
+// Do takes one typed line: completes it, applies it, stores it, and returns
+// the entries that came of it, each on disk. A line of `use`, or one that
+// needs the user's snippets, makes several. On an error the entries returned
+// were stored all the same; the line itself was not.
+func (n *Notebook) Do(text string) ([]call.Entry, error) {
+	return n.do(n.call.Expand(text), 0)
+}
+
+// deepest is how far `use` may go: a file that uses a file that uses a file.
+const deepest = 4
+
+func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
+	var out []call.Entry
+	for _, line := range n.snippetsFor(text) {
+		e, err := n.enter(line)
+		if err != nil {
+			return out, err
+		}
+		out = append(out, e)
+	}
+	var lines []string
+	if name, ok := n.usedFile(text); ok {
+		if depth >= deepest {
+			return out, fmt.Errorf("files that use files go at most %d deep", deepest)
+		}
+		content, err := n.script(name)
+		if err != nil {
+			return out, err
+		}
+		lines = ScriptLines(content)
+	}
+	e, err := n.enter(text)
+	if err != nil {
+		return out, err
+	}
+	out = append(out, e)
+	if e.Kind == "keep" {
+		if err := n.keep(e.Line); err != nil {
+			return out, err
+		}
+	}
+	for i, line := range lines {
+		more, err := n.do(line, depth+1)
+		out = append(out, more...)
+		if err != nil && !errors.Is(err, call.ErrBlank) {
+			return out, fmt.Errorf("line %d of the file: %w", i+1, err)
+		}
+	}
+	return out, nil
+}
+
+// ScriptLines cuts a script into its lines.
+func ScriptLines(content []byte) []string {
+	text := strings.TrimPrefix(string(content), "\uFEFF")
+	text = strings.TrimSuffix(strings.ReplaceAll(text, "\r\n", "\n"), "\n")
+	return strings.Split(text, "\n")
+}
+
+func (n *Notebook) usedFile(text string) (string, bool) {
+	s, err := n.call.Parse(text)
+	if err != nil || s.Kind() != "use" {
+		return "", false
+	}
+	return s.Word(0), true
+}
+
+func (n *Notebook) script(name string) ([]byte, error) {
+	if n.host.Script == nil {
+		return nil, errors.New("no files can be used here")
+	}
+	return n.host.Script(name)
+}
+
+func (n *Notebook) keep(line string) error {
+	s, err := n.call.Parse(line)
+	if err != nil {
+		return err
+	}
+	def, ok := n.call.DefinitionLine(s.Word(0))
+	if !ok || n.host.Keep == nil {
+		return errors.New("there is nowhere to keep it")
+	}
+	return n.host.Keep(def)
+}
+
+// snippetsFor lists the lines that define what a line needs of the user's
+// own snippets, in the order in which they must be entered.
+func (n *Notebook) snippetsFor(text string) []string {
+	if len(n.host.Snippets) == 0 {
+		return nil
+	}
+	var out []string
+	seen := map[string]bool{}
+	var want func(text string)
+	want = func(text string) {
+		for _, name := range n.call.Unknown(text) {
+			line, ok := n.host.Snippets[name]
+			if !ok || seen[name] {
+				continue
+			}
+			seen[name] = true
+			want(line)
+			out = append(out, line)
+		}
+	}
+	want(text)
+	return out
+}
+
+// enter applies one full line and stores it.
+func (n *Notebook) enter(text string) (call.Entry, error) {
+	at := n.call.Clock(text, n.host.Now)
+	e, err := n.call.Apply(at, text)
+	if err != nil || e.N == 0 {
+		return e, err
+	}
+	if n.journal == nil {
+		return e, nil
+	}
+	if err := n.store(e); err != nil {
+		n.undo(e.N - 1)
+		return call.Entry{}, &SaveError{Line: e.Line, Err: err}
+	}
+	n.dirty = true
+	return e, nil
+}
+
+func (n *Notebook) store(e call.Entry) error {
+	if n.mend {
+		if err := n.journal.Rewrite(n.render()); err != nil {
+			return err
+		}
+		n.mend = n.call.Closed()
+		return nil
+	}
+	return n.journal.Append(page.AppendEntry(nil, e.N, e.At, e.Line, e.Reply.PlainLines()))
+}
+
+// undo takes the call back to its first entries by replaying them.
+func (n *Notebook) undo(entries int) {
+	c := call.New()
+	for _, e := range n.call.Entries()[:entries] {
+		c.Apply(e.At, e.Line)
+	}
+	n.call = c
+}
+
+// Move goes on in a new file that holds all entries so far: for when the old
+// file can no longer be trusted. The old file stays as it is.
+func (n *Notebook) Move(name string) error {
+	j, err := journal.Create(n.host.FS, name, n.render())
+	if err != nil {
+		return err
+	}
+	if n.journal != nil {
+		n.journal.Close()
+	}
+	n.journal, n.mend = j, false
+	return nil
+}
+
+// Close brings the file's derived part up to date and lets go of it. What
+// people wrote into it meanwhile is kept.
+func (n *Notebook) Close() error {
+	if n.journal == nil {
+		return nil
+	}
+	defer n.journal.Close()
+	if !n.dirty {
+		return nil
+	}
+	if content, err := journal.Read(n.host.FS, n.journal.Name()); err == nil {
+		if f, err := page.Read(content); err == nil {
+			n.remarks = keptRemarks(n.host, f)
+		}
+	}
+	if err := n.journal.Rewrite(n.render()); err != nil {
+		return err
+	}
+	n.dirty = false
+	return nil
+}
+
+// Exists reports whether a file of that name is there.
+func Exists(name string) bool {
+	_, err := os.Lstat(name)
+	return err == nil
+}
+
+// Render is the whole file as it would be written now.
+func (n *Notebook) Render() []byte { return n.render() }
