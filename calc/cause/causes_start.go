@@ -92,7 +92,7 @@ var startCauses = []Cause{
 		ShownBy:     []string{"winding-open"},
 		Contradicts: []string{"windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs"},
 		Fix:         "replace the machine; first let it cool and measure once more, as an open protector looks alike on unmarked pins",
-		Source:      "Hermetic Compressor Service Handbook (protector in the common lead)",
+		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
 	},
 	{
 		Code: "winding-shorted", Name: "turns shorted in a winding",
@@ -109,7 +109,7 @@ var startCauses = []Cause{
 		ShownBy:     []string{"protector-open", "protector-reset"},
 		Contradicts: []string{"protector-closed", "protector-open-cold", "comp-cold", "windings-equal"},
 		Fix:         "let it cool, then look for what made it hot: condenser fan, dirt, supply, start device; never bridge the protector",
-		Source:      "Hermetic Compressor Service Handbook (protector in the common lead)",
+		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
 	},
 	{
 		Code: "protector-failed", Name: "protector failed open",
@@ -118,7 +118,7 @@ var startCauses = []Cause{
 		Contradicts: []string{"protector-closed", "protector-reset", "windings-sound", "windings-equal", "amps-locked-rotor", "starts-and-runs", "starts-after-wait"},
 		Fix:         "one inside the shell condemns the machine; one on the winding of an open motor is replaced only by the same",
 		Note:        "allow hours of cooling, to below 49 C (120 F), before it is called failed",
-		Source:      "ice machine operation manual, p. 176 (below 120 F before testing)",
+		Source:      "ice machine operation manual 80-0111-9, p. 176 (below 120 F before testing)",
 	},
 	{
 		Code: "overload-hot", Name: "outside overload has opened on heat", Consequence: true,
@@ -154,7 +154,7 @@ var startCauses = []Cause{
 			"starts-with-test-device", "no-start-with-test-device", "protector-open", "protector-reset", "protector-open-cold", "overload-open", "overload-open-cold", "overload-closed",
 			"start-cap-sound", "start-cap-failed", "start-cap-open", "start-cap-shorted"},
 		Fix:    "follow the drive's own fault code; replace the drive or its wiring; never give mains or a start kit to this compressor",
-		Source: "inverter compressor service manual (start, run and common do not apply)",
+		Source: "technical service manual for an inverter-compressor refrigerator (start, run and common do not apply)",
 	},
 	{
 		Code: "compressor-tight", Name: "compressor tight: it starts only with more torque",
@@ -172,7 +172,7 @@ var startCauses = []Cause{
 		Predicts: []string{"hums", "clicks", "amps-locked-rotor", "cuts-out", "no-start-with-test-device", "no-start-after-wait",
 			"no-start-on-other-outlet", "windings-sound"},
 		Contradicts: []string{"starts-and-runs", "starts-with-test-device", "starts-after-wait", "starts-on-other-outlet", "amps-none", "amps-sound", "surge-sound"},
-		Before:      []string{"case-ohms", "test-device"},
+		Before:      []string{"case-ohms"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
 		Note:        "sound windings do not show that it is free to turn; only a start does",
 		Source:      commonPractice,

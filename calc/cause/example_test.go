@@ -25,5 +25,5 @@ func ExampleWeigh() {
 	// start device or relay failed is shown by start device failed (entry 11)
 	// winding open is ruled out: it cannot stand beside what was found
 	// against: windings sound (entry 7)
-	// source: Hermetic Compressor Service Handbook (protector in the common lead)
+	// source: chiller service manual, p. 12 (overload between terminal C and motor common)
 }

@@ -13,6 +13,8 @@ import (
 // is left.
 func (w *weighing) advise() {
 	r := w.result
+	var buf [64]*trial
+	w.may = w.ready(buf[:0])
 	left := w.reasons(w.left)
 	best := w.best(left)
 	if best == nil {
@@ -105,20 +107,13 @@ func (w *weighing) found() (found group, sure bool) {
 func (w *weighing) mend(i int, prefix string) {
 	r, c := w.result, w.causes[i].Cause
 	for _, code := range c.Before {
-		for k := range w.trials {
-			t := &w.trials[k]
-			if t.Code != code || !w.useful(t) || w.tells(t, w.left) == 0 {
-				continue
-			}
-			t = w.gate(t)
-			if safer := w.best(1 << i); t.Danger == Live && safer != nil && safer.Danger != Live {
-				t = safer
-			}
+		t := w.readied(code)
+		if t == nil {
+			continue
+		}
+		if told := w.tells(t, w.left) &^ (1 << i); told != 0 {
 			r.Next = t.Test
-			r.NextWhy = fmt.Sprintf("%s%s is supported; before the repair this rules out %s", prefix, c.Name, w.names(w.tells(t, w.left)&^(1<<i)))
-			if w.tells(t, w.left)&^(1<<i) == 0 {
-				r.NextWhy = fmt.Sprintf("%s%s is supported; this confirms it before the repair", prefix, c.Name)
-			}
+			r.NextWhy = fmt.Sprintf("%s%s is supported; before the repair this rules out %s", prefix, c.Name, w.names(told))
 			return
 		}
 	}
@@ -145,12 +140,9 @@ func (w *weighing) beside() {
 
 // propose puts a test forward and says what it parts.
 func (w *weighing) propose(t *trial, among group) {
-	gate := w.gate(t)
-	w.result.Next = gate.Test
-	told := w.tells(gate, among)
+	w.result.Next = t.Test
+	told := w.tells(t, among)
 	switch {
-	case gate != t:
-		w.result.NextWhy = "comes before " + t.Name + ": " + w.names(w.tells(gate, w.left)) + " would forbid it"
 	case told == 0:
 		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:
@@ -158,21 +150,31 @@ func (w *weighing) propose(t *trial, among group) {
 	default:
 		w.result.NextWhy = fmt.Sprintf("it bears on %d of the %d causes left: %s", told.count(), among.count(), w.names(told))
 	}
-	if gate.Danger == Live {
+	if t.Danger == Live {
 		w.result.NextWhy += "; no dead test parts them further"
 	}
 }
 
-// gate gives the first test that has to be done before t, or t itself.
-func (w *weighing) gate(t *trial) *trial {
-	for _, code := range t.First {
-		for k := range w.trials {
-			if g := &w.trials[k]; g.Code == code && w.useful(g) && w.tells(g, w.left) != 0 {
-				return g
-			}
+// ready lists the tests that may be proposed: not yet done, not forbidden and
+// called for.
+func (w *weighing) ready(list []*trial) []*trial {
+	for k := range w.trials {
+		t := &w.trials[k]
+		if !t.done.meets(w.settled) && !t.barred.meets(w.known) && (len(t.When) == 0 || t.when.meets(w.known)) {
+			list = append(list, t)
 		}
 	}
-	return t
+	return list
+}
+
+// readied gives the test with a code when it may be proposed.
+func (w *weighing) readied(code string) *trial {
+	for _, t := range w.may {
+		if t.Code == code {
+			return t
+		}
+	}
+	return nil
 }
 
 // best gives the test that parts the group at the smallest cost: twice the
@@ -183,11 +185,7 @@ func (w *weighing) gate(t *trial) *trial {
 func (w *weighing) best(g group) *trial {
 	var best *trial
 	var bestScore [4]int
-	for k := range w.trials {
-		t := &w.trials[k]
-		if !w.useful(t) {
-			continue
-		}
+	for _, t := range w.may {
 		told := w.tells(t, g)
 		if told == 0 {
 			continue
@@ -204,9 +202,8 @@ func (w *weighing) best(g group) *trial {
 // cheapest, for when none parts it.
 func (w *weighing) whole(g group) *trial {
 	var best *trial
-	for k := range w.trials {
-		t := &w.trials[k]
-		if !w.useful(t) || !w.bears(t, g) {
+	for _, t := range w.may {
+		if !w.bears(t, g) {
 			continue
 		}
 		if best == nil || cmp.Or(cmp.Compare(t.live(), best.live()), cmp.Compare(t.Effort, best.Effort)) < 0 {
@@ -235,12 +232,6 @@ func (w *weighing) explained(g group) int {
 		}
 	}
 	return n
-}
-
-// useful says whether a test may be proposed: not yet done, not forbidden and
-// called for.
-func (w *weighing) useful(t *trial) bool {
-	return !t.done.meets(w.settled) && !t.barred.meets(w.known) && (len(t.When) == 0 || t.when.meets(w.known))
 }
 
 // tells gives the causes of the group that some expected outcome parts from

@@ -4,6 +4,7 @@ import (
 	"math/rand/v2"
 	"reflect"
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -103,6 +104,10 @@ func TestNextIsTheSafestThatTells(t *testing.T) {
 			return
 		}
 		live++
+		if slices.Contains(r.Next.Barred, "insulation-failed") && slices.Contains(c.Causes, "winding-grounded") &&
+			!slices.ContainsFunc(f, func(x Fact) bool { return strings.HasPrefix(x.Code, "insulation-") }) {
+			t.Fatalf("%s: %s would energise a machine whose insulation nobody looked at, after %v", c.Code, r.Next.Code, f)
+		}
 		reasons := slices.DeleteFunc(slices.Clone(r.Standings), func(s Standing) bool {
 			return s.State == RuledOut || s.Cause.Consequence
 		})

@@ -46,7 +46,7 @@ var scenarios = []scenario{
 		"compressor-seized", "", "start-device-failed"},
 	{"rattling start device before the case is measured", "no-start", "clicks cond-fan-runs device-rattles",
 		"start-device-failed", "no-supply", "winding-grounded compressor-seized", "case-ohms", ""},
-	// Hermetic Compressor Service Handbook: protector between terminal C and motor common.
+	// Chiller service manual, p. 12: overload between terminal C and motor common.
 	{"open protector on a hot shell", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-open",
 		"protector-hot protector-failed", "winding-open", "start-device-failed", "cool-and-ohm", ""},
 	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound protector-closed",
@@ -66,7 +66,7 @@ var scenarios = []scenario{
 	{"grounded winding", "no-start", "clicks insulation-failed", "winding-grounded", "", "start-device-failed", "", "winding-grounded"},
 	{"grounded winding on a breaker that trips", "trips-breaker", "trips-at-once holds-unplugged winding-grounded",
 		"winding-grounded", "circuit-fault circuit-overloaded", "", "", "winding-grounded"},
-	// Inverter compressor service manual: start, run and common do not apply.
+	// Technical service manual for an inverter-compressor refrigerator: start, run and common do not apply.
 	{"inverter machine, drive not looked at", "no-start", "silent light-works windings-equal insulation-no-gross-fault",
 		"", "start-device-failed start-cap-failed winding-open winding-shorted protector-failed", "drive-fault", "drive-lamp", ""},
 	{"inverter machine with a drive fault", "no-start", "silent light-works windings-equal insulation-no-gross-fault drive-fault-shown",

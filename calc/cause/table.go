@@ -37,7 +37,6 @@ type Test struct {
 	Caution    []string // codes of the cautions that belong to this step
 	On         []string // complaints in which it is proposed; empty is all on which it bears
 	When       []string // proposed only when one of these facts is known; empty is always
-	First      []string // tests that must be done before
 	Barred     []string // never proposed when one of these facts is known
 }
 

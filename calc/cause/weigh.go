@@ -129,7 +129,8 @@ type weighing struct {
 	items          []item
 	known, settled set
 	result         *Result
-	left, shown    group // not ruled out; of these, shown by a fact
+	left, shown    group    // not ruled out; of these, shown by a fact
+	may            []*trial // tests that may be proposed
 }
 
 // stand fills the standings.

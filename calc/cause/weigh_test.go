@@ -115,6 +115,18 @@ func TestLiveTestWaitsForInsulation(t *testing.T) {
 	}
 }
 
+// When no test parts what is left, one that bears on all of it is better than
+// none.
+func TestWhatNoTestPartsIsStillTested(t *testing.T) {
+	r := Weigh("no-cool", facts("starts-and-runs evap-fan-none frost-even vents-clear condenser-clean gasket-sound normal-use"))
+	if got := r.Codes(Open); !slices.Equal(got, []string{"cond-fan-failed", "cond-fan-unfed"}) {
+		t.Fatalf("open %v", got)
+	}
+	if r.Next == nil || r.Next.Code != "cond-fan-look" || !strings.HasPrefix(r.NextWhy, "no test parts what is left") {
+		t.Errorf("next %v: %s", r.Next, r.NextWhy)
+	}
+}
+
 func TestFaultBesideTheReason(t *testing.T) {
 	r := Weigh("no-start", facts("clicks"+goodGearBut("start-device-sound", "start-device-failed")+" no-start-on-other-outlet no-start-after-wait no-start-with-test-device"))
 	for i := range r.Standings {
@@ -161,7 +173,7 @@ func TestWhyNamesEntriesAndSource(t *testing.T) {
 	if want := []string{
 		"winding open is ruled out: it cannot stand beside what was found",
 		"against: windings sound (entry 8)",
-		"source: Hermetic Compressor Service Handbook (protector in the common lead)",
+		"source: chiller service manual, p. 12 (overload between terminal C and motor common)",
 	}; !slices.Equal(why, want) {
 		t.Errorf("%q", why)
 	}

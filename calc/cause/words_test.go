@@ -89,6 +89,7 @@ func TestMatch(t *testing.T) {
 		{"dryer won't heat", "no-heat"},
 		{"drum does not turn", "motor-dead"},
 		{"smells odd", ""},
+		{"does not smell good when the doors turn", ""},
 		{"", ""},
 	}
 	for _, r := range rows {
