@@ -166,6 +166,9 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 			p.trials = append(p.trials, *t)
 		}
 	}
+	if len(p.trials) > 64 {
+		panic("cause: too many tests bear on complaint " + c.Code)
+	}
 	return p
 }
 

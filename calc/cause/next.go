@@ -13,8 +13,7 @@ import (
 // is left.
 func (w *weighing) advise() {
 	r := w.result
-	var buf [64]*trial
-	w.may = w.ready(buf[:0])
+	w.may = w.ready()
 	left := w.reasons(w.left)
 	best := w.best(left)
 	if best == nil {
@@ -155,23 +154,23 @@ func (w *weighing) propose(t *trial, among group) {
 	}
 }
 
-// ready lists the tests that may be proposed: not yet done, not forbidden and
+// ready marks the tests that may be proposed: not yet done, not forbidden and
 // called for.
-func (w *weighing) ready(list []*trial) []*trial {
+func (w *weighing) ready() (may uint64) {
 	for k := range w.trials {
 		t := &w.trials[k]
 		if !t.done.meets(w.settled) && !t.barred.meets(w.known) && (len(t.When) == 0 || t.when.meets(w.known)) {
-			list = append(list, t)
+			may |= 1 << k
 		}
 	}
-	return list
+	return may
 }
 
 // readied gives the test with a code when it may be proposed.
 func (w *weighing) readied(code string) *trial {
-	for _, t := range w.may {
-		if t.Code == code {
-			return t
+	for k := range w.trials {
+		if w.may&(1<<k) != 0 && w.trials[k].Code == code {
+			return &w.trials[k]
 		}
 	}
 	return nil
@@ -185,7 +184,11 @@ func (w *weighing) readied(code string) *trial {
 func (w *weighing) best(g group) *trial {
 	var best *trial
 	var bestScore [4]int
-	for _, t := range w.may {
+	for k := range w.trials {
+		if w.may&(1<<k) == 0 {
+			continue
+		}
+		t := &w.trials[k]
 		told := w.tells(t, g)
 		if told == 0 {
 			continue
@@ -202,8 +205,9 @@ func (w *weighing) best(g group) *trial {
 // cheapest, for when none parts it.
 func (w *weighing) whole(g group) *trial {
 	var best *trial
-	for _, t := range w.may {
-		if !w.bears(t, g) {
+	for k := range w.trials {
+		t := &w.trials[k]
+		if w.may&(1<<k) == 0 || !w.bears(t, g) {
 			continue
 		}
 		if best == nil || cmp.Or(cmp.Compare(t.live(), best.live()), cmp.Compare(t.Effort, best.Effort)) < 0 {

@@ -129,8 +129,8 @@ type weighing struct {
 	items          []item
 	known, settled set
 	result         *Result
-	left, shown    group    // not ruled out; of these, shown by a fact
-	may            []*trial // tests that may be proposed
+	left, shown    group  // not ruled out; of these, shown by a fact
+	may            uint64 // the tests that may be proposed, by their place
 }
 
 // stand fills the standings.
