@@ -51,7 +51,7 @@ func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string
 			return Q{}, err
 		}
 		if a, err = a.assume(u); err == nil {
-			conv[i], err = a.To(u)
+			conv[i], err = a.to(u)
 		}
 		if err != nil {
 			return Q{}, err
@@ -62,7 +62,7 @@ func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string
 	if err != nil {
 		return Q{}, err
 	}
-	q, err := Of(y, out)
+	q, err := of(y, out)
 	if err != nil {
 		return Q{}, err
 	}

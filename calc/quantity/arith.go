@@ -63,7 +63,15 @@ func combine(a, b *Q, u *Unit, sign float64) (Q, error) {
 }
 
 func mismatch(a, b *Unit, verb string) *source.Error {
-	return fault("%s and %s cannot be %s", a.named(), b.named(), verb)
+	e := fault("%s and %s cannot be %s", a.named(), b.named(), verb)
+	if a == plain || b == plain {
+		other := a
+		if a == plain {
+			other = b
+		}
+		e = e.WithHint("a unit stands directly after its number, such as 5%s", other.symbol)
+	}
+	return e
 }
 
 func twoPoints(a, b *Unit) *source.Error {

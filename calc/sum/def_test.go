@@ -50,7 +50,11 @@ func TestParseDefRefuses(t *testing.T) {
 		{"cop(pi) = 2", 5, "built in"},
 		{"3x(a) = 2", 1, "name is missing"},
 		{"cop(a,b,c,d,e,f,g,h,i,j) = a", 23, "more than 9"},
-		{strings.Repeat("x", 2000), 1, "too long"},
+		{strings.Repeat("x", 5000), 1, "too long"},
+		{"f(a) = a" + strings.Repeat("+a", 300), 8, "too long"},
+		{`f(a) = a "` + strings.Repeat("x", 300) + `"`, 10, "too long"},
+		{"f(a) = a \x1b[2J", 10, "cannot stand"},
+		{"f(a) = \xff", 8, "cannot stand"},
 	}
 	for _, r := range rows {
 		d, err := ParseDef(r.text)

@@ -3,6 +3,8 @@ package sum
 import (
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"ohmcall/calc/source"
 )
@@ -17,8 +19,11 @@ type Def struct {
 	at int // runes before the body in the text it was parsed from
 }
 
-// maxParams is how many parameters a definition may have.
-const maxParams = 9
+// What a definition may hold: parameters, and bytes of help.
+const (
+	maxParams = 9
+	maxHelp   = 200
+)
 
 // defReader walks over the text of a definition.
 type defReader struct {
@@ -31,8 +36,13 @@ type defReader struct {
 // a *source.Error with columns in text.
 func ParseDef(text string) (Def, error) {
 	r := defReader{text: []rune(text)}
-	if len(text) > 2*maxBytes {
-		return Def{}, source.Errorf(1, len(r.text)+1, "this definition is too long")
+	if len(text) > 8*maxBytes {
+		return Def{}, whole(text, "this definition is too long")
+	}
+	for i, c := range r.text {
+		if c == utf8.RuneError || unicode.IsControl(c) && c != '\t' {
+			return Def{}, r.fault(i, i+1, "this sign cannot stand in a definition")
+		}
 	}
 	var d Def
 	var err error
@@ -156,9 +166,15 @@ func (r *defReader) body() (body, help string, err error) {
 	if body == "" {
 		return "", "", r.fault(r.at, end, "the sum is missing after the equals sign")
 	}
+	if len(body) > maxBytes {
+		return "", "", r.fault(r.at, end, "this sum is too long: at most %d characters", maxBytes)
+	}
 	if end < len(r.text) {
 		rest := strings.TrimSpace(string(r.text[end:]))
 		help = strings.TrimSpace(strings.Trim(rest, `"`))
+		if len(help) > maxHelp {
+			return "", "", r.fault(end, len(r.text), "the help text is too long: at most %d characters", maxHelp)
+		}
 		if len(rest) < 2 || !strings.HasSuffix(rest, `"`) || strings.Contains(help, `"`) {
 			return "", "", r.fault(end, len(r.text), "the help text is one text in double quotes at the end")
 		}
