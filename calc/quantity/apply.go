@@ -51,7 +51,7 @@ func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string
 			return Q{}, err
 		}
 		if a, err = a.assume(u); err == nil {
-			conv[i], err = a.to(u)
+			conv[i], err = a.To(u)
 		}
 		if err != nil {
 			return Q{}, err

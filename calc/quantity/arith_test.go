@@ -163,7 +163,7 @@ func TestUnitTable(t *testing.T) {
 			}
 		}
 	}
-	for text, want := range map[string]string{"ohm/ft": "Ω/ft", "V*s": "V·s", "m^2": "m²", "1/K": "1/K", "kWh/day": "kWh/day", "W/degC": "W/K"} {
+	for text, want := range map[string]string{"ohm/ft": "Ω/ft", "V*s": "V·s", "m^2": "m²", "1/K": "1/K", "kWh/day": "kWh/day", "W/degC": "W/K", "N.m": "N·m"} {
 		u, err := ParseUnit(text)
 		if err != nil || u.Symbol() != want {
 			t.Errorf("%s is %v, %v; want %s", text, u, err, want)

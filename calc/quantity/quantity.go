@@ -134,11 +134,11 @@ func (q Q) Convert(unit string) (Q, error) {
 	if err != nil {
 		return Q{}, err
 	}
-	return q.to(u)
+	return q.To(u)
 }
 
-// to is Convert to a unit already at hand.
-func (q Q) to(u *Unit) (Q, error) {
+// To is Convert to a unit already at hand.
+func (q Q) To(u *Unit) (Q, error) {
 	from := q.Unit()
 	if from.dim != u.dim {
 		e := fault("%s cannot be turned into %s", from.named(), u.named())
@@ -184,7 +184,7 @@ func (q Q) Assume(unit string) (Q, error) {
 
 func (q Q) assume(u *Unit) (Q, error) {
 	if q.Unit() != plain || u.dim == (Dim{}) {
-		_, err := q.to(u)
+		_, err := q.To(u)
 		return q, err
 	}
 	r := Q{unit: u, res: q.res * u.factor, doubt: q.doubt.times(u.factor), fixed: q.res > 0}

@@ -27,6 +27,7 @@ var (
 	dimCurrent     = Dim{0, 0, 0, 1}
 	dimTemp        = Dim{0, 0, 0, 0, 1}
 	dimFrequency   = Dim{0, 0, -1}
+	dimForce       = Dim{1, 1, -2}
 	dimEnergy      = Dim{2, 1, -2}
 	dimPower       = Dim{2, 1, -3}
 	dimVoltage     = Dim{2, 1, -3, -1}
@@ -100,6 +101,7 @@ var decls = []decl{
 	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, prefixes: "kM", auto: "k", help: "watt-hour"},
 	{symbols: []string{"J"}, ucum: "J", what: "energy", dim: dimEnergy, factor: 1, prefixes: "mkM", auto: "mkM", help: "joule"},
 	{symbols: []string{"Btu"}, ucum: "[Btu_IT]", what: "energy", dim: dimEnergy, factor: btu, help: "British thermal unit (IT)"},
+	{symbols: []string{"N"}, ucum: "N", what: "force", dim: dimForce, factor: 1, prefixes: "k", auto: "k", help: "newton"},
 	{symbols: []string{"kg"}, ucum: "kg", what: "mass", dim: dimMass, factor: 1, help: "kilogram"},
 	{symbols: []string{"g"}, ucum: "g", what: "mass", dim: dimMass, factor: 1e-3, help: "gram"},
 	{symbols: []string{"lb"}, ucum: "[lb_av]", what: "mass", dim: dimMass, factor: pound, help: "pound"},

@@ -131,20 +131,23 @@ func unitNamed(s string) (*Unit, bool) {
 	return u, u != nil
 }
 
+// joints are the signs between the symbols of a compound unit.
+const joints = "*·./"
+
 // ParseUnit finds the unit that text names: a symbol of the table, or symbols
-// joined by `*`, `·` and `/` with whole powers, such as `ohm/ft`, `m^2`.
+// joined by `*`, `·`, `.` and `/` with whole powers, such as `ohm/ft`, `m^2`.
 // Empty text is the plain number. The error is a *source.Error.
 func ParseUnit(text string) (*Unit, error) {
 	if u, ok := unitNamed(text); ok {
 		return u, nil
 	}
-	if !strings.ContainsAny(text, "*·/^") || len(text) > 60 {
+	if !strings.ContainsAny(text, joints+"^") || len(text) > 60 {
 		return nil, unknownUnit(text, 1)
 	}
 	c := compound{}
 	sign, col := 1, 1
 	for rest := text; ; {
-		i := strings.IndexAny(rest, "*·/")
+		i := strings.IndexAny(rest, joints)
 		word := rest
 		if i >= 0 {
 			word = rest[:i]

@@ -50,6 +50,8 @@ func scope(t testing.TB) *Scope {
 			}
 			return 1 / (2 * math.Pi * f * x[0] * 1e-6), nil
 		})
+	s.Funcs["seen"] = Func{Name: "seen", Params: []Param{{Name: "finding", Text: true}}, Result: YesNo,
+		Call: func(a []Value) (Value, error) { return a[0] == "coil (rear), 3/4 iced; \u00bdin thick", nil }}
 	s.Values["supply"] = eval(t, "118.2V", nil).(quantity.Q)
 	for _, d := range []string{"cop(heat, work) = heat / work \"ratio\"", "within(x, limit) = abs(x) <= limit", "twice(x) = cop(x, 0.5)", "nothing() = supply * 0"} {
 		def, err := ParseDef(d)
@@ -140,6 +142,9 @@ func TestEval(t *testing.T) {
 		{"twice(ohm(A, B))", "6.90 ± 0.12 Ω (k=2)"},
 		{"within(3V - 5V, 2V)", "yes"},
 		{"nothing()", "0 V"},
+		{`seen("coil (rear), 3/4 iced; ½in thick")`, "yes"},
+		{"seen(coil) or seen(door)", "no"},
+		{"2J in N.m", "2 N·m"},
 		{"true", "yes"},
 	}
 	for _, r := range rows {
@@ -231,6 +236,8 @@ func TestFaultsPointAtWhatWasTyped(t *testing.T) {
 			"^^", "ln of -1 does not exist"},
 		{"round(3, 0.5)",
 			"         ^^^", "whole number"},
+		{"ohm(\"A\\\\\", B)",
+			"      ^", "cannot stand in a text"},
 		{"let x = 3",
 			"^^^", "let is not used"},
 		{"a..b",

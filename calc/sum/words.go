@@ -89,11 +89,11 @@ func (p *preparer) unit() error {
 	for p.at+n < len(p.source) && unitRune(p.source[p.at+n]) {
 		n++
 	}
-	text := strings.TrimRight(string(p.source[p.at:p.at+n]), "*/·^")
+	text := strings.TrimRight(string(p.source[p.at:p.at+n]), "*/·.^")
 	_, err := quantity.ParseUnit(text)
 	if text == "" || err != nil {
 		// `x in kW*2`: the unit ends where the first word ends.
-		first := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune("*/·^", r) })
+		first := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune("*/·.^", r) })
 		if len(first) > 0 {
 			if _, again := quantity.ParseUnit(first[0]); again == nil && first[0] != text {
 				text, err = first[0], nil
@@ -112,11 +112,14 @@ func (p *preparer) unit() error {
 }
 
 func unitRune(r rune) bool {
-	return unicode.IsLetter(r) || strings.ContainsRune("°%*/·^23", r)
+	return unicode.IsLetter(r) || strings.ContainsRune("°%*/·.^23", r)
 }
 
-// maxPoint is the length in runes of a name or text in a call.
-const maxPoint = 64
+// Lengths in runes of a name and of a text in quotes in a call.
+const (
+	maxPoint = 64
+	maxText  = 200
+)
 
 // quoted takes a text in quotes.
 func (p *preparer) quoted(quote rune) error {
@@ -131,8 +134,13 @@ func (p *preparer) quoted(quote rune) error {
 		return p.fault(p.at, p.at+n+1, "a text stands only between a function's brackets")
 	}
 	text := string(p.source[p.at+1 : p.at+n])
-	if err := p.plainText(text, p.at+1); err != nil {
-		return err
+	for i, r := range p.source[p.at+1 : p.at+n] {
+		if i >= maxText {
+			return p.fault(p.at, p.at+n+1, "this text is too long")
+		}
+		if !unicode.IsPrint(r) || r == '"' || r == '\\' || r == unicode.ReplacementChar {
+			return p.fault(p.at+1+i, p.at+2+i, "%q cannot stand in a text", string(r))
+		}
 	}
 	p.replace(n+1, `"`+text+`"`, true)
 	p.operand = true
@@ -153,7 +161,7 @@ func (p *preparer) point(param *Param) error {
 	if text == "" {
 		return p.fault(p.at, p.at+1, "%s is missing here", param.Name)
 	}
-	if err := p.plainText(text, p.at); err != nil {
+	if err := p.plainName(text, p.at); err != nil {
 		return err
 	}
 	p.replace(len([]rune(text)), `"`+text+`"`, true)
@@ -161,8 +169,8 @@ func (p *preparer) point(param *Param) error {
 	return nil
 }
 
-// plainText refuses what a name or a text in a sum does not need.
-func (p *preparer) plainText(text string, at int) error {
+// plainName refuses what the name of a point does not need.
+func (p *preparer) plainName(text string, at int) error {
 	for i, r := range []rune(text) {
 		if i >= maxPoint {
 			return p.fault(at, at+i, "this name is too long")
