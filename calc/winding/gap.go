@@ -53,6 +53,10 @@ func (in Input) leads() float64 {
 	return leadsUpTo
 }
 
+// plainGap is the gap, in percent of the highest reading, from which a plain
+// word is due even when the readings' limits allow it.
+const plainGap = 5
+
 // gapNote says how the sum compares.
 func (x three) gapNote(g gapDetail) {
 	sum := bare(g.mid) + " + " + bare(g.low)
@@ -66,22 +70,20 @@ func (x three) gapNote(g gapDetail) {
 		word = " falls short of "
 	}
 	text := sum + word + reads(g.high) + " by " + ohms(round3(math.Abs(g.Ohms))) + " (" + percent(g.Percent) + ")"
+	res.note(text + "; the readings' limits allow " + rounded(g.Tolerance) + ".")
+	if g.Beyond || g.Percent >= plainGap {
+		res.note("The two should match the highest within meter and contact error (common practice).")
+	}
 	if !g.Beyond {
-		allows := "the meter allows"
-		if g.low.Rough || g.mid.Rough || g.high.Rough {
-			allows = "the meter and a rough reading allow"
-		}
-		res.note(text + ": within the " + rounded(g.Tolerance) + " that " + allows + "; it should match (common practice).")
 		return
 	}
-	res.note(text + "; the meter allows " + rounded(g.Tolerance) + ". It should match (common practice).")
 	switch {
 	case g.Lead > 0:
 		p := strconv.FormatFloat(math.Round((g.Lead+x.in.Probes)*100)/100, 'g', -1, 64)
 		res.note("Probe leads of "+p+" Ω in every pair would explain it: short the probes, read them, enter `probes "+p+"`.",
 			"A protector with half of that in the common path would read so too.")
 	case g.Ohms > 0:
-		res.note("That is more than probe leads have (0.2 to 0.5 Ω): clean the pins, read again, suspect a slip or a bad contact.")
+		res.note("That is more than probe leads have (0.2 to 0.5 Ω): clean the pins, read all again.")
 		if g.high.Hi < 2*g.low.Lo {
 			res.note("A three-phase machine with a fault can read so too: see its nameplate before anything is connected.")
 			res.caution(caution.InverterLine)

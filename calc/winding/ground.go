@@ -46,7 +46,7 @@ func judgeCase(t *table, res *Result) {
 // wantCase asks for each pin to the case once the pairs are read and nothing
 // else has to come first.
 func wantCase(t *table, res *Result) {
-	if len(res.Wanted) > 0 || res.State == Incomplete || t.known == 0 {
+	if len(res.Wanted) > 0 || res.State == Incomplete || res.State == NotAWinding || t.known == 0 {
 		return
 	}
 	var pins []string

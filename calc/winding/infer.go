@@ -178,9 +178,8 @@ func fewPins(t *table, m marks, res *Result) {
 		res.note("No pair is read yet.")
 		res.Next = "read two pins"
 	}
-	if res.Next != "" {
-		res.note("Wanted next: " + res.Next + ".")
-	}
+	m.recall(res)
+	res.note("Wanted next: " + res.Next + ".")
 }
 
 // oneWinding judges a machine that has two leads only.

@@ -45,6 +45,13 @@ func readMarks(in []Mark, res *Result) marks {
 	return m
 }
 
+// recall says the markings while readings are missing.
+func (m marks) recall(res *Result) {
+	if len(m.role) > 0 {
+		res.note("By marking " + named(m.role) + ".")
+	}
+}
+
 // allows reports whether the markings let a pin have a role.
 func (m marks) allows(pin string, role Role) bool {
 	r, ok := m.role[pin]

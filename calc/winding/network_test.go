@@ -44,6 +44,8 @@ func TestNetwork(t *testing.T) {
 		{"isolated, not yet parted", Input{Readings: isolated[:2], Kind: Motor}, Incomplete, false, nil, "Wanted next: A–C"},
 		{"across isolated windings", Input{Readings: append(slices.Clone(isolated), pairs("B", "D", "20.0")...), Kind: Motor},
 			DoesNotAddUp, false, nil, "B–D 20 Ω crosses between windings"},
+		{"leak between isolated windings", Input{Readings: pairs("A", "B", "4.0", "C", "D", "9.0", "B", "D", "500.0",
+			"A", "D", "504.0", "B", "C", "509.0", "A", "C", "513.0"), Kind: Motor}, DoesNotAddUp, false, nil, "a path between them"},
 		{"reversing by design", Input{Readings: append(pairs("A", "B", "9.0", "C", "D", "9.0"), apart...), EqualByDesign: true},
 			Sound, true, nil, "not shorted"},
 		{"alike, not declared", Input{Readings: append(pairs("A", "B", "9.0", "C", "D", "9.0"), apart...)},

@@ -133,19 +133,17 @@ func (x three) placed(at [3]bool, open string) {
 	default:
 		res.State = OpenUnplaced
 		res.fact(FactOpenUnplaced)
-		var ways []string
+		res.note("Open at " + lone + ", not placed: " + open + ", " + finite + ".")
 		for i, way := range [3]string{
-			"the internal protector is open and " + lone + " is common",
-			"the start winding is open and " + lone + " is start",
-			"the run winding is open and " + lone + " is run",
+			lone + " is common and the internal protector is open",
+			lone + " is start and the start winding is open",
+			lone + " is run and the run winding is open",
 		} {
 			if at[i] {
-				ways = append(ways, way)
+				res.note("Possible: " + way + ".")
 			}
 		}
-		res.note("Open at "+lone+", not placed: "+open+", "+finite+".",
-			"Either "+list(ways, "or")+".",
-			"To part them: let it cool below 49 °C (touchable) and read again; look for markings.")
+		res.note("To part them: let it cool below 49 °C (touchable) and read again; look for markings.")
 	}
 }
 

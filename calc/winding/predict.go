@@ -17,9 +17,11 @@ func (x three) partial() {
 	switch t.known {
 	case 0:
 		res.note("No pair is read yet.")
+		x.m.recall(res)
 	case 1:
 		x.sharpen()
 		res.note("Recorded: " + x.others(func(int, int) bool { return true }) + ".")
+		x.m.recall(res)
 	default:
 		x.predict()
 	}

@@ -15,7 +15,7 @@ func TestAnyInput(t *testing.T) {
 	pins := []string{"A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M", "N", "case", ""}
 	roles := append([]Role{""}, roleOrder...)
 	states := map[State]int{}
-	for n := range 20000 {
+	for n := range 10000 {
 		leads := 1 + rng.IntN(6)
 		if n%50 == 0 {
 			leads = len(pins)

@@ -22,6 +22,7 @@ func (p *part) solve() {
 	p.load(p.in.leads())
 	p.net.search()
 	switch n := len(p.net.found); {
+	case n > 0 && !p.net.full && p.complete() && p.leaks(p.net.found):
 	case n == 1 && !p.net.full:
 		p.only(p.net.found[0])
 	case n > 0:
@@ -58,6 +59,11 @@ func (p *part) only(t tree) {
 	p.out.note("Short the probes, read them, enter `probes " + s + "` and see it add up.")
 	p.out.Gap = &Gap{Ohms: lead, Beyond: true, Lead: lead}
 }
+
+// leakRatio is how many times a piece between windings may exceed all others
+// before it is doubted (common practice: windings of one motor are of one
+// order of magnitude).
+const leakRatio = 10
 
 // load puts the readings between nodes into the net.
 func (p *part) load(leadUp float64) {
@@ -113,6 +119,44 @@ func sketch(ws []Winding) string {
 		out = append(out, w.From+"–"+w.To+" "+text)
 	}
 	return list(out, "and")
+}
+
+// leak reports a network in which one piece between windings is far above all
+// windings: isolated windings with a path between them read so.
+func (p *part) leak(t tree) (from, to int, found bool) {
+	for k := 1; k < t.n; k++ {
+		q := int(t.parent[k])
+		if t.degree(k) < 2 || t.degree(q) < 2 {
+			continue
+		}
+		highest := 0.0
+		for e := 1; e < t.n; e++ {
+			if e != k {
+				highest = max(highest, t.edge[e].hi)
+			}
+		}
+		if t.edge[k].lo > leakRatio*highest {
+			return q, k, true
+		}
+	}
+	return 0, 0, false
+}
+
+// leaks doubts the networks when each of them holds a leak.
+func (p *part) leaks(trees []tree) bool {
+	for _, t := range trees {
+		if _, _, found := p.leak(t); !found {
+			return false
+		}
+	}
+	q, k, _ := p.leak(trees[0])
+	p.out.State = DoesNotAddUp
+	p.out.fact(FactDoNotAddUp)
+	p.out.Windings = append(p.edges(trees[0]), p.out.Windings...)
+	p.out.note("Not sound: "+p.t.pair(p.lead(p.nodes[q]), p.lead(p.nodes[k])).String()+" reads "+
+		rounded(trees[0].winding(q, k).value().X)+", far above the windings it joins.",
+		"Isolated windings with a path between them read so: "+sketch(p.edges(trees[0]))+".")
+	return true
 }
 
 // settle reports the only network that fits and names its leads.

@@ -32,7 +32,7 @@ func inferThree(t *table, m marks, in Input, res *Result) {
 	default:
 		x.complete()
 	}
-	if _, all := x.marked(); all {
+	if _, all := x.marked(); all && res.State != EqualWindings {
 		res.Settled = true
 	}
 }
@@ -107,7 +107,7 @@ func (x three) complete() {
 	g := x.gap()
 	res.Gap = g.Gap
 	equal := x.allAlike()
-	if (equal || x.nearly()) && g.least > x.in.leads() && len(x.m.role) == 0 {
+	if (equal || x.nearly() && len(x.m.role) == 0) && g.least > x.in.leads() {
 		x.equal(equal)
 		return
 	}
@@ -132,8 +132,8 @@ func (x three) complete() {
 	case !topology:
 		res.State = DoesNotAddUp
 		res.fact(FactDoNotAddUp)
-		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1])
-		x.gapNote(g)
+		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1],
+			"Readings: "+x.others(func(int, int) bool { return true })+".")
 		return
 	case g.Beyond:
 		res.State = DoesNotAddUp
@@ -212,8 +212,8 @@ func (x three) conflicts(ranked []naming, topology, order bool) {
 		res.Conflicts = append(res.Conflicts, "The markings swap start and run against the ranking; the markings hold.")
 		return
 	}
-	res.Conflicts = append(res.Conflicts, "Marked "+named(x.m.role)+", but by the readings "+named(by)+
-		". The marking holds; read again or check the marking.")
+	res.Conflicts = append(res.Conflicts, "By the readings "+named(by)+
+		". The marking holds; read again or check it.")
 }
 
 // reasons says why the roles are what they are.
@@ -258,7 +258,7 @@ func (x three) howToSettle(fit []naming) {
 // ratio adds a word of caution when start to run is unusual.
 func (x three) ratio(n naming) {
 	s, r := x.t.v(n.c, n.s), x.t.v(n.c, n.r)
-	if r.Lo <= 0 || x.in.EqualByDesign {
+	if r.Lo <= 0 || x.in.EqualByDesign || len(x.res.Conflicts) > 0 {
 		return
 	}
 	if k := s.X / r.X; s.Hi/r.Lo < 3 || s.Lo/r.Hi > 5 {
@@ -289,6 +289,7 @@ func (x three) nearly() bool {
 // equal reports three equal windings: no roles, and nothing to connect.
 func (x three) equal(within bool) {
 	res, t := x.res, x.t
+	res.Roles = maps.Clone(x.m.role)
 	all := t.says(0, 1) + ", " + t.says(0, 2) + ", " + t.says(1, 2)
 	if within {
 		res.State = EqualWindings
@@ -301,5 +302,9 @@ func (x three) equal(within bool) {
 	}
 	res.note("Readings: "+all+"; start and run in series would add up, these do not.",
 		"Never connect mains or a start kit to it: its drive or its three phases run it.")
+	if len(res.Roles) > 0 {
+		res.Conflicts = append(res.Conflicts, "Marked "+named(res.Roles)+", but three equal windings have no such lead: see the nameplate.")
+		res.note(res.Conflicts[len(res.Conflicts)-1])
+	}
 	res.caution(caution.InverterLine)
 }

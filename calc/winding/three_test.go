@@ -36,6 +36,8 @@ func TestThreePins(t *testing.T) {
 		// Heating and Cooling Essentials (2022) §25: three-phase, same resistance.
 		{"equal", pairs("A", "B", "5.0", "A", "C", "5.1", "B", "C", "5.0"), nil,
 			EqualWindings, nil, false, "Never connect mains or a start kit"},
+		{"equal, one marked", pairs("A", "B", "5.0", "A", "C", "5.1", "B", "C", "5.0"), []Mark{{"A", Common, 1}},
+			EqualWindings, map[string]Role{"A": Common}, false, "three equal windings have no such lead"},
 		{"nearly equal", pairs("A", "B", "5.00", "A", "C", "5.30", "B", "C", "5.10"), nil,
 			DoesNotAddUp, nil, false, "likely three-phase with one winding off"},
 		{"start and run too close", pairs("A", "B", "3.0", "A", "C", "3.2", "B", "C", "6.2"), nil,
@@ -101,7 +103,7 @@ func TestGap(t *testing.T) {
 		beyond       bool
 		note, absent string
 	}{
-		{pairs("A", "B", "3.45", "A", "C", "~6.5", "B", "C", "2.5"), 0, -0.55, 0, false, "a rough reading allow", "probes"},
+		{pairs("A", "B", "3.45", "A", "C", "~6.5", "B", "C", "2.5"), 0, -0.55, 0, false, "contact error", "probes"},
 		{pairs("A", "B", "1.40", "A", "C", "3.40", "B", "C", "4.40"), 0, 0.4, 0.4, true, "0.4 Ω", "Leads cannot"},
 		{pairs("A", "B", "7.0", "A", "C", "6.0", "B", "C", "8.0"), 0, 5, 0, true, "more than probe leads have", "enter `probes"},
 		{pairs("A", "B", "3.50", "A", "C", "10.50", "B", "C", "14.50"), 0.5, -0.5, 0, true, "may be too much", "enter `probes"},
