@@ -16,6 +16,7 @@ import (
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/script"
 )
 
@@ -33,27 +34,30 @@ type Call struct {
 	entries []Entry
 	struck  map[int]string // reason by entry
 
-	fields    []text // client, site, unit, model, serial, fault, tech
-	plates    []plate
-	readings  []*reading
-	byKey     map[string][]*reading
-	keys      []string // of byKey, in the order of first use
-	bySubject map[string][]*reading
-	marks     []mark
-	atHand    []text // machine at hand, in Value
-	findings  []finding
-	works     []work
-	parts     []part
-	wires     []wire
-	meters    []meter
-	limits    []text
-	defs      []definition
-	sums      []sumLine
-	needs     []need
-	expects   []expectation
-	assumed   []assumption
-	clocks    []clock
-	closed    []int
+	fields        []text // client, site, unit, model, serial, fault, tech
+	plates        []plate
+	readings      []*reading
+	byKey         map[string][]*reading
+	keys          []string // of byKey, in the order of first use
+	bySubject     map[string][]*reading
+	bySubjectKind map[string][]*reading
+	curveKey      curveKey // of curveMemo
+	curveMemo     []record.Curve
+	marks         []mark
+	atHand        []text // machine at hand, in Value
+	findings      []finding
+	works         []work
+	parts         []part
+	wires         []wire
+	meters        []meter
+	limits        []text
+	defs          []definition
+	sums          []sumLine
+	needs         []need
+	expects       []expectation
+	assumed       []assumption
+	clocks        []clock
+	closed        []int
 
 	machines map[string]*machine
 	judged   map[string]*judged
@@ -95,11 +99,12 @@ type cautioned struct {
 // New starts an empty call.
 func New() *Call {
 	return &Call{
-		struck:    map[int]string{},
-		byKey:     map[string][]*reading{},
-		bySubject: map[string][]*reading{},
-		machines:  map[string]*machine{},
-		judged:    map[string]*judged{},
+		struck:        map[int]string{},
+		byKey:         map[string][]*reading{},
+		bySubject:     map[string][]*reading{},
+		bySubjectKind: map[string][]*reading{},
+		machines:      map[string]*machine{},
+		judged:        map[string]*judged{},
 	}
 }
 

@@ -189,6 +189,7 @@ func (c *Call) addReading(r *reading) {
 	if kind, name := c.subject(r); kind != "" {
 		s := kind + "\x00" + name
 		c.bySubject[s] = append(c.bySubject[s], r)
+		c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
 	}
 }
 

@@ -36,7 +36,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			add(f.code, f.entry)
 		}
 	}
-	cases := map[string]cause.Fact{}
+	var cases []cause.Fact
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {
@@ -45,18 +45,20 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 		codes, entries := c.codesOf(key, kind, name, before)
 		for i, code := range codes {
-			if kind == "case" {
-				of, _, _ := strings.Cut(name, "\x00")
-				if f, ok := cases[of]; !ok || insulationRank[code] > insulationRank[f.Code] {
-					cases[of] = cause.Fact{Code: code, Entry: entries[i]}
-				}
-				continue
+			if kind != "case" {
+				add(code, entries[i])
+			} else if of, _, _ := strings.Cut(name, "\x00"); of == c.mainMachine() {
+				cases = append(cases, cause.Fact{Code: code, Entry: entries[i]})
 			}
-			add(code, entries[i])
 		}
 	}
-	if f, ok := cases[c.mainMachine()]; ok {
+	for _, f := range worstCases(cases) {
 		add(f.Code, f.Entry)
+	}
+	for _, k := range c.curves(c.since(), before) {
+		if code := courseFacts[k.Verdict]; code != "" {
+			add(code, k.Points[len(k.Points)-1].Entry)
+		}
 	}
 	for _, p := range c.plates {
 		if p.entry >= before || !c.alive(p.entry) {
@@ -73,7 +75,18 @@ func (c *Call) facts(before int) []cause.Fact {
 	return c.supersede(out)
 }
 
-var insulationRank = map[string]int{"insulation-sound": 1, "insulation-no-gross-fault": 2, "insulation-suspect": 3, "insulation-failed": 4, "winding-grounded": 5}
+// worstCases keeps, of what several pins say of one machine's insulation, the
+// worst: one bad pin condemns it, whatever the others read.
+func worstCases(facts []cause.Fact) []cause.Fact {
+	for _, code := range []string{"insulation-failed", "insulation-suspect"} {
+		for _, f := range facts {
+			if f.Code == code {
+				return []cause.Fact{f}
+			}
+		}
+	}
+	return facts
+}
 
 // codesOf gives the facts of a subject's verdict as of an entry.
 func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entries []int) {
@@ -94,6 +107,9 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 		at = max(at, n)
 	}
 	for _, code := range v.Fact {
+		if code == "overload-open" {
+			code = "overload-open-cold" // judged so only when read cold
+		}
 		codes, entries = append(codes, code), append(entries, at)
 	}
 	return codes, entries

@@ -205,6 +205,9 @@ func (c *Call) judgeSupply(rs []*reading) (verdict.Verdict, bool) {
 		in.CountsHalf = c.meterFor("volt").Counts * rest.res
 	}
 	sag := judge.Sag(in)
+	if !in.Starting {
+		sag.Fact = nil // a fall under running load says nothing of the start
+	}
 	sag.Fact = append(sag.Fact, out.Fact...)
 	if worse(out.Word, sag.Word) {
 		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)

@@ -58,7 +58,7 @@ var (
 		return after("volt", "start")(c, since) || after("volt", "peak")(c, since)
 	}}
 	proofTemps = proofWanted{"three or more timed temperatures that lead to the target (temp freezer 10C)", func(c *Call, since int) bool {
-		for _, k := range c.curves(since) {
+		for _, k := range c.curves(since, math.MaxInt) {
 			if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
 				return true
 			}
@@ -148,12 +148,19 @@ func (c *Call) readDead() bool {
 	return false
 }
 
-// curves fits the temperatures read since an entry, place by place.
-func (c *Call) curves(since int) []record.Curve {
+// curveKey says what a set of curves was made from.
+type curveKey struct{ since, before, readings, struck, meters int }
+
+// curves fits the temperatures read between two entries, place by place.
+func (c *Call) curves(since, before int) []record.Curve {
+	key := curveKey{since, before, len(c.bySubjectKind["temp"]), len(c.struck), len(c.meters)}
+	if c.curveKey == key {
+		return c.curveMemo
+	}
 	var places []string
 	points := map[string][]*reading{}
-	for _, r := range c.readings {
-		if r.quality.word != "temp" || r.entry <= since || !c.alive(r.entry) || r.over || spaceOf(r.a) == "" {
+	for _, r := range c.bySubjectKind["temp"] {
+		if r.entry <= since || r.entry >= before || !c.alive(r.entry) || r.over {
 			continue
 		}
 		if points[r.a] == nil {
@@ -164,8 +171,24 @@ func (c *Call) curves(since int) []record.Curve {
 	var out []record.Curve
 	for _, p := range places {
 		if len(points[p]) >= 3 {
-			out = append(out, c.curve(p, points[p]))
+			out = append(out, c.curve(p, thin(points[p])))
 		}
+	}
+	c.curveKey, c.curveMemo = key, out
+	return out
+}
+
+// mostPoints is how many readings of one curve are fitted.
+const mostPoints = 48
+
+// thin takes readings evenly out of too many, the first and the last kept.
+func thin(rs []*reading) []*reading {
+	if len(rs) <= mostPoints {
+		return rs
+	}
+	out := make([]*reading, mostPoints)
+	for i := range out {
+		out[i] = rs[i*(len(rs)-1)/(mostPoints-1)]
 	}
 	return out
 }
@@ -220,7 +243,7 @@ func (c *Call) since() int {
 
 // tellCourse adds where a pull-down stands.
 func (c *Call) tellCourse(r *reading, reply *Reply) {
-	for _, k := range c.curves(c.since()) {
+	for _, k := range c.curves(c.since(), math.MaxInt) {
 		if k.Place != r.a {
 			continue
 		}

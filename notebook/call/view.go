@@ -244,7 +244,7 @@ func entryNumbers(facts []cause.Fact) []int {
 
 func (c *Call) drawProof(r *record.Record) {
 	rep := c.repairs()
-	r.Curves = c.curves(c.since())
+	r.Curves = c.curves(c.since(), math.MaxInt)
 	if len(rep) == 0 {
 		return
 	}
