@@ -49,7 +49,8 @@ func wantCase(t *table, res *Result) {
 	if len(res.Wanted) > 0 || res.State == Incomplete || res.State == NotAWinding || t.known == 0 {
 		return
 	}
-	var pins []string
+	pins := make([]string, 0, len(t.pins))
+	res.Wanted = make([]Pair, 0, len(t.pins))
 	for i, c := range t.toCase {
 		if !c.known {
 			res.Wanted = append(res.Wanted, Pair{t.pins[i], Case})

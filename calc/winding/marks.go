@@ -13,15 +13,15 @@ type marks struct {
 // contradict each other and neither is used, save roles that two leads share.
 func readMarks(in []Mark, res *Result) marks {
 	m := marks{role: map[string]Role{}}
+	if len(in) == 0 {
+		return m
+	}
 	entry := map[string]int{}
 	for _, k := range in {
 		if isCase(k.Pin) {
 			continue
 		}
 		m.role[k.Pin], entry[k.Pin] = k.Role, k.Entry
-	}
-	if len(m.role) == 0 {
-		return m
 	}
 	holders := map[Role][]string{}
 	for pin, role := range m.role {

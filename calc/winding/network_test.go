@@ -50,6 +50,13 @@ func TestNetwork(t *testing.T) {
 			Sound, true, nil, "not shorted"},
 		{"alike, not declared", Input{Readings: append(pairs("A", "B", "9.0", "C", "D", "9.0"), apart...)},
 			TooClose, false, nil, "too close to part main from auxiliary"},
+		{"isolated, named by a marking", Input{Readings: isolated, Marks: []Mark{{"C", Main, 1}}}, Sound, true,
+			map[string]Role{"A": Auxiliary, "B": Auxiliary, "C": Main, "D": Main}, "named by their marking"},
+		{"a fan in two groups", Input{Readings: isolated, Kind: Fan}, OpenUnplaced, false, nil, "one is open between the groups"},
+		{"a tap too low for the range", Input{Readings: lowTap(".0"), Kind: Fan}, TooClose, false, nil, "read it on a finer one"},
+		{"a tap shorted", Input{Readings: lowTap(".00"), Kind: Fan}, Shorted, false, nil, "a tap is shorted"},
+		{"networks too close", Input{Readings: pairs("A", "B", "0.3", "A", "C", "0.4", "A", "D", "9.0", "B", "C", "0.5", "B", "D", "9.3", "C", "D", "9.2")},
+			TooClose, false, nil, "again on a finer range"},
 		{"marked across a break", Input{Readings: isolated, Marks: []Mark{{"A", Common, 1}, {"C", High, 2}}},
 			OpenWinding, false, map[string]Role{"A": Common, "C": High}, "Open between common and C (high)"},
 		{"protector lead", Input{Readings: protector}, Sound, false, map[string]Role{"R": Run, "S": Start}, "C and P are both at common"},
@@ -80,6 +87,32 @@ func TestNetwork(t *testing.T) {
 				t.Errorf("no note says %q:\n%s", tt.note, s)
 			}
 		})
+	}
+}
+
+// lowTap is a fan whose two upper speeds read as one, 8 Ω below the low one.
+func lowTap(digits string) []Reading {
+	var out []Reading
+	for _, r := range []struct{ a, b, x string }{
+		{"S", "C", "60"}, {"C", "H", "20"}, {"C", "M", "20"}, {"H", "M", "0"}, {"C", "L", "28"},
+		{"S", "H", "80"}, {"S", "M", "80"}, {"S", "L", "88"}, {"H", "L", "8"}, {"M", "L", "8"},
+	} {
+		out = append(out, Reading{r.a, r.b, val(r.x + digits)})
+	}
+	return out
+}
+
+// A group of more leads than the search holds is not guessed at.
+func TestTooManyLeads(t *testing.T) {
+	var in Input
+	pins := strings.Split("ABCDEFGHIJKLMN", "")
+	for i, a := range pins {
+		for _, b := range pins[i+1:] {
+			in.Readings = append(in.Readings, Reading{a, b, val("5.0")})
+		}
+	}
+	if r := Infer(in); r.State != Incomplete || len(r.Roles) != 0 {
+		t.Errorf("%s %v", r.State, r.Roles)
 	}
 }
 

@@ -108,6 +108,7 @@ func named(roles map[string]Role) string {
 		return cmp.Or(cmp.Compare(a.order, b.order), cmp.Compare(a.pin, b.pin))
 	})
 	var out strings.Builder
+	out.Grow(20 * len(leads))
 	for i, l := range leads {
 		role := string(roles[l.pin])
 		last := i == len(leads)-1 || leads[i+1].order != l.order
