@@ -1,0 +1,121 @@
+package term
+
+import (
+	"bytes"
+	"strings"
+
+	"github.com/olekukonko/tablewriter"
+	"github.com/olekukonko/tablewriter/renderer"
+	"github.com/olekukonko/tablewriter/tw"
+
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/script"
+)
+
+const (
+	gap       = 2 // columns of space between two columns of a table
+	narrowest = 6 // to which a column may shrink
+)
+
+// tableLines draws a table: plain columns, a line of dashes under the head.
+// Cells are broken by words here, so that a narrow screen takes width from
+// the widest columns first.
+func tableLines(t *call.Table, screen int) []string {
+	rows := make([][]string, 0, len(t.Rows)+1)
+	for _, row := range append([][]string{t.Head}, t.Rows...) {
+		clean := make([]string, len(t.Head))
+		for i := range clean {
+			if i < len(row) {
+				clean[i] = script.Clean(row[i])
+			}
+		}
+		rows = append(rows, clean)
+	}
+	widths := columnWidths(rows, screen)
+	for _, row := range rows {
+		for i, cell := range row {
+			row[i] = strings.Join(wrapCell(cell, widths[i]), "\n")
+		}
+	}
+	var b bytes.Buffer
+	w := tablewriter.NewTable(&b,
+		tablewriter.WithRenderer(renderer.NewBlueprint(tw.Rendition{
+			Borders:  tw.BorderNone,
+			Symbols:  tw.NewSymbolCustom("plain").WithRow("-").WithColumn(" ").WithCenter("-").WithMidLeft("-").WithMidRight("-"),
+			Settings: tw.Settings{Separators: tw.Separators{BetweenColumns: tw.On}, Lines: tw.Lines{ShowHeaderLine: tw.On}},
+		})),
+		tablewriter.WithPadding(tw.Padding{Left: "", Right: " ", Overwrite: true}),
+		tablewriter.WithHeaderAutoFormat(tw.Off),
+		tablewriter.WithHeaderAlignment(tw.AlignLeft),
+		tablewriter.WithRowAlignment(tw.AlignLeft),
+		tablewriter.WithHeaderAutoWrap(tw.WrapNone),
+		tablewriter.WithRowAutoWrap(tw.WrapNone),
+		tablewriter.WithTrimSpace(tw.Off),
+		tablewriter.WithEastAsian(tw.Off),
+	)
+	w.Header(rows[0])
+	if err := w.Bulk(rows[1:]); err != nil {
+		return plainRows(rows)
+	}
+	if err := w.Render(); err != nil {
+		return plainRows(rows)
+	}
+	var out []string
+	for _, line := range strings.Split(strings.TrimRight(b.String(), "\n"), "\n") {
+		line = strings.TrimRight(line, " ")
+		if strings.Trim(line, "-") == "" && screen > 0 {
+			line = line[:min(len(line), screen)]
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+// plainRows shows a table that cannot be drawn.
+func plainRows(rows [][]string) []string {
+	var out []string
+	for _, row := range rows {
+		out = append(out, strings.ReplaceAll(strings.Join(row, " | "), "\n", " "))
+	}
+	return out
+}
+
+// wrapCell breaks a cell by words, without a hanging indent.
+func wrapCell(s string, columns int) []string {
+	var out []string
+	for {
+		head, rest := fit(strings.TrimRight(s, " "), columns)
+		out = append(out, head)
+		if rest == "" {
+			return out
+		}
+		s = rest
+	}
+}
+
+// columnWidths are the widths that cells want, shrunk until the table fits:
+// no column shrinks while a wider one is left.
+func columnWidths(rows [][]string, screen int) []int {
+	want := make([]int, len(rows[0]))
+	sum := gap * (len(want) - 1)
+	for i := range want {
+		for _, row := range rows {
+			want[i] = max(want[i], width(row[i]), 1)
+		}
+		sum += want[i]
+	}
+	for screen > 0 && sum > screen {
+		wide := 0
+		for i := range want {
+			if want[i] > want[wide] {
+				wide = i
+			}
+		}
+		if want[wide] <= narrowest {
+			break
+		}
+		want[wide]--
+		sum--
+	}
+	return want
+}
