@@ -10,8 +10,8 @@ import (
 // Limits that are not the meter's.
 const (
 	// GroundedBelow is the resistance to the case, in ohms, below which even
-	// an ordinary ohm-meter proves a ground fault: "0.5 megohm condemnation
-	// limit", Megohm Values of Copeland Compressors, AE4-1294.
+	// an ordinary ohm-meter proves a ground fault: the condemnation limit of
+	// AE4-1294, Megohm Values of Copeland Compressors.
 	GroundedBelow = 0.5e6
 	// windingBelow bounds what can be a winding of a compressor, in ohms
 	// (common practice: windings read from under one to some hundred ohms).

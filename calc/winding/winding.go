@@ -10,13 +10,15 @@
 // Four and more leads are read as a network of windings in series. Leads that
 // read open to each other fall into isolated groups; leads that read near zero
 // are one point joined by a protector or a jumper. In each group a tree is
-// grown lead by lead, nearest first: each new lead is tried as the far end of
-// a winding from every lead already placed and as a tap on every winding
-// already placed, and a tree is dropped as soon as the sum along one of its
-// paths leaves the bounds of that pair's reading. When no tree fits, the same
-// is tried with one lead resistance common to all pairs, and then with joints
-// that are not brought out. One tree left is reported as the network; several
-// are listed with the one reading that parts them best.
+// grown lead by lead, nearest first: each new lead is tried as the far end of a
+// winding from every lead already placed, as a tap on every winding and as a
+// branching point, and a tree is dropped as soon as the sum along one of its
+// paths leaves the bounds of that pair's reading. Unless the probe leads'
+// resistance was declared, every pair may hold up to half an ohm of it. When no
+// tree fits, a joint that is not brought out is tried. One tree left is
+// reported as the network; several are listed with the one reading that parts
+// them best. The names of its leads then follow the usual arrangements of
+// tapped motors, and only when a single one of them fits.
 //
 // Every decision rests on guaranteed bounds: a meter within its specification
 // cannot make a settled role wrong. A marking printed on the housing outranks
