@@ -12,7 +12,7 @@ import (
 
 // The bounds that no text may break, whatever it says.
 const (
-	hostileTime  = 50 * time.Millisecond
+	hostileTime  = slower * 50 * time.Millisecond
 	hostileBytes = 16 << 20
 )
 

@@ -40,7 +40,7 @@ const (
 	// maxWork bounds what definitions may add to one sum. Compiling a body
 	// counts compileWork for each of its bytes, running it counts one.
 	maxWork     = 48000
-	compileWork = 8
+	compileWork = 16
 	callWork    = 16 // for each besides
 )
 
