@@ -66,7 +66,8 @@ type Call struct {
 	standing standing // causes as last shown
 	matched  text     // the complaint's words in value, its code in key
 
-	proofTold string // the proof last asked for
+	proofTold  string // the proof last asked for
+	tenthsTold int    // the entry that was told how whole ohms are read
 
 	at    time.Time // of the entry being applied
 	entry int       // its number

@@ -71,7 +71,7 @@ func askCommands() []Command {
 			Word: "worth", Group: Asks,
 			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume().Names() }}},
 			Help:     "repair or replace: the sum over the years, with each assumption changeable",
-			Examples: []string{"worth age 9, new-price 650"},
+			Examples: []string{"worth age 9, replacement-price 650"},
 			apply:    applyWorth,
 		},
 		{

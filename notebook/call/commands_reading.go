@@ -139,6 +139,11 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.compareWithEarlier(r, reply)
 	}
 	reply.Lines = append([]Line{{Plain, c.recorded(rs)}}, reply.Lines...)
+	for _, r := range rs {
+		if r.tenths && !c.saidTenths() {
+			reply.add(Plain, "Whole ohms are taken as tenths shown ("+number(x1(r))+".0); write ~"+number(x1(r))+" if the meter shows none.").flag("tenths-assumed")
+		}
+	}
 	for _, of := range sortedNames(machines) {
 		c.refreshMachine(of, reply)
 	}
@@ -164,6 +169,18 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		}
 	}
 	return c.finish(reply), nil
+}
+
+func x1(r *reading) float64 { x, _ := r.q.In(r.quality.unit); return x }
+
+// saidTenths reports whether an earlier entry was told that whole ohms are
+// taken as tenths, and notes that this one is.
+func (c *Call) saidTenths() bool {
+	said := c.tenthsTold != 0 && c.tenthsTold <= c.entry
+	if !said {
+		c.tenthsTold = c.entry
+	}
+	return said
 }
 
 func sortedNames(m map[string]bool) []string {

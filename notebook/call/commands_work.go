@@ -81,7 +81,7 @@ func workCommands() []Command {
 			},
 			Help:     "a wire of the part in hand, as printed on that part, and the role or pin it goes to",
 			Doc:      "C, S and R stand for common, start and run. The tool keeps no colour code: the part's own label decides.",
-			Examples: []string{"wire black C"},
+			Examples: []string{"wire black common"},
 			apply:    applyWire,
 		},
 		{

@@ -19,7 +19,7 @@ func applyHelp(c *Call, a *args) (*Reply, error) {
 	case "formulas":
 		return formulaList(), nil
 	case "units":
-		return unitList(), nil
+		return unitList(commandHelp(byWord["units"])), nil
 	}
 	r := &Reply{}
 	if cmd := byWord[word]; cmd != nil {
@@ -107,8 +107,8 @@ func formulaList() *Reply {
 	return r
 }
 
-func unitList() *Reply {
-	r := &Reply{}
+// unitList adds the table of units to a reply.
+func unitList(r *Reply) *Reply {
 	for _, u := range quantity.Units() {
 		r.add(Plain, pad(strings.Join(u.Symbols, ", "), 26)+pad(u.Quantity, 24)+u.Help)
 	}

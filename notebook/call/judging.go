@@ -300,7 +300,8 @@ func kindOf(of string) winding.Kind {
 // inferWindings reads the machine's pins anew.
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
-		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing"}
+		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
+		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
 		if prev != nil {

@@ -49,6 +49,11 @@ func qualityWords(*Call) []string {
 // kelvin (common practice for a pocket thermometer).
 const thermometer = 1.0
 
+// tenthsBelow is the end of the lowest range of an ordinary meter, in ohms.
+// It shows tenths there, which people leave out when they are zero (common
+// practice): `7` is read as 7.0, and the reply says so once.
+const tenthsBelow = 200
+
 // condition is what a reading was taken in.
 type condition struct {
 	words []string // in the order typed
@@ -95,6 +100,7 @@ type reading struct {
 	over    bool
 	rough   bool
 	derived bool // the value was a sum in parentheses and has its own doubt
+	tenths  bool // typed in whole ohms and taken as tenths shown
 	cond    condition
 }
 
@@ -335,6 +341,9 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 		r.res, _ = q.Resolution(r.quality.unit)
 	}
 	x, _ := r.q.In(r.quality.unit)
+	if r.quality.word == "ohm" && !derived && r.res >= 1 && x < tenthsBelow {
+		r.res, r.tenths = 0.1, true
+	}
 	switch r.quality.word {
 	case "ohm", "mfd":
 		if x < 0 {

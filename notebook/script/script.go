@@ -78,8 +78,8 @@ func Parse(text string) (*Line, error) {
 	}
 	if rest, ok := strings.CutPrefix(rest, "when "); ok {
 		i := guardEnd(rest)
-		if i < 0 {
-			return nil, source.Errorf(col, col+4, "a guard has no end").
+		if i < 0 || strings.TrimSpace(rest[:i]) == "" {
+			return nil, source.Errorf(col, col+4, "a guard is a condition and a colon").
 				WithHint("write it as: when CONDITION: need …")
 		}
 		l.Guard, l.GuardCol = skipSpaces(rest[:i], col+5)

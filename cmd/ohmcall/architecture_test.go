@@ -1,0 +1,81 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// layers from the bottom up: a package may import its own layer and those
+// below.
+var layers = []string{"calc", "notebook", "repl", "cmd"}
+
+// impure are what the calculating layer must not touch: files, the network,
+// other programs.
+var impure = []string{"os", "os/exec", "net", "net/http", "io/fs", "path/filepath", "syscall"}
+
+type listed struct {
+	ImportPath string
+	Imports    []string
+	GoFiles    []string
+}
+
+// TestLayers holds the house to its layers.
+func TestLayers(t *testing.T) {
+	out, err := exec.Command("go", "list", "-json=ImportPath,Imports,GoFiles", "ohmcall/...").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	layer := func(path string) int {
+		rest, ok := strings.CutPrefix(path, "ohmcall/")
+		if !ok {
+			return -1
+		}
+		first, _, _ := strings.Cut(rest, "/")
+		return slices.Index(layers, first)
+	}
+	d := json.NewDecoder(strings.NewReader(string(out)))
+	n := 0
+	for {
+		var p listed
+		if err := d.Decode(&p); errors.Is(err, io.EOF) {
+			break
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		n++
+		mine := layer(p.ImportPath)
+		if mine < 0 {
+			t.Errorf("%s belongs to no layer", p.ImportPath)
+		}
+		for _, i := range p.Imports {
+			if l := layer(i); l > mine {
+				t.Errorf("%s imports %s, which is above it", p.ImportPath, i)
+			}
+			if mine == 0 && slices.Contains(impure, i) {
+				t.Errorf("%s imports %s: calc is pure", p.ImportPath, i)
+			}
+		}
+	}
+	if n < 15 {
+		t.Errorf("only %d packages were seen", n)
+	}
+}
+
+// TestCalcHasNoClock keeps the wall clock out of the calculating layer.
+func TestCalcHasNoClock(t *testing.T) {
+	out, err := exec.Command("grep", "-rnE", `time\.(Now|Since|Until|After|Tick|Sleep)\(`, "--include=*.go", "../../calc", "../../notebook/call").CombinedOutput()
+	for _, line := range strings.Split(strings.TrimSpace(string(out)), "\n") {
+		if line != "" && !strings.Contains(line, "_test.go:") {
+			t.Errorf("the clock is read: %s", line)
+		}
+	}
+	var exit *exec.ExitError
+	if err != nil && (!errors.As(err, &exit) || exit.ExitCode() != 1) {
+		t.Fatal(err)
+	}
+}

@@ -1,0 +1,258 @@
+package call
+
+import (
+	"encoding/json"
+	"fmt"
+	"math/rand"
+	"strings"
+	"testing"
+	"time"
+)
+
+// flat is all that a call amounts to, as comparable text.
+func flat(v any) string {
+	b, err := json.Marshal(v)
+	if err != nil {
+		return err.Error()
+	}
+	return string(b)
+}
+
+func applyAll(t testing.TB, lines ...string) *Call {
+	t.Helper()
+	c := New()
+	for _, l := range lines {
+		must(t, c, l)
+	}
+	return c
+}
+
+// rolesOf gives the roles of the machine at hand as text.
+func rolesOf(c *Call) string {
+	m := c.machines[c.machineAtHand()]
+	var parts []string
+	for _, p := range m.result.Pins {
+		parts = append(parts, p+"="+string(m.result.Roles[p]))
+	}
+	return string(m.result.State) + " " + strings.Join(parts, " ")
+}
+
+// TestWindingChecks replays published examples through typed lines.
+func TestWindingChecks(t *testing.T) {
+	tests := []struct {
+		name, lines, want, flag, source string
+	}{
+		{"additive", "ohm 1 2 11;ohm 1 3 4;ohm 2 3 15", "sound 1=common 2=start 3=run", "",
+			"distributor technician bulletin Compressor Common-Run-Start (2020)"},
+		{"the sum misses", "ohm 1 2 7;ohm 2 3 8;ohm 1 3 6", "does-not-add-up 1=common 2=start 3=run", "does-not-add-up",
+			"How to identify unmarked compressor terminals, figs 38-40"},
+		{"equal windings", "ohm 1 2 7.0;ohm 2 3 7.0;ohm 1 3 7.0", "equal-windings 1= 2= 3=", "equal-windings",
+			"Heating and Cooling Essentials (2022) §25, three-phase windings have the same resistance"},
+		{"protector open, marked", "mark C common;mark S start;mark R run;ohm C S OL;ohm C R OL;ohm S R 15", "overload-open C=common R=run S=start", "overload-open",
+			"chiller manual p. 12, overload between terminal C and motor common"},
+		{"two open on unmarked pins", "ohm A B OL;ohm A C OL;ohm B C 6.5", "open-unplaced A= B= C=", "open-unplaced",
+			"follows from the four wirings that give these readings"},
+		{"rough and short", "ohm A B 3.45;ohm A C ~6.5;ohm B C 2.5", "sound A=start B=common C=run", "roles-settled",
+			"common practice: highest pair is start-run"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			c := New()
+			var last Entry
+			for _, l := range strings.Split(tt.lines, ";") {
+				last = must(t, c, l)
+			}
+			if got := rolesOf(c); got != tt.want {
+				t.Errorf("got %q, want %q (%s)", got, tt.want, tt.source)
+			}
+			if tt.flag != "" && !contains(last.Reply.Flags, tt.flag) {
+				t.Errorf("the flag %s is not raised, only %v", tt.flag, last.Reply.Flags)
+			}
+		})
+	}
+}
+
+// TestOrderAndNames holds for random machines that the roles depend neither
+// on the order in which readings were typed nor on the pins' names.
+func TestOrderAndNames(t *testing.T) {
+	rng := rand.New(rand.NewSource(1))
+	for range 300 {
+		run := 1 + rng.Float64()*9
+		start := run * (1.02 + rng.Float64()*5)
+		pairs := [][3]string{{"c", "s", fmt.Sprintf("%.2f", start)}, {"c", "r", fmt.Sprintf("%.2f", run)}, {"s", "r", fmt.Sprintf("%.2f", run+start)}}
+		outcome := func(names map[string]string, order []int) string {
+			c := New()
+			for _, i := range order {
+				p := pairs[i]
+				a, b := names[p[0]], names[p[1]]
+				if rng.Intn(2) == 0 {
+					a, b = b, a
+				}
+				must(t, c, "ohm "+a+" "+b+" "+p[2])
+			}
+			m := c.machines[defaultMachine]
+			var s string
+			for _, role := range []string{"c", "s", "r"} {
+				s += role + "=" + string(m.result.Roles[names[role]]) + " "
+			}
+			return s + string(m.result.State)
+		}
+		want := outcome(map[string]string{"c": "A", "s": "B", "r": "C"}, []int{0, 1, 2})
+		for range 4 {
+			n := []string{"A", "B", "C", "1", "x", "zz"}
+			rng.Shuffle(len(n), func(i, j int) { n[i], n[j] = n[j], n[i] })
+			if got := outcome(map[string]string{"c": n[0], "s": n[1], "r": n[2]}, rng.Perm(3)); got != want {
+				t.Fatalf("%v: got %q, want %q", pairs, got, want)
+			}
+		}
+	}
+}
+
+// TestStrikeIsAsIfNeverSaid holds that a struck line leaves the call as if
+// it had not been typed, but for the record of it.
+func TestStrikeIsAsIfNeverSaid(t *testing.T) {
+	base := []string{"fault clicks", "ohm A B 3.45", "ohm B C 2.5", "ohm A C 6.0", "saw clicks"}
+	for _, wrong := range []string{"ohm A B 34.5", "mark A run", "saw starts", "plate volts 230", "meter ohm 5% 9", "probes 1.5", "volt line 90", "did nothing", "ohm ptc OL cold", "temp freezer 3C"} {
+		c := applyAll(t, append(append([]string{}, base...), wrong, "strike 6 slip")...)
+		clean := applyAll(t, base...)
+		if a, b := rolesOf(c), rolesOf(clean); a != b {
+			t.Errorf("%s: roles %q, want %q", wrong, a, b)
+		}
+		if a, b := flat(c.facts(1<<60)), flat(clean.facts(1<<60)); a != b {
+			t.Errorf("%s: facts %s, want %s", wrong, a, b)
+		}
+		a, b := c.Record(), clean.Record()
+		if x, y := flat(a.Verdicts), flat(b.Verdicts); x != y {
+			t.Errorf("%s: verdicts %s, want %s", wrong, x, y)
+		}
+		if x, y := flat(a.Header.Missing), flat(b.Header.Missing); x != y {
+			t.Errorf("%s: missing %s, want %s", wrong, x, y)
+		}
+		if !strings.Contains(flat(a.Log), "slip") {
+			t.Errorf("%s: the strike is not legible", wrong)
+		}
+	}
+}
+
+// TestReplay holds that the same lines at the same times give the same
+// entries and the same record.
+func TestReplay(t *testing.T) {
+	c := started(t)
+	for _, l := range []string{"saw clicks", "volt line 118.2", "next", "causes", "missing", "show", "roles", "close"} {
+		must(t, c, l)
+	}
+	again := New()
+	for _, e := range c.Entries() {
+		got, err := again.Apply(e.At, e.Line)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if flat(got.Reply) != flat(e.Reply) {
+			t.Errorf("%s: %s\nreplayed: %s", e.Line, flat(e.Reply), flat(got.Reply))
+		}
+	}
+	if flat(c.Record()) != flat(again.Record()) {
+		t.Error("the records differ")
+	}
+}
+
+// TestSums checks what a technician types at the prompt.
+func TestSums(t *testing.T) {
+	c := applyAll(t, "meter ohm 0.9% 2", "ohm A B 4.7", "temp freezer -2F", "temp fridge 4C")
+	tests := []struct{ in, want string }{
+		{"120V / 3.45ohm", "= 34.8 A"},
+		{"ohm(A, B)", "= 4.70 ± 0.28 Ω (k=2)"}, // ±(0.9 % + 2) of 4.7 Ω is ±0.242 Ω, u = 0.140 Ω: reference values, computed
+		{"ohm(B, A) - ohm(A, B)", "= 0.0 Ω"},
+		{"temp(fridge) - temp(freezer) > 20K", "yes"},
+		{"75F in degC", "= 23.9 °C"},
+	}
+	for _, tt := range tests {
+		e := must(t, c, tt.in)
+		if got := e.Reply.Lines[0].Text; got != tt.want {
+			t.Errorf("%s: got %q, want %q", tt.in, got, tt.want)
+		}
+	}
+	_, err := c.Apply(nine, "120V + 3ohm")
+	if err == nil || !strings.Contains(err.Error(), "V") || !strings.Contains(err.Error(), "Ω") {
+		t.Errorf("volts and ohms were added, or the units are not named: %v", err)
+	}
+}
+
+// TestExpand checks how a reading carries on.
+func TestExpand(t *testing.T) {
+	tests := []struct{ before, in, want string }{
+		{"ohm A B 3.4", "C 6.5", "ohm A C 6.5"},
+		{"ohm A B 3.4", "B C 2.5", "ohm B C 2.5"},
+		{"ohm A B 3.4", "C 6.5, B C 2.5 cold", "ohm A C 6.5, B C 2.5 cold"},
+		{"ohm A B 3.4", "case OL", "ohm A case OL"},
+		{"ohm A case OL", "B OL", "ohm B case OL"},
+		{"ohm A B 3.4", "14:30 C ~6.5", "14:30 ohm A C ~6.5"},
+		{"temp freezer 12C", "fridge 5C", "temp fridge 5C"},
+		{"ohm A B 3.4", "120V / 3ohm", "120V / 3ohm"},
+		{"ohm A B 3.4", "note C 6.5", "note C 6.5"},
+		{"ohm A B 3.4", "hello there 3", "ohm hello there 3"},
+		{"ohm 1 2 7", "3 6", "ohm 1 3 6"},
+		{"note x", "C 6.5", "C 6.5"},
+	}
+	for _, tt := range tests {
+		c := applyAll(t, tt.before)
+		if got := c.Expand(tt.in); got != tt.want {
+			t.Errorf("after %q, %q became %q, want %q", tt.before, tt.in, got, tt.want)
+		}
+	}
+}
+
+// TestClock checks times before lines and `date`.
+func TestClock(t *testing.T) {
+	wall := func() time.Time { return time.Date(2026, 5, 6, 7, 8, 9, 999, time.UTC) }
+	c := New()
+	step := func(line, want string) {
+		t.Helper()
+		at := c.Clock(line, wall)
+		if got := at.Format("2006-01-02T15:04:05Z07:00"); got != want {
+			t.Errorf("%s: at %s, want %s", line, got, want)
+		}
+		if _, err := c.Apply(at, line); err != nil {
+			t.Fatal(err)
+		}
+	}
+	step("note live", "2026-05-06T07:08:09Z")
+	step("date 2026-03-02 09:00 -05:00", "2026-03-02T09:00:00-05:00")
+	step("note pinned", "2026-03-02T09:00:00-05:00")
+	step("+40min note later", "2026-03-02T09:40:00-05:00")
+	step("note stays", "2026-03-02T09:40:00-05:00")
+	step("14:30 note clock", "2026-03-02T14:30:00-05:00")
+	step("date now", "2026-03-02T14:30:00-05:00")
+	step("note live again", "2026-05-06T07:08:09Z")
+	step("06:50 note written down late", "2026-05-06T06:50:00Z")
+}
+
+func FuzzApply(f *testing.F) {
+	for _, cmd := range Commands() {
+		for _, e := range cmd.Examples {
+			f.Add(e)
+		}
+	}
+	for _, s := range []string{"120V / 3.45ohm", "C 6.5", "14:30 temp freezer -2F", "ohm A B (ohm(A,B)+1ohm)", "when is(gas, \"R-600a\"): need safe"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, line string) {
+		c := started(t)
+		n := c.Len()
+		before := flat(c.Record())
+		e, err := c.Apply(nine, c.Expand(line))
+		if err != nil || e.N == 0 {
+			if c.Len() != n || flat(c.Record()) != before {
+				t.Fatalf("%q was refused and changed the call", line)
+			}
+			return
+		}
+		again := New()
+		for _, e := range c.Entries() {
+			got, err := again.Apply(e.At, e.Line)
+			if err != nil || flat(got.Reply) != flat(e.Reply) {
+				t.Fatalf("%q does not replay: %v", e.Line, err)
+			}
+		}
+	})
+}

@@ -1,0 +1,162 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/winding"
+)
+
+// Suggest lists the lines that are wanted next, the best first, each without
+// the fact that only the technician knows: `ohm A C ` without its value, `saw
+// outlet ` without what was seen.
+func (c *Call) Suggest() []string {
+	var out []string
+	add := func(line string) {
+		if line != "" && !contains(out, line) {
+			out = append(out, line)
+		}
+	}
+	opened := c.last("fault") != "" || len(c.readings) > 0 || len(c.works) > 0
+	if !opened {
+		for _, f := range c.fieldsWanted() {
+			add(f + " ")
+		}
+	}
+	for _, p := range c.pairsWanted() {
+		add("ohm " + p[0] + " " + p[1] + " ")
+	}
+	if len(c.repairs()) == 0 {
+		if r := c.weigh(math.MaxInt); r.Next != nil {
+			add(testLine(r.Next))
+		}
+	}
+	missing := c.missing()
+	for _, m := range missing {
+		add(neededLine(m))
+	}
+	if opened {
+		for _, f := range c.fieldsWanted() {
+			add(f + " ")
+		}
+	}
+	if len(missing) == 0 && len(c.entries) > 0 && !c.Closed() {
+		add("close")
+	}
+	return out
+}
+
+// fieldsWanted lists the texts that name the call and are not given yet: what
+// follows the last one given comes first.
+func (c *Call) fieldsWanted() []string {
+	latest, at := -1, 0
+	for i, f := range identityFields {
+		for _, t := range c.fields {
+			if t.key == f.word && t.entry > at && c.alive(t.entry) {
+				latest, at = i, t.entry
+			}
+		}
+	}
+	var out []string
+	for i := range identityFields {
+		f := identityFields[(latest+1+i)%len(identityFields)]
+		if f.word != "tech" && c.last(f.word) == "" {
+			out = append(out, f.word)
+		}
+	}
+	return out
+}
+
+func (c *Call) pairsWanted() []winding.Pair {
+	if m := c.machines[c.machineAtHand()]; m != nil {
+		return m.result.Wanted
+	}
+	return nil
+}
+
+// testLine is the start of the line that records a test.
+func testLine(t *cause.Test) string {
+	if !strings.HasPrefix(t.How, "saw ") {
+		return withoutValue(t.How)
+	}
+	var common string
+	for i, code := range t.Outcomes {
+		f, ok := cause.Lookup(code)
+		switch {
+		case !ok || len(f.Words) == 0:
+			return "saw "
+		case i == 0:
+			common = f.Words[0]
+		}
+		for !strings.HasPrefix(f.Words[0], common) {
+			common = common[:len(common)-1]
+		}
+	}
+	return "saw " + common[:strings.LastIndexByte(common, ' ')+1]
+}
+
+// withoutValue is the start of an example, up to its first value.
+func withoutValue(example string) string {
+	words := strings.Fields(example)
+	if len(words) == 0 || byWord[words[0]] == nil {
+		return ""
+	}
+	if qualityOf(words[0]) == nil {
+		if len(byWord[words[0]].Params) == 0 || byWord[words[0]].Params[0].Optional {
+			return words[0]
+		}
+		return words[0] + " "
+	}
+	n := 1
+	for n < len(words) && !startsLikeNumber(words[n]) && !strings.HasPrefix(words[n], "~") && words[n] != "OL" {
+		n++
+	}
+	return strings.Join(words[:n], " ") + " "
+}
+
+// neededLine is the start of the line that gives what is missing: a need is
+// such a start itself, other wants hold an example in parentheses.
+func neededLine(what string) string {
+	if i := strings.LastIndexByte(what, '('); i >= 0 && strings.HasSuffix(what, ")") {
+		return withoutValue(what[i+1 : len(what)-1])
+	}
+	first, _, _ := strings.Cut(what, " ")
+	if byWord[first] == nil {
+		return ""
+	}
+	if qualityOf(first) != nil {
+		return what + " "
+	}
+	return withoutValue(what)
+}
+
+// FieldValues lists the words that the value of a `key value` pair can be,
+// nil when it is a number or free text.
+func (c *Call) FieldValues(command, key string) []string {
+	if command != "plate" {
+		return nil
+	}
+	if k := plateKeyOf(key); k != nil {
+		return k.words
+	}
+	return nil
+}
+
+// Conditions lists what can stand behind the value of a reading.
+func Conditions() []string { return conditionWords }
+
+// IsValue reports whether a word can be the value of a kind of reading.
+func IsValue(kind, word string) bool {
+	q := qualityOf(kind)
+	return q != nil && (valueLike(word, q.unit) || strings.HasPrefix(word, "("))
+}
+
+// TakesFunction reports whether a name of a sum is called with arguments.
+func (c *Call) TakesFunction(name string) bool {
+	if d, ok := c.defined(name); ok {
+		return d.isFunc
+	}
+	_, ok := (&scope{c: c}).Func(name)
+	return ok || qualityOf(name) != nil
+}
