@@ -1,0 +1,22 @@
+package fleet
+
+import "testing"
+
+// Trigger characters: OWASP ASVS 1.2.10 names = + - @ tab and NUL; carriage
+// return and the full-width forms are from memory.
+func TestCell(t *testing.T) {
+	for _, c := range []struct{ in, want string }{
+		{"", ""}, {"plain", "plain"}, {"a=b", "a=b"}, {"O'Sample", "O'Sample"},
+		{"=1+1", "'=1+1"}, {"+1+1", "'+1+1"}, {"-1+1", "'-1+1"}, {"@SUM(A1)", "'@SUM(A1)"},
+		{"\tx", "'\tx"}, {"\rx", "'\rx"}, {"\nx", "'\nx"}, {"\x00x", "'\x00x"},
+		{"＝1", "'＝1"}, {"＋1", "'＋1"}, {"－1", "'－1"}, {"＠x", "'＠x"},
+		{"  =1+1", "'  =1+1"}, {"\u00a0@x", "'\u00a0@x"},
+		{"-12.5", "-12.5"}, {"+3", "+3"}, {"-1e-3", "-1e-3"}, {"-2E+07", "-2E+07"},
+		{"-", "'-"}, {"-+5", "'-+5"}, {"-.5", "'-.5"}, {"-5.", "'-5."}, {"-1e", "'-1e"}, {"-1 ", "'-1 "}, {"-1e5x", "'-1e5x"},
+		{"-2F", "'-2F"}, {" -2", "' -2"}, {"--2", "'--2"},
+	} {
+		if got := Cell(c.in); got != c.want {
+			t.Errorf("Cell(%q) = %q, want %q", c.in, got, c.want)
+		}
+	}
+}

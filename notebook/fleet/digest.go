@@ -1,0 +1,285 @@
+package fleet
+
+import (
+	"cmp"
+	"iter"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+)
+
+// CallBackDays is how many days after a call another one for the same serial
+// number is a call-back.
+const CallBackDays = 30
+
+// clipText is how many bytes of one text a digest keeps: many hostile
+// notebooks must not fill the memory.
+const clipText = 400
+
+// Row is one call of a digest.
+type Row struct {
+	ID         string   `json:"id"`
+	Path       string   `json:"path"`
+	Date       string   `json:"date"`
+	Started    string   `json:"started"`
+	Technician string   `json:"technician"`
+	Client     string   `json:"client"`
+	Unit       string   `json:"unit"`
+	Model      string   `json:"model"`
+	Serial     string   `json:"serial"`
+	Machine    string   `json:"machine"`
+	Complaint  string   `json:"complaint"`
+	Kind       string   `json:"kind"`
+	Cause      string   `json:"cause"`
+	Result     string   `json:"result"`
+	Minutes    int      `json:"minutes"`
+	Cost       float64  `json:"cost"`
+	Missing    []string `json:"missing"`
+	Unsafe     []string `json:"unsafe"`
+	Parts      []string `json:"parts"`
+	State      State    `json:"state"`
+	Reason     string   `json:"reason"`
+	// CallBack is the days since the last call for the same serial number,
+	// when no more than CallBackDays; nil otherwise. Earlier is that call.
+	CallBack *int   `json:"call_back_days"`
+	Earlier  string `json:"call_back_of"`
+}
+
+// Totals are the sums over the calls of a digest.
+type Totals struct {
+	Calls     int     `json:"calls"`
+	Minutes   int     `json:"minutes"`
+	Cost      float64 `json:"cost"`
+	Proved    int     `json:"proved"`
+	NotProved int     `json:"not_proved"`
+	Unsafe    int     `json:"unsafe"` // with anything unsafe, whatever the result
+	NoRepair  int     `json:"no_repair"`
+	Open      int     `json:"open"`    // never closed
+	Changed   int     `json:"changed"` // not as closed
+	CallBacks int     `json:"call_backs"`
+}
+
+// PartUse is how often a part was used.
+type PartUse struct {
+	Name  string  `json:"name"`
+	Count float64 `json:"count"`
+	Calls int     `json:"calls"`
+}
+
+// Share is how often a cause was found for a kind of complaint.
+type Share struct {
+	Kind  string  `json:"kind"`  // complaint code
+	Cause string  `json:"cause"` // "" when none was found
+	Calls int     `json:"calls"`
+	Of    int     `json:"of"` // calls with this kind of complaint
+	Part  float64 `json:"share"`
+}
+
+// Problem is a file that was not counted.
+type Problem struct {
+	Path   string `json:"path"`
+	State  State  `json:"state"`
+	Reason string `json:"reason"`
+}
+
+// Digest is what many calls add up to. It does not depend on the order in
+// which files were scanned.
+type Digest struct {
+	Rows     []Row // unsafe first, then unproved, then by date and path
+	Totals   Totals
+	Parts    []PartUse // most used first
+	Causes   []Share   // by kind, most frequent first
+	Problems []Problem // files that were not counted, by path
+	Foreign  int       // how many of them are simply no notebooks
+}
+
+// visit is what finds call-backs, also against calls outside the filter.
+type visit struct {
+	serial, path string
+	day          time.Time
+	started      string
+	row          int // -1 when the filter leaves it out
+}
+
+// NewDigest adds up the calls of a scan that the filter picks.
+func NewDigest(items iter.Seq[Item], f Filter) *Digest {
+	d := &Digest{}
+	var visits []visit
+	for it := range items {
+		if !it.State.Counts() {
+			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
+			if it.State == Foreign {
+				d.Foreign++
+			}
+			continue
+		}
+		v := visit{row: -1, path: it.Path, serial: key(it.Header.Serial), started: it.Header.Started}
+		if f.Match(&it) {
+			v.row = len(d.Rows)
+			d.Rows = append(d.Rows, newRow(&it))
+		}
+		if day, err := time.Parse(time.DateOnly, date(&it.Header)); err == nil && v.serial != "" {
+			v.day = day
+			visits = append(visits, v)
+		}
+	}
+	d.findCallBacks(visits)
+	slices.SortFunc(d.Rows, func(a, b Row) int {
+		return cmp.Or(cmp.Compare(rank(&a), rank(&b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
+	})
+	slices.SortFunc(d.Problems, func(a, b Problem) int { return strings.Compare(a.Path, b.Path) })
+	d.add()
+	return d
+}
+
+func newRow(it *Item) Row {
+	h := &it.Header
+	return Row{
+		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: clip(h.Technician), Client: clip(h.Client),
+		Unit: clip(h.Unit), Model: clip(h.Model), Serial: clip(h.Serial), Machine: clip(h.Machine), Complaint: clip(h.Complaint),
+		Kind: clip(h.Kind), Cause: clip(h.Cause), Result: clip(h.Result), Minutes: h.Minutes, Cost: h.Cost,
+		Missing: clipAll(h.Missing), Unsafe: clipAll(h.Unsafe), Parts: clipEach(h.Parts), State: it.State, Reason: clip(it.Reason),
+	}
+}
+
+// rank puts what needs attention first.
+func rank(r *Row) int {
+	switch {
+	case len(r.Unsafe) > 0 || r.Result == "unsafe":
+		return 0
+	case r.Result == "not proved":
+		return 1
+	case r.Result != "proved":
+		return 2
+	}
+	return 3
+}
+
+// findCallBacks looks, for each call, at the one before it with the same
+// serial number.
+func (d *Digest) findCallBacks(visits []visit) {
+	slices.SortFunc(visits, func(a, b visit) int {
+		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
+	})
+	for i := 1; i < len(visits); i++ {
+		before, v := &visits[i-1], &visits[i]
+		days := int(v.day.Sub(before.day).Hours() / 24)
+		if v.row >= 0 && v.serial == before.serial && days <= CallBackDays {
+			d.Rows[v.row].CallBack, d.Rows[v.row].Earlier = &days, before.path
+		}
+	}
+}
+
+// add sums the rows up, in their order, so that sums of money round alike
+// each time.
+func (d *Digest) add() {
+	t := &d.Totals
+	parts, causes, kinds := map[string]*PartUse{}, map[[2]string]int{}, map[string]int{}
+	for i := range d.Rows {
+		r := &d.Rows[i]
+		t.Calls++
+		t.Minutes += r.Minutes
+		t.Cost += r.Cost
+		count(&t.Unsafe, rank(r) == 0)
+		count(&t.Proved, r.Result == "proved")
+		count(&t.NotProved, r.Result == "not proved")
+		count(&t.NoRepair, r.Result == "no repair")
+		count(&t.Open, r.State == Open)
+		count(&t.Changed, r.State == Changed)
+		count(&t.CallBacks, r.CallBack != nil)
+		if r.Kind != "" {
+			causes[[2]string{r.Kind, r.Cause}]++
+			kinds[r.Kind]++
+		}
+		addParts(parts, r.Parts)
+	}
+	for _, p := range parts {
+		d.Parts = append(d.Parts, *p)
+	}
+	slices.SortFunc(d.Parts, func(a, b PartUse) int {
+		return cmp.Or(cmp.Compare(b.Count, a.Count), strings.Compare(a.Name, b.Name))
+	})
+	for k, n := range causes {
+		d.Causes = append(d.Causes, Share{k[0], k[1], n, kinds[k[0]], float64(n) / float64(kinds[k[0]])})
+	}
+	slices.SortFunc(d.Causes, func(a, b Share) int {
+		return cmp.Or(strings.Compare(a.Kind, b.Kind), cmp.Compare(b.Calls, a.Calls), strings.Compare(a.Cause, b.Cause))
+	})
+}
+
+// addParts counts the parts of one call; the name shown is the first in the
+// alphabet of those that differ in letter case only.
+func addParts(parts map[string]*PartUse, texts []string) {
+	seen := map[string]bool{}
+	for _, text := range texts {
+		n, name := parsePart(text)
+		k := key(name)
+		p := parts[k]
+		if p == nil {
+			p = &PartUse{Name: name}
+			parts[k] = p
+		}
+		p.Name = min(p.Name, name)
+		p.Count += n
+		if !seen[k] {
+			p.Calls++
+		}
+		seen[k] = true
+	}
+}
+
+// parsePart reads "2 x start device"; a text without a count is one part.
+func parsePart(text string) (float64, string) {
+	if number, name, ok := strings.Cut(text, " x "); ok {
+		if n, err := strconv.ParseFloat(number, 64); err == nil && n >= 0 && n <= 1e9 {
+			return n, name
+		}
+	}
+	return 1, text
+}
+
+func count(n *int, yes bool) {
+	if yes {
+		*n++
+	}
+}
+
+// key folds the spellings of a serial number, a part or a model that mean
+// the same: letter case and spaces.
+func key(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
+
+func clip(s string) string {
+	if len(s) <= clipText {
+		return s
+	}
+	return strings.Clone(strings.ToValidUTF8(s[:clipText], "")) + "…"
+}
+
+// clipAll keeps the first twenty texts of a list and says how many it left
+// out.
+func clipAll(list []string) []string {
+	const most = 20
+	if len(list) <= most {
+		return clipEach(list)
+	}
+	return append(clipEach(list[:most]), "and "+strconv.Itoa(len(list)-most)+" more")
+}
+
+// clipEach keeps a thousand texts, more than the parts of any repair.
+func clipEach(list []string) []string {
+	out := make([]string, 0, len(list))
+	for _, s := range list[:min(len(list), 1000)] {
+		out = append(out, clip(s))
+	}
+	return out
+}
+
+// RecordState says in words how a call's record stands when that needs
+// saying, "" for a trusted one.
+func (r *Row) RecordState() string {
+	if r.State == Trusted {
+		return ""
+	}
+	return string(r.State) + ": " + r.Reason
+}

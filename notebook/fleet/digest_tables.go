@@ -1,0 +1,120 @@
+package fleet
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"ohmcall/notebook/page"
+)
+
+// TextTable is a table to show: plain texts without markup or controls.
+type TextTable struct {
+	Title string
+	Head  []string
+	Rows  [][]string
+	Right []int // columns whose cells stand at the right
+}
+
+// Tables lays the digest out for people. Tables without rows are left out,
+// the totals never.
+func (d *Digest) Tables() []TextTable {
+	all := []TextTable{d.callTable(), d.totalTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
+	out := all[:0]
+	for _, t := range all {
+		if len(t.Rows) > 0 {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func (d *Digest) callTable() TextTable {
+	t := TextTable{Title: "Calls", Right: []int{6, 7},
+		Head: []string{"Date", "Client", "Unit", "Complaint", "Cause", "Result", "Minutes", "Cost", "Missing or unsafe", "File"}}
+	for i := range d.Rows {
+		r := &d.Rows[i]
+		result := []string{or(r.Result, "no result")}
+		if r.CallBack != nil {
+			result = append(result, fmt.Sprintf("call-back after %s", days(*r.CallBack)))
+		}
+		if s := r.RecordState(); s != "" {
+			result = append(result, s)
+		}
+		var wants []string
+		for _, s := range r.Unsafe {
+			wants = append(wants, "unsafe: "+s)
+		}
+		wants = append(wants, r.Missing...)
+		t.Rows = append(t.Rows, []string{or(r.Date, "no date"), or(r.Client, "-"), or(r.Unit, "-"), or(r.Complaint, "-"), or(r.Cause, "not found"),
+			strings.Join(result, "; "), strconv.Itoa(r.Minutes), page.Money(r.Cost), or(strings.Join(wants, "; "), "nothing"), r.safePath()})
+	}
+	return t
+}
+
+func (d *Digest) totalTable() TextTable {
+	s := &d.Totals
+	t := TextTable{Title: "Totals", Head: []string{"What", "Sum"}, Right: []int{1}}
+	for _, x := range []struct {
+		what string
+		n    int
+	}{
+		{"calls", s.Calls}, {"unsafe", s.Unsafe}, {"not proved", s.NotProved}, {"no repair", s.NoRepair}, {"proved", s.Proved},
+		{"call-backs within " + days(CallBackDays), s.CallBacks}, {"never closed", s.Open}, {"not as closed", s.Changed},
+		{"files not counted", len(d.Problems)}, {"minutes", s.Minutes},
+	} {
+		t.Rows = append(t.Rows, []string{x.what, strconv.Itoa(x.n)})
+	}
+	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
+	return t
+}
+
+func (d *Digest) callBackTable() TextTable {
+	t := TextTable{Title: "Call-backs", Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
+	for i := range d.Rows {
+		if r := &d.Rows[i]; r.CallBack != nil {
+			t.Rows = append(t.Rows, []string{r.Date, r.Serial, or(r.Unit, "-"), days(*r.CallBack), r.safePath(), safe(r.Earlier)})
+		}
+	}
+	return t
+}
+
+func (d *Digest) partTable() TextTable {
+	t := TextTable{Title: "Parts used", Head: []string{"Part", "Count", "Calls"}, Right: []int{1, 2}}
+	for _, p := range d.Parts {
+		t.Rows = append(t.Rows, []string{p.Name, page.Amount(p.Count), strconv.Itoa(p.Calls)})
+	}
+	return t
+}
+
+func (d *Digest) causeTable() TextTable {
+	t := TextTable{Title: "Causes by complaint", Head: []string{"Complaint", "Cause found", "Calls", "Of", "Share"}, Right: []int{2, 3, 4}}
+	for _, s := range d.Causes {
+		t.Rows = append(t.Rows, []string{s.Kind, or(s.Cause, "not found"), strconv.Itoa(s.Calls), strconv.Itoa(s.Of),
+			strconv.Itoa(int(math.Round(100*s.Part))) + " %"})
+	}
+	return t
+}
+
+func (d *Digest) problemTable() TextTable {
+	t := TextTable{Title: "Files not counted", Head: []string{"File", "State", "Reason"}}
+	for _, p := range d.Problems {
+		t.Rows = append(t.Rows, []string{safe(p.Path), string(p.State), p.Reason})
+	}
+	return t
+}
+
+func days(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return strconv.Itoa(n) + " days"
+}
+
+func or(s, other string) string {
+	if s == "" {
+		return other
+	}
+	return s
+}

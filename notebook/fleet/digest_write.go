@@ -1,0 +1,146 @@
+package fleet
+
+import (
+	"bufio"
+	"encoding/csv"
+	"encoding/json"
+	"io"
+	"strconv"
+	"strings"
+
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/script"
+)
+
+// safe makes a file name fit to show: it may hold any byte.
+func safe(s string) string { return script.Clean(s) }
+
+func (r *Row) safePath() string { return safe(r.Path) }
+
+// alignUpTo is the widest column whose cells are padded in the Markdown
+// source; wider ones would fill the file with spaces.
+const alignUpTo = 40
+
+// Markdown writes the digest as CommonMark with GFM tables.
+func (d *Digest) Markdown(w io.Writer) error {
+	b := bufio.NewWriter(w)
+	b.WriteString("# Digest of repair calls\n")
+	for _, t := range d.Tables() {
+		b.WriteString("\n## " + page.Escape(t.Title) + "\n\n")
+		t.markdown(b)
+	}
+	return b.Flush()
+}
+
+func (t *TextTable) markdown(b io.StringWriter) {
+	widths := make([]int, len(t.Head))
+	right := make([]bool, len(t.Head))
+	for _, i := range t.Right {
+		right[i] = true
+	}
+	cells := make([][]string, 0, len(t.Rows)+1)
+	for _, row := range append([][]string{t.Head}, t.Rows...) {
+		line := make([]string, len(row))
+		for i, c := range row {
+			line[i] = page.Escape(c)
+			widths[i] = min(max(widths[i], page.Width(line[i]), 3), alignUpTo)
+		}
+		cells = append(cells, line)
+	}
+	for n, line := range cells {
+		for i, c := range line {
+			pad := strings.Repeat(" ", max(widths[i]-page.Width(c), 0))
+			if right[i] {
+				c, pad = pad, c
+			}
+			b.WriteString("| " + c + pad + " ")
+		}
+		b.WriteString("|\n")
+		if n > 0 {
+			continue
+		}
+		for i := range line {
+			rule := strings.Repeat("-", widths[i])
+			if right[i] {
+				rule = rule[1:] + ":"
+			}
+			b.WriteString("| " + rule + " ")
+		}
+		b.WriteString("|\n")
+	}
+}
+
+// CSV writes the calls of the digest by RFC 4180, one line a call. Cells
+// that a spreadsheet would take for a formula are made harmless.
+func (d *Digest) CSV(w io.Writer) error {
+	c := csv.NewWriter(w)
+	c.UseCRLF = true
+	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
+		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id"})
+	for i := range d.Rows {
+		r := &d.Rows[i]
+		back := ""
+		if r.CallBack != nil {
+			back = strconv.Itoa(*r.CallBack)
+		}
+		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
+			strconv.Itoa(r.Minutes), page.Money(r.Cost), strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
+			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID}
+		for i := range line {
+			line[i] = Cell(line[i])
+		}
+		c.Write(line)
+	}
+	c.Flush()
+	return c.Error()
+}
+
+// JSONL writes the whole digest as JSON Lines; the field `type` of each says
+// what it is: `call`, `totals`, `part`, `cause` or `problem`.
+func (d *Digest) JSONL(w io.Writer) error {
+	b := bufio.NewWriter(w)
+	e := json.NewEncoder(b)
+	e.SetEscapeHTML(false)
+	for i := range d.Rows {
+		r := d.Rows[i]
+		r.Path, r.Earlier = safe(r.Path), safe(r.Earlier)
+		if err := e.Encode(struct {
+			Type string `json:"type"`
+			Row
+		}{"call", r}); err != nil {
+			return err
+		}
+	}
+	if err := e.Encode(struct {
+		Type string `json:"type"`
+		Totals
+	}{"totals", d.Totals}); err != nil {
+		return err
+	}
+	for _, p := range d.Parts {
+		if err := e.Encode(struct {
+			Type string `json:"type"`
+			PartUse
+		}{"part", p}); err != nil {
+			return err
+		}
+	}
+	for _, s := range d.Causes {
+		if err := e.Encode(struct {
+			Type string `json:"type"`
+			Share
+		}{"cause", s}); err != nil {
+			return err
+		}
+	}
+	for _, p := range d.Problems {
+		p.Path = safe(p.Path)
+		if err := e.Encode(struct {
+			Type string `json:"type"`
+			Problem
+		}{"problem", p}); err != nil {
+			return err
+		}
+	}
+	return b.Flush()
+}

@@ -1,0 +1,93 @@
+package fleet
+
+import (
+	"fmt"
+	"iter"
+	"strings"
+	"time"
+
+	"ohmcall/notebook/record"
+)
+
+// Filter picks calls. An empty field picks all; texts are looked for
+// anywhere in theirs, letter case aside.
+type Filter struct {
+	// From and To are the first and the last day, as 2026-03-02, compared
+	// with the date that the call's own clock showed at its start.
+	From, To   string
+	Technician string
+	Model      string // of the appliance, or of the machine in it
+	Cause      string
+	// Text is looked for in the front matter's texts; set Options.Text to the
+	// same for a scan that looks into the log as well.
+	Text string
+}
+
+// Check reports a date that is none.
+func (f Filter) Check() error {
+	for _, d := range []string{f.From, f.To} {
+		if _, err := time.Parse(time.DateOnly, d); d != "" && err != nil {
+			return fmt.Errorf("%q is not a date; write it as 2026-03-02", d)
+		}
+	}
+	if f.From != "" && f.To != "" && f.To < f.From {
+		return fmt.Errorf("the range ends on %s, before it begins on %s", f.To, f.From)
+	}
+	return nil
+}
+
+// Match reports whether a call is picked.
+func (f Filter) Match(it *Item) bool {
+	h := &it.Header
+	if day := date(h); f.From != "" && day < f.From || f.To != "" && (day == "" || day > f.To) {
+		return false
+	}
+	return has(h.Technician, f.Technician) &&
+		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
+		has(h.Cause, f.Cause) &&
+		(f.Text == "" || it.Found || f.inTexts(h))
+}
+
+func (f Filter) inTexts(h *record.Header) bool {
+	for _, s := range []string{h.Technician, h.Client, h.Site, h.Unit, h.Model, h.Serial, h.Machine, h.Complaint, h.Kind, h.Cause, h.Result} {
+		if has(s, f.Text) {
+			return true
+		}
+	}
+	for _, list := range [][]string{h.Missing, h.Unsafe, h.Parts, h.Ohms} {
+		for _, s := range list {
+			if has(s, f.Text) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// Select passes on the calls that a filter picks, and every file that is no
+// call.
+func Select(items iter.Seq[Item], f Filter) iter.Seq[Item] {
+	return func(yield func(Item) bool) {
+		for it := range items {
+			if (!it.State.Counts() || f.Match(&it)) && !yield(it) {
+				return
+			}
+		}
+	}
+}
+
+func has(s, part string) bool {
+	return part == "" || s != "" && strings.Contains(strings.ToLower(s), strings.ToLower(part))
+}
+
+// date is the day on which a call began by its own clock, "" when it has not
+// begun or its time is none.
+func date(h *record.Header) string {
+	if len(h.Started) < 10 {
+		return ""
+	}
+	if _, err := time.Parse(time.DateOnly, h.Started[:10]); err != nil {
+		return ""
+	}
+	return h.Started[:10]
+}

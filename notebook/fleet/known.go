@@ -1,0 +1,202 @@
+package fleet
+
+import (
+	"bytes"
+	"cmp"
+	"context"
+	"errors"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
+)
+
+// learnPrefix is how much of a file Learn reads: its front matter.
+const learnPrefix = 64 << 10
+
+// Known is what many calls teach: the winding resistances of each model of
+// compressor, and which causes stood behind a kind of complaint. It is not
+// safe for concurrent use while calls are added.
+type Known struct {
+	Calls   int // calls added
+	Checked int // of them, calls whose log was held against its SHA-256
+	ohms    map[string]map[string][]float64
+	names   map[string]string
+	calls   map[string]int
+	causes  map[string]map[string]int
+}
+
+// Spread sums up the readings between two roles of one model.
+type Spread struct {
+	Between  string // "common-run", roles in the order of the alphabet
+	Count    int
+	Median   float64 // Ω
+	Min, Max float64 // Ω
+	// MAD is the median of the distances from the median, in Ω; one odd
+	// reading does not widen it.
+	MAD float64
+}
+
+// Model is what is known of one model of machine.
+type Model struct {
+	Name  string
+	Calls int // that named the model, with readings or without
+	Ohms  []Spread
+}
+
+// Add takes in a call's header; checked tells that its log was held against
+// its SHA-256.
+func (k *Known) Add(h *record.Header, checked bool) {
+	if k.ohms == nil {
+		k.ohms, k.names = map[string]map[string][]float64{}, map[string]string{}
+		k.calls, k.causes = map[string]int{}, map[string]map[string]int{}
+	}
+	k.Calls++
+	count(&k.Checked, checked)
+	if h.Kind != "" {
+		if k.causes[h.Kind] == nil {
+			k.causes[h.Kind] = map[string]int{}
+		}
+		k.causes[h.Kind][clip(h.Cause)]++
+	}
+	id := key(h.Machine)
+	if id == "" {
+		return
+	}
+	k.calls[id]++
+	if old, ok := k.names[id]; !ok || h.Machine < old {
+		k.names[id] = h.Machine
+	}
+	for _, text := range h.Ohms {
+		between, x, ok := parseOhms(text)
+		if !ok {
+			continue
+		}
+		if k.ohms[id] == nil {
+			k.ohms[id] = map[string][]float64{}
+		}
+		k.ohms[id][between] = append(k.ohms[id][between], x)
+	}
+}
+
+// Lookup tells what is known of a model, letter case and spaces aside.
+func (k *Known) Lookup(model string) (Model, bool) {
+	id := key(model)
+	n := k.calls[id]
+	if n == 0 {
+		return Model{}, false
+	}
+	m := Model{Name: k.names[id], Calls: n}
+	for between, list := range k.ohms[id] {
+		m.Ohms = append(m.Ohms, spread(between, list))
+	}
+	slices.SortFunc(m.Ohms, func(a, b Spread) int { return strings.Compare(a.Between, b.Between) })
+	return m, true
+}
+
+// Causes tells how often each cause was found for a kind of complaint, most
+// frequent first; an empty cause stands for calls where none was found.
+func (k *Known) Causes(kind string) []Share {
+	of := 0
+	for _, n := range k.causes[kind] {
+		of += n
+	}
+	var out []Share
+	for cause, n := range k.causes[kind] {
+		out = append(out, Share{kind, cause, n, of, float64(n) / float64(of)})
+	}
+	slices.SortFunc(out, func(a, b Share) int {
+		return cmp.Or(cmp.Compare(b.Calls, a.Calls), strings.Compare(a.Cause, b.Cause))
+	})
+	return out
+}
+
+// Learn reads the front matter of every closed notebook below a folder and
+// nothing more, so it is quick, but takes what the front matter says on
+// trust: Known.Checked stays 0. It ends early when ctx does. Files that are
+// no notebooks are passed over.
+func Learn(ctx context.Context, dir string) (*Known, error) {
+	k := &Known{}
+	w := newWorker(&Options{})
+	for _, f := range find([]string{dir}) {
+		if err := ctx.Err(); err != nil {
+			return k, err
+		}
+		if f.state != "" {
+			if f.rel == "" || f.path == dir {
+				return k, errors.New(f.reason)
+			}
+			continue
+		}
+		prefix, err := w.read(f.path, learnPrefix, false)
+		if err != nil {
+			continue
+		}
+		if h, ok := frontOnly(prefix); ok && h.State == "closed" {
+			k.Add(&h, false)
+		}
+	}
+	return k, nil
+}
+
+// frontOnly reads front matter that is whole. The reader of pages wants a
+// log, so an empty one is put behind it.
+func frontOnly(prefix []byte) (record.Header, bool) {
+	end := bytes.Index(prefix, []byte("\n---\n"))
+	if end < 0 {
+		return record.Header{}, false
+	}
+	front := append(slices.Clone(prefix[:end+5]), "\n## Log\n\n```ohmcall\n"...)
+	h, _, _, err := page.Head(front)
+	if err != nil {
+		return h, false
+	}
+	cleanHeader(&h)
+	return h, true
+}
+
+// parseOhms reads "start-common 4.1".
+func parseOhms(text string) (between string, ohms float64, ok bool) {
+	roles, value, ok := strings.Cut(strings.TrimSpace(text), " ")
+	a, b, two := cutRoles(roles)
+	value = strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(value), "Ω"))
+	x, err := strconv.ParseFloat(value, 64)
+	if !ok || !two || a == "" || b == "" || err != nil || !(x > 0) || math.IsInf(x, 0) {
+		return "", 0, false
+	}
+	return min(a, b) + "-" + max(a, b), x, true
+}
+
+// cutRoles parts "medium-high-common" into its two roles, one of which may
+// hold a hyphen itself.
+func cutRoles(s string) (a, b string, ok bool) {
+	for _, role := range []string{"medium-high", "medium-low"} {
+		if rest, ok := strings.CutPrefix(s, role+"-"); ok {
+			return role, rest, true
+		}
+	}
+	return strings.Cut(s, "-")
+}
+
+func spread(between string, list []float64) Spread {
+	s := Spread{Between: between, Count: len(list), Median: median(list), Min: slices.Min(list), Max: slices.Max(list)}
+	away := make([]float64, len(list))
+	for i, x := range list {
+		away[i] = math.Abs(x - s.Median)
+	}
+	s.MAD = median(away)
+	return s
+}
+
+// median does not change its argument, which must not be empty.
+func median(list []float64) float64 {
+	l := slices.Sorted(slices.Values(list))
+	n := len(l)
+	if n%2 == 1 {
+		return l[n/2]
+	}
+	return l[n/2-1]/2 + l[n/2]/2
+}

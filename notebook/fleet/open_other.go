@@ -1,0 +1,7 @@
+//go:build !unix
+
+package fleet
+
+import "os"
+
+const openFlags = os.O_RDONLY

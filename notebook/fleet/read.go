@@ -1,0 +1,81 @@
+package fleet
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+
+	"ohmcall/notebook/journal"
+)
+
+// keepBuffer is the largest read buffer that is kept for the next file.
+const keepBuffer = 1 << 20
+
+// source is an open file.
+type source interface {
+	io.ReadCloser
+	Stat() (fs.FileInfo, error)
+}
+
+type opener func(path string) (source, error)
+
+func openFile(path string) (source, error) {
+	f, err := os.OpenFile(path, openFlags, 0)
+	if err != nil {
+		return nil, err
+	}
+	return f, nil
+}
+
+// read reads up to limit bytes of a regular file into the worker's buffer.
+// More than limit is an error when whole is set, else it is left unread.
+func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
+	if cap(w.buf) > keepBuffer {
+		w.buf = nil
+	}
+	f, err := w.open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	size := info.Size()
+	switch {
+	case !info.Mode().IsRegular():
+		return nil, errors.New("not a regular file")
+	case size > int64(limit) && whole:
+		return nil, fmt.Errorf("larger than the %d MB that are read", journal.MaxFile>>20)
+	}
+	// One byte more, so that a file that has not grown ends in one read.
+	want := min(int(size), limit) + 1
+	if cap(w.buf) < want {
+		w.buf = make([]byte, 0, want+min(want/4, 64<<10))
+	}
+	buf := w.buf[:0]
+	for {
+		n, err := f.Read(buf[len(buf):cap(buf)])
+		buf = buf[:len(buf)+n]
+		switch {
+		case err == io.EOF || err == nil && !whole && len(buf) >= limit:
+			w.buf = buf
+			return buf[:min(len(buf), limit)], nil
+		case err != nil:
+			return nil, err
+		case len(buf) > limit:
+			return nil, fmt.Errorf("larger than the %d MB that are read", journal.MaxFile>>20)
+		case len(buf) == cap(buf):
+			buf = append(buf, 0)[:len(buf)]
+		}
+		// A file that has not grown is at its end now; asking again would
+		// cost a system call for each of many thousand files.
+		if int64(len(buf)) == size {
+			w.buf = buf
+			return buf, nil
+		}
+	}
+}

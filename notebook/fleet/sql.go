@@ -1,0 +1,111 @@
+package fleet
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+)
+
+// sqlTypes are the column types of SQLite's strict tables.
+var sqlTypes = map[Type]string{Text: "TEXT", List: "TEXT", Integer: "INTEGER", Real: "REAL", Boolean: "INTEGER", Time: "TEXT", Date: "TEXT"}
+
+// CreateSQL is the statement that makes the table in SQLite, keys included.
+func (t *Table) CreateSQL() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "CREATE TABLE %s (\n", t.Name)
+	for _, c := range t.Columns {
+		fmt.Fprintf(&b, "  %q %s", c.Name, sqlTypes[c.Type])
+		if !c.Null {
+			b.WriteString(" NOT NULL")
+		}
+		if c.Type == Boolean {
+			fmt.Fprintf(&b, " CHECK (%q IN (0, 1))", c.Name)
+		}
+		b.WriteString(",\n")
+	}
+	fmt.Fprintf(&b, "  PRIMARY KEY (%s)", strings.Join(t.Key, ", "))
+	if t.Parent != "" {
+		fmt.Fprintf(&b, ",\n  FOREIGN KEY (call_id) REFERENCES %s (call_id)", t.Parent)
+	}
+	b.WriteString("\n) STRICT")
+	return b.String()
+}
+
+// SQLPreamble are the statements before the first row.
+func SQLPreamble(tables []*Table) []string {
+	out := []string{"PRAGMA user_version = " + strconv.Itoa(SchemaVersion)}
+	for _, t := range tables {
+		out = append(out, t.CreateSQL())
+	}
+	out = append(out, "CREATE INDEX calls_by_date ON calls (date)", "CREATE INDEX calls_by_serial ON calls (serial)",
+		"CREATE TABLE schema_columns (\"table\" TEXT NOT NULL, \"column\" TEXT NOT NULL, type TEXT NOT NULL, unit TEXT NOT NULL, help TEXT NOT NULL, PRIMARY KEY (\"table\", \"column\")) STRICT")
+	for _, t := range tables {
+		for _, c := range t.Columns {
+			out = append(out, "INSERT INTO schema_columns VALUES ("+strings.Join([]string{quoteSQL(t.Name), quoteSQL(c.Name), quoteSQL(string(c.Type)), quoteSQL(c.Unit), quoteSQL(c.Help)}, ", ")+")")
+		}
+	}
+	return out
+}
+
+// SQLValue turns a value of a Sink's row into one that SQL has.
+func SQLValue(v any) any {
+	switch x := v.(type) {
+	case []string:
+		return strings.Join(x, "; ")
+	case bool:
+		if x {
+			return int64(1)
+		}
+		return int64(0)
+	}
+	return v
+}
+
+// sqlScript writes SQL statements.
+type sqlScript struct{ w *bufio.Writer }
+
+// SQLScript is a sink that writes the whole database as SQL statements in
+// one transaction, for the command-line program of an SQL engine to read.
+// The statements are SQLite's. What is written cannot be taken back, but
+// without its last line the script changes nothing.
+func SQLScript(w io.Writer) Sink { return &sqlScript{bufio.NewWriter(w)} }
+
+func (s *sqlScript) Begin(tables []*Table) error {
+	s.w.WriteString("PRAGMA foreign_keys = ON;\nBEGIN;\n")
+	for _, q := range SQLPreamble(tables) {
+		s.w.WriteString(q + ";\n")
+	}
+	return nil
+}
+
+func (s *sqlScript) Row(t *Table, _ string, values []any) error {
+	s.w.WriteString("INSERT INTO " + t.Name + " VALUES (")
+	for i, v := range values {
+		if i > 0 {
+			s.w.WriteString(", ")
+		}
+		switch x := SQLValue(v).(type) {
+		case string:
+			s.w.WriteString(quoteSQL(x))
+		case int64:
+			s.w.WriteString(strconv.FormatInt(x, 10))
+		case float64:
+			s.w.WriteString(strconv.FormatFloat(x, 'e', -1, 64))
+		default:
+			s.w.WriteString("NULL")
+		}
+	}
+	_, err := s.w.WriteString(");\n")
+	return err
+}
+
+func (s *sqlScript) Commit() error {
+	s.w.WriteString("COMMIT;\n")
+	return s.w.Flush()
+}
+
+func (s *sqlScript) Abort() {}
+
+func quoteSQL(s string) string { return "'" + strings.ReplaceAll(s, "'", "''") + "'" }

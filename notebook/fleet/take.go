@@ -1,0 +1,216 @@
+package fleet
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"reflect"
+	"strings"
+
+	"ohmcall/notebook/journal"
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
+	"ohmcall/notebook/script"
+)
+
+// maxFront is the longest front matter that is read, in bytes.
+const maxFront = 1 << 20
+
+// worker reads files one after another, reusing its buffer.
+type worker struct {
+	o    *Options
+	open opener
+	text []byte // Options.Text in lower case
+	buf  []byte
+}
+
+func newWorker(o *Options) *worker {
+	w := &worker{o: o, open: o.open, text: bytes.ToLower([]byte(o.Text))}
+	if w.open == nil {
+		w.open = openFile
+	}
+	return w
+}
+
+// take reads one file and says what it is.
+func (w *worker) take(f found) Item {
+	it := Item{Path: f.path, Rel: f.rel, State: f.state, Reason: f.reason}
+	if f.state != "" {
+		return it
+	}
+	content, err := w.read(f.path, journal.MaxFile, true)
+	if err != nil {
+		it.State, it.Reason = Bad, reason(err)
+		return it
+	}
+	if it.State, it.Reason = unlike(content); it.State != "" {
+		return it
+	}
+	h, log, closed, err := page.Head(content)
+	if err != nil {
+		it.State, it.Reason = Bad, script.Clean(err.Error())
+		return it
+	}
+	it.Header = h
+	if !plain(content[:bytes.Index(content, []byte("\n---\n"))]) {
+		cleanHeader(&it.Header)
+	}
+	it.sum = sha256.Sum256(log)
+	if i := bytes.IndexByte(log, '\n'); i >= 0 {
+		it.first = string(log[:min(i, script.MaxLine)])
+	}
+	it.Found = len(w.text) > 0 && bytes.Contains(bytes.ToLower(log), w.text)
+	switch {
+	case h.State != "closed":
+		it.State, it.Reason = Open, "never closed"
+	case !closed:
+		it.State, it.Reason = Bad, "cut off: it was closed, but its log has no end"
+		return it
+	case hex.EncodeToString(it.sum[:]) != h.SHA256:
+		it.State, it.Reason = Changed, "the log is not what was closed"
+	default:
+		it.State = Trusted
+	}
+	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
+		w.replay(&it, content, log)
+	}
+	return it
+}
+
+// unlike tells the files that are no notebook before they are taken apart.
+func unlike(content []byte) (State, string) {
+	text := bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
+	switch {
+	case len(text) == 0:
+		return Bad, "empty file"
+	case bytes.HasPrefix(text, []byte("---\r\nohmcall:")):
+		return Bad, "its line ends were changed to CR LF; change them back to LF"
+	case !bytes.HasPrefix(text, []byte("---\nohmcall:")):
+		return Foreign, "not a notebook"
+	}
+	end := bytes.Index(text[:min(len(text), maxFront)], []byte("\n---\n"))
+	switch {
+	case end < 0 && len(text) > maxFront:
+		return Bad, fmt.Sprintf("front matter longer than the %d MB that are read", maxFront>>20)
+	case end < 0:
+		return Bad, "cut off inside its front matter"
+	}
+	return "", ""
+}
+
+// replay puts what the typed lines amount to in the place of the front
+// matter.
+func (w *worker) replay(it *Item, content, log []byte) {
+	if row := longLine(log); row > 0 {
+		it.State = Bad
+		it.Reason = fmt.Sprintf("line %d of its log is longer than the %d KB that are taken", row, script.MaxLine>>10)
+		return
+	}
+	rec, faults, err := safely(w.o.Replay, content)
+	if err == nil && rec == nil {
+		err = errors.New("the replay gave no record")
+	}
+	if err != nil {
+		it.State, it.Reason = Bad, "cannot be replayed: "+script.Clean(err.Error())
+		return
+	}
+	for _, f := range faults {
+		f.Text = script.Clean(f.Text)
+		it.Faults = append(it.Faults, f)
+	}
+	h := rec.Header
+	h.Format, h.SHA256 = it.Header.Format, it.Header.SHA256
+	cleanHeader(&h)
+	if it.State == Trusted {
+		if name := differs(&h, &it.Header); name != "" {
+			it.State, it.Reason = Changed, "the front matter is not what the log amounts to: "+name
+		}
+	}
+	if len(it.Faults) > 0 {
+		f := it.Faults[0]
+		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, f.Text), "; ")
+	}
+	it.Header = h
+	if w.o.Records {
+		it.Record = rec
+	}
+}
+
+// safely keeps one notebook from ending the whole scan. The text of a panic
+// may quote the notebook, so it is not passed on.
+func safely(replay Replay, content []byte) (rec *record.Record, faults []Fault, err error) {
+	defer func() {
+		if recover() != nil {
+			err = errors.New("the program failed on it, which is a fault of the program")
+		}
+	}()
+	return replay(content)
+}
+
+// longLine finds the first typed line that is too long to be taken, 0 when
+// there is none. Lines count from 1.
+func longLine(log []byte) int {
+	const prefix = 64 // number and time stand before the typed text
+	for row := 1; len(log) > 0; row++ {
+		end := bytes.IndexByte(log, '\n')
+		if end < 0 {
+			end = len(log)
+		}
+		if end > script.MaxLine+prefix && log[0] != '#' {
+			return row
+		}
+		log = log[min(end+1, len(log)):]
+	}
+	return 0
+}
+
+// plain reports whether text is printable ASCII without escapes, so that
+// nothing in it needs cleaning.
+func plain(text []byte) bool {
+	for i, c := range text {
+		if c >= 0x7F || c < 0x20 && c != '\n' {
+			return false
+		}
+		if c == '\\' && i+1 < len(text) && text[i+1] != '"' && text[i+1] != '\\' {
+			return false
+		}
+	}
+	return true
+}
+
+// cleanHeader makes every text of a header safe to show.
+func cleanHeader(h *record.Header) {
+	v := reflect.ValueOf(h).Elem()
+	for i := range v.NumField() {
+		switch p := v.Field(i).Addr().Interface().(type) {
+		case *string:
+			*p = script.Clean(*p)
+		case *[]string:
+			if len(*p) == 0 {
+				continue
+			}
+			clean := make([]string, len(*p))
+			for i, s := range *p {
+				clean[i] = script.Clean(s)
+			}
+			*p = clean
+		}
+	}
+}
+
+// differs names the first field in which two headers differ, "" when none.
+func differs(a, b *record.Header) string {
+	va, vb := reflect.ValueOf(a).Elem(), reflect.ValueOf(b).Elem()
+	for i := range va.NumField() {
+		x, y := va.Field(i), vb.Field(i)
+		if x.Kind() == reflect.Slice && x.Len() == 0 && y.Len() == 0 {
+			continue
+		}
+		if !reflect.DeepEqual(x.Interface(), y.Interface()) {
+			return strings.ToLower(va.Type().Field(i).Name)
+		}
+	}
+	return ""
+}
