@@ -56,18 +56,33 @@ func (r *Reply) Plain() string {
 }
 
 // causeFound says what the call was mended for: the causes supported when
-// the last repair began, or now when nothing was repaired.
+// the last repair began that mended one, or now when nothing was repaired. A
+// cause that only follows from another, such as ice, counts when no repair had
+// one of its own.
 func (c *Call) causeFound() cause.Result {
 	rep := c.repairs()
-	for i := len(rep) - 1; i >= 0; i-- {
-		if r := c.weigh(rep[i]); len(r.Codes(cause.Supported)) > 0 {
-			return r
+	for _, own := range []bool{true, false} {
+		for i := len(rep) - 1; i >= 0; i-- {
+			if r := c.weigh(rep[i]); supports(&r, own) {
+				return r
+			}
 		}
 	}
 	if len(rep) > 0 {
 		return c.weigh(rep[0])
 	}
 	return c.weigh(math.MaxInt)
+}
+
+// supports reports whether a cause is supported; own leaves out those that
+// only follow from another.
+func supports(r *cause.Result, own bool) bool {
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.State == cause.Supported && !(own && s.Cause.Consequence) {
+			return true
+		}
+	}
+	return false
 }
 
 func (c *Call) drawEvidence(r *record.Record) {
