@@ -124,7 +124,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
 			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
 	case "part":
-		return partOf(name).judge(c, name, rs), true
+		return partOf(name).judge(c, name, rs, before), true
 	case "mfd":
 		return c.judgeMfd(name, rs), true
 	case "supply":

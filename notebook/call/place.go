@@ -14,7 +14,7 @@ import (
 type place struct {
 	words []string
 	help  string
-	judge func(c *Call, name string, rs []*reading) verdict.Verdict
+	judge func(c *Call, name string, rs []*reading, before int) verdict.Verdict
 }
 
 // partPlaces is the table of the parts that an ohm reading can name.
@@ -77,7 +77,7 @@ func placeWords(word string) []string {
 
 func latest(rs []*reading) *reading { return rs[len(rs)-1] }
 
-func judgePTC(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.PTCIn{Name: name, Ohms: c.value(r), State: judge.Cold, Volts: c.ratedVolts()}
 	if r.cond.is("hot") || r.cond.is("run") {
@@ -96,20 +96,20 @@ func relayPart(r *reading) judge.RelayPart {
 	return judge.Contact
 }
 
-// relayValues are the last readings of a relay's parts; the relay is judged
-// whole once all were read.
-func (c *Call) relayValues(family string) map[judge.RelayPart]*reading {
+// relayValues are the last readings of a relay's parts before an entry; the
+// relay is judged whole once all were read.
+func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
 	out := map[judge.RelayPart]*reading{}
 	for _, r := range c.readings {
-		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry <= c.entry {
+		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
 			out[relayPart(r)] = r
 		}
 	}
 	return out
 }
 
-func judgeRelay(c *Call, _ string, rs []*reading) verdict.Verdict {
-	all := c.relayValues("relay")
+func judgeRelay(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+	all := c.relayValues("relay", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
 		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
 	}
@@ -117,8 +117,8 @@ func judgeRelay(c *Call, _ string, rs []*reading) verdict.Verdict {
 	return judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
 }
 
-func judgePotential(c *Call, _ string, rs []*reading) verdict.Verdict {
-	all := c.relayValues("potential")
+func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+	all := c.relayValues("potential", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil {
 		return judge.PotentialRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]))
 	}
@@ -126,7 +126,7 @@ func judgePotential(c *Call, _ string, rs []*reading) verdict.Verdict {
 	return judge.PotentialRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
 }
 
-func judgeOverload(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgeOverload(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.OverloadIn{Name: name, Ohms: c.value(r)}
 	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 {
@@ -137,7 +137,7 @@ func judgeOverload(c *Call, name string, rs []*reading) verdict.Verdict {
 	return judge.Overload(in)
 }
 
-func judgeHeater(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: c.plateNumber("", "watts", "W"), Volts: c.ratedVolts(),
 		Hot: r.cond.is("hot") || r.cond.is("run"), Series: judge.Alone}
@@ -152,8 +152,8 @@ func judgeHeater(c *Call, name string, rs []*reading) verdict.Verdict {
 
 // judgePath judges a contact or conductor. What it should be is the condition
 // typed, closed or open; a cord, a fuse and a limit should be closed.
-func judgePath(path judge.Path) func(*Call, string, []*reading) verdict.Verdict {
-	return func(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Verdict {
+	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 		r := latest(rs)
 		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
 		if name != string(path) {
@@ -169,14 +169,14 @@ func judgePath(path judge.Path) func(*Call, string, []*reading) verdict.Verdict 
 	}
 }
 
-func judgeNTC(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgeNTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.NTCIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r),
 		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", "")}
 	return judge.NTC(in)
 }
 
-func judgePlatinum(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	r0 := c.plateNumber("", "r0", "ohm")
 	if r0 == 0 {
@@ -204,12 +204,12 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 	return measure.Open(0)
 }
 
-func judgeEarth(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgeEarth(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
 }
 
-func judgeCapOhms(c *Call, name string, rs []*reading) verdict.Verdict {
+func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	in := judge.CapOhmsIn{Name: name, Kind: judge.RunKind, Bleeder: c.plateNumber("", "bleeder", "ohm")}
 	if strings.HasPrefix(strings.ToLower(name), "start") {
 		in.Kind = judge.StartKind
