@@ -1,0 +1,81 @@
+package sheet
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"flag"
+	"io"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"ohmcall/notebook/record"
+)
+
+var update = flag.Bool("update", false, "write the golden page anew")
+
+func mustRender(t testing.TB, r *record.Record, remarks map[string]string) []byte {
+	t.Helper()
+	out, err := Render(r, remarks)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+func TestGolden(t *testing.T) {
+	path := filepath.Join("testdata", "call.html")
+	got := mustRender(t, demo(), demoRemarks)
+	if *update {
+		if err := os.WriteFile(path, got, 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(got, want) {
+		t.Errorf("the page differs from %s; look at it in a browser, then run the test with -update", path)
+	}
+	for range 20 {
+		if !bytes.Equal(got, mustRender(t, demo(), demoRemarks)) {
+			t.Fatal("the same record gives different bytes")
+		}
+	}
+}
+
+// TestSize holds the page of a usual call to what a mail takes with ease.
+func TestSize(t *testing.T) {
+	const limit = 64 << 10
+	if n := len(mustRender(t, demo(), demoRemarks)); n > limit {
+		t.Errorf("the page has %d bytes, want %d at most", n, limit)
+	}
+}
+
+// wellFormed reads a page with a strict XML reader: the page is written so
+// that every element is closed and every attribute quoted.
+func wellFormed(doc []byte) error {
+	d := xml.NewDecoder(bytes.NewReader(doc))
+	for {
+		if _, err := d.Token(); errors.Is(err, io.EOF) {
+			return nil
+		} else if err != nil {
+			return err
+		}
+	}
+}
+
+func TestWellFormed(t *testing.T) {
+	empty := &record.Record{}
+	one := &record.Record{Machines: []record.Machine{{Name: "m"}}, Curves: []record.Curve{{Place: "p", Unit: "C"}}}
+	for name, r := range map[string]*record.Record{"demo": demo(), "empty": empty, "nearly empty": one} {
+		if err := wellFormed(mustRender(t, r, demoRemarks)); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	if wellFormed([]byte("<p><b></p>")) == nil {
+		t.Error("the reader takes a page that is not well-formed")
+	}
+}

@@ -1,0 +1,99 @@
+// Package sheet renders a call as one HTML file to read and to print. The
+// file carries its own style and drawings, asks for nothing over a network
+// and needs no script; a content security policy in it forbids both.
+//
+// Whatever people wrote is text on the page and can become no element, link
+// or style. The same record gives the same bytes.
+package sheet
+
+import (
+	"bytes"
+	"embed"
+	"html/template"
+	"strings"
+	"time"
+
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
+)
+
+//go:embed sheet.tmpl sheet.css
+var files embed.FS
+
+var layout = template.Must(template.New("sheet.tmpl").Funcs(template.FuncMap{
+	"amount": page.Amount,
+	"money":  page.Money,
+	"iso":    iso,
+	"tone":   tone,
+	"times":  func(count, price float64) float64 { return count * price },
+}).ParseFS(files, "sheet.tmpl"))
+
+var style = func() template.CSS {
+	css, err := files.ReadFile("sheet.css")
+	if err != nil {
+		panic(err) // the file is part of the program
+	}
+	return template.CSS(css)
+}()
+
+// sections are the headings of the page in their order. The names are those
+// of the parts of the notebook file, whose remarks are filed under them.
+var sections = []section{
+	{"outcome", "Outcome"},
+	{"attention", "Needs attention"},
+	{"identity", "Who and what"},
+	{"cautions", "Cautions given"},
+	{"terminals", "Terminals and roles"},
+	{"wiring", "Wiring of the part fitted"},
+	{"verdicts", "Verdicts"},
+	{"readings", "Readings"},
+	{"sums", "Sums"},
+	{"causes", "Causes considered"},
+	{"work", "Work and parts"},
+	{"proof", "Proof of repair"},
+	{"missing", "What is missing"},
+	{"remarks", "Remarks written by hand"},
+	{"log", "Log"},
+}
+
+type section struct{ ID, Heading string }
+
+func headingOf(id string) string {
+	for _, s := range sections {
+		if s.ID == id {
+			return s.Heading
+		}
+	}
+	return ""
+}
+
+// Render writes the page of a call. The remarks are what people wrote by
+// hand into the notebook file, Markdown by the name of the part before it;
+// "" is the place before the first part.
+func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
+	v, err := newView(r, remarks)
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	if err := layout.Execute(&b, v); err != nil {
+		return nil, err
+	}
+	return clean(b.Bytes()), nil
+}
+
+func iso(t time.Time) string { return t.Format(page.TimeLayout) }
+
+// tone sorts a word of judgement into one of four classes of the style
+// sheet. The word itself always stands on the page.
+func tone(word string) string {
+	switch strings.ToLower(word) {
+	case "sound", "proved", "on course", "met", "supported", "shown":
+		return "good"
+	case "suspect", "not proved", "too early", "no repair", "not shown":
+		return "doubt"
+	case "failed", "unsafe", "will not reach", "not met":
+		return "bad"
+	}
+	return "plain"
+}
