@@ -46,6 +46,11 @@ type Call struct {
 	marks         []mark
 	atHand        []text // machine at hand, in Value
 	findings      []finding
+	seenCodes     []string         // of the findings, in the order first seen
+	seenAt        map[string][]int // entries by code
+	mended        []int            // entries of did and part
+	dead          []int            // entries that prove the unit dead
+	weighed       weighed
 	works         []work
 	parts         []part
 	wires         []wire
@@ -89,7 +94,9 @@ type machine struct {
 // judged is the verdict on one subject as it stands.
 type judged struct {
 	verdict verdict.Verdict
-	entry   int // the entry at which it last changed
+	// since is the entry that established its facts: a later reading that
+	// says the same again leaves it.
+	since int
 }
 
 type cautioned struct {
@@ -102,6 +109,7 @@ func New() *Call {
 	return &Call{
 		struck:        map[int]string{},
 		byKey:         map[string][]*reading{},
+		seenAt:        map[string][]int{},
 		bySubject:     map[string][]*reading{},
 		bySubjectKind: map[string][]*reading{},
 		machines:      map[string]*machine{},

@@ -198,6 +198,9 @@ func (c *Call) addReading(r *reading) {
 		r.of = c.machineAtHand()
 	}
 	c.readings = append(c.readings, r)
+	if r.quality.word == "volt" && !r.over && c.value(r).Hi < deadVolts {
+		c.dead = append(c.dead, r.entry)
+	}
 	k := r.key()
 	if len(c.byKey[k]) == 0 {
 		c.keys = append(c.keys, k)
@@ -295,7 +298,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		}
 	case "volt":
 		for _, r := range rs {
-			if x, _ := r.q.In("V"); r.over || x > 30 {
+			if x, _ := r.q.In("V"); r.over || x > deadVolts {
 				c.warn(reply, caution.MainsLive)
 			}
 		}
@@ -310,20 +313,18 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 // provedDead reports whether the unit was made safe: `safe`, or volts near
 // zero.
 func (c *Call) provedDead() bool {
-	for _, w := range c.works {
-		if w.kind == "safe" && c.alive(w.entry) {
+	for i := len(c.dead) - 1; i >= 0; i-- {
+		if c.alive(c.dead[i]) {
 			return true
-		}
-	}
-	for _, r := range c.readings {
-		if r.quality.word == "volt" && !r.over && c.alive(r.entry) {
-			if v := c.value(r); v.Hi < 30 {
-				return true
-			}
 		}
 	}
 	return false
 }
+
+// deadVolts is the voltage below which a point counts as dead: the limit of
+// touchable extra-low voltage in wet surroundings is 25 to 30 V (common
+// practice).
+const deadVolts = 30
 
 // warn gives a caution once in a call.
 func (c *Call) warn(reply *Reply, code string) {
@@ -451,10 +452,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 		c.judged[key] = j
 		c.subjects = append(c.subjects, key)
 	}
-	if j.verdict.Word != v.Word || j.verdict.Text != v.Text {
-		j.entry = c.entry
-	}
-	j.verdict = v
+	c.settle(j, v)
 }
 
 // tellVerdict adds a judgement to a reply.

@@ -53,6 +53,7 @@ func workCommands() []Command {
 					t = "isolated, proved dead, capacitors discharged"
 				}
 				c.works = append(c.works, work{c.entry, c.at, "safe", t})
+				c.dead = append(c.dead, c.entry)
 				return say("Made safe: " + t + "."), nil
 			},
 		},
@@ -63,6 +64,7 @@ func workCommands() []Command {
 			Examples: []string{"did replaced start device"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
+				c.mended = append(c.mended, c.entry)
 				return c.afterRepair(say("Done: " + a.text("TEXT") + ".")), nil
 			},
 		},
@@ -117,6 +119,12 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		code = ""
 	}
 	c.findings = append(c.findings, finding{c.entry, code, t})
+	if code != "" {
+		if c.seenAt[code] == nil {
+			c.seenCodes = append(c.seenCodes, code)
+		}
+		c.seenAt[code] = append(c.seenAt[code], c.entry)
+	}
 	c.works = append(c.works, work{c.entry, c.at, "saw", t})
 	r := &Reply{}
 	if !ok {
@@ -176,6 +184,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		p.priced = true
 	}
 	c.parts = append(c.parts, p)
+	c.mended = append(c.mended, c.entry)
 	text := "Part: " + number(p.count) + " × " + p.name
 	if p.priced {
 		text += " at " + money(p.price)

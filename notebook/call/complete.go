@@ -32,6 +32,9 @@ func (c *Call) Suggest() []string {
 			add(testLine(r.Next))
 		}
 	}
+	for _, t := range c.testsNeeded() {
+		add(testLine(&t))
+	}
 	missing := c.missing()
 	for _, m := range missing {
 		add(neededLine(m))
@@ -45,6 +48,35 @@ func (c *Call) Suggest() []string {
 		add("close")
 	}
 	return out
+}
+
+// testsNeeded lists, for what the complaint wants in the record, the first
+// test that can give it. A call with needs of its own says them itself.
+func (c *Call) testsNeeded() []cause.Test {
+	for _, n := range c.needs {
+		if c.alive(n.entry) {
+			return nil
+		}
+	}
+	var out []cause.Test
+	for _, n := range cause.Missing(c.complaint(), c.facts(math.MaxInt)) {
+		for _, t := range cause.Tests() {
+			if intersects(t.Outcomes, n.Any) {
+				out = append(out, t)
+				break
+			}
+		}
+	}
+	return out
+}
+
+func intersects(a, b []string) bool {
+	for _, s := range a {
+		if contains(b, s) {
+			return true
+		}
+	}
+	return false
 }
 
 // fieldsWanted lists the texts that name the call and are not given yet: what
@@ -160,3 +192,9 @@ func (c *Call) TakesFunction(name string) bool {
 	_, ok := (&scope{c: c}).Func(name)
 	return ok || qualityOf(name) != nil
 }
+
+// SumNames lists every name that a sum can use.
+func (c *Call) SumNames() []string { return c.sumNames() }
+
+// Model is the appliance's model, "" when it is not given.
+func (c *Call) Model() string { return c.last("model") }

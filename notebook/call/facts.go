@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -31,10 +32,8 @@ func (c *Call) facts(before int) []cause.Fact {
 			out = append(out, cause.Fact{Code: code, Entry: entry})
 		}
 	}
-	for _, f := range c.findings {
-		if f.code != "" && f.entry < before && c.alive(f.entry) {
-			add(f.code, f.entry)
-		}
+	for _, code := range c.seenCodes {
+		c.sightings(code, before, add)
 	}
 	var cases []cause.Fact
 	for _, key := range c.subjects {
@@ -75,6 +74,32 @@ func (c *Call) facts(before int) []cause.Fact {
 	return c.supersede(out)
 }
 
+// sightings gives a finding at its first entry that counts and, when it was
+// seen again after a repair, at its last.
+func (c *Call) sightings(code string, before int, add func(string, int)) {
+	first, last := 0, 0
+	at := c.seenAt[code]
+	for _, n := range at {
+		if n < before && c.alive(n) {
+			first = n
+			break
+		}
+	}
+	if first == 0 {
+		return
+	}
+	add(code, first)
+	for i := len(at) - 1; at[i] > first; i-- {
+		if at[i] < before && c.alive(at[i]) {
+			last = at[i]
+			break
+		}
+	}
+	if rep := c.repairs(); last > 0 && phase(rep, last) != phase(rep, first) {
+		add(code, last)
+	}
+}
+
 // worstCases keeps, of what several pins say of one machine's insulation, the
 // worst: one bad pin condemns it, whatever the others read.
 func worstCases(facts []cause.Fact) []cause.Fact {
@@ -94,17 +119,16 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 	if j == nil {
 		return nil, nil
 	}
-	v := j.verdict
-	if before != math.MaxInt {
+	v, at := j.verdict, j.since
+	if before != math.MaxInt && at >= before {
 		w, ok := c.verdictOn(kind, name, before)
 		if !ok {
 			return nil, nil
 		}
-		v = w
-	}
-	at := 0
-	for _, n := range v.Entries {
-		at = max(at, n)
+		v, at = w, 0
+		for _, n := range v.Entries {
+			at = max(at, n)
+		}
 	}
 	for _, code := range v.Fact {
 		if code == "overload-open" {
@@ -127,8 +151,12 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 		res = c.inferWindings(of, before)
 	}
 	at := 0
-	for _, p := range res.Proof {
-		at = max(at, p.V.Entry)
+	if j := c.judged["wind\x00"+of]; j != nil && before == math.MaxInt {
+		at = j.since
+	} else {
+		for _, p := range res.Proof {
+			at = max(at, p.V.Entry)
+		}
 	}
 	if at == 0 {
 		return
@@ -201,21 +229,12 @@ func (c *Call) readCold(of string, before int) bool {
 // repairs lists the entries at which a phase of repair began: the first
 // did or part after readings or findings.
 func (c *Call) repairs() []int {
-	var out []int
 	last := 0
-	for _, w := range c.works {
-		if w.kind == "did" && c.alive(w.entry) {
-			out = append(out, w.entry)
-		}
-	}
-	for _, p := range c.parts {
-		if c.alive(p.entry) {
-			out = append(out, p.entry)
-		}
-	}
-	sort.Ints(out)
 	var phases []int
-	for _, n := range out {
+	for _, n := range c.mended {
+		if !c.alive(n) {
+			continue
+		}
 		if len(phases) == 0 || c.establishedBetween(last, n) {
 			phases = append(phases, n)
 		}
@@ -231,12 +250,8 @@ func (c *Call) establishedBetween(a, b int) bool {
 	if i < len(c.readings) && c.readings[i].entry < b {
 		return true
 	}
-	for _, f := range c.findings {
-		if f.entry > a && f.entry < b {
-			return true
-		}
-	}
-	return false
+	i = sort.Search(len(c.findings), func(i int) bool { return c.findings[i].entry > a })
+	return i < len(c.findings) && c.findings[i].entry < b
 }
 
 // phase is how many repairs came before an entry.
@@ -286,9 +301,25 @@ func (c *Call) complaint() string {
 	return c.matched.key
 }
 
-// weigh says where the causes stand before an entry.
+// weigh says where the causes stand before an entry. The same facts are
+// weighed once.
 func (c *Call) weigh(before int) cause.Result {
-	return cause.Weigh(c.complaint(), c.facts(before))
+	facts := c.facts(before)
+	complaint := c.complaint()
+	w := &c.weighed
+	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) {
+		return w.result
+	}
+	*w = weighed{done: true, complaint: complaint, facts: facts, result: cause.Weigh(complaint, facts)}
+	return w.result
+}
+
+// weighed is the last weighing.
+type weighed struct {
+	done      bool
+	complaint string
+	facts     []cause.Fact
+	result    cause.Result
 }
 
 // finish adds to a reply what has changed about the causes.

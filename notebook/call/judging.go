@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/caution"
@@ -98,23 +99,26 @@ func (c *Call) judge(kind, name string) (*judged, bool) {
 		c.judged[key] = old
 	}
 	changed := old.verdict.Word != v.Word || old.verdict.Text != v.Text || len(old.verdict.Entries) != len(v.Entries)
-	old.verdict = v
-	if changed {
-		old.entry = c.entry
-	}
+	c.settle(old, v)
 	return old, changed
+}
+
+// settle puts a new verdict in the place of an old one.
+func (c *Call) settle(j *judged, v verdict.Verdict) {
+	if j.since == 0 || !c.alive(j.since) || !slices.Equal(j.verdict.Fact, v.Fact) {
+		j.since = 0
+		for _, n := range v.Entries {
+			j.since = max(j.since, n)
+		}
+	}
+	j.verdict = v
 }
 
 // verdictOn judges a subject by the readings before an entry; false when
 // there is nothing to judge.
 func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) {
 	of, pin, _ := strings.Cut(name, "\x00")
-	var rs []*reading
-	for _, r := range c.bySubject[kind+"\x00"+name] {
-		if r.entry < before && c.alive(r.entry) {
-			rs = append(rs, r)
-		}
-	}
+	rs := c.recent(c.bySubject[kind+"\x00"+name], before)
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
 	}
@@ -142,6 +146,32 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return v, true
 	}
 	return verdict.Verdict{}, false
+}
+
+// mostJudged is how many readings of one subject a judgement looks at.
+const mostJudged = 32
+
+// recent gives the latest readings that count, in their order, at most
+// mostJudged, and beyond those the last one of rest and of load.
+func (c *Call) recent(all []*reading, before int) []*reading {
+	var out []*reading
+	rest, load := false, false
+	for i := len(all) - 1; i >= 0 && (len(out) < mostJudged || !rest || !load); i-- {
+		r := all[i]
+		if r.entry >= before || !c.alive(r.entry) {
+			continue
+		}
+		loaded := r.cond.is("start") || r.cond.is("peak") || r.cond.is("run")
+		if len(out) < mostJudged || loaded && !load || !loaded && !rest {
+			out = append(out, r)
+		}
+		rest, load = rest || !loaded, load || loaded
+		if i < len(all)-20*mostJudged {
+			break
+		}
+	}
+	slices.Reverse(out)
+	return out
 }
 
 // named puts the machine's name before a verdict's subject unless it is the

@@ -31,9 +31,11 @@ func after(kind, cond string, points ...string) func(*Call, int) bool {
 
 func sawAfter(codes ...string) func(*Call, int) bool {
 	return func(c *Call, since int) bool {
-		for _, f := range c.findings {
-			if f.entry > since && c.alive(f.entry) && contains(codes, f.code) {
-				return true
+		for _, code := range codes {
+			for _, n := range c.seenAt[code] {
+				if n > since && c.alive(n) {
+					return true
+				}
 			}
 		}
 		return false

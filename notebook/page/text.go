@@ -61,7 +61,14 @@ func schemeBefore(s string) bool {
 }
 
 // Width is how many columns a text takes on a screen.
-func Width(s string) int { return uniseg.StringWidth(s) }
+func Width(s string) int {
+	for i := 0; i < len(s); i++ {
+		if s[i] >= 0x80 {
+			return uniseg.StringWidth(s)
+		}
+	}
+	return len(s)
+}
 
 // writeTable writes a GFM table whose columns align in the source too. Cells
 // are escaped here.
