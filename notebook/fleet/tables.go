@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"time"
 
+	"ohmcall/notebook/page"
 	"ohmcall/notebook/record"
 )
 
@@ -20,7 +21,6 @@ func Tables(entries bool) []*Table {
 }
 
 type (
-	head    = record.Header
 	reading = record.Reading
 	judged  = record.Verdict
 	sum     = record.Sum
@@ -32,6 +32,15 @@ func always[T any](get func(*T) float64) func(*T) (float64, bool) {
 	return func(r *T) (float64, bool) { return get(r), true }
 }
 
+// parseTime gives the zero time for a text that is no time.
+func parseTime(s string) time.Time {
+	at, err := time.Parse(page.TimeLayout, s)
+	if err != nil {
+		return time.Time{}
+	}
+	return at
+}
+
 var calls = table("calls", "One row a call", func(it *Item) []Item { return []Item{*it} },
 	text("path", "file below the scanned folder", func(it *Item) string { return it.Rel }),
 	text("state", "how far the file is believed: trusted, changed or open", func(it *Item) string { return string(it.State) }),
@@ -40,8 +49,8 @@ var calls = table("calls", "One row a call", func(it *Item) []Item { return []It
 	boolean("replayed", "the typed lines were applied again; the other tables have rows only for such calls", func(it *Item) bool { return it.Record != nil }),
 	integer("format", "1", "version of the notebook's format", func(it *Item) int { return it.Header.Format }),
 	integer("entries", "1", "lines in the log", func(it *Item) int { return it.Header.Entries }),
-	text("started", "time of the first entry, ISO 8601", func(it *Item) string { return it.Header.Started }),
-	text("ended", "time of the last entry, ISO 8601", func(it *Item) string { return it.Header.Ended }),
+	moment("started", "time of the first entry, ISO 8601", func(it *Item) time.Time { return parseTime(it.Header.Started) }),
+	moment("ended", "time of the last entry, ISO 8601", func(it *Item) time.Time { return parseTime(it.Header.Ended) }),
 	text("technician", "who did the work", func(it *Item) string { return it.Header.Technician }),
 	text("client", "whose appliance it is", func(it *Item) string { return it.Header.Client }),
 	text("site", "where it stands", func(it *Item) string { return it.Header.Site }),

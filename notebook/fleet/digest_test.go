@@ -1,0 +1,266 @@
+package fleet
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+	"unicode"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	east "github.com/yuin/goldmark/extension/ast"
+	gmtext "github.com/yuin/goldmark/text"
+
+	"ohmcall/notebook/record"
+)
+
+func TestDigestGolden(t *testing.T) {
+	d := NewDigest(fixtureItems(), Filter{})
+	for _, f := range []struct {
+		name  string
+		write func(*bytes.Buffer) error
+	}{
+		{"digest.md", func(b *bytes.Buffer) error { return d.Markdown(b) }},
+		{"digest.csv", func(b *bytes.Buffer) error { return d.CSV(b) }},
+		{"digest.jsonl", func(b *bytes.Buffer) error { return d.JSONL(b) }},
+	} {
+		var b bytes.Buffer
+		if err := f.write(&b); err != nil {
+			t.Fatal(err)
+		}
+		golden(t, f.name, b.Bytes())
+	}
+}
+
+func TestDigestAddsUp(t *testing.T) {
+	d := NewDigest(fixtureItems(), Filter{})
+	want := Totals{Calls: 4, Minutes: 210, Cost: 73.5, Proved: 1, NotProved: 1, Unsafe: 1, Open: 1, Changed: 1, CallBacks: 1}
+	if d.Totals != want {
+		t.Errorf("totals %+v, want %+v", d.Totals, want)
+	}
+	var order []string
+	for _, r := range d.Rows {
+		order = append(order, r.ID)
+	}
+	if !slices.Equal(order, []string{"c3", "b2", "d4", "a1"}) {
+		t.Errorf("order %q", order)
+	}
+	if !reflect.DeepEqual(d.Parts, []PartUse{{"Start Device", 3, 2}, {"solder", 0.5, 1}}) {
+		t.Errorf("parts %+v", d.Parts)
+	}
+	if d.Foreign != 1 || len(d.Problems) != 2 {
+		t.Errorf("problems %+v", d.Problems)
+	}
+	sum := 0.0
+	for _, s := range d.Causes {
+		sum += s.Part
+	}
+	if len(d.Causes) != 3 || sum < 0.999 || sum > 1.001 {
+		t.Errorf("causes %+v", d.Causes)
+	}
+}
+
+func TestCallBacks(t *testing.T) {
+	for _, c := range []struct {
+		first, second   string // dates
+		serial1, serial string
+		days            int // -1 for none
+	}{
+		{"2026-03-01", "2026-03-31", "X1", "X1", 30},
+		{"2026-03-01", "2026-04-01", "X1", "X1", -1},
+		{"2026-03-01", "2026-03-01", "X1", " x1", 0},
+		{"2024-02-28", "2024-03-01", "X1", "X1", 2}, // leap day
+		{"2026-03-01", "2026-03-02", "X1", "X2", -1},
+		{"2026-03-01", "2026-03-02", "", "", -1},
+		{"2026-03-01", "no date", "X1", "X1", -1},
+	} {
+		items := []Item{
+			{Path: "a", State: Trusted, Header: record.Header{Started: c.first + "T23:00:00-05:00", Serial: c.serial1}},
+			{Path: "b", State: Trusted, Header: record.Header{Started: c.second + "T23:30:00+09:00", Serial: c.serial}},
+		}
+		slices.Reverse(items)
+		d := NewDigest(slices.Values(items), Filter{})
+		got := -1
+		for _, r := range d.Rows {
+			if r.CallBack != nil {
+				got = *r.CallBack
+				if r.Path != "b" || r.Earlier != "a" {
+					t.Errorf("%+v: %s comes back of %s", c, r.Path, r.Earlier)
+				}
+			}
+		}
+		if got != c.days {
+			t.Errorf("%+v: %d days", c, got)
+		}
+	}
+}
+
+func TestCallBackReachesOutsideTheFilter(t *testing.T) {
+	d := NewDigest(fixtureItems(), Filter{From: "2026-04-01"})
+	for _, r := range d.Rows {
+		if r.ID == "b2" && (r.CallBack == nil || *r.CallBack != 30 || r.Earlier != "n/a.md") {
+			t.Errorf("the call before the range is not seen: %+v", r)
+		}
+	}
+}
+
+func TestFilter(t *testing.T) {
+	for _, c := range []struct {
+		f    Filter
+		want string
+	}{
+		{Filter{}, "c3 b2 d4 a1"},
+		{Filter{From: "2026-03-02", To: "2026-03-02"}, "a1"},
+		{Filter{From: "2026-04-01"}, "c3 b2"},
+		{Filter{To: "2026-04-01"}, "b2 a1"},
+		{Filter{Technician: "MUSTER"}, "b2"},
+		{Filter{Model: "invented"}, "b2 a1"},
+		{Filter{Model: "mock-c7"}, "c3 b2 a1"},
+		{Filter{Cause: "grounded"}, "c3"},
+		{Filter{Text: "solder"}, "a1"},
+		{Filter{Text: "really"}, "c3"},
+		{Filter{Text: "no such thing"}, ""},
+		{Filter{From: "2026-04-01", Technician: "tester"}, "c3"},
+	} {
+		var ids []string
+		for _, r := range NewDigest(fixtureItems(), c.f).Rows {
+			ids = append(ids, r.ID)
+		}
+		if got := strings.Join(ids, " "); got != c.want {
+			t.Errorf("%+v picks %q, want %q", c.f, got, c.want)
+		}
+		if got := NewDigest(Select(fixtureItems(), c.f), Filter{}); len(got.Rows) != len(ids) || len(got.Problems) != 2 {
+			t.Errorf("%+v selects %d rows, %d problems", c.f, len(got.Rows), len(got.Problems))
+		}
+	}
+	for _, f := range []Filter{{From: "yesterday"}, {To: "2026-02-30"}, {From: "2026-03-02", To: "2026-03-01"}} {
+		if f.Check() == nil {
+			t.Errorf("%+v was taken", f)
+		}
+	}
+	if err := (Filter{From: "2026-03-01", To: "2026-03-01"}).Check(); err != nil {
+		t.Error(err)
+	}
+}
+
+// payloads are texts that try to become something else.
+var payloads = []string{
+	"=cmd|' /C calc'!A0", "+1+1", "-1+1", "@SUM(A1:A9)", "\t=1", "\r=1", "\x00=1", "＝1+1",
+	"a|b", "a\nb", "a\r\nb", "```\n# x", "<script>alert(1)</script>", "<!-- x -->", "[x](javascript:alert)", "![x](//x.invalid/x)",
+	"\x1b[31mred\x1b[0m", "\x1b]52;c;eA==\x07", "\u009b31m", "\u202eevil", "\u2066x\u2069", "\u200b", "\ufeff", "a\u2028b",
+	"\xff\xfe", "'; DROP TABLE calls; --", `"quoted", and`, "{{x}}", strings.Repeat("x", 5000), strings.Repeat("e\u0301", 1000),
+}
+
+// hostileDir holds one closed and one open notebook for each payload, in
+// every field of the front matter, as a hostile sender would write them.
+func hostileDir(t *testing.T) string {
+	dir := t.TempDir()
+	for i, p := range payloads {
+		quoted, err := json.Marshal(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		content := string(one(i, "", ""))
+		for _, field := range []string{"technician", "client", "site", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result", "started", "ended"} {
+			at := strings.Index(content, "\n"+field+": ")
+			if at < 0 {
+				continue
+			}
+			end := at + 1 + strings.Index(content[at+1:], "\n")
+			content = content[:at] + "\n" + field + ": " + string(quoted) + content[end:]
+		}
+		list := "\nmissing: [" + string(quoted) + "]\nunsafe: [" + string(quoted) + "]\nparts: [" + string(quoted) + "]\nohms: [" + string(quoted) + "]\nlog-sha256:"
+		content = strings.Replace(content, "\nlog-sha256:", list, 1)
+		write(t, dir, "p"+string(rune('a'+i%26))+strings.Repeat("x", i)+".md", []byte(content))
+	}
+	return dir
+}
+
+func TestHostileTextInEveryField(t *testing.T) {
+	d := NewDigest(Scan([]string{hostileDir(t)}, Options{}), Filter{})
+	if d.Totals.Calls != len(payloads) {
+		t.Fatalf("%d calls, problems %+v", d.Totals.Calls, d.Problems)
+	}
+	var md, csvText, lines bytes.Buffer
+	if err := d.Markdown(&md); err != nil {
+		t.Fatal(err)
+	}
+	if err := d.CSV(&csvText); err != nil {
+		t.Fatal(err)
+	}
+	if err := d.JSONL(&lines); err != nil {
+		t.Fatal(err)
+	}
+	for name, b := range map[string]*bytes.Buffer{"markdown": &md, "csv": &csvText, "jsonl": &lines} {
+		inert(t, name, b.String())
+	}
+	for _, tt := range d.Tables() {
+		for _, row := range tt.Rows {
+			inert(t, tt.Title, strings.Join(row, " "))
+		}
+	}
+	markdownInert(t, md.Bytes(), d)
+	records, err := csv.NewReader(&csvText).ReadAll()
+	if err != nil || len(records) != len(payloads)+1 {
+		t.Fatalf("%d lines of CSV, %v", len(records), err)
+	}
+	cellsInert(t, records)
+}
+
+// markdownInert reads the digest's Markdown with a parser that is not ours.
+func markdownInert(t *testing.T, md []byte, d *Digest) {
+	t.Helper()
+	doc := goldmark.New(goldmark.WithExtensions(extension.GFM)).Parser().Parse(gmtext.NewReader(md))
+	rows, headings := 0, 0
+	err := ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if !entering {
+			return ast.WalkContinue, nil
+		}
+		switch n.Kind() {
+		case ast.KindHTMLBlock, ast.KindRawHTML, ast.KindLink, ast.KindImage, ast.KindAutoLink, ast.KindCodeSpan, ast.KindFencedCodeBlock, ast.KindCodeBlock:
+			t.Errorf("the Markdown holds a %s", n.Kind())
+		case ast.KindHeading:
+			headings++
+		case east.KindTableRow:
+			rows++
+		}
+		return ast.WalkContinue, nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := 0
+	for _, tt := range d.Tables() {
+		want += len(tt.Rows)
+	}
+	if rows != want || headings != len(d.Tables())+1 {
+		t.Errorf("%d rows and %d headings, want %d and %d", rows, headings, want, len(d.Tables())+1)
+	}
+}
+
+func cellsInert(t *testing.T, records [][]string) {
+	t.Helper()
+	for _, r := range records {
+		for _, c := range r {
+			if c != "" && strings.ContainsRune("=+-@\t\r\x00＝＋－＠", []rune(c)[0]) && !strictNumber(c) {
+				t.Errorf("a cell begins with a trigger: %.40q", c)
+			}
+		}
+	}
+}
+
+// inert fails for bytes that could steer a terminal, hide or reorder text.
+func inert(t *testing.T, name, s string) {
+	t.Helper()
+	for _, r := range strings.ReplaceAll(s, "\r\n", "\n") {
+		if r != '\n' && unicode.IsControl(r) || unicode.Is(unicode.Cf, r) || r == '\u2028' || r == '\u2029' {
+			t.Errorf("%s holds %U", name, r)
+			return
+		}
+	}
+}
