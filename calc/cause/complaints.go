@@ -8,7 +8,7 @@ var (
 	// needSupply is met by the supply judged or seen to work.
 	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "does-not-start", "clicks", "hums", "silent"}}
-	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor"}}
+	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-undecided"}}
 	needDevice = Need{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-failed", "device-rattles", "device-burnt",
 		"windings-equal", "drive-fault-shown", "drive-no-fault"}}
 	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none"}}
@@ -102,7 +102,7 @@ var complaints = []Complaint{
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-failed",
 			"airflow-blocked", "limit-open", "connection-weak", "heater-failed"},
-		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-grounded"}},
+		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-grounded"}},
 			{"thermal limit", []string{"limit-closed", "limit-open"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{

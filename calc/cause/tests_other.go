@@ -92,7 +92,7 @@ var otherTests = []Test{
 	{Code: "switch", Name: "ohms through switch and door interlock, closed", How: "ohm sw-1 sw-2 0.1",
 		Outcomes: []string{"switch-closed", "switch-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays}},
 	{Code: "heater-case", Name: "ohms from the heater to its sheath, both wires off", How: "ohm heater-1 case OL",
-		Outcomes: []string{"heater-insulation-sound", "heater-grounded", "heater-none"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"heater-insulation-sound", "heater-grounded", "heater-none"}, Vague: []string{"heater-no-gross-fault"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "insulation-tester", Name: "insulation tester from the windings to case", How: "ohm A case 200M test 500V",
 		Outcomes: []string{"insulation-sound", "insulation-suspect", "insulation-failed"}, Effort: 3, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.InsulationVolts}},

@@ -60,7 +60,7 @@ var startTests = []Test{
 		Outcomes: []string{"sag-sound", "sag-deep"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving},
 		Barred: grounded},
 	{Code: "start-amps", Name: "current at start and five seconds later, with a clamp", How: "amp comp 14 start",
-		Outcomes: []string{"amps-locked-rotor", "amps-none", "amps-sound"}, Vague: []string{"amps-high", "amps-low"}, Effort: 2, Danger: Live,
+		Outcomes: []string{"amps-locked-rotor", "amps-none", "amps-sound"}, Vague: []string{"amps-high", "amps-low", "amps-undecided"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded},
 	{Code: "call-volts", Name: "volts that the control gives to the machine", How: "volt comp 117.5",
 		Outcomes: []string{"control-calling", "control-not-calling"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive},

@@ -196,6 +196,9 @@ func (c *Call) addReading(r *reading) {
 	r.entry, r.at, r.index = c.entry, c.at, len(c.readings)
 	if r.quality.word == "ohm" && r.b != "" {
 		r.of = c.machineAtHand()
+		if isHeater(r.a) && r.b == caseName {
+			r.of = "" // a heater named outright is no pin of the machine
+		}
 	}
 	c.readings = append(c.readings, r)
 	if r.quality.word == "volt" && !r.over && c.value(r).Hi < deadVolts {

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -17,6 +16,8 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	switch r.quality.word {
 	case "ohm":
 		switch {
+		case heaterOf(r) != "":
+			return "sheath", heaterOf(r)
 		case r.b == caseName:
 			return "case", r.of + "\x00" + r.a
 		case r.b != "" && partOf(r.of) != nil:
@@ -29,6 +30,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	case "mfd":
 		return "mfd", r.a
 	case "volt":
+		if c.isLeg(r) {
+			return "leg", r.where()
+		}
 		if isLine(r) {
 			return "supply", "line"
 		}
@@ -129,12 +133,16 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
 	case "part":
 		return partOf(name).judge(c, name, rs, before), true
+	case "sheath":
+		return judgeSheath(name, latest(rs), c.value(latest(rs))), true
 	case "mfd":
 		return c.judgeMfd(name, rs), true
 	case "supply":
-		return c.judgeSupply(rs)
+		return c.judgeSupply(rs, before)
+	case "leg":
+		return c.judgeLeg(latest(rs)), true
 	case "volt":
-		return c.judgeVolt(rs)
+		return c.judgeVolt(rs, before)
 	case "amp":
 		return c.judgeAmp(name, rs), true
 	case "temp":
@@ -201,89 +209,6 @@ func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 	return judge.RunCap(judge.RunCapIn{Name: name, Measured: v, Marked: marked, Tolerance: p.tol})
 }
 
-// judgeSupply judges the volts at rest, or the sag when volts at start were
-// read too.
-func (c *Call) judgeSupply(rs []*reading) (verdict.Verdict, bool) {
-	var rest, load *reading
-	for _, r := range rs {
-		if r.cond.is("start") || r.cond.is("peak") || r.cond.is("run") {
-			load = r
-		} else {
-			rest = r
-		}
-	}
-	if rest == nil {
-		return verdict.Verdict{}, false
-	}
-	v := c.value(rest)
-	nominal := c.ratedVolts()
-	switch {
-	case nominal == 115, nominal == 110, nominal == 127:
-		nominal = 120
-	case nominal == 220:
-		nominal = 230
-	}
-	if nominal == 0 && v.X >= 100 && v.X <= 135 {
-		nominal = 120
-	}
-	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal})
-	if load == nil {
-		return out, true
-	}
-	in := judge.SagIn{NoLoad: v, Loaded: c.value(load), Starting: !load.cond.is("run")}
-	if rest.res == load.res {
-		in.CountsHalf = c.meterFor("volt").Counts * rest.res
-	}
-	sag := judge.Sag(in)
-	if !in.Starting {
-		sag.Fact = nil // a fall under running load says nothing of the start
-	}
-	sag.Fact = append(sag.Fact, out.Fact...)
-	if worse(out.Word, sag.Word) {
-		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)
-		out.Also = append(out.Also, sag.Text)
-		return out, true
-	}
-	sag.Also = append([]string{"at rest: " + out.Text}, sag.Also...)
-	return sag, true
-}
-
-var severity = map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
-
-func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
-
-// judgeVolt judges volts at the machine: whether the control calls. Volts
-// near zero elsewhere prove a part dead and are no verdict.
-func (c *Call) judgeVolt(rs []*reading) (verdict.Verdict, bool) {
-	r := latest(rs)
-	v := c.value(r)
-	if v.Over || !strings.HasPrefix(strings.ToLower(r.a), "comp") && !strings.HasPrefix(strings.ToLower(r.a), "motor") {
-		return verdict.Verdict{}, false
-	}
-	out := verdict.Verdict{Subject: "volts at " + r.where(), Limit: "60 % of the plate's volts", Source: "common practice",
-		Caution: []string{caution.MainsLive}, Entries: []int{r.entry}}
-	rated := c.ratedVolts()
-	if rated == 0 {
-		rated = 115
-	}
-	half := math.Max(v.Half(), 1e-9)
-	out.Margin, out.Judged = (v.X-0.6*rated)/half, true
-	switch {
-	case !r.cond.is("run") && !r.cond.is("start") && v.Hi < 0.6*rated:
-		// It may well be switched off: only a reading taken while the
-		// control should call says that it does not.
-		out.Word, out.Text = verdict.CannotTell, r.shown()+": no call now; write run behind it when the control should call"
-		out.Judged = false
-	case v.Lo >= 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Sound, "the control gives "+r.shown()+" to the machine", []string{"control-calling"}
-	case v.Hi < 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Failed, "the control should call and gives "+r.shown(), []string{"control-not-calling"}
-	default:
-		out.Word, out.Text = verdict.CannotTell, r.shown()+" is neither a call nor none: a ghost reading or a poor joint"
-	}
-	return out, true
-}
-
 func (c *Call) judgeAmp(name string, rs []*reading) verdict.Verdict {
 	of := c.machineFor(name)
 	var run, peak *reading
@@ -299,6 +224,9 @@ func (c *Call) judgeAmp(name string, rs []*reading) verdict.Verdict {
 		return judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
 	}
 	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(run), Plate: plateAmps, LRA: lra})
+	if len(out.Fact) == 0 {
+		out.Fact = []string{"amps-undecided"}
+	}
 	if peak != nil {
 		s := judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
 		out.Also = append(out.Also, "start surge "+peak.shown()+": "+s.Text)

@@ -52,6 +52,38 @@ func partOf(name string) *place {
 	return nil
 }
 
+// heaterOf names the heater whose sheath an ohm reading to the case is about,
+// "" when it is about something else.
+func heaterOf(r *reading) string {
+	if r.b != caseName {
+		return ""
+	}
+	for _, name := range []string{r.a, r.of} {
+		if isHeater(name) {
+			return strings.ToLower(name)
+		}
+	}
+	return ""
+}
+
+func isHeater(name string) bool {
+	p := partOf(name)
+	return p != nil && p.words[0] == "heater"
+}
+
+// judgeSheath judges a heater to its sheath. What an ordinary meter cannot
+// prove it can still have looked at.
+func judgeSheath(name string, r *reading, v measure.Value) verdict.Verdict {
+	if name == "heater" {
+		name = ""
+	}
+	out := judge.HeaterToCase(name, v, r.cond.test)
+	if out.Word == verdict.CannotTell && r.cond.test == 0 {
+		out.Fact = []string{"heater-no-gross-fault"}
+	}
+	return out
+}
+
 // placeWords are offered for completion after each kind of reading.
 func placeWords(word string) []string {
 	switch word {

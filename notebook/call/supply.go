@@ -1,0 +1,191 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/verdict"
+)
+
+// isLeg tells the volts of one leg to neutral at an appliance that is fed by
+// both legs.
+func (c *Call) isLeg(r *reading) bool {
+	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
+	if a == "N" {
+		a, b = b, a
+	}
+	return b == "N" && (a == "L1" || a == "L2") && c.ratedVolts() > twoLegs
+}
+
+// twoLegs is the plate voltage above which an appliance in a split-phase
+// house is fed by both legs: they are 208 or 240 V apart.
+const twoLegs = 200
+
+// judgeLeg judges one leg to neutral. A leg that is there says nothing of the
+// other, so only a missing or low one is a fact.
+func (c *Call) judgeLeg(r *reading) verdict.Verdict {
+	v := judge.Supply(judge.SupplyIn{Place: r.where(), Volts: c.value(r), Nominal: 120})
+	var facts []string
+	for _, f := range v.Fact {
+		switch f {
+		case "supply-absent":
+			facts = append(facts, "leg-missing")
+		case "supply-low":
+			facts = append(facts, f)
+		}
+	}
+	v.Fact = facts
+	return v
+}
+
+// nominalVolts is the nominal voltage of the supply that a plate speaks of;
+// without a plate, 120 V is taken when the reading v speaks for it.
+func (c *Call) nominalVolts(v float64) float64 {
+	switch nominal := c.ratedVolts(); {
+	case nominal == 115, nominal == 110, nominal == 127:
+		return 120
+	case nominal == 220:
+		return 230
+	case nominal == 0 && v >= 100 && v <= 135:
+		return 120
+	default:
+		return nominal
+	}
+}
+
+// sag judges the fall from the volts at rest to those under load.
+func (c *Call) sag(rest, load *reading, place string) verdict.Verdict {
+	in := judge.SagIn{Place: place, NoLoad: c.value(rest), Loaded: c.value(load), Starting: !load.cond.is("run")}
+	if rest.res == load.res {
+		in.CountsHalf = c.meterFor("volt").Counts * rest.res
+	}
+	return judge.Sag(in)
+}
+
+// restAndLoad are the last volts of the supply at rest and under load.
+func restAndLoad(rs []*reading) (rest, load *reading) {
+	for _, r := range rs {
+		if r.cond.is("start") || r.cond.is("peak") || r.cond.is("run") {
+			load = r
+		} else {
+			rest = r
+		}
+	}
+	return rest, load
+}
+
+// judgeSupply judges the volts at rest, or the sag when volts at start were
+// read too.
+func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
+	rest, load := restAndLoad(rs)
+	if rest == nil {
+		return verdict.Verdict{}, false
+	}
+	v := c.value(rest)
+	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: c.nominalVolts(v.X)})
+	if load == nil {
+		return out, true
+	}
+	sag := c.sag(rest, load, "")
+	if c.startAtMachine(before) != nil {
+		// What falls before the machine is judged there.
+		sag.Fact = nil
+	}
+	sag.Fact = append(sag.Fact, out.Fact...)
+	if worse(out.Word, sag.Word) {
+		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)
+		out.Also = append(out.Also, sag.Text)
+		return out, true
+	}
+	sag.Also = append([]string{"at rest: " + out.Text}, sag.Also...)
+	return sag, true
+}
+
+// atMachine tells a place that is the machine itself.
+func atMachine(r *reading) bool {
+	a := strings.ToLower(r.a)
+	return strings.HasPrefix(a, "comp") || strings.HasPrefix(a, "motor")
+}
+
+// startAtMachine is the last reading of the volts at the machine while it
+// tries to start, nil when there is none.
+func (c *Call) startAtMachine(before int) *reading {
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		if r := c.readings[i]; r.quality.word == "volt" && r.entry < before && c.alive(r.entry) && atMachine(r) && !r.over && starting(r) {
+			return r
+		}
+	}
+	return nil
+}
+
+func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") }
+
+var severity = map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
+
+func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
+
+// judgeVolt judges volts at a machine: whether it is fed, and how far they
+// fall while it tries to start. Volts near zero elsewhere prove a part dead
+// and are no verdict.
+func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
+	r := latest(rs)
+	fed, unfed := feedFacts(r)
+	if c.value(r).Over || fed == "" {
+		return verdict.Verdict{}, false
+	}
+	out := c.feed(r, fed, unfed)
+	if !atMachine(r) || !starting(r) {
+		return out, true
+	}
+	if rest, _ := restAndLoad(c.recent(c.bySubject["supply\x00line"], before)); rest != nil {
+		sag := c.sag(rest, r, "at "+r.where())
+		sag.Fact = append(sag.Fact, out.Fact...)
+		sag.Entries = slices.Compact(sag.Entries)
+		return sag, true
+	}
+	return out, true
+}
+
+// feedFacts are the facts that volts at a place establish, fed and not fed.
+func feedFacts(r *reading) (fed, unfed string) {
+	a := strings.ToLower(r.a)
+	switch {
+	case atMachine(r):
+		return "control-calling", "control-not-calling"
+	case strings.HasPrefix(a, "cond-fan"):
+		return "cond-fan-volts-present", "cond-fan-volts-absent"
+	case strings.HasPrefix(a, "evap-fan"):
+		return "evap-fan-volts-present", "evap-fan-volts-absent"
+	}
+	return "", ""
+}
+
+// feed judges whether a machine gets its volts.
+func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
+	v := c.value(r)
+	out := verdict.Verdict{Subject: "volts at " + r.where(), Limit: "60 % of the plate's volts", Source: "common practice",
+		Caution: []string{caution.MainsLive}, Entries: []int{r.entry}}
+	rated := c.ratedVolts()
+	if rated == 0 {
+		rated = 115
+	}
+	half := math.Max(v.Half(), 1e-9)
+	out.Margin, out.Judged = (v.X-0.6*rated)/half, true
+	switch {
+	case !r.cond.is("run") && !r.cond.is("start") && v.Hi < 0.6*rated:
+		// It may well be switched off: only a reading taken while the
+		// control should call says that it does not.
+		out.Word, out.Text = verdict.CannotTell, r.shown()+": no call now; write run behind it when it should be called"
+		out.Judged = false
+	case v.Lo >= 0.6*rated:
+		out.Word, out.Text, out.Fact = verdict.Sound, "it is given "+r.shown(), []string{fed}
+	case v.Hi < 0.6*rated:
+		out.Word, out.Text, out.Fact = verdict.Failed, "it should be called and is given "+r.shown(), []string{unfed}
+	default:
+		out.Word, out.Text = verdict.CannotTell, r.shown()+" is neither a call nor none: a ghost reading or a poor joint"
+	}
+	return out
+}
