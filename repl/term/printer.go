@@ -99,9 +99,16 @@ func (p *Printer) Fault(line string, err error) {
 // Trouble says what went wrong outside of any line.
 func (p *Printer) Trouble(text string) { p.write(p.Err, call.Bad, oneLine(text)) }
 
+// Verbatim shows a line as it is, to be copied: it is cleaned but not broken.
+func (p *Printer) Verbatim(line string) { fmt.Fprintln(p.Err, script.Clean(line)) }
+
 // List shows words in columns, in reading order.
 func (p *Printer) List(items []string) {
-	for _, line := range columns(items, p.columns()) {
+	clean := make([]string, len(items))
+	for i, s := range items {
+		clean[i] = script.Clean(s)
+	}
+	for _, line := range columns(clean, p.columns()) {
 		fmt.Fprintln(p.Out, line)
 	}
 }

@@ -1,0 +1,71 @@
+package repl
+
+import (
+	"strconv"
+
+	"ohmcall/notebook/call"
+)
+
+// newcomer leads to a first verdict. Each line fits 60 columns.
+var newcomer = []string{
+	"Prove the unit dead, then type:  safe",
+	"Three pins, two at a time:  ohm A B 3.4   A C 6.5   B C 3.2",
+	"The third pair names common, start and run.",
+	"Tab: what is wanted next.  help: all words.  Ctrl-D: stop.",
+}
+
+// greet says where the call is kept and where it stands. What is not typed by
+// a person is told only what it must know.
+func (t *talk) greet() {
+	n := t.n
+	if t.person {
+		switch {
+		case n.Call().Len() > 0:
+			t.p.Say(call.Plain, "This call is kept in "+t.where())
+			t.p.Reply(n.Call().Standing())
+		case t.where() == "":
+			t.p.Say(call.Warn, "A new call, stored nowhere.")
+		default:
+			t.p.Say(call.Plain, "A new call, kept in "+t.where())
+			for _, s := range newcomer {
+				t.p.Say(call.Plain, s)
+			}
+		}
+		if n.Call().Closed() {
+			t.p.Say(call.Plain, "It is closed; a line typed now opens it again.")
+		}
+	}
+	if n.Opening.Torn != "" {
+		t.p.Trouble("the last line was cut off by a crash and never counted; type it again: " + n.Opening.Torn)
+	}
+	if k := n.Opening.Changed; k > 0 {
+		t.p.Trouble(counted(k, "reply", "replies") + " in the file would read otherwise today; ohmcall check shows them")
+	}
+	if k := n.Opening.Stray; k > 0 {
+		t.p.Trouble(counted(k, "line", "lines") + " in the log belong to no entry; they are kept as remarks")
+	}
+}
+
+// farewell says how to go on.
+func (t *talk) farewell() {
+	if !t.person {
+		return
+	}
+	if t.n.Call().Closed() {
+		t.closed()
+		return
+	}
+	t.p.Say(call.Plain, "The call stays open in "+t.where()+".")
+	if t.o.Resume != "" {
+		t.p.Say(call.Plain, "Go on with: "+t.o.Resume)
+	}
+}
+
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return itoa(n) + " " + many
+}
+
+func itoa(n int) string { return strconv.Itoa(n) }

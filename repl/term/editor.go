@@ -1,0 +1,189 @@
+package term
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"sync"
+
+	"github.com/chzyer/readline"
+
+	"ohmcall/notebook/script"
+)
+
+// Completer completes the line up to the cursor; list holds what to show when
+// more than one completion is possible.
+type Completer interface {
+	Complete(head string) (text string, list []string)
+}
+
+// EditorOptions is what the line editor needs.
+type EditorOptions struct {
+	In       *os.File // a terminal
+	Out      io.Writer
+	Prompt   string // plain ASCII
+	Width    func() int
+	Complete Completer
+	List     func(w io.Writer, words []string) // shows what Tab found
+	History  []string                          // lines that the arrow keys recall
+}
+
+// editor reads lines on a terminal. The terminal is raw from the first line
+// until Close, not only while a line is edited, so that what is typed or
+// pasted meanwhile is neither drawn twice nor cut.
+//
+// A refused line is not put back on the prompt: it would swallow the next
+// line of a paste. The up arrow brings it back.
+type editor struct {
+	o    EditorOptions
+	keys *keys
+	rl   *readline.Instance
+
+	mu  sync.Mutex
+	was *readline.State // the terminal as it was found, nil when not raw
+}
+
+// NewEditor takes the terminal over.
+func NewEditor(o EditorOptions) (LineReader, error) {
+	e := &editor{o: o}
+	e.keys = &keys{input: newInput(o.In), suspend: e.suspend}
+	cfg := &readline.Config{
+		Prompt:                 o.Prompt,
+		Stdin:                  io.NopCloser(e.keys),
+		Stdout:                 o.Out,
+		Stderr:                 o.Out,
+		InterruptPrompt:        "  (" + ErrCancelled.Error() + ")",
+		EOFPrompt:              "\n", // none
+		AutoComplete:           silent{},
+		Listener:               listener{e},
+		DisableAutoSaveHistory: true,
+		FuncGetWidth:           e.width,
+		FuncIsTerminal:         func() bool { return true },
+		FuncMakeRaw:            e.raw,
+		FuncExitRaw:            func() error { return nil },
+	}
+	if err := e.raw(); err != nil {
+		return nil, err
+	}
+	rl, err := readline.NewEx(cfg)
+	if err != nil {
+		e.restore()
+		return nil, err
+	}
+	e.rl = rl
+	for _, line := range o.History {
+		e.remember(line)
+	}
+	return e, nil
+}
+
+func (e *editor) ReadLine() (string, error) {
+	if line, ok := e.keys.takeLine(); ok {
+		fmt.Fprintln(e.o.Out, e.o.Prompt+script.Clean(line))
+		e.remember(line)
+		return e.checked(line)
+	}
+	line, err := e.rl.Readline()
+	switch {
+	case errors.Is(err, readline.ErrInterrupt):
+		return "", ErrCancelled
+	case err != nil:
+		return "", io.EOF
+	case e.keys.over():
+		// The editor sends off what is on the line when its input ends.
+		return "", ErrCut
+	}
+	e.remember(line)
+	return e.checked(line)
+}
+
+func (e *editor) checked(line string) (string, error) {
+	if len(line) > script.MaxLine {
+		return "", &TooLongError{len(line)}
+	}
+	return line, nil
+}
+
+// remember lets the arrow keys recall a line. It is cleaned, since it is
+// drawn as it is.
+func (e *editor) remember(line string) {
+	if line = script.Clean(line); line != "" {
+		e.rl.SaveHistory(line)
+	}
+}
+
+func (e *editor) Pending() bool { return e.keys.waiting() || readable(e.o.In) }
+func (e *editor) Stop()         { e.keys.stop() }
+
+func (e *editor) Close() error {
+	e.Stop()
+	return errors.Join(e.rl.Close(), e.restore())
+}
+
+func (e *editor) width() int {
+	if w := e.o.Width(); w > 0 {
+		return w
+	}
+	return 80
+}
+
+func (e *editor) raw() error {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	if e.was != nil {
+		return nil
+	}
+	was, err := readline.MakeRaw(int(e.o.In.Fd()))
+	if err == nil {
+		e.was = was
+	}
+	return err
+}
+
+func (e *editor) restore() error {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	if e.was == nil {
+		return nil
+	}
+	err := readline.Restore(int(e.o.In.Fd()), e.was)
+	e.was = nil
+	return err
+}
+
+// suspend stops the program as the terminal's own Ctrl-Z would; the line
+// being typed is there again afterwards.
+func (e *editor) suspend() {
+	e.restore()
+	stopSelf()
+	e.raw()
+	e.rl.Refresh()
+}
+
+// silent completes nothing: Tab is the listener's.
+type silent struct{}
+
+func (silent) Do([]rune, int) ([][]rune, int) { return nil, 0 }
+
+// listener completes on Tab. It can replace what is on the line, which the
+// editor's own completion cannot.
+type listener struct{ e *editor }
+
+func (l listener) OnChange(line []rune, pos int, key rune) ([]rune, int, bool) {
+	e := l.e
+	if key != readline.CharTab || e.o.Complete == nil || e.rl == nil || e.rl.Operation.IsSearchMode() {
+		return nil, 0, false
+	}
+	head := string(line[:pos])
+	text, list := e.o.Complete.Complete(head)
+	if len(list) > 0 {
+		fmt.Fprintln(e.rl.Stdout())
+		e.o.List(e.rl.Stdout(), list)
+	}
+	if text == head {
+		return nil, 0, false
+	}
+	r := []rune(script.Clean(text))
+	return append(r, line[pos:]...), len(r), true
+}
