@@ -38,6 +38,11 @@ func Check(content []byte) (*Report, error) {
 		return nil, err
 	}
 	r := &Report{Open: !f.Closed, Torn: f.Torn}
+	if f.Cut != nil || len(content) == 0 {
+		r.Record = call.New().Record()
+		r.add(f.LogRow, 1, "the file ends before its log: no entry is left")
+		return r, nil
+	}
 	for _, x := range f.Faults {
 		r.add(x.Row, x.Col, "%s", x.Text)
 	}

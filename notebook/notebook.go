@@ -16,6 +16,7 @@ import (
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/page"
+	"ohmcall/notebook/script"
 )
 
 // Host is what a notebook needs of the machine around it.
@@ -48,6 +49,7 @@ type Notebook struct {
 type Opening struct {
 	Resumed bool
 	Torn    string // an entry that a crash cut off; it never counted
+	Cut     bool   // the file ends before its log: no entry is left
 	Stray   int    // lines in the log that are neither entries nor replies
 	Changed int    // replies that differ from what this program says today
 	Lost    []LostEntry
@@ -114,7 +116,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 		return nil, err
 	}
 	n := New(h)
-	n.Opening = Opening{Resumed: true, Torn: f.Torn, Stray: len(f.Stray)}
+	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray)}
 	for i := range f.Entries {
 		e := &f.Entries[i]
 		got, err := n.call.Apply(e.At, e.Line)
@@ -124,68 +126,13 @@ func load(h Host, content []byte) (*Notebook, error) {
 		}
 		if !equal(got.Reply.PlainLines(), e.Reply) {
 			n.Opening.Changed++
+			// A crash may have cut off the last reply at the end of a line.
+			n.mend = n.mend || i == len(f.Entries)-1
 		}
 	}
 	n.remarks = keptRemarks(h, f)
-	n.mend = !f.Clean || f.Closed || len(f.Faults) > 0
-	n.dirty = f.Header.Entries != len(f.Entries) || n.mend && !f.Closed
+	n.mend = n.mend || !f.Clean || f.Closed || len(f.Faults) > 0
 	return n, nil
-}
-
-// keptRemarks gathers what people wrote: between the sections, inside them,
-// and in the log.
-func keptRemarks(h Host, f *page.File) map[string]string {
-	out := map[string]string{}
-	for id, s := range f.Remarks {
-		out[id] = s
-	}
-	var fresh map[string]map[string]bool
-	for _, s := range f.Sections {
-		if !s.Edited {
-			continue
-		}
-		if fresh == nil {
-			fresh = derivedLines(h, f)
-		}
-		var own []string
-		for _, line := range strings.Split(s.Body, "\n") {
-			if strings.TrimSpace(line) != "" && !fresh[s.ID][line] {
-				own = append(own, line)
-			}
-		}
-		if len(own) > 0 {
-			out[s.ID] = strings.TrimPrefix(out[s.ID]+"\n\n"+strings.Join(own, "\n\n"), "\n\n")
-		}
-	}
-	if len(f.Stray) > 0 {
-		// In the log they were plain text; outside it they must stay so.
-		out["log"] = strings.TrimPrefix(out["log"]+"\n\n"+strings.TrimRight(page.CodeBlock(f.Stray), "\n"), "\n\n")
-	}
-	if f.Torn != "" {
-		out["log"] = strings.TrimPrefix(out["log"]+"\n\nCut off by a crash, never recorded: "+page.Escape(f.Torn), "\n\n")
-	}
-	return out
-}
-
-// derivedLines rebuilds the sections as they were written, from as many
-// entries as the header says, to tell a person's lines from the program's.
-func derivedLines(h Host, f *page.File) map[string]map[string]bool {
-	c := call.New()
-	for i, e := range f.Entries {
-		if i >= f.Header.Entries {
-			break
-		}
-		c.Apply(e.At, e.Line)
-	}
-	out := map[string]map[string]bool{}
-	for _, s := range page.Sections(c.Record()) {
-		lines := map[string]bool{}
-		for _, l := range strings.Split(s.Body, "\n") {
-			lines[l] = true
-		}
-		out[s.ID] = lines
-	}
-	return out
 }
 
 func equal(a, b []string) bool {
@@ -324,7 +271,10 @@ func (n *Notebook) snippetsFor(text string) []string {
 
 // enter applies one full line and stores it.
 func (n *Notebook) enter(text string) (call.Entry, error) {
-	at := n.call.Clock(text, n.host.Now)
+	at, err := writable(n.call.Clock(text, n.host.Now))
+	if err != nil {
+		return call.Entry{}, err
+	}
 	e, err := n.call.Apply(at, text)
 	if err != nil || e.N == 0 {
 		return e, err
@@ -338,62 +288,6 @@ func (n *Notebook) enter(text string) (call.Entry, error) {
 	}
 	n.dirty = true
 	return e, nil
-}
-
-func (n *Notebook) store(e call.Entry) error {
-	if n.mend {
-		if err := n.journal.Rewrite(n.render()); err != nil {
-			return err
-		}
-		n.mend = n.call.Closed()
-		return nil
-	}
-	return n.journal.Append(page.AppendEntry(nil, e.N, e.At, e.Line, e.Reply.PlainLines()))
-}
-
-// undo takes the call back to its first entries by replaying them.
-func (n *Notebook) undo(entries int) {
-	c := call.New()
-	for _, e := range n.call.Entries()[:entries] {
-		c.Apply(e.At, e.Line)
-	}
-	n.call = c
-}
-
-// Move goes on in a new file that holds all entries so far: for when the old
-// file can no longer be trusted. The old file stays as it is.
-func (n *Notebook) Move(name string) error {
-	j, err := journal.Create(n.host.FS, name, n.render())
-	if err != nil {
-		return err
-	}
-	if n.journal != nil {
-		n.journal.Close()
-	}
-	n.journal, n.mend = j, false
-	return nil
-}
-
-// Close brings the file's derived part up to date and lets go of it. What
-// people wrote into it meanwhile is kept.
-func (n *Notebook) Close() error {
-	if n.journal == nil {
-		return nil
-	}
-	defer n.journal.Close()
-	if !n.dirty {
-		return nil
-	}
-	if content, err := journal.Read(n.host.FS, n.journal.Name()); err == nil {
-		if f, err := page.Read(content); err == nil {
-			n.remarks = keptRemarks(n.host, f)
-		}
-	}
-	if err := n.journal.Rewrite(n.render()); err != nil {
-		return err
-	}
-	n.dirty = false
-	return nil
 }
 
 // Exists reports whether a file of that name is there.

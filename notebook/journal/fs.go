@@ -3,6 +3,7 @@ package journal
 import (
 	"io"
 	"os"
+	"path/filepath"
 )
 
 // FS is what the journal needs of a file system, so that tests can lose
@@ -12,6 +13,9 @@ type FS interface {
 	ReadFile(name string) ([]byte, error)
 	// Append opens an existing file for writing at its end.
 	Append(name string) (File, error)
+	// Lock keeps other writers from name until it is closed. It does not
+	// wait: a *LockedError says that another holds it.
+	Lock(name string) (io.Closer, error)
 	// CreateTemp makes a new file beside name, mode as given.
 	CreateTemp(name string, mode os.FileMode) (File, error)
 	// Rename puts oldname in the place of newname.
@@ -20,14 +24,17 @@ type FS interface {
 	Remove(name string) error
 	// SyncDir makes the directory entries beside name durable.
 	SyncDir(name string) error
-	// Mode gives the permission bits of a file.
-	Mode(name string) (os.FileMode, error)
+	// Stat describes what bears the name; it follows no link.
+	Stat(name string) (os.FileInfo, error)
+	// SameFile reports whether two descriptions are of one file.
+	SameFile(a, b os.FileInfo) bool
 }
 
 // File is an open file of an FS.
 type File interface {
 	io.Writer
 	Name() string
+	Stat() (os.FileInfo, error)
 	Sync() error
 	Truncate(size int64) error
 	Close() error
@@ -49,7 +56,7 @@ func (Disk) ReadFile(name string) ([]byte, error) {
 	if err := readable(name, info); err != nil {
 		return nil, err
 	}
-	f, err := os.Open(name)
+	f, err := os.OpenFile(name, os.O_RDONLY|noWait, 0)
 	if err != nil {
 		return nil, err
 	}
@@ -101,9 +108,19 @@ func (Disk) Append(name string) (File, error) {
 	return diskFile{f}, nil
 }
 
+// Lock implements FS.
+func (Disk) Lock(name string) (io.Closer, error) {
+	l, err := acquire(name)
+	if err != nil {
+		return nil, err
+	}
+	return l, nil
+}
+
 // CreateTemp implements FS. The file must not exist and no link is followed.
+// It goes to the group of the file that it will replace, where that may be.
 func (Disk) CreateTemp(name string, mode os.FileMode) (File, error) {
-	temp := name + ".tmp"
+	temp := beside(name, ".tmp")
 	f, err := os.OpenFile(temp, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
 	if os.IsExist(err) {
 		// Left by a process that was killed; the caller holds the lock.
@@ -114,6 +131,10 @@ func (Disk) CreateTemp(name string, mode os.FileMode) (File, error) {
 	}
 	if err != nil {
 		return nil, err
+	}
+	if !keepGroup(f, name) {
+		// What was meant for one group must not become another's.
+		mode &^= 0o070
 	}
 	if mode != 0o600 {
 		if err := f.Chmod(mode); err != nil {
@@ -131,13 +152,15 @@ func (Disk) Rename(oldname, newname string) error { return os.Rename(oldname, ne
 // Remove implements FS.
 func (Disk) Remove(name string) error { return os.Remove(name) }
 
-// Mode implements FS.
-func (Disk) Mode(name string) (os.FileMode, error) {
-	info, err := os.Stat(name)
-	if err != nil {
-		return 0, err
-	}
-	return info.Mode().Perm(), nil
+// Stat implements FS.
+func (Disk) Stat(name string) (os.FileInfo, error) { return os.Lstat(name) }
+
+// SameFile implements FS.
+func (Disk) SameFile(a, b os.FileInfo) bool { return os.SameFile(a, b) }
+
+// beside names a hidden file of the journal's own in the folder of name.
+func beside(name, suffix string) string {
+	return filepath.Join(filepath.Dir(name), "."+filepath.Base(name)+suffix)
 }
 
 type diskFile struct{ *os.File }

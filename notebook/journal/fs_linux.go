@@ -1,6 +1,7 @@
 package journal
 
 import (
+	"errors"
 	"os"
 	"path/filepath"
 
@@ -25,5 +26,14 @@ func (Disk) SyncDir(name string) error {
 		return err
 	}
 	defer d.Close()
-	return d.Sync()
+	return dirSynced(d.Sync())
+}
+
+// dirSynced passes over a file system that knows no syncing of directories:
+// there is nothing more that could be asked of it.
+func dirSynced(err error) error {
+	if errors.Is(err, unix.EINVAL) || errors.Is(err, unix.ENOTSUP) {
+		return nil
+	}
+	return err
 }

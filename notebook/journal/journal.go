@@ -9,6 +9,7 @@ package journal
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 )
 
@@ -27,7 +28,7 @@ type Journal struct {
 	fs   FS
 	name string
 	file File
-	lock *lock
+	lock io.Closer
 	size int64
 	dead error
 }
@@ -37,18 +38,18 @@ func Read(fs FS, name string) ([]byte, error) { return fs.ReadFile(name) }
 
 // Open locks the existing file against other writers and reads it.
 func Open(fs FS, name string) (*Journal, []byte, error) {
-	l, err := acquire(name)
+	l, err := fs.Lock(name)
 	if err != nil {
 		return nil, nil, err
 	}
 	content, err := fs.ReadFile(name)
 	if err != nil {
-		l.release()
+		l.Close()
 		return nil, nil, err
 	}
 	f, err := fs.Append(name)
 	if err != nil {
-		l.release()
+		l.Close()
 		return nil, nil, err
 	}
 	return &Journal{fs: fs, name: name, file: f, lock: l, size: int64(len(content))}, content, nil
@@ -57,17 +58,17 @@ func Open(fs FS, name string) (*Journal, []byte, error) {
 // Create makes a new file with the content, mode 0600; it fails when a file
 // of that name exists.
 func Create(fs FS, name string, content []byte) (*Journal, error) {
-	l, err := acquire(name)
+	l, err := fs.Lock(name)
 	if err != nil {
 		return nil, err
 	}
-	if _, err := fs.Mode(name); err == nil {
-		l.release()
+	if _, err := fs.Stat(name); err == nil {
+		l.Close()
 		return nil, &os.PathError{Op: "create", Path: name, Err: os.ErrExist}
 	}
 	j := &Journal{fs: fs, name: name, lock: l}
 	if err := j.replace(content, 0o600); err != nil {
-		l.release()
+		l.Close()
 		return nil, err
 	}
 	return j, nil
@@ -106,11 +107,37 @@ func (j *Journal) Rewrite(content []byte) error {
 	if j.dead != nil {
 		return fmt.Errorf("%w: %w", ErrDead, j.dead)
 	}
-	mode, err := j.fs.Mode(j.name)
-	if err != nil {
-		return err
+	return j.replace(content, j.mode())
+}
+
+// Moved reports whether the name bears another file than the one that is
+// held, or one of another length: a program that is no writer of ours, such as
+// an editor, has replaced, cut or removed it. What is appended then would be
+// lost; Rewrite puts the whole content in place again.
+func (j *Journal) Moved() bool {
+	if j.file == nil || j.dead != nil {
+		return false
 	}
-	return j.replace(content, mode)
+	named, err := j.fs.Stat(j.name)
+	if err != nil {
+		return true
+	}
+	held, err := j.file.Stat()
+	return err != nil || !j.fs.SameFile(named, held) || held.Size() != j.size
+}
+
+// mode is what the replaced file's mode is to be: that of the file that bears
+// the name, else that of the one held.
+func (j *Journal) mode() os.FileMode {
+	if info, err := j.fs.Stat(j.name); err == nil && info.Mode().IsRegular() {
+		return info.Mode().Perm()
+	}
+	if j.file != nil {
+		if info, err := j.file.Stat(); err == nil {
+			return info.Mode().Perm()
+		}
+	}
+	return 0o600
 }
 
 func (j *Journal) replace(content []byte, mode os.FileMode) error {
@@ -132,7 +159,8 @@ func (j *Journal) replace(content []byte, mode os.FileMode) error {
 	if err := temp.Close(); err != nil {
 		return fail(err)
 	}
-	if j.file != nil {
+	created := j.file == nil
+	if !created {
 		// Some systems cannot replace a file that is open.
 		j.file.Close()
 		j.file = nil
@@ -145,6 +173,9 @@ func (j *Journal) replace(content []byte, mode os.FileMode) error {
 		if err = j.fs.SyncDir(j.name); err != nil {
 			j.dead = err
 		}
+	}
+	if err != nil && created {
+		return err
 	}
 	f, openErr := j.fs.Append(j.name)
 	if openErr != nil {
@@ -163,6 +194,6 @@ func (j *Journal) Close() error {
 		j.file = nil
 	}
 	j.dead = os.ErrClosed
-	j.lock.release()
+	j.lock.Close()
 	return err
 }

@@ -3,11 +3,10 @@ package journal
 import (
 	"errors"
 	"fmt"
-	"io"
 	"os"
-	"path/filepath"
 	"strconv"
 	"strings"
+	"time"
 )
 
 // LockedError says who holds a notebook.
@@ -33,15 +32,11 @@ type lock struct {
 
 var errHeld = errors.New("held")
 
-func lockPath(name string) string {
-	return filepath.Join(filepath.Dir(name), "."+filepath.Base(name)+".lock")
-}
-
 // acquire takes the lock without waiting. The lock file goes when the holder
 // lets go, so having locked one is not enough: it must still be the one that
 // bears the name.
 func acquire(name string) (*lock, error) {
-	path := lockPath(name)
+	path := beside(name, ".lock")
 	for range 100 {
 		f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE|noFollow, 0o600)
 		if err != nil {
@@ -52,9 +47,7 @@ func acquire(name string) (*lock, error) {
 			if !errors.Is(err, errHeld) {
 				return nil, err
 			}
-			text, _ := io.ReadAll(io.LimitReader(f, 32))
-			pid, _ := strconv.Atoi(strings.TrimSpace(string(text)))
-			return nil, &LockedError{Name: name, PID: pid}
+			return nil, &LockedError{Name: name, PID: holder(f)}
 		}
 		mine, err1 := f.Stat()
 		named, err2 := os.Lstat(path)
@@ -69,12 +62,27 @@ func acquire(name string) (*lock, error) {
 	return nil, &LockedError{Name: name}
 }
 
-// release removes the lock file while it is still locked, so that nobody
+// holder reads who holds a lock file. One who has just locked it may not have
+// written that yet, so an empty file is looked at again for a moment.
+func holder(f *os.File) int {
+	var text [16]byte
+	for range 20 {
+		n, _ := f.ReadAt(text[:], 0)
+		if pid, err := strconv.Atoi(strings.TrimSpace(string(text[:n]))); err == nil && pid > 0 {
+			return pid
+		}
+		<-time.After(5 * time.Millisecond)
+	}
+	return 0
+}
+
+// Close removes the lock file while it is still locked, so that nobody
 // removes another's.
-func (l *lock) release() {
+func (l *lock) Close() error {
 	if l.file == nil {
-		return
+		return nil
 	}
 	removeLocked(l)
 	l.file = nil
+	return nil
 }

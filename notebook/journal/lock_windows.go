@@ -6,7 +6,10 @@ import (
 	"golang.org/x/sys/windows"
 )
 
-const noFollow = 0
+const (
+	noFollow = 0
+	noWait   = 0
+)
 
 // The locked byte lies far past the text, so that others can read who holds it.
 var lockedByte = windows.Overlapped{OffsetHigh: 1}
@@ -27,3 +30,6 @@ func removeLocked(l *lock) {
 	l.file.Close()
 	os.Remove(l.path)
 }
+
+// keepGroup has nothing to do here: a file takes its rights from its folder.
+func keepGroup(*os.File, string) bool { return true }

@@ -62,10 +62,14 @@ type File struct {
 	// Stray are lines in the log that are neither entry nor reply.
 	Stray []string
 	// Torn is an entry that a crash cut off before its end; it never counted.
-	Torn   string
-	Closed bool   // the log's fence is closed
-	LogRow int    // the file's line on which the log's text starts
-	SHA256 string // of the log's text as it stands
+	Torn    string
+	tornRow int
+	Closed  bool   // the log's fence is closed
+	LogRow  int    // the file's line on which the log's text starts
+	SHA256  string // of the log's text as it stands
+	// Cut is what is left of a file that ends before its log, in its lines.
+	// Nothing in it counts: the log is the only truth.
+	Cut []string
 	// Clean is false when the tail must be mended before anything is appended.
 	Clean bool
 	// Faults are things that should not be in a notebook of ours.
@@ -87,7 +91,7 @@ func Sum(log []byte) string {
 // Head reads only the front matter and finds the log's text, for programs
 // that go through many files. Closed tells whether the log's fence is closed.
 func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {
-	h, body, err := front(content)
+	h, body, err := front(unixLines(content))
 	if err != nil {
 		return h, nil, false, err
 	}
@@ -105,8 +109,26 @@ func Head(content []byte) (h record.Header, log []byte, closed bool, err error) 
 	return h, log, false, nil
 }
 
-func front(content []byte) (record.Header, []byte, error) {
+// unixLines takes off the byte order mark and the carriage returns that a
+// passage through other systems may have put on.
+func unixLines(content []byte) []byte {
 	content = bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
+	if bytes.HasPrefix(content, []byte("---\r\n")) {
+		return bytes.ReplaceAll(content, []byte("\r\n"), []byte("\n"))
+	}
+	return content
+}
+
+// cut tells what is left of a notebook of ours from a foreign file.
+func cut(content []byte) bool {
+	start := []byte("---\nohmcall:")
+	if len(content) < len(start) {
+		return bytes.HasPrefix(start, content)
+	}
+	return bytes.HasPrefix(content, start) && findLog(content) < 0
+}
+
+func front(content []byte) (record.Header, []byte, error) {
 	rest, ok := bytes.CutPrefix(content, []byte("---\n"))
 	if !ok {
 		return record.Header{}, nil, ErrForeign
@@ -145,10 +167,21 @@ func findLog(body []byte) int {
 	}
 }
 
-// Read takes a notebook file apart. A torn tail is no error; a file that is
-// not a notebook, or of a newer format, is.
+// Read takes a notebook file apart. A torn tail is no error, nor is a file of
+// ours that ends before its log; a file that is not a notebook, or of a newer
+// format, is.
 func Read(content []byte) (*File, error) {
+	asRead := len(content)
+	content = unixLines(content)
 	h, body, err := front(content)
+	var newer *NewerError
+	if cut(content) && !errors.As(err, &newer) {
+		f := &File{Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
+		if text := strings.Trim(string(content), "\n"); text != "" {
+			f.Cut = strings.Split(text, "\n")
+		}
+		return f, nil
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -162,6 +195,7 @@ func Read(content []byte) (*File, error) {
 	f.readTop(top, bodyRow)
 	f.LogRow = bodyRow + bytes.Count(body[:start], []byte("\n"))
 	f.readLog(body[start:])
+	f.Clean = f.Clean && len(content) == asRead
 	return f, nil
 }
 
@@ -251,16 +285,29 @@ func (f *File) logLine(line string, row int, whole bool) {
 		// A fence that a crash cut off closes nothing yet.
 		f.Clean = false
 		if strings.Trim(line, "`") != "" && !strings.HasPrefix(line, "#") {
-			f.Torn = line
+			f.Torn += line
 		}
 		return
 	}
-	if reply, ok := strings.CutPrefix(line, "#"); ok && len(f.Entries) > 0 {
+	if reply, ok := strings.CutPrefix(line, "#"); ok && (len(f.Entries) > 0 || f.Torn != "") {
+		if f.Torn != "" {
+			return // the reply to an entry that never counted
+		}
 		e := &f.Entries[len(f.Entries)-1]
 		e.Reply = append(e.Reply, strings.TrimPrefix(reply, " "))
 		return
 	}
+	if strings.ContainsRune(line, 0) {
+		// Blocks that a loss of power left unwritten read as zeros. Only the
+		// last entry can be hit: the others were on disk before it began.
+		f.unwritten()
+		f.Torn, f.tornRow, f.Clean = line, row, false
+		return
+	}
 	e, err := parseEntry(line)
+	if err == nil {
+		f.unwritten()
+	}
 	if err != nil {
 		if strings.TrimSpace(line) != "" {
 			f.Stray = append(f.Stray, line)
@@ -274,6 +321,17 @@ func (f *File) logLine(line string, row int, whole bool) {
 	}
 	e.Row = row
 	f.Entries = append(f.Entries, e)
+}
+
+// unwritten turns what looked like a torn last entry into a stray line, once
+// something follows it.
+func (f *File) unwritten() {
+	if f.Torn == "" {
+		return
+	}
+	f.Stray = append(f.Stray, f.Torn)
+	f.Faults = append(f.Faults, Fault{f.tornRow, 1, "neither an entry nor a reply: it holds zero bytes"})
+	f.Torn = ""
 }
 
 // parseEntry reads `NUMBER TIME TEXT`.

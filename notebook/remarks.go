@@ -1,0 +1,81 @@
+package notebook
+
+import (
+	"strings"
+
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/page"
+	"ohmcall/notebook/script"
+)
+
+// keptRemarks gathers what people wrote: between the sections, inside them,
+// and in the log.
+func keptRemarks(h Host, f *page.File) map[string]string {
+	out := map[string]string{}
+	for id, s := range f.Remarks {
+		out[id] = s
+	}
+	var fresh map[string]map[string]bool
+	for _, s := range f.Sections {
+		if !s.Edited {
+			continue
+		}
+		if fresh == nil {
+			fresh = derivedLines(h, f)
+		}
+		var own []string
+		for _, line := range strings.Split(s.Body, "\n") {
+			if strings.TrimSpace(line) != "" && !fresh[s.ID][line] {
+				own = append(own, line)
+			}
+		}
+		if len(own) > 0 {
+			addRemark(out, s.ID, strings.Join(own, "\n\n"))
+		}
+	}
+	if len(f.Stray) > 0 {
+		// In the log they were plain text; outside it they must stay so.
+		addRemark(out, "log", plain(f.Stray))
+	}
+	if f.Torn != "" {
+		addRemark(out, "log", "Cut off by a crash, never recorded: "+page.Escape(script.Clean(f.Torn)))
+	}
+	if len(f.Cut) > 0 {
+		addRemark(out, "log", "What was left of this file, which ended before its log:\n\n"+plain(f.Cut))
+	}
+	return out
+}
+
+func addRemark(remarks map[string]string, id, text string) {
+	remarks[id] = strings.TrimPrefix(remarks[id]+"\n\n"+text, "\n\n")
+}
+
+// plain keeps lines as text that can become no markup.
+func plain(lines []string) string {
+	clean := make([]string, len(lines))
+	for i, l := range lines {
+		clean[i] = script.Clean(l)
+	}
+	return strings.TrimRight(page.CodeBlock(clean), "\n")
+}
+
+// derivedLines rebuilds the sections as they were written, from as many
+// entries as the header says, to tell a person's lines from the program's.
+func derivedLines(h Host, f *page.File) map[string]map[string]bool {
+	c := call.New()
+	for i, e := range f.Entries {
+		if i >= f.Header.Entries {
+			break
+		}
+		c.Apply(e.At, e.Line)
+	}
+	out := map[string]map[string]bool{}
+	for _, s := range page.Sections(c.Record()) {
+		lines := map[string]bool{}
+		for _, l := range strings.Split(s.Body, "\n") {
+			lines[l] = true
+		}
+		out[s.ID] = lines
+	}
+	return out
+}
