@@ -71,7 +71,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "too-cold", Name: "too cold",
-		Words:  []string{"too cold", "freezes food", "freezing food", "food freezes", "freezing in fridge", "fridge freez"},
+		Words:  []string{"too cold", "freezes food", "freezing food", "food freezes", "freezing in fridge", "fridge freezes", "fridge freezing"},
 		Signs:  []string{"freezes-food"},
 		Causes: []string{"set-wrong", "damper-stuck", "sensor-failed", "thermostat-stuck", "control-stuck"},
 		Need: []Need{{"setting", []string{"set-normal", "set-coldest"}}, {"thermostat or sensor",

@@ -19,7 +19,8 @@ func Match(text string) []Complaint {
 }
 
 // saysAll reports whether each word of the phrase begins a word of the text,
-// in the order of the phrase, with at most two words between.
+// or is one where it is so short that it begins too many, in the order of the
+// phrase, with at most two words between.
 func saysAll(text, phrase []string) bool {
 	for from := range text {
 		if follows(text[from:], phrase) {
@@ -28,6 +29,9 @@ func saysAll(text, phrase []string) bool {
 	}
 	return false
 }
+
+// whole holds the words of phrases that begin other words of a complaint.
+var whole = map[string]bool{"no": true, "not": true}
 
 func follows(text, phrase []string) bool {
 	at := 0
@@ -40,7 +44,7 @@ func follows(text, phrase []string) bool {
 		}
 		hit := -1
 		for i := at; i < reach; i++ {
-			if strings.HasPrefix(text[i], p) {
+			if text[i] == p || !whole[p] && strings.HasPrefix(text[i], p) {
 				hit = i
 				break
 			}
@@ -51,6 +55,25 @@ func follows(text, phrase []string) bool {
 		at = hit + 1
 	}
 	return true
+}
+
+// becomes names the complaint that another one turns out to be once a fact is
+// known: a machine that did not start because its protector had opened on heat
+// is one that cuts out, and what made the heat is looked for.
+var becomes = map[string]struct{ fact, complaint string }{
+	"no-start": {"protector-reset", "hums-trips"},
+}
+
+// Refine gives the complaint to weigh after the facts: the one given, or what
+// the facts show it to be.
+func Refine(complaint string, facts []Fact) string {
+	b, ok := becomes[complaint]
+	for i := range facts {
+		if ok && facts[i].Code == b.fact {
+			return b.complaint
+		}
+	}
+	return complaint
 }
 
 // Missing lists what the complaint's call still needs after the facts.

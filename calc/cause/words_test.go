@@ -88,6 +88,8 @@ func TestMatch(t *testing.T) {
 		{"oven does not heat", "no-heat"},
 		{"dryer won't heat", "no-heat"},
 		{"drum does not turn", "motor-dead"},
+		{"oven does not heat, light and clock work", "no-heat"},
+		{"fridge is warm, freezer fan scrapes", "no-cool"},
 		{"smells odd", ""},
 		{"does not smell good when the doors turn", ""},
 		{"", ""},
@@ -99,6 +101,26 @@ func TestMatch(t *testing.T) {
 		}
 		if got := strings.Join(codes, " "); got != r.want {
 			t.Errorf("%q matches %q, want %q", r.text, got, r.want)
+		}
+	}
+}
+
+func TestRefine(t *testing.T) {
+	for _, r := range []struct{ complaint, facts, want string }{
+		{"no-start", "protector-reset windings-sound", "hums-trips"},
+		{"no-start", "protector-open", "no-start"},
+		{"no-cool", "protector-reset", "no-cool"},
+		{"", "protector-reset", ""},
+	} {
+		if got := Refine(r.complaint, facts(r.facts)); got != r.want {
+			t.Errorf("%q with %s is %q, want %q", r.complaint, r.facts, got, r.want)
+		}
+	}
+	for from, b := range becomes {
+		_, old := ComplaintBy(from)
+		_, known := ComplaintBy(b.complaint)
+		if _, word := Lookup(b.fact); !old || !known || !word {
+			t.Errorf("%s becomes %s by %s: one of them is unknown", from, b.complaint, b.fact)
 		}
 	}
 }

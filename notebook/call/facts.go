@@ -305,7 +305,7 @@ func (c *Call) complaint() string {
 // weighed once.
 func (c *Call) weigh(before int) cause.Result {
 	facts := c.facts(before)
-	complaint := c.complaint()
+	complaint := cause.Refine(c.complaint(), facts)
 	w := &c.weighed
 	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) {
 		return w.result
