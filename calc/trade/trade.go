@@ -5,6 +5,7 @@ package trade
 
 import (
 	"errors"
+	"strings"
 
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
@@ -88,7 +89,7 @@ func call(f *formula.Formula, args []sum.Value, note func(string)) (sum.Value, e
 		}
 		if f.Say != nil {
 			if s := f.Say(laid, result); s != "" {
-				note(s + ".")
+				note(strings.ToUpper(s[:1]) + s[1:] + ".")
 			}
 		}
 	}

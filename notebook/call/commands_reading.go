@@ -226,7 +226,7 @@ func (c *Call) recorded(rs []*reading) string {
 		}
 		parts = append(parts, s)
 	}
-	return "Recorded: " + strings.Join(parts, ", ") + "."
+	return "Entry " + itoa(c.entry) + ": " + strings.Join(parts, ", ") + "."
 }
 
 // shortLimit writes a limit in the unit in which the reading is shown, with

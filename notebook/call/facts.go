@@ -336,7 +336,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 	if !equalStrings(now.supported, was.supported) {
 		for i := range r.Standings {
 			if s := &r.Standings[i]; s.State == cause.Supported && !contains(was.supported, s.Cause.Code) {
-				reply.add(Warn, "Cause supported: "+s.Cause.Name+" (entries "+factEntries(s.For)+").")
+				reply.add(Warn, "Cause supported: "+s.Cause.Name+" ("+entriesWord(s.For)+").")
 				reply.flag("cause-" + s.Cause.Code)
 			}
 		}
@@ -355,6 +355,15 @@ func (c *Call) finish(reply *Reply) *Reply {
 func (c *Call) factText(f cause.Fact) string {
 	v, _ := cause.Lookup(f.Code)
 	return v.Help + " (entry " + itoa(f.Entry) + ")"
+}
+
+// entriesWord names the entries of facts in words.
+func entriesWord(facts []cause.Fact) string {
+	if s := factEntries(facts); strings.Contains(s, ",") {
+		return "entries " + s
+	} else {
+		return "entry " + s
+	}
 }
 
 func factEntries(facts []cause.Fact) string {

@@ -120,11 +120,10 @@ func unitList(r *Reply) *Reply {
 func Language() *Reply {
 	r := &Reply{}
 	for _, s := range languageText {
-		r.add(Plain, s)
+		r.Lines = append(r.Lines, Line{Plain, s})
 	}
 	for _, g := range Groups {
-		r.add(Plain, "")
-		r.add(Plain, string(g)+":")
+		r.Lines = append(r.Lines, Line{}, Line{Plain, string(g) + ":"})
 		for _, c := range commands {
 			if c.Group == g {
 				r.add(Plain, "  "+c.Usage())
