@@ -335,7 +335,11 @@ func (c *Call) finish(reply *Reply) *Reply {
 	reply.Causes = &Causes{Open: append(append([]string{}, now.supported...), now.open...), RuledOut: now.ruledOut, Next: now.next}
 	if !equalStrings(now.supported, was.supported) {
 		for i := range r.Standings {
-			if s := &r.Standings[i]; s.State == cause.Supported && !contains(was.supported, s.Cause.Code) {
+			s := &r.Standings[i]
+			if s.Last && len(c.repairs()) > 0 {
+				continue // left over only because the mended part is sound now
+			}
+			if s.State == cause.Supported && !contains(was.supported, s.Cause.Code) {
 				reply.add(Warn, "Cause supported: "+s.Cause.Name+" ("+entriesWord(s.For)+").")
 				reply.flag("cause-" + s.Cause.Code)
 			}
@@ -359,11 +363,11 @@ func (c *Call) factText(f cause.Fact) string {
 
 // entriesWord names the entries of facts in words.
 func entriesWord(facts []cause.Fact) string {
-	if s := factEntries(facts); strings.Contains(s, ",") {
+	s := factEntries(facts)
+	if strings.Contains(s, ",") {
 		return "entries " + s
-	} else {
-		return "entry " + s
 	}
+	return "entry " + s
 }
 
 func factEntries(facts []cause.Fact) string {

@@ -57,13 +57,18 @@ func (r *Reply) Plain() string {
 
 // causeFound says what the call was mended for: the causes supported when
 // the last repair began that mended one, or now when nothing was repaired. A
-// cause that only follows from another, such as ice, counts when no repair had
-// one of its own.
+// cause that a fact shows comes before one that is merely left: a sound new
+// part rules out the old one's fault, while what it had caused still stands. A
+// cause that only follows from another, such as ice, comes last.
 func (c *Call) causeFound() cause.Result {
 	rep := c.repairs()
-	for _, own := range []bool{true, false} {
+	for _, counts := range []func(*cause.Standing) bool{
+		func(s *cause.Standing) bool { return !s.Cause.Consequence && !s.Last },
+		func(s *cause.Standing) bool { return !s.Cause.Consequence },
+		func(*cause.Standing) bool { return true },
+	} {
 		for i := len(rep) - 1; i >= 0; i-- {
-			if r := c.weigh(rep[i]); supports(&r, own) {
+			if r := c.weigh(rep[i]); supports(&r, counts) {
 				return r
 			}
 		}
@@ -74,11 +79,10 @@ func (c *Call) causeFound() cause.Result {
 	return c.weigh(math.MaxInt)
 }
 
-// supports reports whether a cause is supported; own leaves out those that
-// only follow from another.
-func supports(r *cause.Result, own bool) bool {
+// supports reports whether a cause that counts is supported.
+func supports(r *cause.Result, counts func(*cause.Standing) bool) bool {
 	for i := range r.Standings {
-		if s := &r.Standings[i]; s.State == cause.Supported && !(own && s.Cause.Consequence) {
+		if s := &r.Standings[i]; s.State == cause.Supported && counts(s) {
 			return true
 		}
 	}
