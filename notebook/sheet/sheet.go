@@ -25,6 +25,7 @@ var layout = template.Must(template.New("sheet.tmpl").Funcs(template.FuncMap{
 	"money":  page.Money,
 	"iso":    iso,
 	"tone":   tone,
+	"long":   func(s string) bool { return page.Width(s) > 48 },
 	"times":  func(count, price float64) float64 { return count * price },
 }).ParseFS(files, "sheet.tmpl"))
 

@@ -178,7 +178,6 @@ func (l listener) OnChange(line []rune, pos int, key rune) ([]rune, int, bool) {
 	head := string(line[:pos])
 	text, list := e.o.Complete.Complete(head)
 	if len(list) > 0 {
-		fmt.Fprintln(e.rl.Stdout())
 		e.o.List(e.rl.Stdout(), list)
 	}
 	if text == head {

@@ -2,6 +2,7 @@ package term
 
 import (
 	"bytes"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -9,7 +10,8 @@ import (
 // takes every byte for a keystroke; here what was pasted is told from what
 // was typed, since what was pasted comes in one piece:
 //
-//   - A tab inside a piece is a space, not a request to complete.
+//   - A tab inside a piece is a space, not a request to complete; but where
+//     keys come late and together, a tab with a value behind it is a request.
 //   - Whole lines at the front of what was pasted are taken as they are,
 //     without being drawn character by character.
 //   - Control characters that are no keys of the editor become a visible
@@ -65,7 +67,7 @@ func (k *keys) takeLine() (string, bool) {
 	k.mu.Lock()
 	defer k.mu.Unlock()
 	i := bytes.IndexByte(k.rest, '\n')
-	if i < 0 || bytes.IndexByte(k.rest[:i], 0x1B) >= 0 {
+	if i < 0 || bytes.ContainsAny(k.rest[:i], "\t\x1B") {
 		return "", false
 	}
 	line := string(k.rest[:i])
@@ -106,7 +108,8 @@ func spaced(b []byte) []byte {
 		last = len(b)
 	}
 	for i := range b[:last] {
-		if b[i] == '\t' {
+		value := len(b) < typed && i+1 < last && strings.IndexByte("0123456789.~O", b[i+1]) >= 0
+		if b[i] == '\t' && !(value && bytes.Count(b, []byte("\t")) == 1) {
 			b[i] = ' '
 		}
 	}

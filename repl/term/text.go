@@ -122,14 +122,15 @@ func fitEnd(s string, columns int) string {
 	return s
 }
 
-// columns lays words out in columns of equal width, two spaces apart.
+// columns lays words out in columns of equal width, two spaces apart; items
+// that have columns of their own stand one on a line.
 func columns(items []string, screen int) []string {
 	widestItem := 0
 	for _, s := range items {
 		widestItem = max(widestItem, width(s))
 	}
 	perLine := 1
-	if screen > 0 {
+	if screen > 0 && !strings.Contains(strings.Join(items, "\n"), "  ") {
 		perLine = max(1, (screen+2)/(widestItem+2))
 	}
 	var out []string
