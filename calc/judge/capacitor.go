@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"strings"
 	"fmt"
 	"math"
 
@@ -237,7 +238,7 @@ func capFact(kind CapKind, w verdict.Word) string {
 
 // named joins what a thing is and what it is called.
 func named(what, name string) string {
-	if name == "" {
+	if name == "" || strings.Contains(strings.ToLower(what), strings.ToLower(name)) {
 		return what
 	}
 	return what + " " + name

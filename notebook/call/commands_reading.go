@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"sort"
 	"strings"
 
@@ -33,11 +32,12 @@ func readingCommands() []Command {
 		reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
 		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
-		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak"),
+		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
 		reads("mfd", "microfarads of a capacitor", cond, "mfd C1 11.8"),
 		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
 		reads("watt", "watts", cond, "watt comp 110"),
 		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2"),
+		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
 			Params:   []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }}},
@@ -146,6 +146,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	}
 	for _, of := range sortedNames(machines) {
 		c.refreshMachine(of, reply)
+		c.tellPlateOhms(of, reply)
 	}
 	done := map[string]bool{}
 	for i, r := range rs {
@@ -344,120 +345,6 @@ func (c *Call) warn(reply *Reply, code string) {
 	reply.add(Caution, "Caution: "+t.Text).flag("caution-" + code)
 }
 
-// refreshMachine reads a machine's windings anew and tells what is new.
-func (c *Call) refreshMachine(of string, reply *Reply) {
-	m := c.machines[of]
-	if m == nil {
-		m = &machine{name: of}
-		c.machines[of] = m
-	}
-	was := m.result
-	m.result = c.inferWindings(of, math.MaxInt)
-	res := m.result
-	prefix := ""
-	if of != defaultMachine {
-		prefix = of + ": "
-	}
-	for i, n := range res.Notes {
-		if contains(m.shown, n) {
-			continue
-		}
-		tone := Plain
-		if i == 0 {
-			tone = toneOf(res)
-		}
-		if strings.HasPrefix(n, "Recorded: ") {
-			continue
-		}
-		if strings.HasPrefix(n, "Wanted next") || strings.HasPrefix(n, "Still wanted") {
-			tone = Ask
-		}
-		reply.add(tone, prefix+n)
-	}
-	m.shown = res.Notes
-	for _, code := range res.Cautions {
-		c.warn(reply, code)
-	}
-	if res.State != winding.Sound && res.State != winding.Incomplete {
-		reply.flag(string(res.State))
-	}
-	if len(res.Repeats) > 0 {
-		reply.flag("jump")
-	}
-	if len(res.Conflicts) > 0 {
-		reply.flag("marking-conflict")
-	}
-	if res.Settled && !was.Settled {
-		reply.flag("roles-settled")
-		reply.Table = rolesTable(m)
-	}
-	c.windingVerdict(of, res)
-	reply.Windings = append(reply.Windings, windingsOf(m))
-}
-
-func toneOf(res winding.Result) Tone {
-	switch res.State {
-	case winding.Sound:
-		return Good
-	case winding.Incomplete:
-		return Plain
-	case winding.TooClose, winding.DoesNotAddUp, winding.EqualWindings, winding.OpenUnplaced, winding.OverloadOpen:
-		return Warn
-	}
-	return Bad
-}
-
-func windingsOf(m *machine) Windings {
-	roles := make(map[string]string, len(m.result.Roles))
-	for pin, role := range m.result.Roles {
-		roles[pin] = string(role)
-	}
-	return Windings{Of: m.name, Pins: m.result.Pins, Roles: roles, Settled: m.result.Settled,
-		State: string(m.result.State), Notes: m.result.Notes}
-}
-
-// windingVerdict turns what the windings amount to into a verdict.
-func (c *Call) windingVerdict(of string, res winding.Result) {
-	key := "wind\x00" + of
-	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Fact: res.Facts, Caution: res.Cautions}
-	for _, p := range res.Proof {
-		v.Entries = append(v.Entries, p.V.Entry)
-	}
-	for _, m := range res.Marked {
-		v.Entries = append(v.Entries, m.Entry)
-	}
-	sort.Ints(v.Entries)
-	v.Entries = slices.Compact(v.Entries)
-	if len(res.Notes) > 0 {
-		v.Text = res.Notes[0]
-	}
-	switch res.State {
-	case winding.Sound:
-		v.Word = verdict.Sound
-	case winding.Incomplete:
-		delete(c.judged, key)
-		return
-	case winding.TooClose, winding.OpenUnplaced, winding.EqualWindings, winding.OverloadOpen:
-		v.Word = verdict.CannotTell
-	case winding.DoesNotAddUp, winding.NotAWinding:
-		v.Word = verdict.Suspect
-	default:
-		v.Word = verdict.Failed
-	}
-	if g := res.Gap; g != nil && g.Tolerance > 0 {
-		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
-		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
-	}
-	v = c.named(of, v)
-	j := c.judged[key]
-	if j == nil {
-		j = &judged{}
-		c.judged[key] = j
-		c.subjects = append(c.subjects, key)
-	}
-	c.settle(j, v)
-}
-
 // tellVerdict adds a judgement to a reply.
 func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	if j == nil {
@@ -505,56 +392,4 @@ func (c *Call) suspectRange(r *reading, words []script.Word, _ int, reply *Reply
 			return
 		}
 	}
-}
-
-// rejudgeAll makes all judgements anew, after something changed that they
-// all rest on, and tells those that changed.
-func (c *Call) rejudgeAll(reply *Reply) *Reply {
-	names := map[string]bool{}
-	for of := range c.machines {
-		names[of] = true
-	}
-	for _, of := range sortedNames(names) {
-		m := c.machines[of]
-		was := m.result
-		m.result = c.inferWindings(of, math.MaxInt)
-		if was.State == m.result.State && was.Settled == m.result.Settled && sameRoles(was, m.result) && equalStrings(was.Notes, m.result.Notes) {
-			continue
-		}
-		c.refreshMachine(of, reply)
-	}
-	for _, key := range append([]string(nil), c.subjects...) {
-		kind, name, _ := strings.Cut(key, "\x00")
-		if kind == "wind" {
-			continue
-		}
-		if j, changed := c.judge(kind, name); changed && j != nil {
-			c.tellVerdict(j, reply)
-		}
-	}
-	return c.finish(reply)
-}
-
-func sameRoles(a, b winding.Result) bool {
-	if len(a.Roles) != len(b.Roles) {
-		return false
-	}
-	for k, v := range a.Roles {
-		if b.Roles[k] != v {
-			return false
-		}
-	}
-	return true
-}
-
-func equalStrings(a, b []string) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if a[i] != b[i] {
-			return false
-		}
-	}
-	return true
 }

@@ -196,5 +196,8 @@ func (c *Call) TakesFunction(name string) bool {
 // SumNames lists every name that a sum can use.
 func (c *Call) SumNames() []string { return c.sumNames() }
 
+// Given reports whether a text that names the call, such as client, is given.
+func (c *Call) Given(field string) bool { return c.last(field) != "" }
+
 // Model is the appliance's model, "" when it is not given.
 func (c *Call) Model() string { return c.last("model") }

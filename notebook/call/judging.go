@@ -30,6 +30,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	case "mfd":
 		return "mfd", r.a
 	case "volt":
+		if r.b == "" && c.isCapacitor(r.a) {
+			return "capload", r.a
+		}
 		if c.isLeg(r) {
 			return "leg", r.where()
 		}
@@ -38,7 +41,12 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		}
 		return "volt", r.where()
 	case "amp":
+		if c.isCapacitor(r.a) {
+			return "capload", r.a
+		}
 		return "amp", r.a
+	case "trip":
+		return "trip", r.a
 	case "temp":
 		if spaceOf(r.a) != "" {
 			return "temp", r.a
@@ -122,6 +130,9 @@ func (c *Call) settle(j *judged, v verdict.Verdict) {
 // there is nothing to judge.
 func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) {
 	of, pin, _ := strings.Cut(name, "\x00")
+	if kind == windingKind {
+		return c.comparePlate(of, pin)
+	}
 	rs := c.recent(c.bySubject[kind+"\x00"+name], before)
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
@@ -129,6 +140,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	switch kind {
 	case "case":
 		r := latest(rs)
+		if p := partOf(of); p != nil && p.words[0] == "heater" {
+			return judge.HeaterToCase(of, c.value(r), r.cond.test), true
+		}
 		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
 			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
 	case "part":
@@ -137,6 +151,15 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return judgeSheath(name, latest(rs), c.value(latest(rs))), true
 	case "mfd":
 		return c.judgeMfd(name, rs), true
+	case "capload":
+		return c.judgeCapLoad(name, rs)
+	case "trip":
+		of := c.mainMachine()
+		in := judge.TripIn{Seconds: c.value(latest(rs)), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Amps: measure.Open(0)}
+		if a := c.lastAmps(before); a != nil {
+			in.Amps = c.value(a)
+		}
+		return judge.Trip(in), true
 	case "supply":
 		return c.judgeSupply(rs, before)
 	case "leg":
@@ -313,4 +336,61 @@ func (c *Call) coldValue(r *reading) measure.Value {
 		v = winding.ToTemp(v, r.cond.at, coldTemperature)
 	}
 	return v
+}
+
+// isCapacitor tells the name of a capacitor: one that a plate marks, or one
+// that is written as the trade writes it.
+func (c *Call) isCapacitor(name string) bool {
+	n := strings.ToLower(name)
+	if n == "c1" || n == "c2" || n == "c3" || strings.HasSuffix(n, "cap") {
+		return true
+	}
+	for _, p := range c.plates {
+		if p.key == "mfd" && p.name != "" && strings.EqualFold(p.name, name) && c.alive(p.entry) {
+			return true
+		}
+	}
+	return false
+}
+
+// judgeCapLoad judges a capacitor by the amps through it and the volts
+// across it while it works.
+func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) {
+	var amps, volts *reading
+	for _, r := range rs {
+		if r.quality.word == "amp" {
+			amps = r
+		} else {
+			volts = r
+		}
+	}
+	if amps == nil || volts == nil || amps.over || volts.over {
+		return verdict.Verdict{}, false
+	}
+	hz := c.plateNumber("", "hz", "Hz")
+	assumed := hz == 0
+	if assumed {
+		hz = 60
+	}
+	in := judge.UnderLoadIn{Name: name, Amps: c.value(amps), Volts: c.value(volts), Hertz: hz}
+	if p, ok := c.plateAt("", "mfd", name); ok && !p.ranged {
+		in.Marked, _ = p.q.In("uF")
+		in.Tolerance = p.tol
+	}
+	got, v := judge.CapUnderLoad(in)
+	v.Text = "under load it is " + number(math.Round(got.X*100)/100) + " µF; " + v.Text
+	if assumed {
+		v.Text += "; 60 Hz assumed"
+	}
+	return v, true
+}
+
+// lastAmps is the last reading of the machine's amps before an entry.
+func (c *Call) lastAmps(before int) *reading {
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) {
+			return r
+		}
+	}
+	return nil
 }

@@ -96,12 +96,17 @@ func meterCommands() []Command {
 		{
 			Word: "limit", Group: Meter,
 			Params:   []Param{{Name: "RULE", Kind: Choice, Words: limitWords}},
-			Help:     "the house rule for insulation to the case",
-			Doc:      "Published limits disagree; the verdict names the rule applied and what stricter ones say.",
-			Examples: []string{"limit 1M+kV"},
+			Help:     "the house rule for insulation to the case, or the edition for the supply",
+			Doc:      limitDoc(),
+			Examples: []string{"limit 1M+kV", "limit c84-2006"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				c.set("limit", a.text("RULE"))
-				return c.rejudgeAll(say("Insulation is judged by the rule " + a.text("RULE") + ".")), nil
+				rule := a.text("RULE")
+				if _, ok := judge.InsulationRuleFor(rule); ok {
+					c.set("limit", rule)
+					return c.rejudgeAll(say("Insulation is judged by the rule " + rule + ".")), nil
+				}
+				c.set("edition", rule)
+				return c.rejudgeAll(say("The supply is judged by " + rule + ".")), nil
 			},
 		},
 	}
@@ -152,11 +157,28 @@ func withNearest(e *source.Error, word string, list []string) *source.Error {
 	return e.WithHint("one of: %s", strings.Join(list, ", "))
 }
 
-// limitWords are the codes of the published rules for insulation.
+// limitWords are the codes of the published rules that may be chosen.
 func limitWords(*Call) []string {
 	var out []string
 	for _, r := range judge.InsulationRules() {
 		out = append(out, r.Code)
 	}
+	for _, e := range judge.SupplyEditions() {
+		out = append(out, e.Code)
+	}
 	return out
+}
+
+// limitDoc lists the rules with their names and sources.
+func limitDoc() string {
+	parts := []string{"Published limits disagree; a verdict names the rule applied and what others would say. Insulation"}
+	for _, r := range judge.InsulationRules() {
+		parts = append(parts, r.Code+": "+r.Name+" ("+r.Source+")")
+	}
+	text := strings.Join(parts[:1], "") + ": " + strings.Join(parts[1:], "; ")
+	var supply []string
+	for _, e := range judge.SupplyEditions() {
+		supply = append(supply, e.Code+": "+e.Name+" ("+e.Source+")")
+	}
+	return text + ". Supply: " + strings.Join(supply, "; ") + "."
 }

@@ -3,6 +3,7 @@ package call
 import (
 	"strings"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -34,6 +35,7 @@ func init() {
 		{[]string{"earth", "ground"}, "protective earth, plug pin to metal", judgeEarth},
 		{[]string{"cap", "run-cap", "start-cap", "c1", "c2"}, "capacitor on the ohm range", judgeCapOhms},
 		{[]string{"cord"}, "one conductor of the cord", judgePath(judge.Cord)},
+		{[]string{"plug"}, "between the plug's supply pins, with everything switched on", judgePlug},
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
 	}
@@ -201,11 +203,60 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 	}
 }
 
+// plugShorted is below what any load of a household appliance reads between
+// the supply pins, in ohms; plugSound is what the largest cooker reads
+// (common practice).
+const (
+	plugShorted = 1.0
+	plugSound   = 4.0
+)
+
+// judgePlug judges the ohms between the plug's supply pins.
+func judgePlug(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
+	r := latest(rs)
+	v := c.value(r)
+	out := verdict.Verdict{Subject: "plug, between its supply pins", Limit: "at least " + number(plugSound) + " Ω", Source: "common practice",
+		Caution: []string{caution.ProveDead, caution.Capacitor}, Entries: []int{r.entry}}
+	switch {
+	case v.Over:
+		out.Word, out.Text, out.Fact = verdict.Sound, "no short; nothing in it was switched on either", []string{"plug-to-plug-sound"}
+	case v.Hi < plugShorted:
+		out.Word, out.Text, out.Fact = verdict.Failed, r.shown()+": a short in the cord or in what is switched on", []string{"plug-to-plug-shorted"}
+	case v.Lo >= plugSound:
+		out.Word, out.Text, out.Fact = verdict.Sound, r.shown()+" is a load, not a short", []string{"plug-to-plug-sound"}
+	default:
+		out.Word, out.Text = verdict.CannotTell, r.shown()+" may be a large load or a short: take the loads off one by one and repeat"
+	}
+	return out
+}
+
 func judgeNTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.NTCIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r),
 		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", "")}
-	return judge.NTC(in)
+	doubts, fault := []string(nil), error(nil)
+	if rows := c.sensorRows(); len(rows) > 0 {
+		in.Table, doubts, fault = judge.NewTable(rows)
+	}
+	v := judge.NTC(in)
+	if fault != nil {
+		v.Also = append(v.Also, "the table typed from the sheet is not used: "+fault.Error())
+	}
+	v.Also = append(v.Also, doubts...)
+	return v
+}
+
+// sensorRows are the rows of a sensor's table as typed with plate row.
+func (c *Call) sensorRows() []judge.Point {
+	var out []judge.Point
+	for _, p := range c.plates {
+		if p.key == "row" && c.alive(p.entry) {
+			t, _ := p.q.In("degC")
+			ohms, _ := p.hi.In("ohm")
+			out = append(out, judge.Point{Celsius: t, Ohms: ohms})
+		}
+	}
+	return out
 }
 
 func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

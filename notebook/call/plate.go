@@ -36,6 +36,7 @@ var plateKeys = []plateKey{
 	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
 	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
 	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
+	{word: "row", help: "a row of a sensor's table: row 0C 32.65k"},
 	{word: "bleeder", unit: "ohm", help: "resistor across the capacitor"},
 }
 
@@ -108,6 +109,9 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		}
 		return v, nil
 	}
+	if k.word == "row" {
+		return v, v.parseRow(words)
+	}
 	numeric := k.unit != "" || k.word == "leads" || k.word == "beta"
 	if !numeric {
 		return v, nil
@@ -155,6 +159,30 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	}
 	v.isQ, v.ranged = true, ranged
 	return v, nil
+}
+
+// parseRow reads a temperature and the sensor's ohms at it.
+func (v *plate) parseRow(words []script.Word) error {
+	bad := words[0].Errorf("a row is a temperature and ohms").WithHint("as in: plate row 0C 32.65k, row 25C 10k")
+	if len(words) != 2 {
+		return bad
+	}
+	t, err := quantity.Parse(words[0].Text, "degC")
+	if err == nil {
+		t, err = t.Assume("degC")
+	}
+	if err != nil {
+		return bad
+	}
+	r, err := quantity.Parse(words[1].Text, "ohm")
+	if err == nil {
+		r, err = r.Assume("ohm")
+	}
+	if err != nil || r.SI() <= 0 {
+		return bad
+	}
+	v.q, v.hi = t, r
+	return nil
 }
 
 func orUnit(u string) string {

@@ -26,6 +26,7 @@ var qualities = []quality{
 	{"temp", "degC", "Cel", "temperature"},
 	{"watt", "W", "W", "power"},
 	{"psi", "psi", "[psi]", "gauge pressure"},
+	{"trip", "s", "s", "time to trip"},
 }
 
 func qualityOf(word string) *quality {
@@ -203,7 +204,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 const caseName = "case"
 
 // defaultPlace is where a reading without a place was taken.
-var defaultPlace = map[string]string{"volt": "line", "watt": "unit"}
+var defaultPlace = map[string]string{"volt": "line", "watt": "unit", "trip": "overload"}
 
 func startsLikeNumber(s string) bool {
 	s = strings.TrimLeft(s, "~+-")

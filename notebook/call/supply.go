@@ -85,7 +85,7 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 		return verdict.Verdict{}, false
 	}
 	v := c.value(rest)
-	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: c.nominalVolts(v.X)})
+	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: c.nominalVolts(v.X), Edition: c.last("edition")})
 	if load == nil {
 		return out, true
 	}

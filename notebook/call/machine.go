@@ -1,0 +1,239 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+)
+
+// refreshMachine reads a machine's windings anew and tells what is new.
+func (c *Call) refreshMachine(of string, reply *Reply) {
+	m := c.machines[of]
+	if m == nil {
+		m = &machine{name: of}
+		c.machines[of] = m
+	}
+	was := m.result
+	m.result = c.inferWindings(of, math.MaxInt)
+	res := m.result
+	prefix := ""
+	if of != defaultMachine {
+		prefix = of + ": "
+	}
+	for i, n := range res.Notes {
+		if contains(m.shown, n) {
+			continue
+		}
+		tone := Plain
+		if i == 0 {
+			tone = toneOf(res)
+		}
+		if strings.HasPrefix(n, "Recorded: ") {
+			continue
+		}
+		if strings.HasPrefix(n, "Wanted next") || strings.HasPrefix(n, "Still wanted") {
+			tone = Ask
+		}
+		reply.add(tone, prefix+n)
+	}
+	m.shown = res.Notes
+	for _, code := range res.Cautions {
+		c.warn(reply, code)
+	}
+	if res.State != winding.Sound && res.State != winding.Incomplete {
+		reply.flag(string(res.State))
+	}
+	if len(res.Repeats) > 0 {
+		reply.flag("jump")
+	}
+	if len(res.Conflicts) > 0 {
+		reply.flag("marking-conflict")
+	}
+	if res.Settled && !was.Settled {
+		reply.flag("roles-settled")
+		reply.Table = rolesTable(m)
+	}
+	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() {
+		reply.add(Plain, "Sound windings do not mean that it is free to turn.")
+	}
+	c.windingVerdict(of, res)
+	reply.Windings = append(reply.Windings, windingsOf(m))
+}
+
+func toneOf(res winding.Result) Tone {
+	switch res.State {
+	case winding.Sound:
+		return Good
+	case winding.Incomplete:
+		return Plain
+	case winding.TooClose, winding.DoesNotAddUp, winding.EqualWindings, winding.OpenUnplaced, winding.OverloadOpen:
+		return Warn
+	}
+	return Bad
+}
+
+func windingsOf(m *machine) Windings {
+	roles := make(map[string]string, len(m.result.Roles))
+	for pin, role := range m.result.Roles {
+		roles[pin] = string(role)
+	}
+	return Windings{Of: m.name, Pins: m.result.Pins, Roles: roles, Settled: m.result.Settled,
+		State: string(m.result.State), Notes: m.result.Notes}
+}
+
+// windingVerdict turns what the windings amount to into a verdict.
+func (c *Call) windingVerdict(of string, res winding.Result) {
+	key := "wind\x00" + of
+	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Fact: res.Facts, Caution: res.Cautions}
+	for _, p := range res.Proof {
+		v.Entries = append(v.Entries, p.V.Entry)
+	}
+	for _, m := range res.Marked {
+		v.Entries = append(v.Entries, m.Entry)
+	}
+	sort.Ints(v.Entries)
+	v.Entries = slices.Compact(v.Entries)
+	if len(res.Notes) > 0 {
+		v.Text = res.Notes[0]
+	}
+	switch res.State {
+	case winding.Sound:
+		v.Word = verdict.Sound
+	case winding.Incomplete:
+		delete(c.judged, key)
+		return
+	case winding.TooClose, winding.OpenUnplaced, winding.EqualWindings, winding.OverloadOpen:
+		v.Word = verdict.CannotTell
+	case winding.DoesNotAddUp, winding.NotAWinding:
+		v.Word = verdict.Suspect
+	default:
+		v.Word = verdict.Failed
+	}
+	if g := res.Gap; g != nil && g.Tolerance > 0 {
+		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
+		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
+	}
+	v = c.named(of, v)
+	j := c.judged[key]
+	if j == nil {
+		j = &judged{}
+		c.judged[key] = j
+		c.subjects = append(c.subjects, key)
+	}
+	c.settle(j, v)
+}
+
+// rejudgeAll makes all judgements anew, after something changed that they
+// all rest on, and tells those that changed.
+func (c *Call) rejudgeAll(reply *Reply) *Reply {
+	names := map[string]bool{}
+	for of := range c.machines {
+		names[of] = true
+	}
+	for _, of := range sortedNames(names) {
+		m := c.machines[of]
+		was := m.result
+		m.result = c.inferWindings(of, math.MaxInt)
+		if was.State == m.result.State && was.Settled == m.result.Settled && sameRoles(was, m.result) && equalStrings(was.Notes, m.result.Notes) {
+			continue
+		}
+		c.refreshMachine(of, reply)
+		c.tellPlateOhms(of, reply)
+	}
+	for _, key := range append([]string(nil), c.subjects...) {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if kind == "wind" {
+			continue
+		}
+		if j, changed := c.judge(kind, name); changed && j != nil {
+			c.tellVerdict(j, reply)
+		}
+	}
+	return c.finish(reply)
+}
+
+func sameRoles(a, b winding.Result) bool {
+	if len(a.Roles) != len(b.Roles) {
+		return false
+	}
+	for k, v := range a.Roles {
+		if b.Roles[k] != v {
+			return false
+		}
+	}
+	return true
+}
+
+func equalStrings(a, b []string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// windingKind is the kind of subject that compares a winding with the ohms
+// of its plate or service sheet.
+const windingKind = "plate-ohms"
+
+// comparePlate judges one winding, named by its role, against the plate's
+// ohms, both at 25 °C; false when either is not known.
+func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
+	p, ok := c.plateAt(of, "ohms", role)
+	m := c.machines[of]
+	if !ok || !strings.EqualFold(p.name, role) || m == nil || !m.result.Settled {
+		return verdict.Verdict{}, false
+	}
+	tol := p.tol
+	if tol == 0 {
+		tol = plateOhmsTolerance
+	}
+	ohms, _ := p.q.In("ohm")
+	for _, w := range m.result.Windings {
+		a, b := string(m.result.Roles[w.From]), string(m.result.Roles[w.To])
+		if (a == role || b == role) && (a == "common" || b == "common") && !w.Value.Over {
+			v := winding.Compare(role+" winding", w.Value, ohms, tol)
+			v.Text = strings.TrimSuffix(v.Text, ".")
+			if p.tol == 0 {
+				v.Source += "; ±10 % assumed (common practice)"
+			}
+			v.Entries = append(v.Entries, p.entry)
+			sort.Ints(v.Entries)
+			return c.named(of, v), true
+		}
+	}
+	return verdict.Verdict{}, false
+}
+
+// plateOhmsTolerance is taken, in percent, when a plate's ohms were typed
+// without one (common practice).
+const plateOhmsTolerance = 10
+
+// tellPlateOhms compares the windings with the plate and tells what changed.
+func (c *Call) tellPlateOhms(of string, reply *Reply) {
+	for _, role := range []string{"start", "run"} {
+		if j, changed := c.judge(windingKind, of+"\x00"+role); changed {
+			c.tellVerdict(j, reply)
+		}
+	}
+}
+
+// failsToStart reports whether the machine was found not to start.
+func (c *Call) failsToStart() bool {
+	for _, code := range []string{"does-not-start", "clicks", "hums", "cuts-out"} {
+		for _, n := range c.seenAt[code] {
+			if c.alive(n) {
+				return true
+			}
+		}
+	}
+	return false
+}
