@@ -235,3 +235,27 @@ func lacks(is, fragment string) string {
 	}
 	return ""
 }
+
+// howPlate is what a plate must say for the example readings of the tests.
+const howPlate = "plate volts 115, amps 1.2, lra 12, watts 450, r25 10k, beta 3950, mfd start 88-108"
+
+// TestProposedLinesLead types, in a call of its own, the line that each
+// proposed test gives as an example: it has to be taken, and to establish
+// something that the test is made for.
+func TestProposedLinesLead(t *testing.T) {
+	for _, x := range cause.Tests() {
+		p := &played{n: New(Host{Now: wall})}
+		for _, line := range []string{howPlate, "plate mfd C1 12 5%", "volt line 118.2", x.How} {
+			if fault := p.do(line); fault != "" {
+				t.Fatalf("%s: %s: %s", x.Code, line, fault)
+			}
+		}
+		got := append([]string(nil), p.last.Reply.Flags...)
+		for _, w := range p.last.Reply.Windings {
+			got = append(got, "windings-"+w.State)
+		}
+		if !slices.ContainsFunc(got, func(f string) bool { return slices.Contains(x.Outcomes, f) || slices.Contains(x.Vague, f) }) {
+			t.Errorf("%s: %q establishes %v, none of %v", x.Code, x.How, got, x.Outcomes)
+		}
+	}
+}

@@ -46,10 +46,6 @@ var judged = []Finding{
 	{"sag-deep", nil, "the volts at the machine fall too far while it tries to start", nil},
 	{"control-calling", nil, "the control gives volts to the machine", []string{"control-not-calling"}},
 	{"control-not-calling", nil, "the control gives no volts although it should call", []string{"clicks", "hums", "starts-and-runs"}},
-	{"control-calls-when-cold", nil, "the control still gives volts to the machine below its set point", []string{"control-stops-when-cold", "cycles-off"}},
-	{"control-stops-when-cold", nil, "the control takes the volts off at its set point", nil},
-	{"control-fed-and-dead", nil, "the control has its supply and answers nothing", []string{"control-unfed", "light-works"}},
-	{"control-unfed", nil, "the control has no supply", nil},
 	{"amps-none", nil, "no current flows although the machine is called on", []string{"amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "starts-and-runs", "hums"}},
 	{"amps-undecided", nil, "current read, but no plate or too near a limit to say", nil},
 	{"amps-low", nil, "running current well below the nameplate's", []string{"amps-sound", "amps-high", "amps-locked-rotor"}},
@@ -61,7 +57,6 @@ var judged = []Finding{
 	{"earth-failed", nil, "earth pin to case does not conduct as it must", nil},
 	{"cord-sound", nil, "the cord conducts from end to end", []string{"cord-open", "cord-shorted"}},
 	{"cord-open", nil, "a conductor of the cord is open", nil},
-	{"cord-shorted", nil, "two conductors of the cord touch", nil},
 	{"fuse-sound", nil, "the appliance's fuse conducts", []string{"fuse-open"}},
 	{"fuse-open", nil, "the appliance's fuse is open", nil},
 	{"switch-closed", nil, "the switch or door interlock conducts when it should", []string{"switch-open"}},
@@ -98,9 +93,6 @@ var judged = []Finding{
 	{"pulls-down-slowly", nil, "the timed temperatures lead to the set point far too late", []string{"will-not-reach", "cools-down"}},
 	{"will-not-reach", nil, "the timed temperatures level off above the set point", []string{"cools-down"}},
 	{"temp-at-target", nil, "the temperature is at or below its target", []string{"will-not-reach", "does-not-cool"}},
-	{"suction-low", nil, "suction pressure below what the gas should show", []string{"suction-normal", "suction-high"}},
-	{"suction-normal", nil, "suction pressure as the gas should show", []string{"suction-high"}},
-	{"suction-high", nil, "suction pressure above what the gas should show", nil},
 }
 
 // yields names weaker facts and the stronger ones before which they count for

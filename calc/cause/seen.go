@@ -132,4 +132,14 @@ var seen = []Finding{
 	{"belt-sound", []string{"belt good", "belt sound", "no belt"}, "the belt is on and tight, or there is none", nil},
 	{"brushes-worn", []string{"brushes worn", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
 	{"brushes-sound", []string{"brushes good", "brushes sound", "no brushes"}, "the carbon brushes are long and move freely, or there are none", nil},
+
+	// Read with a meter or gauge, and judged by the technician.
+	{"control-calls-when-cold", []string{"control calls when cold", "still calls when cold"}, "the control still gives volts to the machine below its set point", []string{"control-stops-when-cold", "cycles-off"}},
+	{"control-stops-when-cold", []string{"control stops when cold", "stops calling when cold"}, "the control takes the volts off at its set point", nil},
+	{"control-fed-and-dead", []string{"control fed but dead", "control has supply and is dead"}, "the control has its supply and answers nothing", []string{"control-unfed", "light-works"}},
+	{"control-unfed", []string{"control not fed", "no supply at control"}, "the control has no supply", nil},
+	{"cord-shorted", []string{"cord shorted", "cord pins touch"}, "two conductors of the cord touch", nil},
+	{"suction-low", []string{"suction low", "suction in vacuum"}, "suction pressure below what the gas should show", []string{"suction-normal", "suction-high"}},
+	{"suction-normal", []string{"suction normal"}, "suction pressure as the gas should show", []string{"suction-high"}},
+	{"suction-high", []string{"suction high"}, "suction pressure above what the gas should show", nil},
 }
