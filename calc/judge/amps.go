@@ -27,6 +27,8 @@ const (
 	// lockedByRun is used without an LRA: a start draws up to 6 times the
 	// running amps (refrigerator service text).
 	lockedByRun = 4.0
+	// aboveLRA is what a start stays under, the plate's LRA being nominal.
+	aboveLRA = 1.2
 )
 
 // Amps judges the running current.
@@ -111,7 +113,7 @@ func Surge(in SurgeIn) verdict.Verdict {
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Peak.X, "A")
 	switch p := w.place(in.Peak); {
-	case !in.Stays && in.LRA > 0 && in.Peak.Lo > in.LRA*1.2:
+	case !in.Stays && in.LRA > 0 && in.Peak.Lo > in.LRA*aboveLRA:
 		out.Word, out.Text = verdict.Suspect, x+" is well above the LRA: a shorted turn, a shorted start device, or another load"
 	case !in.Stays:
 		out.Word, out.Text = verdict.Sound, x+" and falling at once: a normal start"
@@ -126,7 +128,12 @@ func Surge(in SurgeIn) verdict.Verdict {
 		out.Word, out.Text = w.straddleWord(in.Peak), x+" stays near locked-rotor current: repeat with a peak-hold clamp"
 	}
 	if !in.Stays {
+		// What speaks of a locked rotor when it stays is no limit for a start.
 		out.Judged, out.Margin = false, 0
+		out.Limit, out.Source = "falls within a second or so", commonPractice
+		if in.LRA > 0 {
+			out.Limit = atMost(in.LRA*aboveLRA).text("A") + ", falling within a second or so"
+		}
 	}
 	return out
 }
