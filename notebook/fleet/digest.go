@@ -106,6 +106,7 @@ type visit struct {
 func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
 	var visits []visit
+	same := texts{}
 	for it := range items {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
@@ -114,10 +115,10 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			}
 			continue
 		}
-		v := visit{row: -1, path: it.Path, serial: key(it.Header.Serial), started: it.Header.Started}
+		v := visit{row: -1, path: it.Path, serial: same.clip(key(it.Header.Serial)), started: same.clip(it.Header.Started)}
 		if f.Match(&it) {
 			v.row = len(d.Rows)
-			d.Rows = append(d.Rows, newRow(&it))
+			d.Rows = append(d.Rows, newRow(&it, same))
 		}
 		if day, err := time.Parse(time.DateOnly, date(&it.Header)); err == nil && v.serial != "" {
 			v.day = day
@@ -133,13 +134,13 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	return d
 }
 
-func newRow(it *Item) Row {
+func newRow(it *Item, same texts) Row {
 	h := &it.Header
 	return Row{
-		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: clip(h.Technician), Client: clip(h.Client),
-		Unit: clip(h.Unit), Model: clip(h.Model), Serial: clip(h.Serial), Machine: clip(h.Machine), Complaint: clip(h.Complaint),
-		Kind: clip(h.Kind), Cause: clip(h.Cause), Result: clip(h.Result), Minutes: h.Minutes, Cost: h.Cost,
-		Missing: clipAll(h.Missing), Unsafe: clipAll(h.Unsafe), Parts: clipEach(h.Parts), State: it.State, Reason: clip(it.Reason),
+		ID: it.ID, Path: it.Path, Date: date(h), Started: same.clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
+		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: same.clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
+		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Minutes: h.Minutes, Cost: h.Cost,
+		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 	}
 }
 
@@ -256,21 +257,33 @@ func clip(s string) string {
 	return strings.Clone(strings.ToValidUTF8(s[:clipText], "")) + "…"
 }
 
+// texts holds each text of a digest once: most are said of many calls.
+type texts map[string]string
+
+func (t texts) clip(s string) string {
+	if old, ok := t[s]; ok {
+		return old
+	}
+	s = clip(s)
+	t[s] = s
+	return s
+}
+
 // clipAll keeps the first twenty texts of a list and says how many it left
 // out.
-func clipAll(list []string) []string {
+func (t texts) clipAll(list []string) []string {
 	const most = 20
 	if len(list) <= most {
-		return clipEach(list)
+		return t.clipEach(list)
 	}
-	return append(clipEach(list[:most]), "and "+strconv.Itoa(len(list)-most)+" more")
+	return append(t.clipEach(list[:most]), "and "+strconv.Itoa(len(list)-most)+" more")
 }
 
 // clipEach keeps a thousand texts, more than the parts of any repair.
-func clipEach(list []string) []string {
+func (t texts) clipEach(list []string) []string {
 	out := make([]string, 0, len(list))
 	for _, s := range list[:min(len(list), 1000)] {
-		out = append(out, clip(s))
+		out = append(out, t.clip(s))
 	}
 	return out
 }
