@@ -25,6 +25,8 @@ type Report struct {
 	Open   bool
 	Torn   string
 	Faults []Fault
+	// Remarks are what people wrote into the file, by the section before it.
+	Remarks map[string]string
 	// Behind says that the part above the log is older than the log, as it
 	// may be after a crash; it is no fault.
 	Behind bool
@@ -37,7 +39,7 @@ func Check(content []byte) (*Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Report{Open: !f.Closed, Torn: f.Torn}
+	r := &Report{Open: !f.Closed, Torn: f.Torn, Remarks: keptRemarks(Host{}, f)}
 	if f.Cut != nil || len(content) == 0 {
 		r.Record = call.New().Record()
 		r.add(f.LogRow, 1, "the file ends before its log: no entry is left")

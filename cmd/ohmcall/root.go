@@ -80,7 +80,9 @@ from a terminal or from piped lines.`,
 		return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
 	})
 	root.CompletionOptions.HiddenDefaultCmd = false
-	root.AddCommand(a.runCommand(), a.checkCommand(), a.redactCommand())
+	root.Version = version
+	root.SetVersionTemplate("ohmcall {{.Version}}\n")
+	root.AddCommand(a.runCommand(), a.checkCommand(), a.digestCommand(), a.exportCommand(), a.pageCommand(), a.redactCommand(), a.manCommand(root))
 	root.SetHelpCommand(a.helpCommand(root))
 	return root
 }

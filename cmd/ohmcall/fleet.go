@@ -1,0 +1,236 @@
+package main
+
+import (
+	"fmt"
+	"iter"
+	"os"
+	"time"
+
+	"github.com/schollz/progressbar/v3"
+	"github.com/spf13/cobra"
+	"golang.org/x/term"
+
+	"ohmcall/notebook"
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/fleet"
+	"ohmcall/notebook/fleet/sqlite"
+	"ohmcall/notebook/record"
+	printer "ohmcall/repl/term"
+)
+
+// scanFlags are the flags that pick calls.
+type scanFlags struct{ fleet.Filter }
+
+func (f *scanFlags) on(c *cobra.Command) {
+	c.Flags().StringVar(&f.From, "from", "", "first day, as 2026-03-02")
+	c.Flags().StringVar(&f.To, "to", "", "last day, as 2026-03-31")
+	c.Flags().StringVar(&f.Technician, "technician", "", "part of the technician's name")
+	c.Flags().StringVar(&f.Model, "model", "", "part of the model of the appliance or its machine")
+	c.Flags().StringVar(&f.Cause, "cause", "", "part of the cause found")
+	c.Flags().StringVar(&f.Text, "text", "", "a text anywhere in the call")
+}
+
+// replay is how a notebook that is not trusted is read.
+func replay(content []byte) (*record.Record, []fleet.Fault, error) {
+	r, err := notebook.Check(content)
+	if err != nil {
+		return nil, nil, err
+	}
+	faults := make([]fleet.Fault, len(r.Faults))
+	for i, f := range r.Faults {
+		faults[i] = fleet.Fault{Row: f.Row, Col: f.Col, Text: f.Text}
+	}
+	return r.Record, faults, nil
+}
+
+// scan goes through the folder named, or the notebooks folder.
+func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error) {
+	if len(args) == 0 {
+		dir, err := a.folder()
+		if err != nil {
+			return nil, err
+		}
+		args = []string{dir}
+	}
+	for _, p := range args {
+		if _, err := os.Stat(p); err != nil {
+			return nil, usageError{err}
+		}
+	}
+	o.Replay = replay
+	bar := a.bar()
+	o.Progress = bar.step
+	items := fleet.Scan(args, o)
+	return func(yield func(fleet.Item) bool) {
+		defer bar.clear()
+		items(yield)
+	}, nil
+}
+
+// bar shows progress on a terminal once a scan has taken half a second.
+type bar struct {
+	on      bool
+	started time.Time
+	shown   *progressbar.ProgressBar
+	app     *app
+}
+
+const barAfter = 500 * time.Millisecond
+
+func (a *app) bar() *bar {
+	f, ok := a.err.(*os.File)
+	return &bar{on: ok && term.IsTerminal(int(f.Fd())) && os.Getenv("TERM") != "dumb", started: time.Now(), app: a}
+}
+
+func (b *bar) step(done, total int) {
+	if !b.on || time.Since(b.started) < barAfter {
+		return
+	}
+	if b.shown == nil {
+		b.shown = progressbar.NewOptions(total, progressbar.OptionSetWriter(b.app.err), progressbar.OptionSetWidth(30),
+			progressbar.OptionSetDescription("notebooks"), progressbar.OptionShowCount(), progressbar.OptionClearOnFinish(),
+			progressbar.OptionThrottle(100*time.Millisecond), progressbar.OptionEnableColorCodes(false))
+	}
+	b.shown.Set(done)
+}
+
+func (b *bar) clear() {
+	if b.shown != nil {
+		b.shown.Clear()
+	}
+}
+
+func (a *app) digestCommand() *cobra.Command {
+	var f scanFlags
+	var form string
+	c := &cobra.Command{
+		Use:   "digest [FOLDER|FILE.md...]",
+		Short: "many calls at a glance: what was found, what is unsafe, unproved or missing",
+		Long: `Lists the calls of a folder, unsafe and unproved ones first, with totals, calls
+for the same serial within 30 days of an earlier one, parts used and causes
+found. Closed notebooks whose log has the digest that was sealed are read from
+their front matter; all others are replayed. Bad files are listed with the
+reason and stop nothing. Nothing is written.`,
+		RunE: func(_ *cobra.Command, args []string) error { return a.digest(args, f.Filter, form) },
+	}
+	f.on(c)
+	c.Flags().StringVar(&form, "as", "table", "table, markdown, csv or jsonl")
+	return c
+}
+
+func (a *app) digest(args []string, f fleet.Filter, form string) error {
+	if err := f.Check(); err != nil {
+		return usageError{err}
+	}
+	switch form {
+	case "table", "markdown", "csv", "jsonl":
+	default:
+		return usageError{fmt.Errorf("--as takes table, markdown, csv or jsonl, not %q", form)}
+	}
+	items, err := a.scan(args, fleet.Options{Text: f.Text})
+	if err != nil {
+		return err
+	}
+	d := fleet.NewDigest(items, f)
+	for _, p := range d.Problems {
+		if p.State != fleet.Foreign {
+			a.code = fault
+		}
+	}
+	switch form {
+	case "markdown":
+		return d.Markdown(a.out)
+	case "csv":
+		return d.CSV(a.out)
+	case "jsonl":
+		return d.JSONL(a.out)
+	}
+	width := 0
+	if out, ok := a.out.(*os.File); ok {
+		width = widthOf(out)
+	}
+	p := &printer.Printer{Out: a.out, Err: a.err, Width: width}
+	for i, t := range d.Tables() {
+		if i > 0 {
+			fmt.Fprintln(a.out)
+		}
+		p.Say(call.Plain, t.Title)
+		p.Reply(&call.Reply{Table: &call.Table{Head: t.Head, Rows: t.Rows}})
+	}
+	return nil
+}
+
+func (a *app) exportCommand() *cobra.Command {
+	var f scanFlags
+	var form, to, layout, db string
+	var entries, replace, schema bool
+	c := &cobra.Command{
+		Use:   "export [FOLDER|FILE.md...] (--into DIR | --sqlite FILE | --schema)",
+		Short: "calls, readings, verdicts, sums and parts as tables for other programs",
+		Long: `Writes the calls of a folder as tables: CSV or JSON Lines in a new folder, flat
+or cut by day for engines that read partitions, or a new SQLite database with
+foreign keys. Units are UCUM codes, times ISO 8601. --schema prints what each
+column means.`,
+		RunE: func(_ *cobra.Command, args []string) error {
+			if schema {
+				return fleet.SchemaText(a.out, fleet.Tables(true))
+			}
+			if err := f.Check(); err != nil {
+				return usageError{err}
+			}
+			var sink fleet.Sink
+			var err error
+			switch {
+			case to != "" && db != "":
+				return usageError{fmt.Errorf("--into and --sqlite are two ways; take one at a time")}
+			case db != "":
+				if sink, err = sqlite.File(db, replace); err != nil {
+					return usageError{err}
+				}
+			case to == "":
+				return usageError{fmt.Errorf("say where to: --into DIR or --sqlite FILE")}
+			case form != string(fleet.CSV) && form != string(fleet.JSONL):
+				return usageError{fmt.Errorf("--as takes csv or jsonl, not %q", form)}
+			case layout != string(fleet.Flat) && layout != string(fleet.ByDate):
+				return usageError{fmt.Errorf("--layout takes flat or by-date, not %q", layout)}
+			default:
+				sink = fleet.Folder(to, fleet.Format(form), fleet.Layout(layout))
+			}
+			return a.export(args, f.Filter, sink, entries)
+		},
+	}
+	f.on(c)
+	c.Flags().StringVar(&to, "into", "", "the new folder to write")
+	c.Flags().StringVar(&form, "as", "csv", "csv or jsonl")
+	c.Flags().StringVar(&layout, "layout", "flat", "flat, or by-date for one file a day")
+	c.Flags().StringVar(&db, "sqlite", "", "the new SQLite database to write")
+	c.Flags().BoolVar(&replace, "replace", false, "put the database in the place of an existing one")
+	c.Flags().BoolVar(&entries, "entries", false, "the typed lines too")
+	c.Flags().BoolVar(&schema, "schema", false, "print what the tables hold, and stop")
+	return c
+}
+
+func (a *app) export(args []string, f fleet.Filter, sink fleet.Sink, entries bool) error {
+	items, err := a.scan(args, fleet.Options{Text: f.Text, Records: true})
+	if err != nil {
+		return err
+	}
+	e, err := fleet.Export(fleet.Select(items, f), sink, fleet.Tables(entries))
+	if err != nil {
+		return err
+	}
+	for _, p := range e.Problems {
+		if p.State != fleet.Foreign {
+			a.code = fault
+		}
+		fmt.Fprintf(a.err, "left out: %s: %s\n", cleanName(p.Path), p.Reason)
+	}
+	fmt.Fprintf(a.out, "%d calls", e.Calls)
+	for _, t := range fleet.Tables(entries) {
+		if t.Name != "calls" {
+			fmt.Fprintf(a.out, ", %d %s", e.Rows[t.Name], t.Name)
+		}
+	}
+	fmt.Fprintln(a.out)
+	return nil
+}

@@ -1,0 +1,86 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"ohmcall/notebook"
+	"ohmcall/notebook/journal"
+	"ohmcall/notebook/script"
+	"ohmcall/notebook/sheet"
+)
+
+func cleanName(s string) string { return script.Clean(s) }
+
+func (a *app) pageCommand() *cobra.Command {
+	var output string
+	var replace bool
+	c := &cobra.Command{
+		Use:   "page FILE.md [-o FILE.html]",
+		Short: "write a call as one HTML file to read and to print",
+		Long: `Replays the notebook and writes one self-contained HTML file: no network, no
+script, light and dark, fit to print. Without -o it is written into the folder
+one stands in, under the notebook's name. - writes to standard output.`,
+		Args: exact(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			content, err := journal.Read(journal.Disk{}, args[0])
+			if err != nil {
+				return err
+			}
+			r, err := notebook.Check(content)
+			if err != nil {
+				return fmt.Errorf("%s: %w", cleanName(args[0]), err)
+			}
+			if len(r.Faults) > 0 {
+				a.code = fault
+				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %d places; ohmcall check lists them\n", len(r.Faults))
+			}
+			html, err := sheet.Render(r.Record, r.Remarks)
+			if err != nil {
+				return err
+			}
+			if output == "-" {
+				_, err := a.out.Write(html)
+				return err
+			}
+			if output == "" {
+				base := filepath.Base(args[0])
+				output = strings.TrimSuffix(base, filepath.Ext(base)) + ".html"
+			}
+			if err := writeNew(output, html, replace); err != nil {
+				return err
+			}
+			fmt.Fprintf(a.err, "page: %s\n", cleanName(output))
+			return nil
+		},
+	}
+	c.Flags().StringVarP(&output, "output", "o", "", "the file to write")
+	c.Flags().BoolVar(&replace, "replace", false, "write over a file of that name")
+	return c
+}
+
+// writeNew writes a file for its owner alone; it takes the place of another
+// only when asked to.
+func writeNew(name string, content []byte, replace bool) error {
+	flags := os.O_WRONLY | os.O_CREATE | os.O_EXCL
+	if replace {
+		flags = os.O_WRONLY | os.O_CREATE | os.O_TRUNC
+	}
+	f, err := os.OpenFile(name, flags, 0o600)
+	if errors.Is(err, os.ErrExist) {
+		return usageError{fmt.Errorf("%s exists; --replace writes over it, -o names another", cleanName(name))}
+	}
+	if err != nil {
+		return err
+	}
+	if _, err := f.Write(content); err != nil {
+		f.Close()
+		return err
+	}
+	return f.Close()
+}
