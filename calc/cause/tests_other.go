@@ -80,7 +80,7 @@ var otherTests = []Test{
 	{Code: "other-load", Name: "try another appliance of like load on that circuit", How: "saw other appliance holds",
 		Outcomes: []string{"holds-with-other-load", "trips-with-other-load"}, Effort: 2, Danger: Look},
 	{Code: "other-circuit", Name: "ask or see whether it trips another circuit as well", How: "saw holds on other circuit",
-		Outcomes: []string{"other-outlet-holds", "other-outlet-trips"}, Effort: 2, Danger: Look, Barred: append([]string{"heater-grounded", "plug-to-plug-shorted", "cord-shorted"}, grounded...)},
+		Outcomes: []string{"other-outlet-holds", "other-outlet-trips"}, Effort: 2, Danger: Look, Barred: append([]string{"heater-grounded", "plug-to-plug-shorted", "cord-shorted", "trips-at-once", "residual-trips", "trips-only-when-called"}, grounded...)},
 	{Code: "airflow", Name: "look at vent, filter and air path", How: "saw airflow clear",
 		Outcomes: []string{"airflow-clear", "airflow-blocked"}, Effort: 1, Danger: Look},
 	{Code: "cord", Name: "ohms of the cord from pin to far end, and between its pins", How: "ohm cord 0.1",

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -149,6 +150,8 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.tellPlateOhms(of, reply)
 	}
 	done := map[string]bool{}
+	var likewise []string
+	caseTold := verdict.Word("")
 	for i, r := range rs {
 		kind, name := c.subject(r)
 		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
@@ -159,6 +162,14 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				reply.flag(j.verdict.Fact...)
 				continue
 			}
+			if kind == "case" && j != nil && j.verdict.Word == caseTold {
+				likewise = append(likewise, r.a)
+				reply.flag(j.verdict.Fact...)
+				continue
+			}
+			if kind == "case" && j != nil {
+				caseTold = j.verdict.Word
+			}
 			if kind != "temp" || len(c.repairs()) == 0 {
 				// After a repair the course counts, not the moment.
 				c.tellVerdict(j, reply)
@@ -168,6 +179,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		if q.word == "temp" {
 			c.tellCourse(r, reply)
 		}
+	}
+	if len(likewise) > 0 {
+		reply.add(Plain, "Likewise "+strings.Join(likewise, ", ")+" to the case: "+string(caseTold)+".")
 	}
 	return c.finish(reply), nil
 }
@@ -263,6 +277,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	prev, _ := c.last2(r.key())
 	if prev == nil || prev == r {
 		return
+	}
+	if prev.over && readsCold(r) && !readsCold(prev) {
+		return // it has cooled: that an open pair reads through now is no slip
 	}
 	if prev.over != r.over {
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; both stand, the last counts.").flag("jump")
@@ -364,6 +381,9 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	also := v.Also
 	if v.Word == verdict.Sound || v.Word == verdict.CannotTell {
 		also = nil // why and the record hold them
+	}
+	if len(also) > 1 && !slices.ContainsFunc(also, func(s string) bool { return !strings.HasSuffix(s, "would fail it") }) {
+		also = []string{"every other published limit would fail it too"}
 	}
 	for _, s := range also {
 		reply.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))

@@ -283,12 +283,13 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
+	cold := c.lastCold(of, before)
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
-		if prev != nil {
+		if prev != nil && !stale(prev, cold) {
 			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: c.coldValue(prev)})
 		}
-		if now != nil {
+		if now != nil && !stale(now, cold) {
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
 		}
 	}
@@ -299,6 +300,28 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	}
 	return winding.Infer(in)
 }
+
+// lastCold is the last entry before another at which a pair of a machine was
+// read cold, 0 when none was.
+func (c *Call) lastCold(of string, before int) int {
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		r := c.readings[i]
+		if r.of == of && r.b != "" && r.b != caseName && r.entry < before && readsCold(r) && c.alive(r.entry) {
+			return r.entry
+		}
+	}
+	return 0
+}
+
+// stale tells an open pair that was read before the machine had cooled: a
+// protector that was open then may have closed, so it says nothing of now.
+func stale(r *reading, cold int) bool {
+	return r.over && r.b != caseName && r.entry < cold && !readsCold(r)
+}
+
+// readsCold tells a reading taken on a machine at which a protector has closed
+// again, below 49 °C.
+func readsCold(r *reading) bool { return r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 }
 
 // keysOf lists the pairs read on a machine, in the order of first reading.
 func (c *Call) keysOf(of string) []string {
