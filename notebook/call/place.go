@@ -131,11 +131,17 @@ func relayPart(r *reading) judge.RelayPart {
 }
 
 // relayValues are the last readings of a relay's parts before an entry; the
-// relay is judged whole once all were read.
+// relay is judged whole once all were read. After a repair it is another
+// relay, of which the old readings say nothing.
 func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
 	out := map[judge.RelayPart]*reading{}
+	rep, now := c.repairs(), 0
 	for _, r := range c.readings {
 		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
+			if p := phase(rep, r.entry); p > now {
+				clear(out)
+				now = p
+			}
 			out[relayPart(r)] = r
 		}
 	}
