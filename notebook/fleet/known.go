@@ -120,7 +120,7 @@ func (k *Known) Causes(kind string) []Share {
 // no notebooks are passed over.
 func Learn(ctx context.Context, dir string) (*Known, error) {
 	k := &Known{}
-	w := newWorker(&Options{})
+	w := newWorker(&Options{}, &large{})
 	for _, f := range find([]string{dir}) {
 		if err := ctx.Err(); err != nil {
 			return k, err

@@ -10,7 +10,8 @@ import (
 	"ohmcall/notebook/journal"
 )
 
-// keepBuffer is the largest read buffer that is kept for the next file.
+// keepBuffer is the largest file, in bytes, whose buffer is kept for the
+// next one.
 const keepBuffer = 1 << 20
 
 // source is an open file.
@@ -32,9 +33,6 @@ func openFile(path string) (source, error) {
 // read reads up to limit bytes of a regular file into the worker's buffer.
 // More than limit is an error when whole is set, else it is left unread.
 func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
-	if cap(w.buf) > keepBuffer {
-		w.buf = nil
-	}
 	f, err := w.open(path)
 	if err != nil {
 		return nil, err
@@ -50,6 +48,10 @@ func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
 		return nil, errors.New("not a regular file")
 	case size > int64(limit) && whole:
 		return nil, fmt.Errorf("larger than the %d MB that are read", journal.MaxFile>>20)
+	}
+	if min(size, int64(limit)) > keepBuffer {
+		w.large.Lock()
+		w.holds, w.own, w.buf = true, w.buf, w.large.buf
 	}
 	// One byte more, so that a file that has not grown ends in one read.
 	want := min(int(size), limit) + 1
@@ -77,5 +79,13 @@ func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
 			w.buf = buf
 			return buf, nil
 		}
+	}
+}
+
+// release lets go of a large file.
+func (w *worker) release() {
+	if w.holds {
+		w.large.buf, w.buf, w.holds = w.buf, w.own, false
+		w.large.Unlock()
 	}
 }

@@ -57,6 +57,7 @@ func inOrder(files []found, o *Options) iter.Seq[[]Item] {
 		due := make(chan job, 2*workers)
 		stop := make(chan struct{})
 		var running sync.WaitGroup
+		var shared large
 		running.Go(func() {
 			defer close(due)
 			defer close(jobs)
@@ -78,7 +79,7 @@ func inOrder(files []found, o *Options) iter.Seq[[]Item] {
 		})
 		for range workers {
 			running.Go(func() {
-				w := newWorker(o)
+				w := newWorker(o, &shared)
 				for j := range jobs {
 					items := make([]Item, len(j.files))
 					for i, f := range j.files {

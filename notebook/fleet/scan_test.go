@@ -218,3 +218,33 @@ func TestTextOfTheLogIsFound(t *testing.T) {
 		t.Errorf("found %+v", d.Rows)
 	}
 }
+
+// TestMemoryIsBounded digests a folder with twenty notebooks of the largest
+// size that is read in a process of its own; 200 MB is what a single one of
+// them may take.
+func TestMemoryIsBounded(t *testing.T) {
+	dir, _ := sampleFiles(t, 200)
+	for i := range 20 {
+		path := write(t, dir, "large"+strings.Repeat("x", i)+".md", one(1000+i, "", ""))
+		f, err := os.OpenFile(path, os.O_WRONLY, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		// A hole in the file costs no disk and reads as zero bytes, behind
+		// the log, where remarks stand.
+		if err := f.Truncate(60 << 20); err != nil {
+			t.Fatal(err)
+		}
+		if err := f.Close(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	_, peak, totals := digestProcess(t, dir)
+	if totals.Calls != 220 {
+		t.Errorf("%d calls", totals.Calls)
+	}
+	if peak > 200 {
+		t.Errorf("%.0f MB at most", peak)
+	}
+	t.Logf("%.0f MB at most", peak)
+}

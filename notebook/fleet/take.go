@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"reflect"
 	"strings"
+	"sync"
 
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/page"
@@ -24,10 +25,21 @@ type worker struct {
 	open opener
 	text []byte // Options.Text in lower case
 	buf  []byte
+	// large holds large files, one at a time for all workers; own is this
+	// worker's buffer meanwhile.
+	large *large
+	own   []byte
+	holds bool
 }
 
-func newWorker(o *Options) *worker {
-	w := &worker{o: o, open: o.open, text: bytes.ToLower([]byte(o.Text))}
+// large is the buffer for files over keepBuffer.
+type large struct {
+	sync.Mutex
+	buf []byte
+}
+
+func newWorker(o *Options, large *large) *worker {
+	w := &worker{o: o, open: o.open, text: bytes.ToLower([]byte(o.Text)), large: large}
 	if w.open == nil {
 		w.open = openFile
 	}
@@ -40,6 +52,7 @@ func (w *worker) take(f found) Item {
 	if f.state != "" {
 		return it
 	}
+	defer w.release()
 	content, err := w.read(f.path, journal.MaxFile, true)
 	if err != nil {
 		it.State, it.Reason = Bad, reason(err)
@@ -61,7 +74,7 @@ func (w *worker) take(f found) Item {
 	if i := bytes.IndexByte(log, '\n'); i >= 0 {
 		it.first = string(log[:min(i, script.MaxLine)])
 	}
-	it.Found = len(w.text) > 0 && bytes.Contains(bytes.ToLower(log), w.text)
+	it.Found = len(w.text) > 0 && w.find(log)
 	switch {
 	case h.State != "closed":
 		it.State, it.Reason = Open, "never closed"
@@ -77,6 +90,16 @@ func (w *worker) take(f found) Item {
 		w.replay(&it, content, log)
 	}
 	return it
+}
+
+// find looks for the text line by line, so that only lines are copied.
+func (w *worker) find(log []byte) bool {
+	for line := range bytes.Lines(log) {
+		if bytes.Contains(bytes.ToLower(line), w.text) {
+			return true
+		}
+	}
+	return false
 }
 
 // unlike tells the files that are no notebook before they are taken apart.

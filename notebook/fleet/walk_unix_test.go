@@ -84,7 +84,7 @@ func TestFIFOTakesTheNameOfAFile(t *testing.T) {
 	if err := syscall.Mkfifo(path, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	it := newWorker(&Options{}).take(found{path: path})
+	it := newWorker(&Options{}, &large{}).take(found{path: path})
 	if it.State != Bad || it.Reason != "not a regular file" {
 		t.Errorf("%s, %q", it.State, it.Reason)
 	}
