@@ -52,6 +52,7 @@ func Check(content []byte) (*Report, error) {
 	if f.Header.Entries == 0 {
 		asOf = c.Record()
 	}
+	cost := newBounds()
 	for i := range f.Entries {
 		e := &f.Entries[i]
 		got, err := c.Apply(e.At, e.Line)
@@ -61,13 +62,20 @@ func Check(content []byte) (*Report, error) {
 			if errors.As(err, &se) && se.Col > 0 {
 				col += se.Col - 1
 			}
+			if err := cost.spend(nil); err != nil {
+				return nil, err
+			}
 			r.add(e.Row, col, "this line cannot be replayed: %v", err)
 			continue
 		}
 		if got.Line != e.Line {
 			r.add(e.Row, e.Col, "the line holds characters that are never stored")
 		}
-		r.compareReply(e, got.Reply.PlainLines(), i == len(f.Entries)-1 && !f.Closed)
+		reply := got.Reply.PlainLines()
+		if err := cost.spend(reply); err != nil {
+			return nil, err
+		}
+		r.compareReply(e, reply, i == len(f.Entries)-1 && !f.Closed)
 		if i+1 == f.Header.Entries && i+1 < len(f.Entries) {
 			asOf = c.Record()
 		}
@@ -81,7 +89,13 @@ func Check(content []byte) (*Report, error) {
 	return r, nil
 }
 
+// maxFaults is how many faults are told of one file.
+const maxFaults = 1000
+
 func (r *Report) add(row, col int, format string, args ...any) {
+	if len(r.Faults) >= maxFaults {
+		return
+	}
 	r.Faults = append(r.Faults, Fault{row, col, fmt.Sprintf(format, args...)})
 }
 

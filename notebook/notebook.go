@@ -117,14 +117,22 @@ func load(h Host, content []byte) (*Notebook, error) {
 	}
 	n := New(h)
 	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray)}
+	cost := newBounds()
 	for i := range f.Entries {
 		e := &f.Entries[i]
 		got, err := n.call.Apply(e.At, e.Line)
 		if err != nil {
 			n.Opening.Lost = append(n.Opening.Lost, LostEntry{e.Row, e.Line, err})
+			if err := cost.spend(nil); err != nil {
+				return nil, err
+			}
 			continue
 		}
-		if !equal(got.Reply.PlainLines(), e.Reply) {
+		reply := got.Reply.PlainLines()
+		if err := cost.spend(reply); err != nil {
+			return nil, err
+		}
+		if !equal(reply, e.Reply) {
 			n.Opening.Changed++
 			// A crash may have cut off the last reply at the end of a line.
 			n.mend = n.mend || i == len(f.Entries)-1

@@ -13,8 +13,12 @@ import (
 func syncData(f *os.File) error {
 	for {
 		err := unix.Fdatasync(int(f.Fd()))
-		if err != unix.EINTR {
-			return os.NewSyscallError("fdatasync", err)
+		switch err {
+		case nil:
+			return nil
+		case unix.EINTR:
+		default:
+			return &os.PathError{Op: "fdatasync", Path: f.Name(), Err: err}
 		}
 	}
 }

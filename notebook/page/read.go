@@ -21,6 +21,16 @@ const (
 	endMark    = "[ohmcall-end]: #"
 )
 
+// What is read of one file at most, so that a stranger's file costs little. A
+// call has some hundred entries.
+const (
+	MaxLines   = 500_000
+	MaxEntries = 50_000
+	// maxLine bounds a line of the log, in bytes; the longest that is ever
+	// typed is far below.
+	maxLine = 1 << 20
+)
+
 // ErrForeign is returned for a file that is not a call notebook.
 var ErrForeign = errors.New("not a call notebook: it does not start with ohmcall's front matter")
 
@@ -156,14 +166,20 @@ func findLog(body []byte) int {
 			return -1
 		}
 		from += i + len(mark)
-		end := bytes.Index(body[from:], []byte(logFence+"\n"))
-		if end < 0 {
-			return -1
-		}
 		// Only blank lines and one paragraph of ours stand between.
-		if between := body[from : from+end]; bytes.Count(between, []byte("\n")) <= 6 && (end == 0 || body[from+end-1] == '\n') {
-			return from + end + len(logFence) + 1
+		at := from
+		for range 7 {
+			end := bytes.IndexByte(body[at:], '\n')
+			if end < 0 {
+				return -1
+			}
+			line := body[at : at+end]
+			at += end + 1
+			if string(line) == logFence {
+				return at
+			}
 		}
+		from-- // the next heading may follow at once
 	}
 }
 
@@ -173,6 +189,9 @@ func findLog(body []byte) int {
 func Read(content []byte) (*File, error) {
 	asRead := len(content)
 	content = unixLines(content)
+	if bytes.Count(content, []byte("\n")) > MaxLines {
+		return nil, fmt.Errorf("the notebook has more than the %d lines that are read", MaxLines)
+	}
 	h, body, err := front(content)
 	var newer *NewerError
 	if cut(content) && !errors.As(err, &newer) {
@@ -194,55 +213,60 @@ func Read(content []byte) (*File, error) {
 	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])
 	f.readTop(top, bodyRow)
 	f.LogRow = bodyRow + bytes.Count(body[:start], []byte("\n"))
+	for rest := body[start:]; len(rest) > maxLine; {
+		i := bytes.LastIndexByte(rest[:maxLine], '\n')
+		if i < 0 {
+			return nil, fmt.Errorf("the log has a line of more than the %d bytes that are read", maxLine)
+		}
+		rest = rest[i+1:]
+	}
 	f.readLog(body[start:])
+	if len(f.Entries) > MaxEntries {
+		return nil, fmt.Errorf("the notebook has %d entries, at most %d are read", len(f.Entries), MaxEntries)
+	}
 	f.Clean = f.Clean && len(content) == asRead
 	return f, nil
 }
 
-// readTop separates derived sections from what people wrote.
+// readTop separates derived sections from what people wrote. Its texts are
+// parts of top, not copies.
 func (f *File) readTop(top string, row int) {
-	var remark strings.Builder
 	last := ""
 	var open *Section
-	var text strings.Builder
-	keep := func() {
-		if s := strings.Trim(remark.String(), "\n"); s != "" {
+	from := 0 // where the remark or the open section's text starts
+	keep := func(to int) {
+		if s := strings.Trim(top[from:to], "\n"); s != "" {
 			if old := f.Remarks[last]; old != "" {
 				s = old + "\n\n" + s
 			}
 			f.Remarks[last] = s
 		}
-		remark.Reset()
 	}
-	lines := strings.SplitAfter(top, "\n")
-	for i, line := range lines {
-		bare := strings.TrimSuffix(line, "\n")
+	for at := 0; at < len(top); row++ {
+		start, bare := at, top[at:]
+		if i := strings.IndexByte(bare, '\n'); i >= 0 {
+			bare = bare[:i]
+		}
+		at = min(at+len(bare)+1, len(top))
 		if id, ok := strings.CutPrefix(bare, beginMark); ok && open == nil {
-			keep()
-			open = &Section{ID: id, Row: row + i}
-			text.Reset()
+			keep(start)
+			open, from = &Section{ID: id, Row: row}, at
 			continue
 		}
 		if rest, ok := strings.CutPrefix(bare, endMark); ok && open != nil && strings.HasPrefix(rest, open.ID+" ") {
-			open.Body = text.String()
+			open.Body = top[from:start]
 			open.Edited = strings.TrimPrefix(rest, open.ID+" ") != `"`+mark(open.Body)+`"`
 			f.Sections = append(f.Sections, *open)
-			last, open = open.ID, nil
-			continue
-		}
-		if open != nil {
-			text.WriteString(line)
-		} else {
-			remark.WriteString(line)
+			last, open, from = open.ID, nil, at
 		}
 	}
 	if open != nil {
 		// Somebody removed the end mark: all of it may be theirs.
-		open.Body, open.Edited = text.String(), true
+		open.Body, open.Edited = top[from:], true
 		f.Sections = append(f.Sections, *open)
-		last = open.ID
+		return
 	}
-	keep()
+	keep(len(top))
 }
 
 // mark is the short digest in a section's end mark.
