@@ -17,6 +17,8 @@ const longestList = 48
 //
 //   - On an empty line, or behind a lone command word, it offers the line that
 //     is wanted next, without the fact; Tab again offers the one after it.
+//   - Behind the first letters of a command it goes through the commands that
+//     start with them, readings first, names of the call already given last.
 //   - Elsewhere it adds what is certain, and lists what is possible when
 //     nothing is.
 //   - Where there is nothing to offer it does nothing.
@@ -38,6 +40,7 @@ type offer struct {
 	words []string
 	shown []string // how the words are listed, when not as they are
 	then  string   // follows a word that is complete
+	first bool     // the first word of a line: Tab goes through the words
 }
 
 // Complete takes the line up to the cursor and returns it completed, with the
@@ -67,7 +70,14 @@ func (k *Completer) Complete(head string) (text string, list []string) {
 	if !ok {
 		return head, nil
 	}
-	return o.extend(head)
+	text, list = o.extend(head)
+	if o.first && text == head && len(list) > 1 {
+		for _, w := range list {
+			k.offered = append(k.offered, strings.TrimSuffix(head, o.typed)+w+o.then)
+		}
+		return k.offered[0], list
+	}
+	return text, list
 }
 
 // loneWord reports whether a line is one word with a space behind it.
@@ -229,18 +239,24 @@ func entryLine(c *call.Call, n string) string {
 
 // firstWord offers the commands; where none fits, the names of sums.
 func (k *Completer) firstWord(c *call.Call, l *script.Line) (offer, bool) {
-	o := offer{then: " "}
+	o := offer{then: " ", first: true}
 	if len(l.Words) == 1 {
 		o.typed = l.Words[0].Text
 	}
 	if o.typed == "" && !l.Stamp.Set && l.Guard == "" {
 		return offer{}, false
 	}
+	var given []string
 	for _, cmd := range call.Commands() {
-		if l.Guard == "" || cmd.Word == "need" || cmd.Word == "expect" || cmd.Word == "note" {
+		switch {
+		case l.Guard != "" && cmd.Word != "need" && cmd.Word != "expect" && cmd.Word != "note":
+		case cmd.Group == call.Who && c.Given(cmd.Word):
+			given = append(given, cmd.Word)
+		default:
 			o.words = append(o.words, cmd.Word)
 		}
 	}
+	o.words = append(o.words, given...)
 	for _, w := range o.words {
 		if strings.HasPrefix(w, o.typed) {
 			return o, true

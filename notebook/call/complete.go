@@ -24,8 +24,11 @@ func (c *Call) Suggest() []string {
 			add(f + " ")
 		}
 	}
-	for _, p := range c.pairsWanted() {
-		add("ohm " + p[0] + " " + p[1] + " ")
+	for _, p := range c.proofMissing() {
+		add(neededLine(p))
+	}
+	for _, p := range c.pinsWanted() {
+		add("ohm " + p + " ")
 	}
 	if len(c.repairs()) == 0 {
 		if r := c.weigh(math.MaxInt); r.Next != nil {
@@ -59,7 +62,11 @@ func (c *Call) testsNeeded() []cause.Test {
 		}
 	}
 	var out []cause.Test
-	for _, n := range cause.Missing(c.complaint(), c.facts(math.MaxInt)) {
+	facts := c.facts(math.MaxInt)
+	if rep := c.repairs(); len(rep) > 0 {
+		facts = append(c.facts(rep[0]), facts...)
+	}
+	for _, n := range cause.Missing(c.complaint(), facts) {
 		for _, t := range cause.Tests() {
 			if intersects(t.Outcomes, n.Any) {
 				out = append(out, t)
@@ -100,11 +107,21 @@ func (c *Call) fieldsWanted() []string {
 	return out
 }
 
-func (c *Call) pairsWanted() []winding.Pair {
-	if m := c.machines[c.machineAtHand()]; m != nil {
-		return m.result.Wanted
+// pinsWanted lists the pairs still to be read; after a first pair, of which
+// the third pin has no name yet, each of its pins.
+func (c *Call) pinsWanted() []string {
+	m := c.machines[c.machineAtHand()]
+	if m == nil {
+		return nil
 	}
-	return nil
+	var out []string
+	for _, p := range m.result.Wanted {
+		out = append(out, p[0]+" "+p[1])
+	}
+	if len(out) == 0 && len(m.result.Pins) == 2 && m.result.State == winding.Incomplete {
+		return m.result.Pins
+	}
+	return out
 }
 
 // testLine is the start of the line that records a test.

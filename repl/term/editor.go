@@ -1,6 +1,7 @@
 package term
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -57,6 +58,7 @@ func NewEditor(o EditorOptions) (LineReader, error) {
 		EOFPrompt:              "\n", // none
 		AutoComplete:           silent{},
 		Listener:               listener{e},
+		Painter:                harmless{},
 		DisableAutoSaveHistory: true,
 		FuncGetWidth:           e.width,
 		FuncIsTerminal:         func() bool { return true },
@@ -166,6 +168,19 @@ type silent struct{}
 
 func (silent) Do([]rune, int) ([][]rune, int) { return nil, 0 }
 
+// harmless draws what could steer the screen as a mark; the line keeps it.
+type harmless struct{}
+
+func (harmless) Paint(line []rune, _ int) []rune {
+	out := append([]rune(nil), line...)
+	for i, r := range out {
+		if r > 0x7E && script.Clean(string(r)) != string(r) {
+			out[i] = '\uFFFD'
+		}
+	}
+	return out
+}
+
 // listener completes on Tab. It can replace what is on the line, which the
 // editor's own completion cannot.
 type listener struct{ e *editor }
@@ -178,7 +193,9 @@ func (l listener) OnChange(line []rune, pos int, key rune) ([]rune, int, bool) {
 	head := string(line[:pos])
 	text, list := e.o.Complete.Complete(head)
 	if len(list) > 0 {
-		e.o.List(e.rl.Stdout(), list)
+		var b bytes.Buffer
+		e.o.List(&b, list)
+		e.rl.Stdout().Write(b.Bytes()) // at once: the prompt is drawn anew after each write
 	}
 	if text == head {
 		return nil, 0, false
