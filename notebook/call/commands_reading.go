@@ -175,6 +175,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				c.tellVerdict(j, reply)
 			}
 		}
+		if kind == "" && q.word == "ohm" && r.b == "" {
+			reply.add(Ask, r.a+" is none of the parts that are judged here; two points are parted by a space: ohm A B 3.4.")
+		}
 		c.suspectRange(r, words, i, reply)
 		if q.word == "temp" {
 			c.tellCourse(r, reply)

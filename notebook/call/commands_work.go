@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"strings"
 	"time"
 
@@ -174,6 +175,9 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		w := parts[1][0]
 		if p.count, err = parsePositive(w.Text); err != nil || len(parts[1]) > 1 || p.count == 0 {
 			return nil, w.Errorf("%q is no count", w.Text).WithHint("as in: part start device, 1, 24.50")
+		}
+		if len(parts) == 2 && p.count != math.Trunc(p.count) {
+			return nil, w.Errorf("%s reads like a price and stands where the count does", w.Text).WithHint("count, then price: part %s, 1, %s", p.name, w.Text)
 		}
 	}
 	if len(parts) > 2 {

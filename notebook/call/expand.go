@@ -16,8 +16,9 @@ func (c *Call) Expand(text string) string {
 	if err != nil || l.Blank() || l.Guard != "" || len(c.readings) == 0 {
 		return text
 	}
-	if byWord[l.Words[0].Text] != nil {
-		return text
+	first := l.Words[0].Text
+	if byWord[first] != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
+		return text // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
 	if !c.alive(last.entry) {
@@ -86,7 +87,7 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 func onlyDigits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }
 
 func valueLike(s, unit string) bool {
-	if strings.EqualFold(s, "OL") {
+	if isOver(s) {
 		return true
 	}
 	s = strings.TrimPrefix(s, "~")

@@ -62,7 +62,13 @@ type plate struct {
 	tol    float64 // percent, 0 when not given
 }
 
+// plateSynonyms are other words that plates print.
+var plateSynonyms = map[string]string{"rla": "amps", "fla": "amps", "refrigerant": "gas"}
+
 func plateKeyOf(word string) *plateKey {
+	if w, ok := plateSynonyms[strings.ToLower(word)]; ok {
+		word = w
+	}
 	for i := range plateKeys {
 		if plateKeys[i].word == word {
 			return &plateKeys[i]

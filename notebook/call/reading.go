@@ -163,6 +163,10 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	if err := r.parseValue(c, value); err != nil {
 		return nil, err
 	}
+	points = r.liftConditions(points)
+	if q.word == "amp" && len(points) > 1 {
+		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
+	}
 	switch len(points) {
 	case 0:
 		if q.word == "ohm" {
@@ -178,6 +182,9 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		r.a, r.b = points[0].Text, points[1].Text
 		if strings.EqualFold(r.a, r.b) {
 			return nil, points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
+		}
+		if name := twoWordPart(q, r.a, r.b); name != "" {
+			r.a, r.b = name, ""
 		}
 	default:
 		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
@@ -198,6 +205,43 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
 	}
 	return r, nil
+}
+
+// liftConditions takes conditions that were typed before the value, as in
+// `amp comp start 14`. Between two points of a winding only those are taken
+// that are no names of pins.
+func (r *reading) liftConditions(points []script.Word) []script.Word {
+	var out []script.Word
+	var lifted []string
+	for _, p := range points {
+		pin := p.Text == "start" || p.Text == "run" || p.Text == "open" || p.Text == "closed"
+		switch {
+		case p.Quoted || !contains(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
+			out = append(out, p)
+		default:
+			lifted = append(lifted, p.Text)
+		}
+	}
+	if r.quality.word == "ohm" && len(out) == 0 {
+		return points
+	}
+	r.cond.words = append(lifted, r.cond.words...)
+	return out
+}
+
+// twoWordPart gives the name of a part that was typed in two words, as in
+// `ohm door switch 0.1`, or by its two ends, as in `ohm heater-1 heater-2 29`;
+// "" when the words are two points.
+func twoWordPart(q *quality, a, b string) string {
+	name := a + "-" + b
+	p := partOf(name)
+	if q.word != "ohm" || p == nil || strings.EqualFold(b, caseName) || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
+		return ""
+	}
+	if other := partOf(b); other != nil && other != p && !contains(p.words, strings.ToLower(name)) {
+		return ""
+	}
+	return name
 }
 
 // caseName is the metal shell among the points.
@@ -283,10 +327,19 @@ func (c *condition) parseTest(w script.Word) error {
 	return bad
 }
 
+// isOver tells what meters show when a reading is over their range.
+func isOver(text string) bool {
+	switch strings.ToUpper(text) {
+	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.":
+		return true
+	}
+	return false
+}
+
 // parseValue reads the value word.
 func (r *reading) parseValue(c *Call, w script.Word) error {
 	text := w.Text
-	if strings.EqualFold(text, "OL") {
+	if isOver(text) {
 		r.over = true
 		return nil
 	}

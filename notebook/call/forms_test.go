@@ -1,0 +1,53 @@
+package call
+
+import (
+	"strings"
+	"testing"
+	"time"
+)
+
+// What technicians type without thinking is either taken for what it means or
+// refused: never taken down as something else.
+func TestReadingForms(t *testing.T) {
+	rows := []struct{ line, want string }{
+		{"ohm A B 0L", "A–B OL"},
+		{"ohm A B O.L", "A–B OL"},
+		{"ohm A B hot 3.4", "A–B 3.4 Ω"},
+		{"ohm common start 8.0", "common–start 8.0 Ω"},
+		{"ohm start run 11.0", "start–run 11.0 Ω"},
+		{"ohm thermal fuse OL", "thermal-fuse OL"},
+		{"ohm door switch 0.1 closed", "door-switch 0.1 Ω"},
+		{"ohm relay contact inverted OL", "relay-contact OL"},
+		{"ohm heater-1 heater-2 29.0", "heater-1-heater-2 29.0 Ω"},
+		{"ohm earth door 0.10", "earth-door 0.10 Ω"},
+		{"ohm C1 S 3.4", "C1–S 3.4 Ω"},
+		{"ohm AB 3.4", "none of the parts that are judged"},
+		{"volt start 104.0", "line 104.0 V"},
+		{"amp comp start 14.0", "comp 14.0 A"},
+		{"amp comp LRA 14", "refused: current is read at one place"},
+		{"mfd start 97.0", "start 97.0 µF"},
+		{"volts line 118", "refused: \"volts\" is neither a command nor a sum"},
+		{"amps 1.2", "refused: \"amps\" is neither a command nor a sum"},
+		{"part start relay, 24.50", "refused: 24.50 reads like a price"},
+		{"part relay, 2", "2 × relay"},
+		{"part gas, 0.5, 30", "0.5 × gas at 30.00"},
+		{"plate rla 1.2", "amps 1.2"},
+	}
+	at := time.Date(2026, 3, 2, 14, 0, 0, 0, time.UTC)
+	for _, r := range rows {
+		c := New()
+		if _, err := c.Apply(at, "ohm P Q 5.0"); err != nil {
+			t.Fatal(err)
+		}
+		e, err := c.Apply(at, c.Expand(r.line))
+		got := ""
+		if err != nil {
+			got = "refused: " + err.Error()
+		} else {
+			got = e.Reply.Plain()
+		}
+		if !strings.Contains(got, r.want) {
+			t.Errorf("%s: %q, want %q", r.line, got, r.want)
+		}
+	}
+}
