@@ -6,7 +6,7 @@ import (
 	"os"
 	"time"
 
-	"github.com/schollz/progressbar/v3"
+	"github.com/cheggaaa/pb/v3"
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
 
@@ -71,11 +71,14 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 type bar struct {
 	on      bool
 	started time.Time
-	shown   *progressbar.ProgressBar
+	shown   *pb.ProgressBar
 	app     *app
 }
 
-const barAfter = 500 * time.Millisecond
+const (
+	barAfter = 500 * time.Millisecond
+	barEvery = 100 * time.Millisecond
+)
 
 func (a *app) bar() *bar {
 	f, ok := a.err.(*os.File)
@@ -87,16 +90,15 @@ func (b *bar) step(done, total int) {
 		return
 	}
 	if b.shown == nil {
-		b.shown = progressbar.NewOptions(total, progressbar.OptionSetWriter(b.app.err), progressbar.OptionSetWidth(30),
-			progressbar.OptionSetDescription("notebooks"), progressbar.OptionShowCount(), progressbar.OptionClearOnFinish(),
-			progressbar.OptionThrottle(100*time.Millisecond), progressbar.OptionEnableColorCodes(false))
+		b.shown = pb.ProgressBarTemplate(`notebooks {{counters . }} {{bar . "[" "=" ">" " " "]"}} {{percent . }}`).New(total)
+		b.shown.SetWriter(b.app.err).SetRefreshRate(barEvery).Start()
 	}
-	b.shown.Set(done)
+	b.shown.SetCurrent(int64(done))
 }
 
 func (b *bar) clear() {
 	if b.shown != nil {
-		b.shown.Clear()
+		b.shown.Finish()
 	}
 }
 

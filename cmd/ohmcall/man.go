@@ -1,18 +1,23 @@
 package main
 
 import (
+	_ "embed"
 	"strings"
 
-	"github.com/cpuguy83/go-md2man/v2/md2man"
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
 	"ohmcall/notebook/call"
 )
 
-// manCommand prints the manual page, made from the declarations of the
-// subcommands and of the language.
-func (a *app) manCommand(root *cobra.Command) *cobra.Command {
+// manPage is made by a test from the declarations of the subcommands and of
+// the language, and held against them by it.
+//
+//go:embed ohmcall.1
+var manPage []byte
+
+// manCommand prints the manual page.
+func (a *app) manCommand() *cobra.Command {
 	return &cobra.Command{
 		Use:   "man",
 		Short: "print the manual page",
@@ -22,7 +27,7 @@ func (a *app) manCommand(root *cobra.Command) *cobra.Command {
     ohmcall man > ~/.local/share/man/man1/ohmcall.1`,
 		Args: exact(0),
 		RunE: func(*cobra.Command, []string) error {
-			_, err := a.out.Write(md2man.Render([]byte(manual(root))))
+			_, err := a.out.Write(manPage)
 			return err
 		},
 	}

@@ -82,7 +82,7 @@ from a terminal or from piped lines.`,
 	root.CompletionOptions.HiddenDefaultCmd = false
 	root.Version = version
 	root.SetVersionTemplate("ohmcall {{.Version}}\n")
-	root.AddCommand(a.runCommand(), a.checkCommand(), a.digestCommand(), a.exportCommand(), a.pageCommand(), a.redactCommand(), a.manCommand(root))
+	root.AddCommand(a.runCommand(), a.checkCommand(), a.digestCommand(), a.exportCommand(), a.pageCommand(), a.redactCommand(), a.manCommand())
 	root.SetHelpCommand(a.helpCommand(root))
 	return root
 }

@@ -109,7 +109,7 @@ func (c *Call) defined(name string) (definition, bool) {
 func (c *Call) Unknown(text string) []string {
 	var out []string
 	for _, expr := range c.expressions(text) {
-		refs, err := sum.References(expr, &scope{c: c})
+		refs, err := sum.References(expr, guessing{&scope{c: c}})
 		if err != nil {
 			continue
 		}
@@ -120,6 +120,22 @@ func (c *Call) Unknown(text string) []string {
 		}
 	}
 	return out
+}
+
+// guessing is a scope that takes every unknown name for a function of any
+// number of values, so that a text can be read for its names before they are
+// defined.
+type guessing struct{ *scope }
+
+// Func implements sum.Env.
+func (g guessing) Func(name string) (sum.Func, bool) {
+	if f, ok := g.scope.Func(name); ok {
+		return f, true
+	}
+	if _, own := g.c.defined(name); own {
+		return sum.Func{}, false
+	}
+	return sum.Func{Name: name, Params: []sum.Param{{Name: "X", Optional: true, Many: true}}}, true
 }
 
 // expressions are the parts of a line that are sums.

@@ -11,6 +11,7 @@ import (
 	"embed"
 	"html/template"
 	"strings"
+	"sync"
 	"time"
 
 	"ohmcall/notebook/page"
@@ -20,14 +21,17 @@ import (
 //go:embed sheet.tmpl sheet.css
 var files embed.FS
 
-var layout = template.Must(template.New("sheet.tmpl").Funcs(template.FuncMap{
-	"amount": page.Amount,
-	"money":  page.Money,
-	"iso":    iso,
-	"tone":   tone,
-	"long":   func(s string) bool { return page.Width(s) > 48 },
-	"times":  func(count, price float64) float64 { return count * price },
-}).ParseFS(files, "sheet.tmpl"))
+// layout is parsed when the first page is asked for.
+var layout = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("sheet.tmpl").Funcs(template.FuncMap{
+		"amount": page.Amount,
+		"money":  page.Money,
+		"iso":    iso,
+		"tone":   tone,
+		"long":   func(s string) bool { return page.Width(s) > 48 },
+		"times":  func(count, price float64) float64 { return count * price },
+	}).ParseFS(files, "sheet.tmpl"))
+})
 
 var style = func() template.CSS {
 	css, err := files.ReadFile("sheet.css")
@@ -77,7 +81,7 @@ func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
 		return nil, err
 	}
 	var b bytes.Buffer
-	if err := layout.Execute(&b, v); err != nil {
+	if err := layout().Execute(&b, v); err != nil {
 		return nil, err
 	}
 	return clean(b.Bytes()), nil
