@@ -273,40 +273,6 @@ func twoDigits(x float64) string {
 	return number(math.Round(x*p) / p)
 }
 
-// compareWithEarlier points out a value far from an earlier one of the same
-// points: a factor of ten is likelier a slip than a change. Pairs of a
-// machine are compared by the winding engine too, within meter limits.
-func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
-	prev, _ := c.last2(r.key())
-	if prev == nil || prev == r {
-		return
-	}
-	if prev.over && readsCold(r) && !readsCold(prev) {
-		return // it has cooled: that an open pair reads through now is no slip
-	}
-	if prev.over != r.over {
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; both stand, the last counts.").flag("jump")
-		return
-	}
-	if r.over || r.quality.word == "temp" {
-		return
-	}
-	was, now := c.value(prev).X, c.value(r).X
-	if was <= 0 || now <= 0 {
-		return
-	}
-	if f := now / was; f > 8 && f < 12.5 || f > 0.08 && f < 0.125 {
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(f)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
-	}
-}
-
-func tenfold(f float64) string {
-	if f > 1 {
-		return "ten times that"
-	}
-	return "a tenth of that"
-}
-
 // remindBefore gives the reminders that belong before a reading, each once.
 func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 	switch q.word {

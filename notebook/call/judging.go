@@ -8,7 +8,6 @@ import (
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
-	"ohmcall/calc/winding"
 )
 
 // subject says which judgement a reading bears on: its kind and name.
@@ -265,100 +264,6 @@ func (c *Call) machineFor(name string) string {
 		return defaultMachine
 	}
 	return name
-}
-
-// kindOf says what a machine is by its name.
-func kindOf(of string) winding.Kind {
-	switch l := strings.ToLower(of); {
-	case strings.HasPrefix(l, "comp"):
-		return winding.Compressor
-	case strings.Contains(l, "fan"):
-		return winding.Fan
-	}
-	return winding.Motor
-}
-
-// inferWindings reads the machine's pins anew.
-func (c *Call) inferWindings(of string, before int) winding.Result {
-	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
-		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
-		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
-	cold := c.lastCold(of, before)
-	for _, key := range c.keysOf(of) {
-		prev, now := c.pairBefore(key, before)
-		if prev != nil && !stale(prev, cold) {
-			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: c.coldValue(prev)})
-		}
-		if now != nil && !stale(now, cold) {
-			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
-		}
-	}
-	for _, m := range c.marks {
-		if m.of == of && m.entry < before && c.alive(m.entry) {
-			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
-		}
-	}
-	return winding.Infer(in)
-}
-
-// lastCold is the last entry before another at which a pair of a machine was
-// read cold, 0 when none was.
-func (c *Call) lastCold(of string, before int) int {
-	for i := len(c.readings) - 1; i >= 0; i-- {
-		r := c.readings[i]
-		if r.of == of && r.b != "" && r.b != caseName && r.entry < before && readsCold(r) && c.alive(r.entry) {
-			return r.entry
-		}
-	}
-	return 0
-}
-
-// stale tells an open pair that was read before the machine had cooled: a
-// protector that was open then may have closed, so it says nothing of now.
-func stale(r *reading, cold int) bool {
-	return r.over && r.b != caseName && r.entry < cold && !readsCold(r)
-}
-
-// readsCold tells a reading taken on a machine at which a protector has closed
-// again, below 49 °C.
-func readsCold(r *reading) bool { return r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 }
-
-// keysOf lists the pairs read on a machine, in the order of first reading.
-func (c *Call) keysOf(of string) []string {
-	var out []string
-	prefix := "ohm\x00" + of + "\x00"
-	for _, k := range c.keys {
-		if strings.HasPrefix(k, prefix) && c.byKey[k][0].b != "" {
-			out = append(out, k)
-		}
-	}
-	return out
-}
-
-func (c *Call) pairBefore(key string, before int) (prev, now *reading) {
-	if before == math.MaxInt {
-		return c.last2(key)
-	}
-	for _, r := range c.byKey[key] {
-		if r.entry < before && c.alive(r.entry) {
-			prev, now = now, r
-		}
-	}
-	return prev, now
-}
-
-// coldTemperature is to what winding readings taken `at` a temperature are
-// corrected before they are compared, in °C.
-const coldTemperature = 25
-
-// coldValue is a winding reading corrected to 25 °C when its temperature was
-// given. Readings to the case are not corrected.
-func (c *Call) coldValue(r *reading) measure.Value {
-	v := c.value(r)
-	if r.cond.hasAt && r.b != caseName && !v.Over {
-		v = winding.ToTemp(v, r.cond.at, coldTemperature)
-	}
-	return v
 }
 
 // isCapacitor tells the name of a capacitor: one that a plate marks, or one

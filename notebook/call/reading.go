@@ -55,34 +55,6 @@ const thermometer = 1.0
 // practice): `7` is read as 7.0, and the reply says so once.
 const tenthsBelow = 200
 
-// condition is what a reading was taken in.
-type condition struct {
-	words []string // in the order typed
-	at    float64  // °C of the part, when hasAt
-	hasAt bool
-	test  float64 // volts of an insulation tester, 0 for an ordinary meter
-	amps  float64 // of an earth tester, 0 for an ordinary meter
-}
-
-// conditionWords are the conditions that stand alone.
-var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted"}
-
-func (c condition) is(word string) bool { return contains(c.words, word) }
-
-func (c condition) String() string {
-	parts := append([]string(nil), c.words...)
-	if c.hasAt {
-		parts = append(parts, "at "+number(c.at)+" °C")
-	}
-	if c.test > 0 {
-		parts = append(parts, "test "+number(c.test)+" V")
-	}
-	if c.amps > 0 {
-		parts = append(parts, "test "+number(c.amps)+" A")
-	}
-	return strings.Join(parts, ", ")
-}
-
 // number writes a float shortly.
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
@@ -207,43 +179,6 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	return r, nil
 }
 
-// liftConditions takes conditions that were typed before the value, as in
-// `amp comp start 14`. Between two points of a winding only those are taken
-// that are no names of pins.
-func (r *reading) liftConditions(points []script.Word) []script.Word {
-	var out []script.Word
-	var lifted []string
-	for _, p := range points {
-		pin := p.Text == "start" || p.Text == "run" || p.Text == "open" || p.Text == "closed"
-		switch {
-		case p.Quoted || !contains(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
-			out = append(out, p)
-		default:
-			lifted = append(lifted, p.Text)
-		}
-	}
-	if r.quality.word == "ohm" && len(out) == 0 {
-		return points
-	}
-	r.cond.words = append(lifted, r.cond.words...)
-	return out
-}
-
-// twoWordPart gives the name of a part that was typed in two words, as in
-// `ohm door switch 0.1`, or by its two ends, as in `ohm heater-1 heater-2 29`;
-// "" when the words are two points.
-func twoWordPart(q *quality, a, b string) string {
-	name := a + "-" + b
-	p := partOf(name)
-	if q.word != "ohm" || p == nil || strings.EqualFold(b, caseName) || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
-		return ""
-	}
-	if other := partOf(b); other != nil && other != p && !contains(p.words, strings.ToLower(name)) {
-		return ""
-	}
-	return name
-}
-
 // caseName is the metal shell among the points.
 const caseName = "case"
 
@@ -269,71 +204,6 @@ func isUnit(word, want string) bool {
 	}
 	_, err = q.Convert(word)
 	return err == nil
-}
-
-// parse takes the conditions off the end of the words and returns the rest.
-func (c *condition) parse(words []script.Word) ([]script.Word, error) {
-	for len(words) > 1 {
-		last := words[len(words)-1]
-		prev := words[len(words)-2]
-		switch {
-		case contains(conditionWords, last.Text) && !last.Quoted:
-			c.words = append([]string{last.Text}, c.words...)
-			words = words[:len(words)-1]
-			continue
-		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
-			q, err := quantity.Parse(last.Text, "degC")
-			if err != nil {
-				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
-			}
-			t, err := q.In("degC")
-			if err != nil {
-				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
-			}
-			c.at, c.hasAt = t, true
-			words = words[:len(words)-2]
-			continue
-		case prev.Text == "test" && len(words) > 2 && !prev.Quoted:
-			if err := c.parseTest(last); err != nil {
-				return nil, err
-			}
-			words = words[:len(words)-2]
-			continue
-		}
-		break
-	}
-	return words, nil
-}
-
-// parseTest reads what a tester puts on: volts of an insulation tester, or
-// amperes of an earth tester.
-func (c *condition) parseTest(w script.Word) error {
-	bad := w.Errorf("%q is neither test volts nor test amperes", w.Text).WithHint("as in: test 500V, or for an earth path: test 10A")
-	q, err := quantity.Parse(w.Text, "")
-	if err != nil || q.SI() <= 0 {
-		return bad
-	}
-	if bare, err := q.Assume("V"); err == nil {
-		q = bare
-	}
-	if v, err := q.In("V"); err == nil {
-		c.test = v
-		return nil
-	}
-	if v, err := q.In("A"); err == nil {
-		c.amps = v
-		return nil
-	}
-	return bad
-}
-
-// isOver tells what meters show when a reading is over their range.
-func isOver(text string) bool {
-	switch strings.ToUpper(text) {
-	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.":
-		return true
-	}
-	return false
 }
 
 // parseValue reads the value word.

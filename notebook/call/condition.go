@@ -1,0 +1,92 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/quantity"
+	"ohmcall/notebook/script"
+)
+
+// condition is what a reading was taken in.
+type condition struct {
+	words []string // in the order typed
+	at    float64  // °C of the part, when hasAt
+	hasAt bool
+	test  float64 // volts of an insulation tester, 0 for an ordinary meter
+	amps  float64 // of an earth tester, 0 for an ordinary meter
+}
+
+// conditionWords are the conditions that stand alone.
+var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted"}
+
+func (c condition) is(word string) bool { return contains(c.words, word) }
+
+func (c condition) String() string {
+	parts := append([]string(nil), c.words...)
+	if c.hasAt {
+		parts = append(parts, "at "+number(c.at)+" °C")
+	}
+	if c.test > 0 {
+		parts = append(parts, "test "+number(c.test)+" V")
+	}
+	if c.amps > 0 {
+		parts = append(parts, "test "+number(c.amps)+" A")
+	}
+	return strings.Join(parts, ", ")
+}
+
+// parse takes the conditions off the end of the words and returns the rest.
+func (c *condition) parse(words []script.Word) ([]script.Word, error) {
+	for len(words) > 1 {
+		last := words[len(words)-1]
+		prev := words[len(words)-2]
+		switch {
+		case contains(conditionWords, last.Text) && !last.Quoted:
+			c.words = append([]string{last.Text}, c.words...)
+			words = words[:len(words)-1]
+			continue
+		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
+			q, err := quantity.Parse(last.Text, "degC")
+			if err != nil {
+				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
+			}
+			t, err := q.In("degC")
+			if err != nil {
+				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
+			}
+			c.at, c.hasAt = t, true
+			words = words[:len(words)-2]
+			continue
+		case prev.Text == "test" && len(words) > 2 && !prev.Quoted:
+			if err := c.parseTest(last); err != nil {
+				return nil, err
+			}
+			words = words[:len(words)-2]
+			continue
+		}
+		break
+	}
+	return words, nil
+}
+
+// parseTest reads what a tester puts on: volts of an insulation tester, or
+// amperes of an earth tester.
+func (c *condition) parseTest(w script.Word) error {
+	bad := w.Errorf("%q is neither test volts nor test amperes", w.Text).WithHint("as in: test 500V, or for an earth path: test 10A")
+	q, err := quantity.Parse(w.Text, "")
+	if err != nil || q.SI() <= 0 {
+		return bad
+	}
+	if bare, err := q.Assume("V"); err == nil {
+		q = bare
+	}
+	if v, err := q.In("V"); err == nil {
+		c.test = v
+		return nil
+	}
+	if v, err := q.In("A"); err == nil {
+		c.amps = v
+		return nil
+	}
+	return bad
+}
