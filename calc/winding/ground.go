@@ -10,12 +10,14 @@ import (
 // every other state, because of what happens when the machine is energised.
 func judgeCase(t *table, res *Result) {
 	var grounded, clear []string
+	unread := false
 	for i, c := range t.toCase {
 		switch {
 		case !c.known:
+			unread = true
 		case !c.v.Over && c.v.X < GroundedBelow:
 			grounded = append(grounded, t.pins[i]+"–case "+reads(c.v))
-		default:
+		case !slices.Contains(t.tested, t.pins[i]):
 			clear = append(clear, t.pins[i])
 		}
 		if c.known {
@@ -37,7 +39,7 @@ func judgeCase(t *table, res *Result) {
 		res.caution(caution.NeverEnergise, caution.TerminalsPressed)
 	case len(clear) > 0:
 		res.note("No gross fault to the case at " + list(clear, "and") + "; an ohm-meter cannot prove insulation.")
-		if len(clear) == len(t.pins) {
+		if !unread {
 			res.fact(FactNoGround)
 		}
 	}

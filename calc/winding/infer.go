@@ -72,8 +72,9 @@ type table struct {
 	pins   []string
 	at     []cell // len(pins) squared, symmetric
 	toCase []cell
-	known  int // pairs read, the case aside
-	open   int // of those, open
+	tested []string // pins read to the case with an insulation tester
+	known  int      // pairs read, the case aside
+	open   int      // of those, open
 }
 
 func (t *table) cell(i, j int) cell       { return t.at[i*len(t.pins)+j] }
@@ -89,7 +90,7 @@ func (t *table) set(i, j int, c cell)     { t.at[i*len(t.pins)+j], t.at[j*len(t.
 // collect sorts the pins, keeps the latest reading of each pair and finds the
 // repeats that jumped.
 func collect(in Input, res *Result) *table {
-	t := &table{pins: make([]string, 0, 4)}
+	t := &table{pins: make([]string, 0, 4), tested: in.Tested}
 	add := func(pin string) {
 		if pin != "" && !isCase(pin) && !slices.Contains(t.pins, pin) {
 			t.pins = append(t.pins, pin)

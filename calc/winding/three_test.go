@@ -191,6 +191,10 @@ func TestGround(t *testing.T) {
 			t.Errorf("no note %q:\n%s", tt.note, all)
 		}
 	}
+	tested := Infer(Input{Readings: append(slices.Clone(base), pairs("A", "case", "OL", "B", "case", "OL")...), Tested: []string{"A"}})
+	if all := strings.Join(tested.Notes, "\n"); !strings.Contains(all, "No gross fault to the case at B; an ohm-meter") {
+		t.Errorf("a pin read with an insulation tester is taken for one that was not:\n%s", all)
+	}
 	r := Infer(Input{Readings: pairs("A", "case", "100")})
 	if r.State != Grounded || len(r.Cautions) != 2 {
 		t.Errorf("first reading to case: %s %v", r.State, r.Cautions)

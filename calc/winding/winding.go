@@ -132,6 +132,9 @@ type Input struct {
 	Kind          Kind
 	EqualByDesign bool // a reversing motor: main and auxiliary are alike
 	StartLead     bool // one lead is known to be for a start winding or capacitor
+	// Tested are the pins read to the case with an insulation tester, of which
+	// it cannot be said that the meter proves nothing.
+	Tested []string
 }
 
 // Winding is one piece of the network: a winding, or a protector or jumper

@@ -32,6 +32,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		}
 		if now != nil && !stale(now, cold) {
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
+			if now.b == caseName && now.cond.test > 0 {
+				in.Tested = append(in.Tested, now.a)
+			}
 		}
 	}
 	for _, m := range c.marks {
