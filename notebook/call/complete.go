@@ -195,6 +195,14 @@ func (c *Call) FieldValues(command, key string) []string {
 // Conditions lists what can stand behind the value of a reading.
 func Conditions() []string { return conditionWords }
 
+// SecondPoints lists what the second probe of a reading can stand on.
+func (c *Call) SecondPoints(kind string) []string {
+	if kind != "ohm" {
+		return nil
+	}
+	return append(append([]string(nil), c.pins()...), caseName)
+}
+
 // IsValue reports whether a word can be the value of a kind of reading.
 func IsValue(kind, word string) bool {
 	q := qualityOf(kind)

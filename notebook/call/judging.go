@@ -132,7 +132,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	if kind == windingKind {
 		return c.comparePlate(of, pin)
 	}
-	rs := c.recent(c.bySubject[kind+"\x00"+name], before)
+	rs := c.recent(kind, c.bySubject[kind+"\x00"+name], before)
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
 	}
@@ -178,27 +178,30 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	return verdict.Verdict{}, false
 }
 
-// mostJudged is how many readings of one subject a judgement looks at.
-const mostJudged = 32
+// Judgements look at so many of a subject's latest readings; those that hold
+// rest against load look further back for the one that is missing.
+const (
+	mostJudged   = 8
+	mostSearched = 128
+)
 
-// recent gives the latest readings that count, in their order, at most
-// mostJudged, and beyond those the last one of rest and of load.
-func (c *Call) recent(all []*reading, before int) []*reading {
+// recent gives the latest readings of a subject that count, in their order.
+func (c *Call) recent(kind string, all []*reading, before int) []*reading {
 	var out []*reading
-	rest, load := false, false
-	for i := len(all) - 1; i >= 0 && (len(out) < mostJudged || !rest || !load); i-- {
+	rest, load := true, true
+	if kind == "supply" || kind == "amp" || kind == "capload" {
+		rest, load = false, false
+	}
+	for i := len(all) - 1; i >= max(0, len(all)-mostSearched) && (len(out) < mostJudged || !rest || !load); i-- {
 		r := all[i]
 		if r.entry >= before || !c.alive(r.entry) {
 			continue
 		}
-		loaded := r.cond.is("start") || r.cond.is("peak") || r.cond.is("run")
+		loaded := r.cond.is("start") || r.cond.is("peak") || r.cond.is("run") || kind == "capload" && r.quality.word == "volt"
 		if len(out) < mostJudged || loaded && !load || !loaded && !rest {
 			out = append(out, r)
 		}
 		rest, load = rest || !loaded, load || loaded
-		if i < len(all)-20*mostJudged {
-			break
-		}
 	}
 	slices.Reverse(out)
 	return out
@@ -246,6 +249,9 @@ func (c *Call) judgeAmp(name string, rs []*reading) verdict.Verdict {
 		return judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
 	}
 	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(run), Plate: plateAmps, LRA: lra})
+	if watts := c.plateNumber("", "watts", "W"); isHeater(name) && watts > 0 && c.ratedVolts() > 0 {
+		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(run), Watts: watts, Rated: c.ratedVolts()})
+	}
 	if len(out.Fact) == 0 {
 		out.Fact = []string{"amps-undecided"}
 	}

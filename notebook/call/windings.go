@@ -24,13 +24,13 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
-	cold := c.lastCold(of, before)
+	stale := c.staleBefore(of, before)
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
-		if prev != nil && !stale(prev, cold) {
+		if prev != nil && !stale(prev) {
 			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: c.coldValue(prev)})
 		}
-		if now != nil && !stale(now, cold) {
+		if now != nil && !stale(now) {
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
 			if now.b == caseName && now.cond.test > 0 {
 				in.Tested = append(in.Tested, now.a)
@@ -57,10 +57,19 @@ func (c *Call) lastCold(of string, before int) int {
 	return 0
 }
 
-// stale tells an open pair that was read before the machine had cooled: a
-// protector that was open then may have closed, so it says nothing of now.
-func stale(r *reading, cold int) bool {
-	return r.over && r.b != caseName && r.entry < cold && !readsCold(r)
+// staleBefore tells an open pair that was read before the machine had cooled:
+// a protector that was open then may have closed, so it says nothing of now.
+func (c *Call) staleBefore(of string, before int) func(*reading) bool {
+	cold := -1 // not looked up yet: open pairs are rare
+	return func(r *reading) bool {
+		if !r.over || r.b == caseName || readsCold(r) {
+			return false
+		}
+		if cold < 0 {
+			cold = c.lastCold(of, before)
+		}
+		return r.entry < cold
+	}
 }
 
 // readsCold tells a reading taken on a machine at which a protector has closed
