@@ -127,6 +127,46 @@ func heatingPowerLimits(watts float64) (lo, hi float64) {
 	return watts * 0.9, watts + max(watts*0.05, 20)
 }
 
+// HeaterAmpsIn is the running current of a heater, and its plate.
+type HeaterAmpsIn struct {
+	Name  string
+	Amps  measure.Value
+	Watts float64 // at Rated
+	Rated float64 // volts of the plate
+	Volts float64 // found at the heater's supply, 0 takes Rated
+}
+
+// HeaterAmps judges the current of a heater at work: the plate's power limits
+// as currents at the volts found, the element's ohms being the same at them.
+func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
+	subject := named("heater amps", in.Name)
+	if in.Amps.Over || in.Watts <= 0 || in.Rated <= 0 {
+		return cannot(subject, "finite amps and the plate's watts and volts are needed to judge it", in.Amps)
+	}
+	if in.Volts <= 0 {
+		in.Volts = in.Rated
+	}
+	perWatt := in.Volts / (in.Rated * in.Rated)
+	lo, hi := heatingPowerLimits(in.Watts)
+	w := window{lo * perWatt, hi * perWatt}
+	out := begin(subject, in.Amps, w, "A", powerSource)
+	out.Caution = []string{caution.MainsLive, caution.HotMoving}
+	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")
+	switch p := w.place(in.Amps); {
+	case in.Amps.Hi < in.Watts*perWatt*noneShare:
+		out.Word, out.Text, out.Fact = verdict.Failed, "no current: the heater is not fed, or its path is open", []string{"amps-none"}
+	case p == inside:
+		out.Word, out.Text, out.Fact = verdict.Sound, x+" agrees with the plate's "+expect, []string{"amps-sound", "heater-sound"}
+	case p == straddles:
+		out.Word, out.Text = w.straddleWord(in.Amps), x+" is too near the limit for the plate's "+expect+": read the volts beside it"
+	case p == below:
+		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is low for the plate's "+expect+": low volts, a poor joint, or part of it open", []string{"amps-low"}
+	default:
+		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is high for the plate's "+expect+": another load, or turns shorted", []string{"amps-high"}
+	}
+	return out
+}
+
 // heaterInsulation is the least resistance from an element to its sheath.
 const heaterInsulation = 1e6
 

@@ -66,6 +66,27 @@ func TestHeaterScales(t *testing.T) {
 	}
 }
 
+// 2600 W at 240 V is 10.83 A; -10 % and +5 % by IEC 60335-1 cl. 10.1 Table 1
+// (from memory).
+func TestHeaterAmps(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		in    HeaterAmpsIn
+		word  verdict.Word
+		facts []string
+	}{
+		{"as the plate says", HeaterAmpsIn{Amps: within(10.8, 0.2), Watts: 2600, Rated: 240}, verdict.Sound, []string{"amps-sound", "heater-sound"}},
+		{"on 208 V, as it must be", HeaterAmpsIn{Amps: within(9.39, 0.2), Watts: 2600, Rated: 240, Volts: 208}, verdict.Sound, []string{"amps-sound", "heater-sound"}},
+		{"half of it open", HeaterAmpsIn{Amps: within(5.4, 0.2), Watts: 2600, Rated: 240}, verdict.Suspect, []string{"amps-low"}},
+		{"another load", HeaterAmpsIn{Amps: within(14, 0.2), Watts: 2600, Rated: 240}, verdict.Suspect, []string{"amps-high"}},
+		{"not fed", HeaterAmpsIn{Amps: within(0.1, 0.1), Watts: 2600, Rated: 240}, verdict.Failed, []string{"amps-none"}},
+		{"near the limit", HeaterAmpsIn{Amps: within(9.8, 0.2), Watts: 2600, Rated: 240}, verdict.CannotTell, nil},
+		{"no plate", HeaterAmpsIn{Amps: within(9.8, 0.2)}, verdict.CannotTell, nil},
+	} {
+		check(t, c.name, HeaterAmps(c.in), c.word, c.facts...)
+	}
+}
+
 // 1 MΩ: AS/NZS 3760, class I (from memory).
 func TestHeaterToCase(t *testing.T) {
 	for _, c := range []struct {
