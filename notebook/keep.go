@@ -129,6 +129,9 @@ func (n *Notebook) Close() error {
 	if !n.dirty {
 		return nil
 	}
+	if err := n.journal.Err(); err != nil {
+		return err
+	}
 	if err := n.takeIn(); err != nil {
 		return err
 	}

@@ -50,11 +50,12 @@ func addRemark(remarks map[string]string, id, text string) {
 	remarks[id] = strings.TrimPrefix(remarks[id]+"\n\n"+text, "\n\n")
 }
 
-// plain keeps lines as text that can become no markup.
+// plain keeps lines as text that can become no markup. They are set in, so
+// that none is taken for a mark or a heading of ours when the file is read.
 func plain(lines []string) string {
 	clean := make([]string, len(lines))
 	for i, l := range lines {
-		clean[i] = script.Clean(l)
+		clean[i] = "  " + script.Clean(l)
 	}
 	return strings.TrimRight(page.CodeBlock(clean), "\n")
 }

@@ -77,13 +77,21 @@ func Create(fs FS, name string, content []byte) (*Journal, error) {
 // Name is the file's name.
 func (j *Journal) Name() string { return j.name }
 
+// Err is nil as long as the file can be trusted, else ErrDead with its cause.
+func (j *Journal) Err() error {
+	if j.dead == nil {
+		return nil
+	}
+	return fmt.Errorf("%w: %w", ErrDead, j.dead)
+}
+
 // Append adds b at the end and returns when it is on disk. After an error
 // nothing of b counts: a partial write is cut off again where that is still
 // possible, and when the state of the file is unknown every later call
 // returns ErrDead.
 func (j *Journal) Append(b []byte) error {
-	if j.dead != nil {
-		return fmt.Errorf("%w: %w", ErrDead, j.dead)
+	if err := j.Err(); err != nil {
+		return err
 	}
 	if _, err := j.file.Write(b); err != nil {
 		if cut := j.file.Truncate(j.size); cut != nil {
@@ -104,8 +112,8 @@ func (j *Journal) Append(b []byte) error {
 // Rewrite replaces the whole content: the old or the new content is on disk
 // at every moment, and the file's mode is kept.
 func (j *Journal) Rewrite(content []byte) error {
-	if j.dead != nil {
-		return fmt.Errorf("%w: %w", ErrDead, j.dead)
+	if err := j.Err(); err != nil {
+		return err
 	}
 	return j.replace(content, j.mode())
 }

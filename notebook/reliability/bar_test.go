@@ -1,0 +1,238 @@
+package reliability
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// long asks for the figures of the long run instead of the short ones:
+//
+//	OHMCALL_LONG=1 go test ./notebook/reliability -timeout 60m
+var long = os.Getenv("OHMCALL_LONG") != ""
+
+var update = flag.Bool("update", false, "rewrite the table in DEVELOPERS.md")
+
+// figure is a number that a run must reach, short and long.
+type figure struct {
+	what        string
+	short, long int
+}
+
+func (f figure) want() int {
+	if long {
+		return f.long
+	}
+	return f.short
+}
+
+// row is one promise under test. run works through its cases and reports
+// faults to w; with the name of a control it puts that fault in.
+type row struct {
+	id, promise string
+	figures     []figure
+	controls    []string
+	run         func(w *watch, control string)
+}
+
+// bar is the table. TestReliability runs every row of it, sound and broken,
+// and DEVELOPERS.md shows it.
+var bar = []row{
+	{"T1", "A file cut off at any byte opens with exactly the entries whose lines are whole; its bytes stay until a line is typed",
+		[]figure{{"cuts", 6000, 40000}, {"cuts through the program", 24, 200}},
+		[]string{"a torn last line is refused"}, truncate},
+	{"T2", "After a kill at any instant no acknowledged entry is lost or doubled, and the file opens",
+		[]figure{{"kills", 100, 1000}, {"kills while closing", 30, 300}},
+		[]string{"the reply is given before the write"}, kill},
+	{"T3", "After a loss of power (unsynced data dropped, torn, zeroed, reordered) every acknowledged entry is there",
+		[]figure{{"states", 2500, 50000}},
+		[]string{"no sync after an entry", "no sync before the rename", "no sync of the directory"}, power},
+	{"T3b", "Each reply follows the sync of its entry", []figure{{"replies", 10, 10}},
+		[]string{"the reply is given before the write"}, order},
+	{"T4", "A kill at any call to the system loses nothing",
+		[]figure{{"kills", 30, 30}},
+		[]string{"the reply is given before the write"}, killEachCall},
+	{"T5", "When the Nth call fails, once or for ever, the entry is not acknowledged, the cause is named, earlier entries stay, and a failed sync is never retried",
+		[]figure{{"failures", 240, 240}},
+		[]string{"errors of sync are swallowed", "errors of write are swallowed"}, failEachCall},
+	{"T5b", "The same through the program, with failures from the system",
+		[]figure{{"failures", 10, 25}},
+		[]string{"errors of sync are swallowed"}, failSystem},
+	{"T6", "A full disk tears no entry, and the call goes on when there is room again",
+		[]figure{{"limits", 50, 200}},
+		[]string{"what was half written is not cut off"}, full},
+	{"T7", "A file or folder that cannot be written is told before the first question, nothing is changed, reading works",
+		[]figure{{"cases", 4, 4}},
+		[]string{"the file can be written after all"}, readOnly},
+	{"T8", "Of two writers one wins, the other is told who; the lock dies with its holder and outlives a rewrite",
+		[]figure{{"races", 15, 100}},
+		[]string{"the lock is on the notebook itself"}, race},
+	{"T9", "An interrupted call to the system is not seen by the user",
+		[]figure{{"interruptions", 15, 40}},
+		[]string{"interrupted calls are not repeated"}, interrupt},
+	{"T10", "When the clock jumps, entries keep the order in which they were typed",
+		[]figure{{"jumps", 36, 36}},
+		[]string{"entries are ordered by time"}, clocks},
+	{"T11", "A notebook replays to the same bytes whatever the zone, language or number of processors",
+		[]figure{{"notebooks", 200, 200}, {"settings", 6, 12}},
+		[]string{"a map is walked in its own order"}, determinism},
+	{"T12", "Any file of up to 64 MB is checked within 2 s and 200 MB, or refused in words; pipes and devices are refused",
+		[]figure{{"files", 18, 18}},
+		[]string{"whatever is there is read"}, sizes},
+	{"T13", "Control, bidirectional and invisible characters are stored as visible names",
+		[]figure{{"texts", 1000, 1000}},
+		[]string{"text is stored as it came"}, badText},
+	{"T14", "No control sequence from data reaches the screen, a pipe or a page",
+		[]figure{{"payloads", 60, 60}, {"lines", 2000, 2000}, {"pages", 60, 60}},
+		[]string{"a text is printed as it came"}, escapes},
+	{"T15", "Text becomes no markup: an independent reader of Markdown finds the same structure and the same text, no HTML, no link",
+		[]figure{{"payloads", 200, 200}},
+		[]string{"cells are not escaped", "a fixed fence of three"}, markup},
+	{"T16", "Any expression is answered or refused within 50 ms and 16 MB",
+		[]figure{{"expressions", 30, 30}},
+		[]string{"the evaluator's own limits only"}, bombs},
+	{"T17", "No mutation of a notebook, header, script or conversation panics or breaks an invariant",
+		[]figure{{"mutations", 20000, 1000000}, {"conversations", 150, 5000}},
+		[]string{"a seeded panic on a rare pair of bytes"}, mutations},
+	{"T18", "No name leads out of its folder, links are kept, modes are kept, nothing is left lying about",
+		[]figure{{"names", 30, 30}, {"modes", 9, 9}},
+		[]string{"temporary files are made with mode 0644"}, paths},
+	{"T19", "Checking a stranger's notebook opens no socket and writes nothing",
+		[]figure{{"subcommands", 2, 2}},
+		[]string{"a socket is opened"}, quiet},
+	{"T20", "What an editor does to the file while the call is open loses no entry and no remark",
+		[]figure{{"cases", 6, 6}},
+		[]string{"the file held is trusted blindly"}, edited},
+}
+
+// watch collects what a run saw.
+type watch struct {
+	t       *testing.T
+	control string
+	faults  []string
+	counts  map[string]int
+	figures []figure
+}
+
+// due is the figure that a run must reach.
+func (w *watch) due(what string) int {
+	for _, f := range w.figures {
+		if f.what == what {
+			return f.want()
+		}
+	}
+	w.t.Fatalf("no figure of %s", what)
+	return 0
+}
+
+// fault reports a broken promise.
+func (w *watch) fault(format string, args ...any) {
+	if len(w.faults) < 20 {
+		w.faults = append(w.faults, fmt.Sprintf(format, args...))
+	}
+}
+
+func (w *watch) count(what string, n int) { w.counts[what] += n }
+
+// red reports whether a control has shown itself, so that it need not go on.
+func (w *watch) red() bool { return w.control != "" && len(w.faults) > 0 }
+
+// must ends the run when the test room itself fails.
+func (w *watch) must(err error) {
+	w.t.Helper()
+	if err != nil {
+		w.t.Fatal(err)
+	}
+}
+
+// dir is a new empty folder.
+func (w *watch) dir() string { return w.t.TempDir() }
+
+// TestReliability runs every row, sound and with each control.
+func TestReliability(t *testing.T) {
+	for _, r := range bar {
+		t.Run(r.id, func(t *testing.T) {
+			t.Parallel()
+			w := &watch{t: t, figures: r.figures, counts: map[string]int{}}
+			r.run(w, "")
+			for _, f := range w.faults {
+				t.Error(f)
+			}
+			for _, f := range r.figures {
+				t.Logf("%d %s", w.counts[f.what], f.what)
+				if w.counts[f.what] < f.want() {
+					t.Errorf("%d %s, at least %d are due", w.counts[f.what], f.what, f.want())
+				}
+			}
+			if len(r.controls) == 0 {
+				t.Error("no control")
+			}
+			for _, c := range r.controls {
+				broken := &watch{t: t, control: c, figures: r.figures, counts: map[string]int{}}
+				r.run(broken, c)
+				if len(broken.faults) == 0 {
+					t.Errorf("control %q stays green: the test proves nothing", c)
+				} else {
+					t.Logf("control %q: %s", c, broken.faults[0])
+				}
+			}
+		})
+	}
+}
+
+// table is the bar in Markdown.
+func table() string {
+	var b strings.Builder
+	b.WriteString("| test | promise | figure (long run) | controls that must turn it red |\n| --- | --- | --- | --- |\n")
+	for _, r := range bar {
+		var figures []string
+		for _, f := range r.figures {
+			s := fmt.Sprintf("%s %s", grouped(f.short), f.what)
+			if f.long != f.short {
+				s += fmt.Sprintf(" (%s)", grouped(f.long))
+			}
+			figures = append(figures, s)
+		}
+		fmt.Fprintf(&b, "| %s | %s | %s | %s |\n", r.id, r.promise, strings.Join(figures, ", "), strings.Join(r.controls, "; "))
+	}
+	return b.String()
+}
+
+func grouped(n int) string {
+	s := fmt.Sprint(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// TestReliabilityTable keeps the table in DEVELOPERS.md true; -update
+// rewrites it between its marks.
+func TestReliabilityTable(t *testing.T) {
+	t.Log("\n" + table())
+	path := filepath.Join("..", "..", "DEVELOPERS.md")
+	content, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	begin, end := []byte("<!-- reliability table -->\n"), []byte("<!-- end of reliability table -->")
+	before, rest, ok1 := bytes.Cut(content, begin)
+	have, after, ok2 := bytes.Cut(rest, end)
+	if !ok1 || !ok2 {
+		t.Fatalf("DEVELOPERS.md lacks the marks %q and %q", begin, end)
+	}
+	if string(have) == table() {
+		return
+	}
+	if !*update {
+		t.Fatal("the table in DEVELOPERS.md is not that of bar_test.go; go test ./notebook/reliability -run Table -update rewrites it")
+	}
+	fresh := bytes.Join([][]byte{before, begin, []byte(table()), end, after}, nil)
+	if err := os.WriteFile(path, fresh, 0o644); err != nil {
+		t.Fatal(err)
+	}
+}

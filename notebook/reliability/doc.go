@@ -1,0 +1,6 @@
+// Package reliability holds the tests of the whole program: that nothing
+// acknowledged is lost and that nothing hostile gets in. It has no code of its
+// own. Each row of its table (bar_test.go) is a promise, the figure it was
+// held to, and a control: a fault put in on purpose that must turn the very
+// same assertion red.
+package reliability

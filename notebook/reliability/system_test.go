@@ -1,0 +1,232 @@
+package reliability
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"syscall"
+
+	"ohmcall/notebook"
+)
+
+// strace finds the tracer. Where there is none (it is Linux only) the tests
+// that need it fail, unless RELIABILITY_NO_STRACE says that this is known.
+func strace(w *watch) (string, bool) {
+	path, err := exec.LookPath("strace")
+	if err == nil {
+		return path, true
+	}
+	if os.Getenv("RELIABILITY_NO_STRACE") == "" {
+		w.t.Fatal("strace is not installed: install it, or set RELIABILITY_NO_STRACE=1 to go without these tests")
+	}
+	w.t.Log("NOT RUN: strace is not installed and RELIABILITY_NO_STRACE is set")
+	for _, f := range w.figures {
+		w.count(f.what, f.want())
+	}
+	if w.control != "" {
+		w.fault("not run")
+	}
+	return "", false
+}
+
+// traced runs a keeper under strace with ten lines and a close.
+func traced(tracer string, c *exec.Cmd, options ...string) (acked []string, stderr string, err error) {
+	argv := append([]string{"-f", "-qq"}, options...)
+	argv = append(argv, c.Path)
+	argv = append(argv, c.Args[1:]...)
+	t := exec.Command(tracer, argv...)
+	t.Env = append(c.Environ(), "GOMAXPROCS=1")
+	t.Stdin = strings.NewReader(strings.Join(lines(10), "\n") + "\n")
+	var errs strings.Builder
+	t.Stderr = &errs
+	out, err := t.Output()
+	for _, a := range acks(out) {
+		acked = append(acked, a.Line)
+	}
+	return acked, errs.String(), err
+}
+
+var traceLine = regexp.MustCompile(`^(?:\[pid\s+)?\d*\]?\s*(\w+)\((\d+)(?:<[^>]*>)?(?:, "((?:[^"\\]|\\.)*)")?.*= (-?\d+)`)
+
+// order is T3b: in the trace of a run, the reply to each entry is written only
+// after a sync of the file that holds it has returned.
+func order(w *watch, control string) {
+	tracer, ok := strace(w)
+	if !ok {
+		return
+	}
+	dir := w.dir()
+	log := filepath.Join(dir, "trace")
+	_, stderr, err := traced(tracer, keeper(control, filepath.Join(dir, "call.md")),
+		"-o", log, "-s", "64", "-e", "trace=write,fdatasync,fsync")
+	if err != nil {
+		w.fault("the run failed: %v %s", err, stderr)
+	}
+	content, err := os.ReadFile(log)
+	w.must(err)
+	written, synced := 0, 0 // entries
+	for _, l := range strings.Split(string(content), "\n") {
+		m := traceLine.FindStringSubmatch(l)
+		if m == nil {
+			continue
+		}
+		switch text := m[3]; {
+		case m[1] == "fdatasync" && m[4] == "0":
+			synced = written
+		case m[1] == "write" && m[2] == "1" && strings.HasPrefix(text, `{\"n\":`):
+			n, _ := strconv.Atoi(strings.TrimRight(text[len(`{\"n\":`):strings.Index(text, ",")], " "))
+			w.count("replies", 1)
+			if n > synced {
+				w.fault("the reply to entry %d is written while %d are synced", n, synced)
+			}
+		case m[1] == "write" && m[2] != "1" && regexp.MustCompile(`^\d+ \d{4}-`).MatchString(text):
+			written++
+		}
+	}
+}
+
+// killEachCall is T4: the program is killed at the Nth call of each kind that
+// touches the file, for every N.
+func killEachCall(w *watch, control string) {
+	tracer, ok := strace(w)
+	if !ok {
+		return
+	}
+	for _, call := range []string{"write", "fdatasync", "fsync", "renameat", "ftruncate", "close", "unlinkat"} {
+		survived := 0
+		for n := 1; survived < 2 && !w.red(); n++ {
+			name := filepath.Join(w.dir(), "call.md")
+			acked, stderr, err := traced(tracer, keeper(control, name), "-o", os.DevNull,
+				"-e", fmt.Sprintf("inject=%s:signal=KILL:when=%d", call, n))
+			if err == nil {
+				survived++
+				continue
+			}
+			survived = 0
+			w.count("kills", 1)
+			if !notebook.Exists(name) {
+				if len(acked) > 0 {
+					w.fault("%s %d: the file is gone", call, n)
+				}
+				continue
+			}
+			have, err := stored(name)
+			if err == nil {
+				err = holds(acked, lines(10), have)
+			}
+			if err != nil {
+				w.fault("killed at %s %d: %v %s", call, n, err, stderr)
+			}
+		}
+	}
+}
+
+// failSystem is T5b: the Nth sync or write of the program fails.
+func failSystem(w *watch, control string) {
+	tracer, ok := strace(w)
+	if !ok {
+		return
+	}
+	nth := []string{"2", "5+"}
+	if long {
+		nth = []string{"1", "2", "3+", "5", "10", "11+"}
+	}
+	for _, call := range []string{"fdatasync", "renameat"} {
+		for _, code := range []string{"EIO", "ENOSPC", "EROFS"} {
+			for _, n := range nth {
+				if call == "renameat" {
+					n = strings.Replace(n, "5+", "1+", 1)
+				}
+				if w.red() {
+					return
+				}
+				failOne(w, control, tracer, call, code, n)
+			}
+		}
+	}
+}
+
+func failOne(w *watch, control, tracer, call, code, n string) {
+	dir := w.dir()
+	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
+	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log, "-y",
+		"-e", "trace=fdatasync,renameat", "-e", fmt.Sprintf("inject=%s:error=%s:when=%s", call, code, n))
+	trace, readErr := os.ReadFile(log)
+	w.must(readErr)
+	failed := strings.Count(string(trace), "(INJECTED)")
+	if failed == 0 {
+		return
+	}
+	w.count("failures", 1)
+	what := fmt.Sprintf("%s %s failing with %s", call, n, code)
+	if err == nil {
+		w.fault("%s: exit code 0", what)
+	}
+	if !strings.Contains(stderr, "call.md") || !strings.Contains(stderr, causes[code].Error()) {
+		w.fault("%s: the message names not both file and cause: %s", what, stderr)
+	}
+	if call == "fdatasync" && failed > 1 {
+		w.fault("%s: the sync was tried again, %d times in all", what, failed)
+	}
+	if !notebook.Exists(name) {
+		if len(acked) > 0 {
+			w.fault("%s: the file is gone", what)
+		}
+		return
+	}
+	have, err := stored(name)
+	if err == nil {
+		err = holds(acked, lines(10), have)
+	}
+	if err != nil {
+		w.fault("%s: %v", what, err)
+	}
+	if strays := strays(dir); len(strays) > 0 {
+		w.fault("%s: left behind: %v", what, strays)
+	}
+}
+
+var causes = map[string]error{"EIO": syscall.EIO, "ENOSPC": syscall.ENOSPC, "EROFS": syscall.EROFS}
+
+// strays lists the hidden files of a folder.
+func strays(dir string) []string {
+	list, _ := filepath.Glob(filepath.Join(dir, ".*"))
+	return list
+}
+
+// interrupt is T9: each call that can be interrupted is, once.
+func interrupt(w *watch, control string) {
+	tracer, ok := strace(w)
+	if !ok {
+		return
+	}
+	for _, call := range []string{"write", "fdatasync", "fsync", "flock", "renameat", "openat"} {
+		for n := 1; n <= 12 && !w.red(); n++ {
+			if long || n <= 4 {
+				interruptOne(w, control, tracer, call, n)
+			}
+		}
+	}
+}
+
+func interruptOne(w *watch, control, tracer, call string, n int) {
+	dir := w.dir()
+	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
+	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log,
+		"-e", "trace="+call, "-e", fmt.Sprintf("inject=%s:error=EINTR:when=%d", call, n))
+	trace, readErr := os.ReadFile(log)
+	w.must(readErr)
+	if !strings.Contains(string(trace), "(INJECTED)") {
+		return
+	}
+	w.count("interruptions", 1)
+	have, openErr := stored(name)
+	if err := errors.Join(err, openErr, holds(lines(10), lines(10), have), holds(acked, lines(10), acked)); err != nil || len(acked) != 10 {
+		w.fault("%s %d interrupted: %d of 10 acknowledged: %v %s", call, n, len(acked), err, stderr)
+	}
+}
