@@ -142,7 +142,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	reply.Lines = append([]Line{{Plain, c.recorded(rs)}}, reply.Lines...)
 	for _, r := range rs {
 		if r.tenths && !c.saidTenths() {
-			reply.add(Plain, "Whole ohms are taken as tenths shown ("+number(x1(r))+".0); write ~"+number(x1(r))+" if the meter shows none.").flag("tenths-assumed")
+			reply.add(Plain, "Whole ohms are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
 		}
 	}
 	for _, of := range sortedNames(machines) {
@@ -188,8 +188,6 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	}
 	return c.finish(reply), nil
 }
-
-func x1(r *reading) float64 { x, _ := r.q.In(r.quality.unit); return x }
 
 // saidTenths reports whether an earlier entry was told that whole ohms are
 // taken as tenths, and notes that this one is.
@@ -256,7 +254,7 @@ func shortLimit(limit float64, r *reading) string {
 		}
 		return twoDigits(limit) + " °C"
 	}
-	x, _ := r.q.In(r.quality.unit)
+	x := r.x
 	shown, _, _ := r.q.Shown()
 	if x == 0 || shown == 0 {
 		return twoDigits(limit)

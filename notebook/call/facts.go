@@ -310,13 +310,14 @@ func (c *Call) weigh(before int) cause.Result {
 	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) {
 		return w.result
 	}
-	*w = weighed{done: true, complaint: complaint, facts: facts, result: cause.Weigh(complaint, facts)}
+	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, result: cause.Weigh(complaint, facts)}
 	return w.result
 }
 
 // weighed is the last weighing.
 type weighed struct {
 	done      bool
+	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact
 	result    cause.Result
@@ -325,6 +326,10 @@ type weighed struct {
 // finish adds to a reply what has changed about the causes.
 func (c *Call) finish(reply *Reply) *Reply {
 	r := c.weigh(math.MaxInt)
+	if c.weighed.told && len(c.mended) == 0 && (r.Next != nil || r.Repair != nil) {
+		return reply
+	}
+	c.weighed.told = true
 	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
 	now.next = c.nextStep(&r)
 	was := c.standing

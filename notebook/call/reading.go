@@ -69,6 +69,7 @@ type reading struct {
 	of      string // machine at hand, for ohms between its pins
 	a, b    string // b is empty for a single place
 	q       quantity.Q
+	x       float64 // its value in the quality's unit
 	res     float64 // worth of the last digit, in the quality's unit
 	over    bool
 	rough   bool
@@ -248,7 +249,7 @@ func (r *reading) bareUnit(c *Call) string {
 func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) error {
 	q, err := q.Assume(r.bareUnit(c))
 	if err == nil {
-		_, err = q.In(r.quality.unit)
+		r.x, err = q.In(r.quality.unit)
 	}
 	if err != nil {
 		return w.Errorf("%s is no %s", w.Text, r.quality.noun).WithHint("%s takes %s", r.quality.word, r.quality.unit)
@@ -264,7 +265,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 	} else {
 		r.res, _ = q.Resolution(r.quality.unit)
 	}
-	x, _ := r.q.In(r.quality.unit)
+	x := r.x
 	if r.quality.word == "ohm" && !derived && r.res >= 1 && x < tenthsBelow {
 		r.res, r.tenths = 0.1, true
 	}
@@ -283,7 +284,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 
 // limit is the guaranteed half-width of a reading, in the quality's unit.
 func (c *Call) limit(r *reading) float64 {
-	x, _ := r.q.In(r.quality.unit)
+	x := r.x
 	if r.derived {
 		u, _ := r.q.UIn(r.quality.unit)
 		return 2 * u
@@ -304,7 +305,7 @@ func (c *Call) value(r *reading) measure.Value {
 	if r.over {
 		return measure.Open(r.entry)
 	}
-	x, _ := r.q.In(r.quality.unit)
+	x := r.x
 	half := c.limit(r)
 	v := measure.Within(x, half)
 	v.Rough, v.Entry = r.rough, r.entry

@@ -140,7 +140,7 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if !atMachine(r) || !starting(r) {
 		return out, true
 	}
-	if rest, _ := restAndLoad(c.recent("volt", c.bySubject["supply\x00line"], before)); rest != nil {
+	if rest, _ := restAndLoad(c.recent("supply", c.bySubject["supply\x00line"], before)); rest != nil {
 		sag := c.sag(rest, r, "at "+r.where())
 		sag.Fact = append(sag.Fact, out.Fact...)
 		sag.Entries = slices.Compact(sag.Entries)

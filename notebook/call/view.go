@@ -116,7 +116,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		v := record.Reading{Entry: m.entry, At: m.at, Kind: m.quality.word, Of: m.of, A: m.a, B: m.b,
 			Unit: m.quality.ucum, Over: m.over, Shown: m.shown(), Condition: m.cond.String(), Struck: c.struck[m.entry]}
 		if !m.over {
-			v.Value, _ = m.q.In(m.quality.unit)
+			v.Value = m.x
 			v.U = c.limit(m) / math.Sqrt(3)
 		}
 		r.Readings = append(r.Readings, v)
