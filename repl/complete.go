@@ -1,6 +1,7 @@
 package repl
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -103,13 +104,15 @@ func (k *Completer) choices(c *call.Call, line string) []string {
 // extend adds what all fitting words share.
 func (o offer) extend(head string) (string, []string) {
 	var rest, show []string
+	seen := map[string]bool{}
 	typed := []rune(o.typed)
 	for i, w := range o.words {
 		r := []rune(w)
 		if len(r) < len(typed) || !strings.EqualFold(string(r[:len(typed)]), o.typed) {
 			continue
 		}
-		if s := string(r[len(typed):]); !contains(rest, s) {
+		if s := string(r[len(typed):]); !seen[s] {
+			seen[s] = true
 			rest = append(rest, s)
 			if o.shown != nil {
 				w = o.shown[i]
@@ -153,13 +156,15 @@ func shorten(list []string, typed int) []string {
 		return list
 	}
 	var out []string
+	seen := map[string]bool{}
 	for _, w := range list {
 		r := []rune(w)
 		end := typed
 		for end < len(r) && r[end] != ' ' {
 			end++
 		}
-		if s := string(r[:end]); !contains(out, s) {
+		if s := string(r[:end]); !seen[s] {
+			seen[s] = true
 			out = append(out, s)
 		}
 	}
@@ -299,19 +304,28 @@ func (k *Completer) name(c *call.Call, head string) (offer, bool) {
 func (k *Completer) reading(c *call.Call, cmd *call.Command, rest string) (offer, bool) {
 	parts := strings.Split(rest, ",")
 	part := strings.TrimLeft(parts[len(parts)-1], " ")
-	var points []string
-	for _, w := range words(cmd.Params[0], c) {
-		taken := false
+	taken := func(points string) bool {
 		for _, p := range parts[:len(parts)-1] {
-			taken = taken || strings.HasPrefix(strings.TrimLeft(p, " "), w+" ")
+			if strings.HasPrefix(strings.TrimLeft(p, " "), points+" ") {
+				return true
+			}
 		}
-		if !taken {
-			points = append(points, w)
+		return false
+	}
+	points := words(cmd.Params[0], c)
+	first, _, second := strings.Cut(part, " ")
+	var pairs []string
+	for _, w := range c.SecondPoints(cmd.Word) {
+		if second && !strings.EqualFold(w, first) {
+			pairs = append(pairs, first+" "+w)
 		}
 	}
-	for _, w := range points {
-		if len(part) <= len(w) && strings.EqualFold(w[:len(part)], part) {
-			return offer{typed: part, words: points, then: " "}, true
+	for _, list := range [][]string{points, pairs} {
+		list = slices.DeleteFunc(slices.Clone(list), taken)
+		for _, w := range list {
+			if len(part) <= len(w) && strings.EqualFold(w[:len(part)], part) {
+				return offer{typed: part, words: list, then: " "}, true
+			}
 		}
 	}
 	fields := strings.Fields(part)
@@ -338,11 +352,7 @@ func (k *Completer) field(c *call.Call, cmd *call.Command, rest string) (offer, 
 		}
 		list := words(cmd.Params[0], c)
 		if k.Parts != nil {
-			for _, p := range k.Parts(c.Model()) {
-				if !contains(list, p) {
-					list = append(list, p)
-				}
-			}
+			list = append(list, k.Parts(c.Model())...)
 		}
 		return phrase(part, list, "")
 	}
@@ -350,13 +360,4 @@ func (k *Completer) field(c *call.Call, cmd *call.Command, rest string) (offer, 
 		return offer{typed: strings.TrimLeft(value, " "), words: c.FieldValues(cmd.Word, key)}, true
 	}
 	return offer{typed: part, words: words(cmd.Params[0], c), then: " "}, true
-}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
 }

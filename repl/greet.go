@@ -9,7 +9,7 @@ import (
 // newcomer leads to a first verdict. Each line fits 60 columns.
 var newcomer = []string{
 	"Prove the unit dead, then type:  safe",
-	"Three pins, two at a time:  ohm A B 3.4   A C 6.5   B C 3.2",
+	"Pins, two at a time:  ohm A B 4.2   A C 15.1   B C 10.9",
 	"The third pair names common, start and run.",
 	"Tab: what is wanted next.  help: all words.  Ctrl-D: stop.",
 }

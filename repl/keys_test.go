@@ -11,6 +11,7 @@ import (
 	"unicode/utf8"
 
 	"ohmcall/notebook"
+	"ohmcall/notebook/call"
 )
 
 var update = flag.Bool("update", false, "write the .call files anew; look at each of them before keeping it")
@@ -27,7 +28,6 @@ type typist struct {
 	n       *notebook.Notebook
 	k       *Completer
 	history []string
-	strokes int
 }
 
 func newTypist() *typist {
@@ -153,4 +153,12 @@ func readLines(t *testing.T, name string) []string {
 		t.Fatal(err)
 	}
 	return notebook.ScriptLines(b)
+}
+
+func commandWords() []string {
+	var out []string
+	for _, c := range call.Commands() {
+		out = append(out, c.Word)
+	}
+	return out
 }
