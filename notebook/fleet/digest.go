@@ -115,7 +115,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			}
 			continue
 		}
-		v := visit{row: -1, path: it.Path, serial: same.clip(key(it.Header.Serial)), started: same.clip(it.Header.Started)}
+		v := visit{row: -1, path: it.Path, serial: clip(key(it.Header.Serial)), started: clip(it.Header.Started)}
 		if f.Match(&it) {
 			v.row = len(d.Rows)
 			d.Rows = append(d.Rows, newRow(&it, same))
@@ -137,8 +137,8 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 func newRow(it *Item, same texts) Row {
 	h := &it.Header
 	return Row{
-		ID: it.ID, Path: it.Path, Date: date(h), Started: same.clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
-		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: same.clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
+		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
+		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
 		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Minutes: h.Minutes, Cost: h.Cost,
 		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 	}

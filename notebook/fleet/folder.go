@@ -24,7 +24,7 @@ const noDate = "__HIVE_DEFAULT_PARTITION__"
 
 const (
 	flushPart = 256 << 10 // of one file
-	flushAll  = 16 << 20  // of all together
+	flushAll  = 32 << 20  // of all together
 )
 
 // folder writes an export to a new folder. It is filled under another name
