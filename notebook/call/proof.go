@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -67,8 +68,20 @@ var (
 		}
 		return false
 	}}
-	proofHeat = proofWanted{"the temperature it reaches (temp oven 180C)", after("temp", "")}
-	proofDry  = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", sawAfter("water-line-dry", "drain-clear", "pan-sound", "level")}
+	proofHeaterAmps = proofWanted{"running amps (amp heater 10.8 run)", proofAmps.held}
+	proofMotorAmps  = proofWanted{"running amps (amp motor 5.9 run)", proofAmps.held}
+	proofHeat       = proofWanted{"the temperature it reaches (temp oven 180C)", func(c *Call, since int) bool {
+		if sawAfter("heats-up")(c, since) {
+			return true
+		}
+		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
+			if r := c.readings[i]; r.quality.word == "temp" && !r.over && c.alive(r.entry) && c.value(r).Lo >= heated {
+				return true
+			}
+		}
+		return false
+	}}
+	proofDry = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", sawAfter("water-line-dry", "drain-clear", "pan-sound", "level")}
 )
 
 // proofs lists what proves a repair, by complaint; "" is for all others.
@@ -78,11 +91,33 @@ var proofs = map[string][]proofWanted{
 	"no-cool":     {proofEarth, proofAmps, proofTemps},
 	"runs-always": {proofEarth, proofAmps, proofTemps},
 	"too-cold":    {proofEarth, proofTemps},
-	"no-heat":     {proofEarth, proofAmps, proofHeat},
+	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
 	"leaks-ices":  {proofEarth, proofDry},
-	"motor-dead":  {proofEarth, proofStart, proofAmps},
+	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
 	"":            {proofEarth, proofAmps},
 }
+
+// heated is the temperature in °C from which an appliance that should heat
+// can be said to: above what a room has, below what a dryer blows (common
+// practice).
+const heated = 50
+
+// proofList is what proves a repair of this call. An inverter starts its
+// compressor softly: it has neither surge nor sag.
+func (c *Call) proofList() []proofWanted {
+	list, ok := proofs[c.complaint()]
+	if !ok {
+		list = proofs[""]
+	}
+	if c.plateText(c.mainMachine(), "type") != "inverter" {
+		return list
+	}
+	return slices.DeleteFunc(slices.Clone(list), func(p proofWanted) bool { return p.what == proofSurge.what || p.what == proofSag.what })
+}
+
+// energised are facts that only a machine under power can give; of one that
+// must not be energised they are not wanted.
+var energised = []string{"starts-and-runs", "amps-sound", "breaker-holds", "cools-down", "heats-up"}
 
 // proofMissing lists what is not proved since the last repair.
 func (c *Call) proofMissing() []string {
@@ -91,12 +126,8 @@ func (c *Call) proofMissing() []string {
 		return nil
 	}
 	since := rep[len(rep)-1]
-	list, ok := proofs[c.complaint()]
-	if !ok {
-		list = proofs[""]
-	}
 	var out []string
-	for _, p := range list {
+	for _, p := range c.proofList() {
 		if !p.held(c, since) {
 			out = append(out, p.what)
 		}
@@ -127,7 +158,11 @@ func (c *Call) missing() []string {
 		if rep := c.repairs(); len(rep) > 0 {
 			facts = append(c.facts(rep[0]), facts...)
 		}
+		condemned := len(c.unsafe()) > 0 && len(c.repairs()) == 0
 		for _, n := range cause.Missing(c.complaint(), facts) {
+			if condemned && intersects(n.Any, energised) {
+				continue
+			}
 			out = append(out, n.What)
 		}
 	}

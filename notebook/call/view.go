@@ -268,11 +268,7 @@ func (c *Call) drawProof(r *record.Record) {
 		return
 	}
 	since := rep[len(rep)-1]
-	list, ok := proofs[c.complaint()]
-	if !ok {
-		list = proofs[""]
-	}
-	for _, p := range list {
+	for _, p := range c.proofList() {
 		text := "not shown"
 		if p.held(c, since) {
 			text = "shown"
