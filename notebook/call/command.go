@@ -97,12 +97,18 @@ var (
 func init() {
 	for _, list := range [][]Command{readingCommands(), identityCommands(), workCommands(), meterCommands(),
 		sumCommands(), scriptCommands(), askCommands(), endCommands()} {
-		for i := range list {
-			commands = append(commands, &list[i])
-		}
+		install(list)
 	}
-	byWord = make(map[string]*Command, len(commands))
-	for _, c := range commands {
+}
+
+// install adds commands to the table and to what is derived from it.
+func install(list []Command) {
+	if byWord == nil {
+		byWord = map[string]*Command{}
+	}
+	for i := range list {
+		c := &list[i]
+		commands = append(commands, c)
 		byWord[c.Word] = c
 		wordsOnly = append(wordsOnly, c.Word)
 	}

@@ -1,0 +1,117 @@
+package trade
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/formula"
+	"ohmcall/calc/quantity"
+	"ohmcall/calc/sum"
+)
+
+// scope lends formulas to a sum.
+type scope struct {
+	more  []formula.Formula
+	notes []string
+}
+
+func (s *scope) Lookup(string) (quantity.Q, bool) { return quantity.Q{}, false }
+func (s *scope) Def(string) (sum.Def, bool)       { return sum.Def{}, false }
+func (s *scope) Names() []string                  { return nil }
+func (s *scope) Func(name string) (sum.Func, bool) {
+	note := func(t string) { s.notes = append(s.notes, t) }
+	for i := range s.more {
+		if s.more[i].Name == name {
+			return Func(&s.more[i], note), true
+		}
+	}
+	if f, ok := formula.Lookup(name); ok {
+		return Func(f, note), true
+	}
+	return sum.Func{}, false
+}
+
+// TestEveryExample types each formula's worked example as a sum. The values
+// are the table's own; calc/formula holds them against published ones.
+func TestEveryExample(t *testing.T) {
+	for _, f := range formula.All() {
+		q, err := sum.Quantity(f.Example.Call, &scope{})
+		if err != nil {
+			t.Errorf("%s: %v", f.Example.Call, err)
+			continue
+		}
+		unit := f.Unit
+		if unit == formula.AnyUnit {
+			unit = q.Symbol()
+		}
+		got, err := q.In(unit)
+		if err != nil {
+			t.Errorf("%s: %v", f.Example.Call, err)
+			continue
+		}
+		want, tol := f.Example.Want, f.Example.Tol
+		if f.Unit == formula.AnyUnit {
+			// The example's number is in the unit of its arguments.
+			shown, _, _ := q.Shown()
+			got = shown
+		}
+		if math.Abs(got-want) > tol+1e-9*math.Abs(want) {
+			t.Errorf("%s gives %g %s, want %g ± %g", f.Example.Call, got, unit, want, tol)
+		}
+	}
+}
+
+// TestUncertaintyIsCarried checks one formula by hand: for C = I/(2πfU) the
+// relative uncertainties of amps and volts add in quadrature (JCGM 100:2008,
+// 5.1.6; from memory).
+func TestUncertaintyIsCarried(t *testing.T) {
+	amps, err := quantity.New(4.2, "A")
+	if err != nil {
+		t.Fatal(err)
+	}
+	volts, err := quantity.New(330, "V")
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := &sum.Scope{Values: map[string]quantity.Q{"a": amps.WithU(0.042, 1), "v": volts.WithU(6.6, 2)}}
+	f, _ := formula.Lookup("cap_load")
+	s.Funcs = map[string]sum.Func{"cap_load": Func(f, nil)}
+	q, err := sum.Quantity("cap_load(a, v)", s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, _ := q.In("uF")
+	u, _ := q.UIn("uF")
+	if math.Abs(x-33.760) > 0.001 { // reference values §3, computed
+		t.Errorf("got %g µF", x)
+	}
+	if want := x * math.Hypot(0.01, 0.02); math.Abs(u-want) > 1e-6*want {
+		t.Errorf("got u = %g, want %g", u, want)
+	}
+}
+
+// TestRecipeFormula adds a formula as a developer would: one entry of the
+// table is all that a sum needs.
+func TestRecipeFormula(t *testing.T) {
+	s := &scope{more: []formula.Formula{{
+		Name: "twice_ohms", Topic: "example", Unit: "ohm",
+		Params: []formula.Param{{Name: "ohms", Unit: "ohm", Help: "any resistance"}},
+		Help:   "twice a resistance", Equation: "2·R", Valid: "everywhere", Source: "arithmetic",
+		Fn:  func(a formula.Args) (float64, error) { return 2 * a.Num[0], nil },
+		Say: func(formula.Args, float64) string { return "doubled" },
+	}}}
+	q, err := sum.Quantity("twice_ohms(3.4ohm) in kohm", s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if x, _ := q.In("ohm"); math.Abs(x-6.8) > 1e-9 {
+		t.Errorf("got %g", x)
+	}
+	if strings.Join(s.notes, "") != "Doubled." {
+		t.Errorf("notes %q", s.notes)
+	}
+	if _, err := sum.Quantity("twice_ohms(3V)", s); err == nil {
+		t.Error("volts were taken for ohms")
+	}
+}
