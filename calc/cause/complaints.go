@@ -36,7 +36,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "hums-trips", Name: "hums and trips on its overload",
-		Words: []string{"hum", "buzz", "overload", "starts and stops", "trips after", "cuts out", "shuts off after"},
+		Words: []string{"hum", "buzz", "overload", "starts and stops", "trips after", "cuts out", "shuts off after", "short cycl"},
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "connection-weak", "supply-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
@@ -63,7 +63,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "leaks-ices", Name: "leaks or ices up",
-		Words: []string{"leak", "ice", "icing", "frost", "water on floor", "water in", "puddle", "drips"},
+		Words: []string{"leak", "ice in", "ice on", "ice build", "of ice", "iced", "ices", "icing", "frost", "water on floor", "water in", "puddle", "drips"},
 		Signs: []string{"water-inside", "water-on-floor", "frost-heavy", "drain-blocked"},
 		Causes: append([]string{"drain-blocked", "pan-cracked", "water-line-leaks", "not-level", "gasket-leaks", "heavy-use", "evap-fan-failed", "evap-fan-unfed"},
 			defrostCauses...),
@@ -88,7 +88,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp"},
+		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp", "ice cream"},
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
@@ -97,7 +97,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "not get hot"},
+		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "won't dry", "not get hot", "cold water", "takes too long", "takes forever"},
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-failed",
@@ -107,7 +107,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "motor-dead", Name: "a motor that does not turn",
-		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "fan not", "drum not"},
+		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",

@@ -74,11 +74,20 @@ var denies = map[string]bool{
 // fold cuts a text into lower-case words; dashes, commas and other marks
 // separate words, an apostrophe does not.
 func fold(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
 		switch {
 		case r >= 'a' && r <= 'z', r >= '0' && r <= '9', r == '\'', r > 127:
 			return false
 		}
 		return true
 	})
+	for i, w := range words {
+		if full, ok := clipped[w]; ok {
+			words[i] = full
+		}
+	}
+	return words
 }
+
+// clipped are words that are often typed without their apostrophe.
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't"}
