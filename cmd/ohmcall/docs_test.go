@@ -163,7 +163,7 @@ func runCommand(t *testing.T, bin, home, work, cmd string) string {
 	if err != nil && !errors.As(err, &exit) {
 		t.Fatalf("%s: %v", cmd, err)
 	}
-	return strings.ReplaceAll(string(out), home, "~")
+	return strings.ReplaceAll(strings.ReplaceAll(string(out), home, "~"), "\r\n", "\n")
 }
 
 func mustAbs(t *testing.T, p string) string {
