@@ -37,6 +37,9 @@ type Options struct {
 	NewFileName func() string
 	// Where is how the call's file is shown, Resume how it is taken up again.
 	Where, Resume string
+	// Aside is what else there is to say of an entry, from other calls. It is
+	// shown and is no part of the record.
+	Aside func(call.Entry) []string
 	// Parts lists parts used in earlier calls on a model, for completion.
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name, for completion.
@@ -184,6 +187,11 @@ func (t *talk) take(line string) (ends bool) {
 func (t *talk) show(entries []call.Entry) (closing bool) {
 	for _, e := range entries {
 		t.p.Entry(e)
+		if t.o.Aside != nil {
+			for _, s := range t.o.Aside(e) {
+				t.p.Say(call.Plain, s)
+			}
+		}
 		closing = e.Kind == "close" && e.N > 0
 	}
 	return closing

@@ -9,6 +9,7 @@ import (
 	"golang.org/x/term"
 
 	"ohmcall/notebook"
+	"ohmcall/notebook/call"
 	"ohmcall/repl"
 )
 
@@ -32,7 +33,9 @@ func (a *app) prompt(args []string) error {
 	if err != nil {
 		return err
 	}
-	code := repl.Run(a.promptOptions(n, dir))
+	known := learn(dir)
+	defer known.stop()
+	code := repl.Run(a.promptOptions(n, dir, known))
 	if err := n.Close(); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date; its log is complete: %w", err)
 	}
@@ -40,7 +43,7 @@ func (a *app) prompt(args []string) error {
 	return nil
 }
 
-func (a *app) promptOptions(n *notebook.Notebook, dir string) repl.Options {
+func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) repl.Options {
 	outFile, _ := a.out.(*os.File)
 	terminal := outFile != nil && term.IsTerminal(int(a.in.Fd())) && term.IsTerminal(int(outFile.Fd()))
 	dumb := os.Getenv("TERM") == "dumb"
@@ -54,6 +57,11 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string) repl.Options {
 		Width:       func() int { return widthOf(outFile) },
 		NewFileName: func() string { return freeName(dir, time.Now().Format("2006-01-02-1504")+"-rescued") },
 		Where:       homeShort(n.Name()),
+		Resume:      "ohmcall " + homeShort(n.Name()),
+		Dumb:        terminal && dumb,
+		Parts:       known.parts,
+		Scripts:     func() []string { return scripts(dir) },
+		Aside:       func(e call.Entry) []string { return known.aside(n.Call(), e) },
 	}
 }
 
@@ -67,4 +75,19 @@ func widthOf(f *os.File) int {
 		return 0
 	}
 	return w
+}
+
+// scripts lists the files of lines that `use` can name.
+func scripts(dir string) []string {
+	var out []string
+	for _, d := range []string{".", dir} {
+		names, err := filepath.Glob(filepath.Join(d, "*.call"))
+		if err != nil {
+			continue
+		}
+		for _, n := range names {
+			out = append(out, filepath.Base(n))
+		}
+	}
+	return out
 }

@@ -359,15 +359,31 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		}
 	}
 	h.Result = c.result()
-	if m := c.machines[c.mainMachine()]; m != nil && m.result.Settled {
-		for _, w := range m.result.Windings {
-			a, b := m.result.Roles[w.From], m.result.Roles[w.To]
-			if a != "" && b != "" && !w.Value.Over {
-				h.Ohms = append(h.Ohms, string(a)+"-"+string(b)+" "+number(w.Value.X))
-			}
+	h.Ohms = c.windingOhms()
+	h.Redacted = c.redacted()
+}
+
+// windingOhms are the ohms between roles of the machine that the call is
+// about, once its roles are settled: "common-run 2.5".
+func (c *Call) windingOhms() []string {
+	m := c.machines[c.mainMachine()]
+	if m == nil || !m.result.Settled {
+		return nil
+	}
+	var out []string
+	for _, w := range m.result.Windings {
+		a, b := m.result.Roles[w.From], m.result.Roles[w.To]
+		if a != "" && b != "" && !w.Value.Over {
+			out = append(out, string(a)+"-"+string(b)+" "+number(w.Value.X))
 		}
 	}
-	h.Redacted = c.redacted()
+	return out
+}
+
+// Windings is the plate's model of the machine that the call is about, with
+// its ohms between roles, as other calls on the model are compared by.
+func (c *Call) Windings() (model string, ohms []string) {
+	return c.plateText(c.mainMachine(), "model"), c.windingOhms()
 }
 
 const timeLayout = "2006-01-02T15:04:05-07:00"

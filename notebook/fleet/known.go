@@ -5,6 +5,7 @@ import (
 	"cmp"
 	"context"
 	"errors"
+	"maps"
 	"math"
 	"slices"
 	"strconv"
@@ -27,6 +28,7 @@ type Known struct {
 	names   map[string]string
 	calls   map[string]int
 	causes  map[string]map[string]int
+	parts   map[string]map[string]int // by model of machine or appliance
 }
 
 // Spread sums up the readings between two roles of one model.
@@ -53,6 +55,7 @@ func (k *Known) Add(h *record.Header, checked bool) {
 	if k.ohms == nil {
 		k.ohms, k.names = map[string]map[string][]float64{}, map[string]string{}
 		k.calls, k.causes = map[string]int{}, map[string]map[string]int{}
+		k.parts = map[string]map[string]int{}
 	}
 	k.Calls++
 	count(&k.Checked, checked)
@@ -62,6 +65,7 @@ func (k *Known) Add(h *record.Header, checked bool) {
 		}
 		k.causes[h.Kind][clip(h.Cause)]++
 	}
+	k.addParts(h)
 	id := key(h.Machine)
 	if id == "" {
 		return
@@ -80,6 +84,35 @@ func (k *Known) Add(h *record.Header, checked bool) {
 		}
 		k.ohms[id][between] = append(k.ohms[id][between], x)
 	}
+}
+
+// addParts counts the parts used on the models of a call.
+func (k *Known) addParts(h *record.Header) {
+	for _, model := range []string{h.Machine, h.Model} {
+		id := key(model)
+		if id == "" {
+			continue
+		}
+		for _, p := range h.Parts {
+			_, name, _ := strings.Cut(p, " x ")
+			if name == "" {
+				continue
+			}
+			if k.parts[id] == nil {
+				k.parts[id] = map[string]int{}
+			}
+			k.parts[id][clip(name)]++
+		}
+	}
+}
+
+// Parts lists the parts used in earlier calls on a model of machine or
+// appliance, the most frequent first.
+func (k *Known) Parts(model string) []string {
+	used := k.parts[key(model)]
+	out := slices.Sorted(maps.Keys(used))
+	slices.SortStableFunc(out, func(a, b string) int { return cmp.Compare(used[b], used[a]) })
+	return out
 }
 
 // Lookup tells what is known of a model, letter case and spaces aside.

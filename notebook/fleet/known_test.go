@@ -126,3 +126,24 @@ func TestLearn(t *testing.T) {
 		t.Error("a cancelled context is no error")
 	}
 }
+
+// TestPartsOfAModel counts parts by the models of machine and appliance.
+func TestPartsOfAModel(t *testing.T) {
+	k := &Known{}
+	for _, h := range []record.Header{
+		{Machine: "MADE-UP 16", Model: "INVENTED-300", Parts: []string{"1 x start device", "2 x screw"}},
+		{Machine: "made-up 16", Parts: []string{"1 x start device"}},
+		{Machine: "OTHER", Parts: []string{"1 x fan"}},
+	} {
+		k.Add(&h, true)
+	}
+	if got := k.Parts("Made-Up 16"); !slices.Equal(got, []string{"start device", "screw"}) {
+		t.Errorf("machine: %q", got)
+	}
+	if got := k.Parts("INVENTED-300"); !slices.Equal(got, []string{"screw", "start device"}) {
+		t.Errorf("appliance: %q", got)
+	}
+	if got := k.Parts("unknown"); len(got) != 0 {
+		t.Errorf("unknown: %q", got)
+	}
+}

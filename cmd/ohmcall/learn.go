@@ -1,0 +1,67 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"strings"
+	"sync/atomic"
+
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/fleet"
+)
+
+// learned is what the notebooks folder teaches. It is read beside the prompt,
+// which never waits for it.
+type learned struct {
+	known atomic.Pointer[fleet.Known]
+	stop  context.CancelFunc
+}
+
+func learn(dir string) *learned {
+	ctx, stop := context.WithCancel(context.Background())
+	l := &learned{stop: stop}
+	go func() {
+		if k, err := fleet.Learn(ctx, dir); err == nil {
+			l.known.Store(k)
+		}
+	}()
+	return l
+}
+
+// parts lists the parts used in earlier calls on a model.
+func (l *learned) parts(model string) []string {
+	k := l.known.Load()
+	if k == nil {
+		return nil
+	}
+	return k.Parts(model)
+}
+
+// aside tells what earlier calls on the same model of machine found, when
+// the model was written down or its roles have settled.
+func (l *learned) aside(c *call.Call, e call.Entry) []string {
+	k := l.known.Load()
+	if k == nil || e.Kind != "plate" && !slices.Contains(e.Reply.Flags, "roles-settled") {
+		return nil
+	}
+	model, ohms := c.Windings()
+	m, ok := k.Lookup(model)
+	if !ok || len(m.Ohms) == 0 {
+		return nil
+	}
+	now := map[string]string{}
+	for _, o := range ohms {
+		between, x, _ := strings.Cut(o, " ")
+		now[between] = x
+	}
+	out := []string{fmt.Sprintf("Your notebooks hold %d calls on %s, taken as they say:", m.Calls, cleanName(m.Name))}
+	for _, s := range m.Ohms {
+		line := fmt.Sprintf("%s %.3g to %.3g Ω, median %.3g, %d times", s.Between, s.Min, s.Max, s.Median, s.Count)
+		if x := now[s.Between]; x != "" {
+			line += "; now " + x
+		}
+		out = append(out, line)
+	}
+	return out
+}
