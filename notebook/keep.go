@@ -73,7 +73,7 @@ func (n *Notebook) takeIn() error {
 	}
 	base := strings.TrimSuffix(name, ".md") + "-replaced"
 	aside := base + ".md"
-	for i := 2; ; i++ {
+	for i := 2; i < 1000; i++ {
 		if _, err := n.host.FS.Stat(aside); err != nil {
 			break
 		}

@@ -1,7 +1,5 @@
 package reliability
 
-func readOnly(w *watch, c string)    {}
-func race(w *watch, c string)        {}
 func clocks(w *watch, c string)      {}
 func determinism(w *watch, c string) {}
 func sizes(w *watch, c string)       {}
@@ -12,5 +10,4 @@ func bombs(w *watch, c string)       {}
 func mutations(w *watch, c string)   {}
 func paths(w *watch, c string)       {}
 func quiet(w *watch, c string)       {}
-func edited(w *watch, c string)      {}
 func digestChild(a, c string) int    { return 0 }
