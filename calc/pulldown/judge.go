@@ -143,8 +143,18 @@ func (r Result) Judge(t Target, show func(celsius float64) string) Judgement {
 		return Judgement{State: TooEarly, Reason: fmt.Sprintf(
 			"the last reading, %s, is at %s within the thermometer's uncertainty; %s: take more readings", show(last), target, settles)}
 	}
+	if high-low > vague {
+		settles = fmt.Sprintf("by the curve through %d readings it settles below %s with 95 %% confidence", n+1, show(high))
+		if r.Final.Open {
+			settles += ", taking for granted a time constant of a day at most"
+		}
+	}
 	return Judgement{State: TooEarly, Reason: settles + ", which does not tell about " + target + " yet: take more readings"}
 }
+
+// vague is the width of the final temperature's bounds, in kelvin, beyond
+// which their lower end is no temperature that anyone would look for.
+const vague = 30
 
 // finalBounds are the final temperature's bounds with the thermometer's own
 // uncertainty added.
