@@ -119,9 +119,13 @@ func (p *played) causes() *standing {
 	if err != nil || e.Reply.Table == nil {
 		return s
 	}
-	for _, row := range e.Reply.Table.Rows {
-		for _, code := range append(append([]string(nil), e.Reply.Causes.Open...), e.Reply.Causes.RuledOut...) {
-			if k, ok := cause.By(code); ok && k.Name == row[0] {
+	for _, code := range e.Reply.Causes.RuledOut {
+		s.state[code] = string(cause.RuledOut)
+	}
+	for _, code := range e.Reply.Causes.Open { // those supported among them
+		k, _ := cause.By(code)
+		for _, row := range e.Reply.Table.Rows {
+			if row[0] == k.Name {
 				s.state[code] = row[1]
 			}
 		}
