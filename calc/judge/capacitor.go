@@ -1,9 +1,9 @@
 package judge
 
 import (
-	"strings"
 	"fmt"
 	"math"
+	"strings"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"

@@ -55,8 +55,8 @@ func Infer(in Input) Result {
 			": a jump beyond both limits; the latest counts.")
 	}
 	if in.Meter.Assumed && t.known > 0 {
-		res.note("Meter accuracy not declared: " + number(in.Meter.Percent) + " % and " +
-			number(in.Meter.Counts) + " counts assumed (common practice).")
+		res.note("Assumed meter accuracy: " + number(in.Meter.Percent) + " % and " +
+			number(in.Meter.Counts) + " counts (common practice); meter declares yours.")
 	}
 	return res
 }

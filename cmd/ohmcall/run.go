@@ -139,7 +139,9 @@ func (a *app) feed(n *notebook.Notebook, next lineSource, show shower) error {
 		}
 		if err == nil {
 			var entries []call.Entry
+			full := n.Call().Expand(line)
 			entries, err = n.Do(line)
+			line = full
 			for _, e := range entries {
 				show.Entry(e)
 			}

@@ -55,7 +55,6 @@ type Call struct {
 	parts         []part
 	wires         []wire
 	meters        []meter
-	limits        []text
 	defs          []definition
 	sums          []sumLine
 	needs         []need

@@ -92,7 +92,7 @@ func TestRefusedLineLeavesTheCall(t *testing.T) {
 	n := c.Len()
 	for _, line := range []string{
 		"ohm", "ohm A B", "ohm A", "ohm 3.4", "ohm A A 3.4", "ohm A B C D 3.4", "ohm A B 3.4V", "ohm A B x", "ohm A B -3", "ohm A B 3.4, ", "ohm , A B 3",
-		"volt", "amp 3.4", "mfd C1 -3", "temp freezer cold", "temp freezer -2V", "psi 3",
+		"volt", "mfd C1 -3", "temp freezer cold", "temp freezer -2V", "psi 3",
 		"mark A", "mark A middle", "on", "plate", "plate volts", "plate colour red", "plate volts x", "plate start maybe",
 		"client", "saw", "did", "part start device, 0", "part start device, x", "part a, 1, -2", "wire black", "wire black C",
 		"meter", "meter ohm", "meter ohm 3", "meter ohm 1% 2 3", "meter gold 1%", "probes x", "probes 9", "probes -1", "units K", "limit 9M",

@@ -3,6 +3,7 @@ package call
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/formula"
@@ -191,13 +192,21 @@ func applyCauses(c *Call, _ *args) (*Reply, error) {
 	}
 	reply := say(strconv.Itoa(len(r.Codes(cause.Supported))) + " supported, " + strconv.Itoa(len(r.Codes(cause.Open))) + " open, " +
 		strconv.Itoa(len(r.Codes(cause.RuledOut))) + " ruled out.")
-	t := &Table{Head: []string{"Cause", "Standing", "For", "Against"}}
+	t := &Table{Head: []string{"Cause", "Standing", "By entries"}}
+	var out []string
 	for _, state := range []cause.State{cause.Supported, cause.Open, cause.RuledOut} {
 		for i := range r.Standings {
-			if s := &r.Standings[i]; s.State == state {
-				t.Rows = append(t.Rows, []string{s.Cause.Name, string(s.State), orText(factEntries(s.For), "-"), orText(factEntries(s.Against), "-")})
+			switch s := &r.Standings[i]; {
+			case s.State != state:
+			case state == cause.RuledOut:
+				out = append(out, s.Cause.Name+" ("+entriesWord(s.Against)+")")
+			default:
+				t.Rows = append(t.Rows, []string{s.Cause.Name, string(s.State), orText(factEntries(s.For), "none")})
 			}
 		}
+	}
+	if len(out) > 0 {
+		reply.add(Plain, "Ruled out: "+strings.Join(out, "; ")+".")
 	}
 	for _, k := range r.Contradictions {
 		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")

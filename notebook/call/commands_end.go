@@ -41,7 +41,8 @@ func endCommands() []Command {
 func lastEntries(c *Call) []string {
 	var out []string
 	for i := len(c.entries) - 1; i >= 0 && len(out) < 9; i-- {
-		if c.alive(i + 1) {
+		cmd := byWord[c.entries[i].Kind]
+		if c.alive(i+1) && (cmd == nil || cmd.Group != Asks) {
 			out = append(out, strconv.Itoa(i+1))
 		}
 	}

@@ -339,7 +339,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	text := v.Subject + ": " + string(v.Word) + ", " + v.Text
 	if v.Limit != "" {
 		text += " (limit " + v.Limit
-		if v.Source != "" {
+		if v.Source != "" && v.Word != verdict.Sound {
 			text += "; " + v.Source
 		}
 		text += ")"

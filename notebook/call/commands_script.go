@@ -6,13 +6,28 @@ import (
 	"time"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/sum"
 	"ohmcall/notebook/script"
 )
 
-// need is one thing that a complete call of this kind must hold.
+// need is one thing that a complete call of this kind must hold, as long as
+// its guard holds; "" always does.
 type need struct {
 	entry int
 	what  string
+	guard string
+}
+
+// wanted reports whether a need counts now.
+func (c *Call) wanted(n need) bool {
+	if !c.alive(n.entry) {
+		return false
+	}
+	if n.guard == "" {
+		return true
+	}
+	met, err := sum.Condition(n.guard, &scope{c: c})
+	return err == nil && met
 }
 
 func scriptCommands() []Command {
@@ -21,21 +36,20 @@ func scriptCommands() []Command {
 			Word: "need", Group: Scripts,
 			Params:   []Param{{Name: "WHAT", Kind: Free, Words: needWords}},
 			Help:     "what a complete call of this kind must hold",
-			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts only when the condition holds. Without any need the list for the complaint applies.",
+			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts whenever the condition holds, now or later. Without any need the list for the complaint applies.",
 			Examples: []string{"need volt line", "need ohm A case", "need serial", `when is(gas, "R-600a"): need safe`},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				what := a.get("WHAT")
 				if _, err := c.holds(what.text); err != nil {
 					return nil, what.errorf("%v", err).WithHint("as in: need volt line, need serial, need saw starts")
 				}
-				met, err := c.guard(a.line)
-				if err != nil {
+				if _, err := c.guard(a.line); err != nil && !unreadYet(err) {
 					return nil, err
 				}
-				if !met {
-					return say("Condition not met; not needed."), nil
+				c.needs = append(c.needs, need{c.entry, what.text, a.line.Guard})
+				if a.line.Guard != "" {
+					return say("Needed when " + a.line.Guard + ": " + what.text + "."), nil
 				}
-				c.needs = append(c.needs, need{c.entry, what.text})
 				return say("Needed: " + what.text + "."), nil
 			},
 		},
@@ -211,4 +225,10 @@ func (c *Call) established(what string) bool {
 		}
 	}
 	return false
+}
+
+// unreadYet reports whether a condition only wants for a reading or a plate
+// value that may come later.
+func unreadYet(err error) bool {
+	return strings.Contains(err.Error(), "was read") || strings.Contains(err.Error(), "the plate holds no number")
 }

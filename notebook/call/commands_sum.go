@@ -26,7 +26,6 @@ type expectation struct {
 	text    string
 	meaning string
 	met     bool
-	err     string
 }
 
 func sumCommands() []Command {
@@ -226,6 +225,10 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		r.add(Plain, n)
 	}
 	c.sums = append(c.sums, s)
+	if bare := strings.TrimSpace(text); startsLikeNumber(bare) && !strings.ContainsAny(bare, " +-*/(^") && len(c.readings) > 0 {
+		last := c.readings[len(c.readings)-1]
+		r.add(Ask, bare+" alone is a sum, no reading; a reading names its points: "+last.quality.word+" "+strings.TrimRight(last.a+" "+last.b, " ")+" "+bare)
+	}
 	return r, nil
 }
 

@@ -46,7 +46,7 @@ func twoWordPart(q *quality, a, b string) string {
 // isOver tells what meters show when a reading is over their range.
 func isOver(text string) bool {
 	switch strings.ToUpper(text) {
-	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.":
+	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.", "INF", "∞":
 		return true
 	}
 	return false

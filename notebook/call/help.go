@@ -60,7 +60,7 @@ func helpScreen() *Reply {
 				words = append(words, c.Word)
 			}
 		}
-		r.add(Plain, pad(string(g), 18)+strings.Join(words, " "))
+		r.add(Plain, pad(string(g), 20)+strings.Join(words, " "))
 	}
 	r.add(Plain, "Anything else is a sum: 120V / 3.45ohm, ohm(A, B) * 1.2A, cap_load(4.2A, 330V)")
 	r.add(Plain, "help WORD tells of one; also: help formulas, help units, help language")

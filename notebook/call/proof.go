@@ -145,7 +145,7 @@ func (c *Call) missing() []string {
 	}
 	own := false
 	for _, n := range c.needs {
-		if !c.alive(n.entry) {
+		if !c.wanted(n) {
 			continue
 		}
 		own = true

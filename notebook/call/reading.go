@@ -143,7 +143,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	switch len(points) {
 	case 0:
 		if q.word == "ohm" {
-			return nil, value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32")
+			return nil, value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32; decimals take a point, commas part readings")
 		}
 		r.a = defaultPlace[q.word]
 		if r.a == "" {
@@ -184,7 +184,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 const caseName = "case"
 
 // defaultPlace is where a reading without a place was taken.
-var defaultPlace = map[string]string{"volt": "line", "watt": "unit", "trip": "overload"}
+var defaultPlace = map[string]string{"volt": "line", "amp": "comp", "watt": "unit", "trip": "overload"}
 
 func startsLikeNumber(s string) bool {
 	s = strings.TrimLeft(s, "~+-")

@@ -69,7 +69,7 @@ func Parse(text string) (*Line, error) {
 		return nil, source.Errorf(0, 0, "the line is %d bytes long, at most %d are taken", len(text), MaxLine).
 			WithHint("split it into several lines")
 	}
-	l := &Line{Text: strings.TrimRight(Clean(text), " ")}
+	l := &Line{Text: strings.Trim(Clean(text), " ")}
 	rest, col := l.Text, 1
 	rest, col = skipSpaces(rest, col)
 	if st, n := parseStamp(rest); n > 0 {

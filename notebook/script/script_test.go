@@ -14,7 +14,7 @@ func TestParseWords(t *testing.T) {
 		cols []int
 	}{
 		{"ohm A B 3.4", []string{"ohm", "A", "B", "3.4"}, []int{1, 5, 7, 9}},
-		{"  ohm A B 3.4, A C ~6.5 cold # by hand", []string{"ohm", "A", "B", "3.4", ",", "A", "C", "~6.5", "cold"}, []int{3, 7, 9, 11, 14, 16, 18, 20, 25}},
+		{"  ohm A B 3.4, A C ~6.5 cold # by hand", []string{"ohm", "A", "B", "3.4", ",", "A", "C", "~6.5", "cold"}, []int{1, 5, 7, 9, 12, 14, 16, 18, 23}},
 		{`expect ohm(A, B) < 4ohm "run winding"`, []string{"expect", "ohm(A, B)", "<", "4ohm", "run winding"}, []int{1, 8, 18, 20, 25}},
 		{"ohm A B (2.0 + 1.4)", []string{"ohm", "A", "B", "(2.0 + 1.4)"}, []int{1, 5, 7, 9}},
 		{"# only a comment", nil, nil},

@@ -87,7 +87,7 @@ func (p *Printer) Fault(line string, err error) {
 	}
 	p.write(p.Err, call.Bad, "not taken: "+oneLine(msg))
 	if own && at.Col > 0 {
-		shown, carets := pointAt(script.Clean(line), at.Col, at.End, p.columns())
+		shown, carets := pointAt(strings.TrimSpace(script.Clean(line)), at.Col, at.End, p.columns())
 		fmt.Fprintln(p.Err, "  "+shown)
 		fmt.Fprintln(p.Err, "  "+carets)
 	}
