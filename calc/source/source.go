@@ -59,7 +59,7 @@ func (e *Error) Shift(n int) *Error {
 func Nearest(word string, candidates []string) string {
 	limit := 1
 	switch n := len([]rune(word)); {
-	case n < 2:
+	case n < 2, n > 64: // a slip is not that long, and the work grows with the square
 		return ""
 	case n > 6:
 		limit = 3

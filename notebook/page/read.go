@@ -29,6 +29,10 @@ const (
 	// maxLine bounds a line of the log, in bytes; the longest that is ever
 	// typed is far below.
 	maxLine = 1 << 20
+	maxLog  = 24 << 20 // bytes
+	maxCut  = 1 << 20  // bytes of a file that ends before its log
+	// maxFaults is how many faults of one file are kept.
+	maxFaults = 1000
 )
 
 // ErrForeign is returned for a file that is not a call notebook.
@@ -195,6 +199,9 @@ func Read(content []byte) (*File, error) {
 	h, body, err := front(content)
 	var newer *NewerError
 	if cut(content) && !errors.As(err, &newer) {
+		if len(content) > maxCut {
+			return nil, errors.New("the notebook has no log")
+		}
 		f := &File{Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
 		if text := strings.Trim(string(content), "\n"); text != "" {
 			f.Cut = strings.Split(text, "\n")
@@ -213,6 +220,9 @@ func Read(content []byte) (*File, error) {
 	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])
 	f.readTop(top, bodyRow)
 	f.LogRow = bodyRow + bytes.Count(body[:start], []byte("\n"))
+	if len(body)-start > maxLog {
+		return nil, fmt.Errorf("the notebook's log is larger than the %d MB that are read", maxLog>>20)
+	}
 	for rest := body[start:]; len(rest) > maxLine; {
 		i := bytes.LastIndexByte(rest[:maxLine], '\n')
 		if i < 0 {
@@ -335,13 +345,13 @@ func (f *File) logLine(line string, row int, whole bool) {
 	if err != nil {
 		if strings.TrimSpace(line) != "" {
 			f.Stray = append(f.Stray, line)
-			f.Faults = append(f.Faults, Fault{row, 1, "neither an entry nor a reply: " + err.Error()})
+			f.fault(row, "neither an entry nor a reply: "+err.Error())
 		}
 		f.Clean = false
 		return
 	}
 	if e.N != len(f.Entries)+1 {
-		f.Faults = append(f.Faults, Fault{row, 1, fmt.Sprintf("entry %d stands where entry %d is due", e.N, len(f.Entries)+1)})
+		f.fault(row, fmt.Sprintf("entry %d stands where entry %d is due", e.N, len(f.Entries)+1))
 	}
 	e.Row = row
 	f.Entries = append(f.Entries, e)
@@ -354,8 +364,14 @@ func (f *File) unwritten() {
 		return
 	}
 	f.Stray = append(f.Stray, f.Torn)
-	f.Faults = append(f.Faults, Fault{f.tornRow, 1, "neither an entry nor a reply: it holds zero bytes"})
+	f.fault(f.tornRow, "neither an entry nor a reply: it holds zero bytes")
 	f.Torn = ""
+}
+
+func (f *File) fault(row int, text string) {
+	if len(f.Faults) < maxFaults {
+		f.Faults = append(f.Faults, Fault{row, 1, text})
+	}
 }
 
 // parseEntry reads `NUMBER TIME TEXT`.
