@@ -120,7 +120,7 @@ func TestPastedTabsDoNoHarm(t *testing.T) {
 	s.expect("Noted.")
 	s.send("\x04")
 	s.ended()
-	s.holds(" ohm A B 3.45", "  note x end")
+	s.holds("ohm A B 3.45", "note x end")
 }
 
 func TestPastedProseLeavesTheRecordClean(t *testing.T) {

@@ -4,6 +4,7 @@ import (
 	"math/bits"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // set is a set of codes of the vocabulary by their number.
@@ -20,7 +21,7 @@ func (s set) minus(o set) set {
 }
 
 // vocabulary is the index over seen and judged, built once.
-var vocabulary = buildVocabulary()
+var vocabulary = sync.OnceValue(buildVocabulary)
 
 type lexicon struct {
 	terms    []Finding
@@ -90,7 +91,7 @@ func (g group) has(i int) bool { return g&(1<<i) != 0 }
 func (g group) first() int     { return bits.TrailingZeros32(uint32(g)) }
 
 // tables is the index over causes, tests and complaints, built once.
-var tables = buildTables()
+var tables = sync.OnceValue(buildTables)
 
 type tableIndex struct {
 	causes    []*Cause
@@ -142,7 +143,7 @@ func buildTables() *tableIndex {
 }
 
 func (x *tableIndex) plan(c *Complaint) *plan {
-	v := vocabulary
+	v := vocabulary()
 	p := &plan{Complaint: c, signs: v.set(c.Signs), cured: v.set(c.Cured)}
 	for _, code := range c.Causes {
 		i, ok := x.cause[code]
@@ -175,7 +176,7 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 // trial gives the test seen from the complaint, nil when it says nothing
 // about any of its causes.
 func (x *tableIndex) trial(p *plan, t *Test) *trial {
-	v := vocabulary
+	v := vocabulary()
 	r := &trial{Test: t, outcomes: v.set(t.Outcomes), when: v.set(t.When), barred: v.set(t.Barred)}
 	r.done = v.set(append(append([]string(nil), t.Outcomes...), t.Vague...))
 	var bears group

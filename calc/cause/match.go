@@ -84,13 +84,13 @@ func Missing(complaint string, facts []Fact) []Need {
 	}
 	var known set
 	for _, f := range facts {
-		if n, ok := vocabulary.number[f.Code]; ok {
+		if n, ok := vocabulary().number[f.Code]; ok {
 			known.add(n)
 		}
 	}
 	var missing []Need
 	for _, n := range c.Need {
-		if !vocabulary.set(n.Any).meets(known) {
+		if !vocabulary().set(n.Any).meets(known) {
 			missing = append(missing, n)
 		}
 	}

@@ -220,7 +220,7 @@ func (w *weighing) whole(g group) *trial {
 // bears says whether some expected outcome rules out or shows the whole group.
 func (w *weighing) bears(t *trial, g group) bool {
 	for k, n := range t.codes {
-		if !vocabulary.excludes[n].meets(w.settled) && (t.rulesOut[k]&g == g || t.shows[k]&g == g) {
+		if !vocabulary().excludes[n].meets(w.settled) && (t.rulesOut[k]&g == g || t.shows[k]&g == g) {
 			return g != 0
 		}
 	}
@@ -242,7 +242,7 @@ func (w *weighing) explained(g group) int {
 // the rest: it rules them out or shows them, and not all of the group alike.
 func (w *weighing) tells(t *trial, g group) (told group) {
 	for k, n := range t.codes {
-		if vocabulary.excludes[n].meets(w.settled) {
+		if vocabulary().excludes[n].meets(w.settled) {
 			continue
 		}
 		if out := t.rulesOut[k] & g; out != g || g.count() == 1 {
@@ -260,7 +260,7 @@ func (w *weighing) tells(t *trial, g group) (told group) {
 func (w *weighing) worst(t *trial, g group) int {
 	worst := 0
 	for k, n := range t.codes {
-		if vocabulary.excludes[n].meets(w.settled) {
+		if vocabulary().excludes[n].meets(w.settled) {
 			continue
 		}
 		left := g &^ t.rulesOut[k]
@@ -276,7 +276,7 @@ func (w *weighing) worst(t *trial, g group) int {
 // test that settles it, the safest first.
 func (w *weighing) dispute() (Contradiction, *Test) {
 	for _, c := range w.result.Contradictions {
-		a, b := vocabulary.number[c.A.Code], vocabulary.number[c.B.Code]
+		a, b := vocabulary().number[c.A.Code], vocabulary().number[c.B.Code]
 		if !w.speaks.has(a) && !w.speaks.has(b) {
 			continue
 		}

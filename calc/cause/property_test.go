@@ -12,7 +12,7 @@ import (
 func randomFacts(rng *rand.Rand, n int) []Fact {
 	list := make([]Fact, rng.IntN(n+1))
 	for i := range list {
-		list[i] = Fact{vocabulary.terms[rng.IntN(len(vocabulary.terms))].Code, 1 + rng.IntN(30)}
+		list[i] = Fact{vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, 1 + rng.IntN(30)}
 	}
 	return list
 }
@@ -147,7 +147,7 @@ func TestEliminationOnlyGrows(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 6))
 	grown := 0
 	randomWeighings(t, 5000, func(c Complaint, f []Fact, r Result) {
-		x := Fact{vocabulary.terms[rng.IntN(len(vocabulary.terms))].Code, 31}
+		x := Fact{vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, 31}
 		if disputedBy(x, f) || slices.ContainsFunc(f, func(g Fact) bool { return slices.Contains(yields[g.Code], x.Code) }) {
 			return
 		}
@@ -169,7 +169,7 @@ func TestEliminationOnlyGrows(t *testing.T) {
 // call must end with its repair.
 func TestFollowingTheProposalsFindsTheCause(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
-	for _, p := range tables.plans {
+	for _, p := range tables().plans {
 		for i := range p.causes {
 			truth := p.causes[i]
 			if truth.Consequence {
@@ -219,7 +219,7 @@ func followed(t *testing.T, p *plan, i int, rng *rand.Rand) (Result, []Fact) {
 func allowed(p *plan, i int, x *Test, f []Fact, rng *rand.Rand) string {
 	var showing, neutral []string
 	for _, o := range x.Outcomes {
-		n := vocabulary.number[o]
+		n := vocabulary().number[o]
 		if p.causes[i].contradicts.has(n) || disputedBy(Fact{Code: o}, f) {
 			continue
 		}

@@ -79,11 +79,11 @@ func ComplaintBy(code string) (Complaint, bool) {
 
 // By gives the cause with a code.
 func By(code string) (Cause, bool) {
-	i, ok := tables.cause[code]
+	i, ok := tables().cause[code]
 	if !ok {
 		return Cause{}, false
 	}
-	return *tables.causes[i], true
+	return *tables().causes[i], true
 }
 
 // Tests lists all tests in the order of the table.

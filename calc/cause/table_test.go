@@ -111,7 +111,7 @@ func TestCausesAreWellFormed(t *testing.T) {
 			}
 		}
 		for _, b := range c.Before {
-			if x := tables.test[b]; x == nil || x.Danger == Live {
+			if x := tables().test[b]; x == nil || x.Danger == Live {
 				t.Errorf("%s wants %s before its repair, which is unknown or live", c.Code, b)
 			}
 		}
@@ -169,7 +169,7 @@ func TestTestsAreWellFormed(t *testing.T) {
 // Each cause has to fall to some outcome of a test of its complaint, and each
 // two causes have to be parted by some outcome.
 func TestEveryCauseAndPairCanBeDecided(t *testing.T) {
-	for _, p := range tables.plans {
+	for _, p := range tables().plans {
 		for i := range p.causes {
 			if !decided(p, func(out group) bool { return out.has(i) }) {
 				t.Errorf("%s: no test rules out %s", p.Code, p.causes[i].Code)

@@ -26,11 +26,11 @@ func Judged() []Finding { return append([]Finding(nil), judged...) }
 
 // Lookup gives the vocabulary's entry for a code.
 func Lookup(code string) (Finding, bool) {
-	i, ok := vocabulary.number[code]
+	i, ok := vocabulary().number[code]
 	if !ok {
 		return Finding{}, false
 	}
-	return vocabulary.terms[i], true
+	return vocabulary().terms[i], true
 }
 
 // plain names a code in words: what is typed for it, else the code without
@@ -48,9 +48,9 @@ func plain(code string) string {
 // It gives the code and the words that matched.
 func FindFinding(text string) (code, matched string, ok bool) {
 	words := fold(text)
-	for n := min(len(words), vocabulary.longest); n > 0; n-- {
+	for n := min(len(words), vocabulary().longest); n > 0; n-- {
 		phrase := strings.Join(words[:n], " ")
-		c, known := vocabulary.phrases[phrase]
+		c, known := vocabulary().phrases[phrase]
 		if !known {
 			continue
 		}

@@ -54,13 +54,13 @@ func Weigh(complaint string, facts []Fact) Result {
 	var known, settled set
 	var buf [64]item
 	items := gather(buf[:0], facts, &known)
-	p := tables.complaint[complaint]
+	p := tables().complaint[complaint]
 	if p == nil && complaint == "" {
 		p = opened(items)
 	}
 	r := Result{}
 	settled = known.minus(disputed(items, known, &r))
-	for _, w := range vocabulary.weak {
+	for _, w := range vocabulary().weak {
 		if w.stronger.meets(settled) {
 			settled = settled.minus(w.fact)
 		}
@@ -84,7 +84,7 @@ type item struct {
 // gather sorts the known facts by entry and code and drops repetitions.
 func gather(items []item, facts []Fact, known *set) []item {
 	for _, f := range facts {
-		if n, ok := vocabulary.number[f.Code]; ok {
+		if n, ok := vocabulary().number[f.Code]; ok {
 			items = append(items, item{f, n})
 			known.add(n)
 		}
@@ -98,7 +98,7 @@ func gather(items []item, facts []Fact, known *set) []item {
 // opened gives the complaint that the earliest fact opens.
 func opened(items []item) *plan {
 	for _, it := range items {
-		for _, p := range tables.plans {
+		for _, p := range tables().plans {
 			if p.signs.has(it.n) {
 				return p
 			}
@@ -110,12 +110,12 @@ func opened(items []item) *plan {
 // disputed records the contradictions among the facts and gives their codes.
 func disputed(items []item, known set, r *Result) (d set) {
 	for i, a := range items {
-		if !vocabulary.excludes[a.n].meets(known) {
+		if !vocabulary().excludes[a.n].meets(known) {
 			continue
 		}
 		d.add(a.n)
 		for _, b := range items[i+1:] {
-			if vocabulary.excludes[a.n].has(b.n) {
+			if vocabulary().excludes[a.n].has(b.n) {
 				r.Contradictions = append(r.Contradictions, Contradiction{a.Fact, b.Fact})
 			}
 		}
