@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/source"
 	"ohmcall/notebook/call"
+	"ohmcall/notebook/script"
 )
 
 // jsonEntry is one line of `run --json`. Its fields are a contract: others
@@ -58,7 +59,7 @@ func (p *jsonPrinter) Entry(e call.Entry) { p.write(jsonOf(e)) }
 
 // Fault implements shower: a refused line is an object too.
 func (p *jsonPrinter) Fault(line string, err error) {
-	j := jsonEntry{Line: line, Flags: []string{}, Error: &jsonError{Msg: err.Error()}}
+	j := jsonEntry{Line: script.Clean(line), Flags: []string{}, Error: &jsonError{Msg: err.Error()}}
 	var e *source.Error
 	if errors.As(err, &e) {
 		j.Error = &jsonError{Col: e.Col, Msg: e.Msg, Hint: e.Hint}
