@@ -55,6 +55,10 @@ func (t *talk) farewell() {
 		t.closed()
 		return
 	}
+	if t.n.Call().Len() == 0 {
+		t.p.Say(call.Plain, "Nothing was written down.")
+		return
+	}
 	t.p.Say(call.Plain, "The call stays open in "+t.where()+".")
 	if t.o.Resume != "" {
 		t.p.Say(call.Plain, "Go on with: "+t.o.Resume)

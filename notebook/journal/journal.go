@@ -205,3 +205,9 @@ func (j *Journal) Close() error {
 	j.lock.Close()
 	return err
 }
+
+// Discard removes the file while it is still held, and lets go of it.
+func (j *Journal) Discard() error {
+	err := j.fs.Remove(j.name)
+	return errors.Join(err, j.Close())
+}
