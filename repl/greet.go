@@ -59,7 +59,7 @@ func (t *talk) farewell() {
 		t.p.Say(call.Plain, "Nothing was written down.")
 		return
 	}
-	t.p.Say(call.Plain, "The call stays open in "+t.where()+".")
+	t.p.Say(call.Plain, "The call stays open in "+t.where()+"; close ends it when it is done.")
 	if t.o.Resume != "" {
 		t.p.Say(call.Plain, "Go on with: "+t.o.Resume)
 	}

@@ -251,12 +251,7 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 		k.Verdict, k.Reason = string(pulldown.TooEarly), err.Error()
 		return k
 	}
-	show := func(x float64) string {
-		if k.Unit == "F" {
-			return number(math.Round((x*1.8+32)*10)/10) + " °F"
-		}
-		return number(math.Round(x*10)/10) + " °C"
-	}
+	show := func(x float64) string { return degrees(x, k.Unit) }
 	j := fit.Judge(target, show)
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)

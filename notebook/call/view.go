@@ -455,9 +455,21 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 
 func proofWords(r *record.Record) string {
 	for _, k := range r.Curves {
-		if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
-			return k.Place + " " + k.Verdict + ", every point of the list shown"
+		last := k.Points[len(k.Points)-1].Celsius
+		switch k.Verdict {
+		case string(pulldown.Proved):
+			return "the " + k.Place + " came down to " + degrees(last, k.Unit) + ", and every other point is shown"
+		case string(pulldown.OnCourse):
+			return "the " + k.Place + " is at " + degrees(last, k.Unit) + " and on course to its target, and every other point is shown"
 		}
 	}
-	return "every point of the list shown"
+	return "every point is shown"
+}
+
+// degrees writes a temperature given in °C in the unit in which it is shown.
+func degrees(celsius float64, unit string) string {
+	if unit == "F" {
+		return number(math.Round((celsius*1.8+32)*10)/10) + " °F"
+	}
+	return number(math.Round(celsius*10)/10) + " °C"
 }
