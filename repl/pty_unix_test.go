@@ -24,7 +24,7 @@ func TestTyping(t *testing.T) {
 	s.send("C 6.5\r")
 	s.expect("A–C 6.5 Ω")
 	s.send("\x04")
-	s.expect("The call stays open in the file.")
+	s.expect("The call stays open in the file;")
 	if err := s.ended(); err != nil {
 		t.Error(err)
 	}
