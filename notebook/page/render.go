@@ -86,7 +86,7 @@ func Render(r *record.Record, remarks map[string]string) []byte {
 	}
 	remark := func(id string) {
 		if s := left[id]; s != "" {
-			b.WriteString("\n" + s + "\n")
+			b.WriteString("\n" + apart(s) + "\n")
 		}
 		delete(left, id)
 	}
@@ -114,6 +114,21 @@ func Render(r *record.Record, remarks map[string]string) []byte {
 		b.WriteString(fenceEnd + "\n")
 	}
 	return []byte(b.String())
+}
+
+// apart sets in those lines of a remark that would be taken for marks or for
+// a log of ours when the file is read again.
+func apart(remark string) string {
+	if !strings.Contains(remark, "[ohmcall-") && !strings.Contains(remark, logFence) {
+		return remark
+	}
+	lines := strings.Split(remark, "\n")
+	for i, l := range lines {
+		if strings.HasPrefix(l, beginMark) || strings.HasPrefix(l, endMark) || l == logFence {
+			lines[i] = "  " + l
+		}
+	}
+	return strings.Join(lines, "\n")
 }
 
 // Log writes the log's text.

@@ -1,3 +1,0 @@
-package reliability
-
-func mutations(w *watch, c string) {}
