@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	_ "embed"
 	"strings"
 
@@ -49,7 +50,7 @@ func manual(root *cobra.Command) string {
 	flags(&b, root.PersistentFlags())
 	b.WriteString("# SUBCOMMANDS\n\n")
 	for _, c := range commands {
-		b.WriteString("## " + plainMan(c.Use) + "\n\n" + plainMan(orText(c.Long, c.Short)) + "\n\n")
+		b.WriteString("## " + plainMan(c.Use) + "\n\n" + plainMan(cmp.Or(c.Long, c.Short)) + "\n\n")
 		flags(&b, c.NonInheritedFlags())
 	}
 	b.WriteString("# LANGUAGE\n\n")
@@ -59,13 +60,6 @@ func manual(root *cobra.Command) string {
 	b.WriteString("\n# EXIT STATUS\n\n0 done, 1 the record or a check has a fault, 2 wrong usage.\n\n")
 	b.WriteString("# FILES\n\n*~/" + folderName + "* holds the notebooks, *" + snippetFile + "* in it your own definitions. OHMCALL_DIR names another folder.\n")
 	return b.String()
-}
-
-func orText(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
 }
 
 // plainMan keeps words such as [-o FILE] from being taken for markup.

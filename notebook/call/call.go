@@ -11,6 +11,7 @@ package call
 
 import (
 	"errors"
+	"slices"
 	"time"
 
 	"ohmcall/calc/source"
@@ -182,7 +183,7 @@ func (c *Call) Parse(text string) (*Statement, error) {
 	s := &Statement{Line: l}
 	first := l.Words[0]
 	if cmd := byWord[first.Text]; cmd != nil && !first.Quoted {
-		if l.Guard != "" && !contains(guardable, cmd.Word) {
+		if l.Guard != "" && !slices.Contains(guardable, cmd.Word) {
 			return nil, first.Errorf("%s cannot stand behind a condition", cmd.Word).
 				WithHint("when guards need, expect and note")
 		}
@@ -217,7 +218,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if next.Text != "," && !next.Quoted && !isWord(next.Text) && !startsLikeNumber(next.Text) {
 			return nil
 		}
-		if contains(operatorWords, next.Text) {
+		if slices.Contains(operatorWords, next.Text) {
 			return nil
 		}
 		if (next.Text[0] == '-' || next.Text[0] == '+') && len(next.Text) == 1 {

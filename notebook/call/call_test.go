@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math/rand"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -65,7 +66,7 @@ func TestWindingChecks(t *testing.T) {
 			if got := rolesOf(c); got != tt.want {
 				t.Errorf("got %q, want %q (%s)", got, tt.want, tt.source)
 			}
-			if tt.flag != "" && !contains(last.Reply.Flags, tt.flag) {
+			if tt.flag != "" && !slices.Contains(last.Reply.Flags, tt.flag) {
 				t.Errorf("the flag %s is not raised, only %v", tt.flag, last.Reply.Flags)
 			}
 		})

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -159,7 +160,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			if err != nil || q.UCUM() != "1" {
 				return nil, w[1].Errorf("%q is no plain number", w[1].Text)
 			}
-			if !contains(table.Names(), w[0].Text) {
+			if !slices.Contains(table.Names(), w[0].Text) {
 				return nil, withNearest(w[0].Errorf("there is no assumption named %s", w[0].Text), w[0].Text, table.Names())
 			}
 			t, err := table.With(w[0].Text, q.SI())

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -201,7 +202,7 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 			}
 			if p.Kind == Choice {
 				list := p.Words(c)
-				if !contains(list, w.Text) {
+				if !slices.Contains(list, w.Text) {
 					if p.Optional && i+1 < len(cmd.Params) {
 						continue
 					}
@@ -272,13 +273,4 @@ func split(words []script.Word) ([][]script.Word, error) {
 		return nil, w.Errorf("nothing follows this comma")
 	}
 	return append(parts, words[start:]), nil
-}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
 }

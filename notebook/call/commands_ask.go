@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"strconv"
 	"strings"
@@ -89,16 +90,9 @@ func askCommands() []Command {
 func rolesTable(m *machine) *Table {
 	t := &Table{Head: []string{"Pin", "Role"}}
 	for _, p := range m.result.Pins {
-		t.Rows = append(t.Rows, []string{p, orText(string(m.result.Roles[p]), "not known")})
+		t.Rows = append(t.Rows, []string{p, cmp.Or(string(m.result.Roles[p]), "not known")})
 	}
 	return t
-}
-
-func orText(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
 }
 
 func applyRoles(c *Call, _ *args) (*Reply, error) {
@@ -153,7 +147,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 	reply := &Reply{}
 	step := c.nextStep(&r)
 	if step == "" {
-		reply.add(Ask, "Nothing is left to test: "+orText(c.closingWord(), "write down the complaint with fault …")+".")
+		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
 		if r.NextWhy != "" && len(c.repairs()) == 0 {
@@ -201,7 +195,7 @@ func applyCauses(c *Call, _ *args) (*Reply, error) {
 			case state == cause.RuledOut:
 				out = append(out, s.Cause.Name+" ("+entriesWord(s.Against)+")")
 			default:
-				t.Rows = append(t.Rows, []string{s.Cause.Name, string(s.State), orText(factEntries(s.For), "none")})
+				t.Rows = append(t.Rows, []string{s.Cause.Name, string(s.State), cmp.Or(factEntries(s.For), "none")})
 			}
 		}
 	}
@@ -258,7 +252,7 @@ func (c *Call) whyEntry(n int) *Reply {
 		}
 		for _, m := range j.verdict.Entries {
 			if m == n {
-				r.add(Plain, "Rests on it: "+j.verdict.Subject+", "+string(j.verdict.Word)+" ("+orText(j.verdict.Source, "common practice")+").")
+				r.add(Plain, "Rests on it: "+j.verdict.Subject+", "+string(j.verdict.Word)+" ("+cmp.Or(j.verdict.Source, "common practice")+").")
 				for _, also := range j.verdict.Also {
 					r.add(Plain, "  "+also+endStop(also))
 				}

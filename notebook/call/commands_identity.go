@@ -5,6 +5,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
+	"ohmcall/calc/repair"
 )
 
 // set records a plain text under a key; the last one that still counts holds.
@@ -101,7 +102,7 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 	}
 	r := say("Plate of " + values[0].of + ": " + strings.Join(parts, ", ") + ".")
 	for _, v := range values {
-		if v.key == "gas" && flammable(v.text) {
+		if v.key == "gas" && repair.Flammable(v.text) {
 			c.warn(r, caution.Flammable)
 		}
 		if v.key == "type" && (v.text == "inverter" || v.text == "three-phase") {
@@ -109,15 +110,4 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	return c.rejudgeAll(r), nil
-}
-
-// flammable tells the hydrocarbon refrigerants, safety class A3.
-func flammable(gas string) bool {
-	g := strings.ToLower(strings.NewReplacer("-", "", " ", "").Replace(gas))
-	for _, s := range []string{"r600a", "r290", "r1270", "r170", "isobutane", "propane", "butane"} {
-		if strings.Contains(g, s) {
-			return true
-		}
-	}
-	return false
 }

@@ -2,6 +2,7 @@ package call
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -172,14 +173,14 @@ func (c *Call) holdsReading(q *quality, rest []string) bool {
 	var points []string
 	var conds []string
 	for _, w := range rest {
-		if contains(conditionWords, w) {
+		if slices.Contains(conditionWords, w) {
 			conds = append(conds, w)
 		} else {
 			points = append(points, w)
 		}
 	}
 	after := 0
-	if contains(conds, "after") {
+	if slices.Contains(conds, "after") {
 		if rep := c.repairs(); len(rep) > 0 {
 			after = rep[len(rep)-1]
 		}

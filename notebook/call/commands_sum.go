@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/formula"
@@ -83,7 +84,7 @@ func sumCommands() []Command {
 func (c *Call) ownNames() []string {
 	var out []string
 	for _, d := range c.defs {
-		if c.alive(d.entry) && !contains(out, d.name) {
+		if c.alive(d.entry) && !slices.Contains(out, d.name) {
 			out = append(out, d.name)
 		}
 	}
@@ -142,7 +143,7 @@ func (c *Call) nameFree(name string, p arg) error {
 }
 
 func (s *scope) isBuiltIn(name string) bool {
-	if contains(sum.Names(), name) {
+	if slices.Contains(sum.Names(), name) {
 		return true
 	}
 	_, ok := s.Func(name)

@@ -1,7 +1,9 @@
 package call
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -149,7 +151,7 @@ func (c *Call) afterRepair(r *Reply) *Reply {
 func (c *Call) partNames() []string {
 	var out []string
 	for _, p := range c.parts {
-		if !contains(out, p.name) {
+		if !slices.Contains(out, p.name) {
 			out = append(out, p.name)
 		}
 	}
@@ -203,10 +205,10 @@ func wireTargets(c *Call) []string {
 
 func applyWire(c *Call, a *args) (*Reply, error) {
 	to := a.get("ROLE|PIN")
-	if role := roleLetters[to.text]; role != "" && contains(c.pins(), to.text) {
+	if role := roleLetters[to.text]; role != "" && slices.Contains(c.pins(), to.text) {
 		if is := string(c.machines[c.machineAtHand()].result.Roles[to.text]); is != role {
 			return nil, to.errorf("%s is a pin here and the letter for %s too", to.text, role).
-				WithHint("write the role in full: wire %s %s, or: wire %s %s", a.text("COLOUR"), role, a.text("COLOUR"), orText(is, "run"))
+				WithHint("write the role in full: wire %s %s, or: wire %s %s", a.text("COLOUR"), role, a.text("COLOUR"), cmp.Or(is, "run"))
 		}
 	}
 	c.wires = append(c.wires, wire{c.entry, a.text("COLOUR"), to.text})
@@ -235,7 +237,7 @@ func wireText(row repair.WireRow) string {
 	if row.Other != "" {
 		return row.Wire + " → " + row.Other
 	}
-	return row.Wire + " → " + orText(row.Role, "role not known") + " → pin " + orText(row.Pin, "not known")
+	return row.Wire + " → " + cmp.Or(row.Role, "role not known") + " → pin " + cmp.Or(row.Pin, "not known")
 }
 
 // wiring holds the wires against the roles found.

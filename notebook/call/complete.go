@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -14,7 +15,7 @@ import (
 func (c *Call) Suggest() []string {
 	var out []string
 	add := func(line string) {
-		if line != "" && !contains(out, line) {
+		if line != "" && !slices.Contains(out, line) {
 			out = append(out, line)
 		}
 	}
@@ -79,7 +80,7 @@ func (c *Call) testsNeeded() []cause.Test {
 
 func intersects(a, b []string) bool {
 	for _, s := range a {
-		if contains(b, s) {
+		if slices.Contains(b, s) {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -19,7 +20,7 @@ type condition struct {
 // conditionWords are the conditions that stand alone.
 var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted"}
 
-func (c condition) is(word string) bool { return contains(c.words, word) }
+func (c condition) is(word string) bool { return slices.Contains(c.words, word) }
 
 func (c condition) String() string {
 	parts := append([]string(nil), c.words...)
@@ -41,7 +42,7 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 		last := words[len(words)-1]
 		prev := words[len(words)-2]
 		switch {
-		case contains(conditionWords, last.Text) && !last.Quoted:
+		case slices.Contains(conditionWords, last.Text) && !last.Quoted:
 			c.words = append([]string{last.Text}, c.words...)
 			words = words[:len(words)-1]
 			continue

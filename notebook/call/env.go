@@ -2,6 +2,7 @@ package call
 
 import (
 	"errors"
+	"slices"
 	"sort"
 	"strings"
 
@@ -61,7 +62,7 @@ func (s *scope) Names() []string { return s.c.sumNames() }
 func (c *Call) sumNames() []string {
 	var out []string
 	for _, d := range c.defs {
-		if c.alive(d.entry) && !contains(out, d.name) {
+		if c.alive(d.entry) && !slices.Contains(out, d.name) {
 			out = append(out, d.name)
 		}
 	}
@@ -200,7 +201,7 @@ func (c *Call) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		words = append(words, s)
 	}
 	cond := ""
-	if n := len(words); n > 1 && contains(conditionWords, words[n-1]) {
+	if n := len(words); n > 1 && slices.Contains(conditionWords, words[n-1]) {
 		cond, words = words[n-1], words[:n-1]
 	}
 	a, b := words[0], ""

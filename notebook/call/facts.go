@@ -282,11 +282,11 @@ func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
 }
 
 func excludes(a, b string) bool {
-	if f, ok := cause.Lookup(a); ok && contains(f.Excludes, b) {
+	if f, ok := cause.Lookup(a); ok && slices.Contains(f.Excludes, b) {
 		return true
 	}
 	f, ok := cause.Lookup(b)
-	return ok && contains(f.Excludes, a)
+	return ok && slices.Contains(f.Excludes, a)
 }
 
 // complaint is the code of the complaint weighed.
@@ -333,18 +333,18 @@ func (c *Call) finish(reply *Reply) *Reply {
 	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
 	now.next = c.nextStep(&r)
 	was := c.standing
-	if equalStrings(now.open, was.open) && equalStrings(now.supported, was.supported) && equalStrings(now.ruledOut, was.ruledOut) && now.next == was.next {
+	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next {
 		return reply
 	}
 	c.standing = now
 	reply.Causes = &Causes{Open: append(append([]string{}, now.supported...), now.open...), RuledOut: now.ruledOut, Next: now.next}
-	if !equalStrings(now.supported, was.supported) {
+	if !slices.Equal(now.supported, was.supported) {
 		for i := range r.Standings {
 			s := &r.Standings[i]
 			if s.Last && len(c.repairs()) > 0 {
 				continue // left over only because the mended part is sound now
 			}
-			if s.State == cause.Supported && !contains(was.supported, s.Cause.Code) {
+			if s.State == cause.Supported && !slices.Contains(was.supported, s.Cause.Code) {
 				reply.add(Warn, "Cause supported: "+s.Cause.Name+" ("+entriesWord(s.For)+").")
 				reply.flag("cause-" + s.Cause.Code)
 			}
@@ -378,7 +378,7 @@ func entriesWord(facts []cause.Fact) string {
 func factEntries(facts []cause.Fact) string {
 	var parts []string
 	for _, f := range facts {
-		if s := itoa(f.Entry); !contains(parts, s) {
+		if s := itoa(f.Entry); !slices.Contains(parts, s) {
 			parts = append(parts, s)
 		}
 	}

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/notebook/script"
@@ -15,7 +16,7 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 	for _, p := range points {
 		pin := p.Text == "start" || p.Text == "run" || p.Text == "open" || p.Text == "closed"
 		switch {
-		case p.Quoted || !contains(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
+		case p.Quoted || !slices.Contains(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
 			out = append(out, p)
 		default:
 			lifted = append(lifted, p.Text)
@@ -37,7 +38,7 @@ func twoWordPart(q *quality, a, b string) string {
 	if q.word != "ohm" || p == nil || strings.EqualFold(b, caseName) || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}
-	if other := partOf(b); other != nil && other != p && !contains(p.words, strings.ToLower(name)) {
+	if other := partOf(b); other != nil && other != p && !slices.Contains(p.words, strings.ToLower(name)) {
 		return ""
 	}
 	return name

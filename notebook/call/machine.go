@@ -1,6 +1,7 @@
 package call
 
 import (
+	"maps"
 	"math"
 	"slices"
 	"sort"
@@ -25,7 +26,7 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 		prefix = of + ": "
 	}
 	for i, n := range res.Notes {
-		if contains(m.shown, n) {
+		if slices.Contains(m.shown, n) {
 			continue
 		}
 		tone := Plain
@@ -138,7 +139,7 @@ func (c *Call) rejudgeAll(reply *Reply) *Reply {
 		m := c.machines[of]
 		was := m.result
 		m.result = c.inferWindings(of, math.MaxInt)
-		if was.State == m.result.State && was.Settled == m.result.Settled && sameRoles(was, m.result) && equalStrings(was.Notes, m.result.Notes) {
+		if was.State == m.result.State && was.Settled == m.result.Settled && maps.Equal(was.Roles, m.result.Roles) && slices.Equal(was.Notes, m.result.Notes) {
 			continue
 		}
 		c.refreshMachine(of, reply)
@@ -154,30 +155,6 @@ func (c *Call) rejudgeAll(reply *Reply) *Reply {
 		}
 	}
 	return c.finish(reply)
-}
-
-func sameRoles(a, b winding.Result) bool {
-	if len(a.Roles) != len(b.Roles) {
-		return false
-	}
-	for k, v := range a.Roles {
-		if b.Roles[k] != v {
-			return false
-		}
-	}
-	return true
-}
-
-func equalStrings(a, b []string) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if a[i] != b[i] {
-			return false
-		}
-	}
-	return true
 }
 
 // windingKind is the kind of subject that compares a winding with the ohms

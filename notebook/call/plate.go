@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -110,7 +111,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	v.text = strings.Join(texts, " ")
 	last := words[len(words)-1]
 	if k.words != nil {
-		if len(words) > 1 || !contains(k.words, last.Text) {
+		if len(words) > 1 || !slices.Contains(k.words, last.Text) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
 		}
 		return v, nil

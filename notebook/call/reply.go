@@ -1,5 +1,7 @@
 package call
 
+import "slices"
+
 // Tone says how a line of a reply is meant; a terminal may colour it, the
 // words carry it alone.
 type Tone int
@@ -70,7 +72,7 @@ func (r *Reply) add(tone Tone, text string) *Reply {
 
 func (r *Reply) flag(codes ...string) *Reply {
 	for _, c := range codes {
-		if c != "" && !contains(r.Flags, c) {
+		if c != "" && !slices.Contains(r.Flags, c) {
 			r.Flags = append(r.Flags, c)
 		}
 	}

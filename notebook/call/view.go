@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"sort"
@@ -190,7 +191,7 @@ func (c *Call) drawWork(r *record.Record) {
 			if row.Other != "" {
 				role, pin = "-", row.Other
 			}
-			r.Wiring = append(r.Wiring, record.Wire{Entry: row.Entry, Wire: row.Wire, Role: orText(role, "not known"), At: pin})
+			r.Wiring = append(r.Wiring, record.Wire{Entry: row.Entry, Wire: row.Wire, Role: cmp.Or(role, "not known"), At: pin})
 		}
 		for _, p := range t.Problems {
 			r.Wiring = append(r.Wiring, record.Wire{Wire: "-", Role: "-", Note: p})
@@ -413,7 +414,7 @@ func (c *Call) result() string {
 
 func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	add := func(label, text string) { r.Outcome = append(r.Outcome, record.Fact{Label: label, Text: text}) }
-	complaint := orText(c.last("fault"), "not written down")
+	complaint := cmp.Or(c.last("fault"), "not written down")
 	if k, ok := cause.ComplaintBy(found.Complaint); ok {
 		complaint += " (taken as: " + k.Name + ")"
 	}
@@ -438,7 +439,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 			done = append(done, w.text)
 		}
 	}
-	text := orText(strings.Join(done, "; "), "no repair written down")
+	text := cmp.Or(strings.Join(done, "; "), "no repair written down")
 	switch r.Header.Result {
 	case "proved":
 		text += "; proved: " + proofWords(r)

@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -35,7 +36,7 @@ func (d *Digest) callTable() TextTable {
 		Head: []string{"Date", "Client", "Unit", "Complaint", "Cause", "Result", "Minutes", "Cost", "Missing or unsafe", "File"}}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		result := []string{or(r.Result, "no result")}
+		result := []string{cmp.Or(r.Result, "no result")}
 		if r.CallBack != nil {
 			result = append(result, fmt.Sprintf("call-back after %s", days(*r.CallBack)))
 		}
@@ -47,8 +48,8 @@ func (d *Digest) callTable() TextTable {
 			wants = append(wants, "unsafe: "+s)
 		}
 		wants = append(wants, r.Missing...)
-		t.Rows = append(t.Rows, []string{or(r.Date, "no date"), or(r.Client, "-"), or(r.Unit, "-"), or(r.Complaint, "-"), or(r.Cause, "not found"),
-			strings.Join(result, "; "), strconv.Itoa(r.Minutes), page.Money(r.Cost), or(strings.Join(wants, "; "), "nothing"), r.safePath()})
+		t.Rows = append(t.Rows, []string{cmp.Or(r.Date, "no date"), cmp.Or(r.Client, "-"), cmp.Or(r.Unit, "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
+			strings.Join(result, "; "), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
 	return t
 }
@@ -74,7 +75,7 @@ func (d *Digest) callBackTable() TextTable {
 	t := TextTable{Title: "Call-backs", Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
 	for i := range d.Rows {
 		if r := &d.Rows[i]; r.CallBack != nil {
-			t.Rows = append(t.Rows, []string{r.Date, r.Serial, or(r.Unit, "-"), days(*r.CallBack), r.safePath(), safe(r.Earlier)})
+			t.Rows = append(t.Rows, []string{r.Date, r.Serial, cmp.Or(r.Unit, "-"), days(*r.CallBack), r.safePath(), safe(r.Earlier)})
 		}
 	}
 	return t
@@ -91,7 +92,7 @@ func (d *Digest) partTable() TextTable {
 func (d *Digest) causeTable() TextTable {
 	t := TextTable{Title: "Causes by complaint", Head: []string{"Complaint", "Cause found", "Calls", "Of", "Share"}, Right: []int{2, 3, 4}}
 	for _, s := range d.Causes {
-		t.Rows = append(t.Rows, []string{s.Kind, or(s.Cause, "not found"), strconv.Itoa(s.Calls), strconv.Itoa(s.Of),
+		t.Rows = append(t.Rows, []string{s.Kind, cmp.Or(s.Cause, "not found"), strconv.Itoa(s.Calls), strconv.Itoa(s.Of),
 			strconv.Itoa(int(math.Round(100*s.Part))) + " %"})
 	}
 	return t
@@ -110,11 +111,4 @@ func days(n int) string {
 		return "1 day"
 	}
 	return strconv.Itoa(n) + " days"
-}
-
-func or(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
 }

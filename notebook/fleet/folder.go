@@ -2,6 +2,7 @@ package fleet
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -87,7 +88,7 @@ func (f *folder) Begin(tables []*Table) error {
 func (f *folder) part(t *Table, date string) (string, *part) {
 	name := t.Name + "." + string(f.format)
 	if f.layout == ByDate {
-		name = filepath.Join("table="+t.Name, "date="+or(date, noDate), "part-0."+string(f.format))
+		name = filepath.Join("table="+t.Name, "date="+cmp.Or(date, noDate), "part-0."+string(f.format))
 	}
 	p := f.parts[name]
 	if p == nil {

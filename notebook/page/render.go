@@ -8,6 +8,7 @@
 package page
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -212,7 +213,7 @@ func terminals(b *strings.Builder, r *record.Record) {
 		b.WriteString(CodeBlock(record.Drawing(m)) + "\n")
 		var rows [][]string
 		for _, p := range m.Pins {
-			rows = append(rows, []string{p.Name, or(p.Role, "not known"), or(p.Case, "not read")})
+			rows = append(rows, []string{p.Name, cmp.Or(p.Role, "not known"), cmp.Or(p.Case, "not read")})
 		}
 		writeTable(b, []string{"Pin", "Role", "To case"}, rows)
 		if len(m.Notes) > 0 {
@@ -220,13 +221,6 @@ func terminals(b *strings.Builder, r *record.Record) {
 			bullets(b, m.Notes)
 		}
 	}
-}
-
-func or(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
 }
 
 // CodeBlock fences plain text off; the fence is longer than any run of
@@ -243,7 +237,7 @@ func CodeBlock(lines []string) string {
 func wiring(b *strings.Builder, r *record.Record) {
 	var rows [][]string
 	for _, w := range r.Wiring {
-		rows = append(rows, []string{w.Wire, w.Role, or(w.At, "-"), w.Note})
+		rows = append(rows, []string{w.Wire, w.Role, cmp.Or(w.At, "-"), w.Note})
 	}
 	if rows != nil {
 		writeTable(b, []string{"Wire, as printed on the part", "Role", "Pin", "Remark"}, rows)
@@ -319,7 +313,7 @@ func sums(b *strings.Builder, r *record.Record) {
 func causes(b *strings.Builder, r *record.Record) {
 	var rows [][]string
 	for _, c := range r.Causes {
-		rows = append(rows, []string{c.Name, c.State, or(entries(c.For), "-"), or(entries(c.Against), "-")})
+		rows = append(rows, []string{c.Name, c.State, cmp.Or(entries(c.For), "-"), cmp.Or(entries(c.Against), "-")})
 	}
 	if rows != nil {
 		writeTable(b, []string{"Cause", "Standing", "Entries for", "Entries against"}, rows)

@@ -1,6 +1,7 @@
 package sample
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"math/rand/v2"
@@ -70,7 +71,7 @@ func (b *builder) who(h *record.Header) {
 }
 
 func (b *builder) evidence(m machine, f fault) {
-	b.work("saw", f.saw, "Seen: "+f.saw+".", "Supported so far: "+or(f.cause, "nothing alone")+" (an inference from entry "+strconv.Itoa(len(b.rec.Log)+1)+").")
+	b.work("saw", f.saw, "Seen: "+f.saw+".", "Supported so far: "+cmp.Or(f.cause, "nothing alone")+" (an inference from entry "+strconv.Itoa(len(b.rec.Log)+1)+").")
 	v := b.read("volt", "", "L", "N", round(222+12*b.r.Float64()), "V", "V", "", "Supply: within 10 % of the plate.")
 	b.judge("supply", "good", "within 10 % of the plate", "207 V to 253 V", v)
 	b.work("safe", "plug pulled, proved dead", "Isolated and proved dead.")
@@ -101,7 +102,7 @@ func (b *builder) repair(f fault) {
 		state = "open"
 	}
 	b.rec.Causes = append(b.rec.Causes,
-		record.Cause{Code: f.kind, Name: or(f.cause, "cause not placed"), State: state, For: []int{10, 14}},
+		record.Cause{Code: f.kind, Name: cmp.Or(f.cause, "cause not placed"), State: state, For: []int{10, 14}},
 		record.Cause{Code: "winding-open", Name: "winding open", State: "ruled out", Against: []int{13, 14, 15}},
 		record.Cause{Code: "winding-grounded", Name: "winding grounded to the case", State: "ruled out", Against: []int{16}})
 	if f.did == "" {
@@ -151,13 +152,6 @@ func (b *builder) finish(f fault) {
 	for _, s := range h.Missing {
 		b.rec.Alerts = append(b.rec.Alerts, "Missing: "+s)
 	}
-	b.rec.Outcome = []record.Fact{{Label: "Complaint", Text: f.words}, {Label: "Cause found", Text: or(f.cause, "not found") + " (an inference from the entries named)"},
-		{Label: "Work and result", Text: or(f.did, "no repair written down") + "; " + h.Result}}
-}
-
-func or(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
+	b.rec.Outcome = []record.Fact{{Label: "Complaint", Text: f.words}, {Label: "Cause found", Text: cmp.Or(f.cause, "not found") + " (an inference from the entries named)"},
+		{Label: "Work and result", Text: cmp.Or(f.did, "no repair written down") + "; " + h.Result}}
 }
