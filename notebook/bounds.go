@@ -11,8 +11,8 @@ const (
 	patience   = time.Second
 	maxReplies = 32 << 20 // bytes of all replies
 	// alwaysTaken is how many entries are replayed however busy the machine
-	// is: more than a real call has.
-	alwaysTaken = 1000
+	// is: about as many as a real call has.
+	alwaysTaken = 100
 )
 
 // bounds counts what a replay has cost so far.
