@@ -2,5 +2,9 @@
 // acknowledged is lost and that nothing hostile gets in. It has no code of its
 // own. Each row of its table (bar_test.go) is a promise, the figure it was
 // held to, and a control: a fault put in on purpose that must turn the very
-// same assertion red.
+// same assertion red. The tests need Linux and strace.
+//
+// The short figures are those of plain `go test`; the long run is
+//
+//	OHMCALL_LONG=1 go test ./notebook/reliability -timeout 60m
 package reliability

@@ -1,3 +1,5 @@
+//go:build linux
+
 package reliability
 
 import (
@@ -50,11 +52,14 @@ func escapes(w *watch, control string) {
 	for _, s := range seqs {
 		w.count("payloads", 1)
 		for _, c := range call.Commands() {
-			typed = append(typed, c.Word+" "+s, c.Word+" x "+s+" 3.4 "+s)
+			typed = append(typed, c.Word+" x"+s+" 3.4 "+s)
+			if long {
+				typed = append(typed, c.Word+" "+s)
+			}
 		}
 		typed = append(typed, s, "note "+s, s+"note", `note "`+s, "1 + "+s, "let x"+s+" = 1", "help "+s, "use "+s, "14:3"+s+" note")
 	}
-	input := strings.ReplaceAll(strings.Join(typed, "\n"), "\nuse", "\nuse")
+	input := strings.Join(typed, "\n")
 	w.count("lines", len(typed))
 	dir := w.dir()
 	runs := []*exec.Cmd{
@@ -86,7 +91,10 @@ func hostilePages(w *watch, dir string, seqs []string) {
 		w.count("pages", 1)
 		name := filepath.Join(dir, fmt.Sprintf("hostile-%d.md", i))
 		w.must(os.WriteFile(name, hostilePage(s), 0o600))
-		for _, argv := range [][]string{{"check", name}, {"run", "-", "-o", name}, {name}} {
+		for k, argv := range [][]string{{"check", name}, {"run", "-", "-o", name}, {name}} {
+			if !long && k > 0 && i%3 != k {
+				continue
+			}
 			c := exec.Command(program, argv...)
 			c.Env = append(os.Environ(), "NO_COLOR=1", "OHMCALL_DIR="+dir)
 			out, _ := c.CombinedOutput()
@@ -116,7 +124,11 @@ var ours = regexp.MustCompile(`\x1b\[[0-9;]*[mKJABCDG]|\x1b\[\?(?:25|2004)[hl]|[
 
 // onTerminal opens a stranger's page at the prompt of a terminal.
 func onTerminal(w *watch, dir string, seqs []string) {
-	for i := 0; i < len(seqs); i += 6 {
+	step := 10
+	if long {
+		step = 1
+	}
+	for i := 0; i < len(seqs); i += step {
 		name := filepath.Join(dir, fmt.Sprintf("tty-%d.md", i))
 		w.must(os.WriteFile(name, hostilePage(seqs[i]), 0o600))
 		c := exec.Command(program, name)

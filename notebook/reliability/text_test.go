@@ -1,10 +1,11 @@
+//go:build linux
+
 package reliability
 
 import (
 	"bytes"
 	"fmt"
 	"strings"
-	"time"
 	"unicode/utf8"
 
 	"ohmcall/notebook"
@@ -85,5 +86,3 @@ func badText(w *watch, control string) {
 		}
 	}
 }
-
-var noon = time.Date(2026, 3, 2, 12, 0, 0, 0, time.UTC)
