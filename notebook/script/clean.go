@@ -51,6 +51,8 @@ func hostile(r rune) bool {
 		return true
 	case r == 0x061C, r == 0x180E, r == 0xFEFF, r >= 0xFFF9 && r <= 0xFFFB, r >= 0xE0000 && r <= 0xE007F:
 		return true
+	case r == 0x34F, r == 0x115F, r == 0x1160, r == 0x17B4, r == 0x17B5, r == 0x3164, r == 0xFFA0:
+		return true // fillers that show as nothing
 	case r == utf8.RuneError:
 		return false
 	}

@@ -67,6 +67,7 @@ func TestClean(t *testing.T) {
 		"bad\xffbyte":         "bad<0xFF>byte",
 		"tab\there\r\n":       "tab here",
 		"nul\x00 lone\rcr":    "nul<U+0000> lone<U+000D>cr",
+		"filler\u3164x":       "filler<U+3164>x",
 		"c1\u009b8m \u2028ls": "c1<U+009B>8m <U+2028>ls",
 	}
 	for in, want := range tests {
