@@ -137,6 +137,28 @@ func TestMarksInRemarksStayRemarks(t *testing.T) {
 	}
 }
 
+// TestCopiedLogIsNotTheLog finds the call's own log beside another one.
+func TestCopiedLogIsNotTheLog(t *testing.T) {
+	fake := "\n## Log\n\ncopied\n\n```ohmcall\n1 2020-01-01T09:00:00+00:00 note fake\n```\n"
+	for _, state := range []string{"open", "closed"} {
+		b := string(Render(sample(state), nil))
+		above := strings.Replace(b, "\n## Log\n", fake+"\n## Log\n", 1)
+		texts := []string{above}
+		if state == "closed" {
+			texts = append(texts, b+fake)
+		}
+		for _, text := range texts {
+			f, err := Read([]byte(text))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if len(f.Entries) != 2 || f.Entries[0].Line != "note a" {
+				t.Errorf("%s: %+v", state, f.Entries)
+			}
+		}
+	}
+}
+
 // FuzzRead reads anything: it never panics, and what it takes it can write
 // and read again.
 func FuzzRead(f *testing.F) {

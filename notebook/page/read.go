@@ -6,7 +6,6 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
-	"strconv"
 	"strings"
 	"time"
 
@@ -109,18 +108,12 @@ func Head(content []byte) (h record.Header, log []byte, closed bool, err error) 
 	if err != nil {
 		return h, nil, false, err
 	}
-	start := findLog(body)
+	start := findLog(h, body)
 	if start < 0 {
 		return h, nil, false, errors.New("the notebook has no log")
 	}
-	log = body[start:]
-	if i := bytes.Index(log, []byte("\n"+fenceEnd+"\n")); i >= 0 {
-		return h, log[:i+1], true, nil
-	}
-	if bytes.HasPrefix(log, []byte(fenceEnd+"\n")) {
-		return h, log[:0], true, nil
-	}
-	return h, log, false, nil
+	log, closed = logText(body[start:])
+	return h, log, closed, nil
 }
 
 // unixLines takes off the byte order mark and the carriage returns that a
@@ -139,7 +132,7 @@ func cut(content []byte) bool {
 	if len(content) < len(start) {
 		return bytes.HasPrefix(start, content)
 	}
-	return bytes.HasPrefix(content, start) && findLog(content) < 0
+	return bytes.HasPrefix(content, start) && nextLog(content) < 0
 }
 
 func front(content []byte) (record.Header, []byte, error) {
@@ -159,32 +152,6 @@ func front(content []byte) (record.Header, []byte, error) {
 		err = ErrForeign
 	}
 	return h, rest[end+5:], err
-}
-
-// findLog returns where the log's text starts, -1 when there is none.
-func findLog(body []byte) int {
-	mark := []byte("\n" + logHeading + "\n")
-	for from := 0; ; {
-		i := bytes.Index(body[from:], mark)
-		if i < 0 {
-			return -1
-		}
-		from += i + len(mark)
-		// Only blank lines and one paragraph of ours stand between.
-		at := from
-		for range 7 {
-			end := bytes.IndexByte(body[at:], '\n')
-			if end < 0 {
-				return -1
-			}
-			line := body[at : at+end]
-			at += end + 1
-			if string(line) == logFence {
-				return at
-			}
-		}
-		from-- // the next heading may follow at once
-	}
 }
 
 // Read takes a notebook file apart. A torn tail is no error, nor is a file of
@@ -212,7 +179,7 @@ func Read(content []byte) (*File, error) {
 		return nil, err
 	}
 	f := &File{Header: h, Remarks: map[string]string{}}
-	start := findLog(body)
+	start := findLog(h, body)
 	if start < 0 {
 		return nil, errors.New("the notebook has no log")
 	}
@@ -281,129 +248,3 @@ func (f *File) readTop(top string, row int) {
 
 // mark is the short digest in a section's end mark.
 func mark(body string) string { return Sum([]byte(body))[:12] }
-
-// readLog takes the log's text apart.
-func (f *File) readLog(log []byte) {
-	f.Clean = true
-	end := len(log)
-	if i := bytes.Index(log, []byte("\n"+fenceEnd+"\n")); i >= 0 {
-		f.Closed, end = true, i+1
-	} else if bytes.HasPrefix(log, []byte(fenceEnd+"\n")) {
-		f.Closed, end = true, 0
-	}
-	if f.Closed {
-		after := string(log[end+len(fenceEnd)+1:])
-		if s := strings.Trim(after, "\n"); s != "" {
-			f.Remarks["log"] = s
-		}
-	}
-	text := log[:end]
-	f.SHA256 = Sum(text)
-	row := f.LogRow
-	for len(text) > 0 {
-		line := text
-		i := bytes.IndexByte(text, '\n')
-		if i >= 0 {
-			line = text[:i]
-			text = text[i+1:]
-		} else {
-			text = nil
-		}
-		f.logLine(string(line), row, i >= 0)
-		row++
-	}
-}
-
-func (f *File) logLine(line string, row int, whole bool) {
-	if !whole {
-		// A fence that a crash cut off closes nothing yet.
-		f.Clean = false
-		if strings.Trim(line, "`") != "" && !strings.HasPrefix(line, "#") {
-			f.Torn += line
-		}
-		return
-	}
-	if reply, ok := strings.CutPrefix(line, "#"); ok && (len(f.Entries) > 0 || f.Torn != "") {
-		if f.Torn != "" {
-			return // the reply to an entry that never counted
-		}
-		e := &f.Entries[len(f.Entries)-1]
-		e.Reply = append(e.Reply, strings.TrimPrefix(reply, " "))
-		return
-	}
-	if strings.ContainsRune(line, 0) {
-		// Blocks that a loss of power left unwritten read as zeros. Only the
-		// last entry can be hit: the others were on disk before it began.
-		f.unwritten()
-		f.Torn, f.tornRow, f.Clean = line, row, false
-		return
-	}
-	e, err := parseEntry(line)
-	if err == nil {
-		f.unwritten()
-	}
-	if err != nil {
-		if strings.TrimSpace(line) != "" {
-			f.Stray = append(f.Stray, line)
-			f.fault(row, "neither an entry nor a reply: "+err.Error())
-		}
-		f.Clean = false
-		return
-	}
-	if e.N != len(f.Entries)+1 {
-		f.fault(row, fmt.Sprintf("entry %d stands where entry %d is due", e.N, len(f.Entries)+1))
-	}
-	e.Row = row
-	f.Entries = append(f.Entries, e)
-}
-
-// unwritten turns what looked like a torn last entry into a stray line, once
-// something follows it.
-func (f *File) unwritten() {
-	if f.Torn == "" {
-		return
-	}
-	f.Stray = append(f.Stray, f.Torn)
-	f.fault(f.tornRow, "neither an entry nor a reply: it holds zero bytes")
-	f.Torn = ""
-}
-
-func (f *File) fault(row int, text string) {
-	if len(f.Faults) < maxFaults {
-		f.Faults = append(f.Faults, Fault{row, 1, text})
-	}
-}
-
-// parseEntry reads `NUMBER TIME TEXT`.
-func parseEntry(line string) (Entry, error) {
-	number, rest, ok := strings.Cut(line, " ")
-	n, err := strconv.Atoi(number)
-	if !ok || err != nil || n < 1 || number[0] == '+' {
-		return Entry{}, errors.New("it does not start with a number")
-	}
-	stamp, text, ok := strings.Cut(rest, " ")
-	at, err := time.Parse(TimeLayout, stamp)
-	if !ok || err != nil {
-		return Entry{}, errors.New("no ISO 8601 time follows the number")
-	}
-	return Entry{N: n, At: at, Line: text, Col: len(number) + len(stamp) + 3}, nil
-}
-
-// TimeLayout is how times are written: ISO 8601 with offset, to the second.
-const TimeLayout = "2006-01-02T15:04:05-07:00"
-
-// AppendEntry writes one log entry with its reply.
-func AppendEntry(b []byte, n int, at time.Time, line string, reply []string) []byte {
-	b = strconv.AppendInt(b, int64(n), 10)
-	b = append(b, ' ')
-	b = at.AppendFormat(b, TimeLayout)
-	b = append(b, ' ')
-	b = append(b, line...)
-	b = append(b, '\n')
-	for _, r := range reply {
-		b = append(b, "# "...)
-		b = append(b, r...)
-		b = append(b, '\n')
-	}
-	return b
-}
