@@ -134,7 +134,7 @@ func failSystem(w *watch, control string) {
 	if !ok {
 		return
 	}
-	nth := []string{"2", "5+"}
+	nth := []string{"1", "2", "3+"}
 	if long {
 		nth = []string{"1", "2", "3+", "5", "10", "11+"}
 	}
