@@ -15,7 +15,7 @@ import (
 func power(w *watch, control string) {
 	rounds, each := 12, 6
 	if long {
-		rounds, each = 60, 15
+		rounds, each = 70, 15
 	}
 	for round := range rounds {
 		r := rand.New(rand.NewPCG(uint64(round), 8))
