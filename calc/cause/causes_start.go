@@ -95,7 +95,7 @@ var startCauses = []Cause{
 		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
 	},
 	{
-		Code: "winding-shorted", Name: "turns shorted in a winding",
+		Code: "winding-shorted", Name: "winding grossly shorted",
 		Predicts:    []string{"hums", "amps-high", "cuts-out", "comp-hot", "trips-at-once", "windings-do-not-add-up"},
 		ShownBy:     []string{"winding-shorted"},
 		Contradicts: []string{"windings-sound", "windings-equal", "amps-none", "amps-sound"},

@@ -157,7 +157,7 @@ func (a *app) digest(args []string, f fleet.Filter, form string) error {
 			fmt.Fprintln(a.out)
 		}
 		p.Say(call.Plain, t.Title)
-		p.Reply(&call.Reply{Table: &call.Table{Head: t.Head, Rows: t.Rows}})
+		p.Reply(&call.Reply{Table: narrow(t, width)})
 	}
 	return nil
 }
@@ -235,4 +235,22 @@ func (a *app) export(args []string, f fleet.Filter, sink fleet.Sink, entries boo
 	}
 	fmt.Fprintln(a.out)
 	return nil
+}
+
+// wideTable is the width from which all columns of the calls fit.
+const wideTable = 160
+
+// narrow leaves out the columns of a wide table that a screen has no room for:
+// client, complaint, minutes, cost and file; the other forms have them.
+func narrow(t fleet.TextTable, width int) *call.Table {
+	out := &call.Table{Head: t.Head, Rows: t.Rows}
+	if width == 0 || width >= wideTable || len(t.Head) < 9 {
+		return out
+	}
+	keep := func(row []string) []string { return []string{row[0], row[2], row[4], row[5], row[8]} }
+	out.Head, out.Rows = keep(t.Head), nil
+	for _, r := range t.Rows {
+		out.Rows = append(out.Rows, keep(r))
+	}
+	return out
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 	"time"
 
 	"golang.org/x/term"
@@ -22,6 +23,9 @@ func (a *app) prompt(args []string) error {
 	var name string
 	if len(args) == 1 {
 		name = args[0]
+		if !notebook.Exists(name) && !strings.EqualFold(filepath.Ext(name), ".md") {
+			return usageError{fmt.Errorf("%s is neither a subcommand nor a notebook; a new notebook's name ends in .md", cleanName(name))}
+		}
 	} else {
 		if err := makeFolder(dir); err != nil {
 			return err
@@ -31,7 +35,7 @@ func (a *app) prompt(args []string) error {
 	host := a.host(dir, filepath.Dir(name))
 	n, err := openOrCreate(host, name)
 	if err != nil {
-		return err
+		return named(name, err)
 	}
 	known := learn(dir)
 	defer known.stop()
@@ -94,4 +98,12 @@ func scripts(dir string) []string {
 		}
 	}
 	return out
+}
+
+// named puts a file's name before an error that does not have it.
+func named(name string, err error) error {
+	if strings.Contains(err.Error(), name) {
+		return err
+	}
+	return fmt.Errorf("%s: %w", cleanName(name), err)
 }

@@ -51,6 +51,7 @@ type Call struct {
 	seenAt        map[string][]int // entries by code
 	mended        []int            // entries of did and part
 	dead          []int            // entries that prove the unit dead
+	live          []int            // entries that show it live
 	weighed       weighed
 	works         []work
 	parts         []part
@@ -228,6 +229,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return nil
 	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
+	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 {
+		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
+	}
 	if n := source.Nearest(first.Text, wordsOnly); n != "" {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
@@ -267,6 +271,7 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		return Entry{}, err
 	}
 	c.at, c.entry = at, len(c.entries)+1
+	reopens := c.Closed() && !s.asks()
 	e := Entry{N: c.entry, At: at, Line: s.Line.Text, Kind: s.Kind()}
 	if s.Command == nil {
 		e.Reply, err = c.applySum(s.Line)
@@ -280,8 +285,16 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		e.N = 0
 		return e, nil
 	}
+	if reopens && e.Kind != "close" {
+		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
+	}
 	c.entries = append(c.entries, e)
 	return e, nil
+}
+
+// asks reports whether a statement only asks.
+func (s *Statement) asks() bool {
+	return s.Command != nil && (s.Command.Group == Asks || s.Command.Screen)
 }
 
 // Clock is the time that an entry written now would get: the wall clock, or

@@ -113,7 +113,7 @@ func TestOrderAndNames(t *testing.T) {
 // it had not been typed, but for the record of it.
 func TestStrikeIsAsIfNeverSaid(t *testing.T) {
 	base := []string{"fault clicks", "ohm A B 3.45", "ohm B C 2.5", "ohm A C 6.0", "saw clicks"}
-	for _, wrong := range []string{"ohm A B 34.5", "mark A run", "saw starts", "plate volts 230", "meter ohm 5% 9", "probes 1.5", "volt line 90", "did nothing", "ohm ptc OL cold", "temp freezer 3C"} {
+	for _, wrong := range []string{"ohm A B 34.5", "mark A run", "saw starts", "plate volts 230", "meter ohm 5% 9", "probes 0.9", "volt line 90", "did nothing", "ohm ptc OL cold", "temp freezer 3C"} {
 		c := applyAll(t, append(append([]string{}, base...), wrong, "strike 6 slip")...)
 		clean := applyAll(t, base...)
 		if a, b := rolesOf(c), rolesOf(clean); a != b {
@@ -191,7 +191,9 @@ func TestExpand(t *testing.T) {
 		{"temp freezer 12C", "fridge 5C", "temp fridge 5C"},
 		{"ohm A B 3.4", "120V / 3ohm", "120V / 3ohm"},
 		{"ohm A B 3.4", "note C 6.5", "note C 6.5"},
-		{"ohm A B 3.4", "hello there 3", "ohm hello there 3"},
+		{"ohm A B 3.4", "hello there 3", "hello there 3"},
+		{"temp freezer 5F", "v line 118", "v line 118"},
+		{"amp comp 1.2", "line 118", "line 118"},
 		{"ohm 1 2 7", "3 6", "ohm 1 3 6"},
 		{"note x", "C 6.5", "C 6.5"},
 	}

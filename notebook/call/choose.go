@@ -187,6 +187,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 		}
 		r.add(Plain, "Assumed "+s.Name+" "+number(s.Value)+unit+", "+s.Help+" ("+s.From+").")
 	}
+	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}
 	for _, y := range k.Rows {
 		t.Rows = append(t.Rows, []string{itoa(y.Year), money(y.Repair), money(y.Replace), money(y.RepairTotal), money(y.ReplaceTotal)})

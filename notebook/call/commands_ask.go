@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/sum"
+	"ohmcall/calc/winding"
 )
 
 func askCommands() []Command {
@@ -121,6 +122,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 			return "prove the repair: " + m[0]
 		}
 		return ""
+	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
+		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case r.Next != nil:
 		return r.Next.Name + ": " + r.Next.How
 	case r.Repair != nil:
@@ -132,6 +135,13 @@ func (c *Call) nextStep(r *cause.Result) string {
 		}
 	}
 	return ""
+}
+
+// tooClose reports whether the pins of the machine that the call is about
+// were all read and cannot be told apart.
+func (c *Call) tooClose() bool {
+	m := c.machines[c.mainMachine()]
+	return m != nil && m.result.State == winding.TooClose
 }
 
 func (c *Call) machineNames() []string {
@@ -164,8 +174,11 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 }
 
 func (c *Call) closingWord() string {
-	if len(c.repairs()) > 0 {
+	switch {
+	case len(c.repairs()) > 0:
 		return "close ends the call"
+	case c.last("fault") != "":
+		return "no listed complaint fits the words of fault; saw … tells what you find"
 	}
 	return ""
 }

@@ -15,10 +15,10 @@ func endCommands() []Command {
 		},
 		{
 			Word: "close", Group: Mends,
-			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
+			Params:   []Param{{Name: "TEXT", Kind: Quoted, Optional: true}},
 			Help:     "end the call; the record is completed and sealed with the digest of its log",
 			Doc:      "A line typed after it opens the call again.",
-			Examples: []string{"close", "close customer shown the temperatures"},
+			Examples: []string{`close "customer shown the temperatures"`, "close"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				r := &Reply{}
 				m := c.missing()
@@ -72,7 +72,15 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 	return c.rejudgeAll(r), nil
 }
 
-// Closed reports whether the call's last word is `close`.
+// Closed reports whether nothing but questions came after the last `close`.
 func (c *Call) Closed() bool {
-	return len(c.closed) > 0 && c.closed[len(c.closed)-1] == len(c.entries)
+	if len(c.closed) == 0 {
+		return false
+	}
+	for _, e := range c.entries[c.closed[len(c.closed)-1]:] {
+		if cmd := byWord[e.Kind]; cmd == nil || cmd.Group != Asks {
+			return false
+		}
+	}
+	return true
 }

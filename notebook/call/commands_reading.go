@@ -131,6 +131,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	}
 	reply := &Reply{}
 	c.remindBefore(q, rs, reply)
+	before := len(reply.Lines)
 	machines := map[string]bool{}
 	for _, r := range rs {
 		c.addReading(r)
@@ -139,7 +140,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		}
 		c.compareWithEarlier(r, reply)
 	}
-	reply.Lines = append([]Line{{Plain, c.recorded(rs)}}, reply.Lines...)
+	reply.Lines = append(reply.Lines[:before:before], append([]Line{{Plain, c.recorded(rs)}}, reply.Lines[before:]...)...)
 	for _, r := range rs {
 		if r.tenths && !c.saidTenths() {
 			reply.add(Plain, "Whole ohms are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
@@ -217,8 +218,17 @@ func (c *Call) addReading(r *reading) {
 		}
 	}
 	c.readings = append(c.readings, r)
-	if r.quality.word == "volt" && !r.over && c.value(r).Hi < deadVolts {
-		c.dead = append(c.dead, r.entry)
+	switch r.quality.word {
+	case "volt":
+		if r.over || c.value(r).X >= deadVolts {
+			c.live = append(c.live, r.entry)
+		} else if c.value(r).Hi < deadVolts {
+			c.dead = append(c.dead, r.entry)
+		}
+	case "amp", "watt":
+		if r.over || r.x > 0.05 {
+			c.live = append(c.live, r.entry)
+		}
 	}
 	k := r.key()
 	if len(c.byKey[k]) == 0 {
@@ -298,15 +308,34 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 	}
 }
 
-// provedDead reports whether the unit was made safe: `safe`, or volts near
-// zero.
-func (c *Call) provedDead() bool {
-	for i := len(c.dead) - 1; i >= 0; i-- {
-		if c.alive(c.dead[i]) {
-			return true
+// lastOf is the last of the entries, up to one, that still counts.
+func (c *Call) lastOf(entries []int, upTo int) int {
+	for i := len(entries) - 1; i >= 0; i-- {
+		if entries[i] <= upTo && c.alive(entries[i]) {
+			return entries[i]
 		}
 	}
-	return false
+	return 0
+}
+
+// deadAt reports whether the unit counted as dead after an entry: made safe,
+// or volts near zero, and nothing live since.
+func (c *Call) deadAt(entry int) bool {
+	dead := c.lastOf(c.dead, entry)
+	return dead > 0 && dead >= c.lastOf(c.live, entry)
+}
+
+// undeadTests lists the entries of dead tests that were made without a word
+// that the unit was dead.
+func (c *Call) undeadTests() []int {
+	var out []int
+	for _, r := range c.readings {
+		if (r.quality.word == "ohm" || r.quality.word == "mfd") && c.alive(r.entry) && !c.deadAt(r.entry) &&
+			(len(out) == 0 || out[len(out)-1] != r.entry) {
+			out = append(out, r.entry)
+		}
+	}
+	return out
 }
 
 // deadVolts is the voltage below which a point counts as dead: the limit of
@@ -314,15 +343,30 @@ func (c *Call) provedDead() bool {
 // practice).
 const deadVolts = 30
 
-// warn gives a caution once in a call.
+// warn gives a caution once in a call; the one to prove dead comes again when
+// the unit was live since.
 func (c *Call) warn(reply *Reply, code string) {
+	switch code {
+	case caution.ProveDead:
+		if c.deadAt(c.entry) {
+			return
+		}
+	case caution.HotMoving:
+		if c.deadAt(c.entry) {
+			return
+		}
+	case caution.EarthAfter:
+		if len(c.mended) == 0 {
+			return
+		}
+	}
 	for _, k := range c.caution {
-		if k.code == code {
+		if k.code == code && (code != caution.ProveDead || k.entry >= c.lastOf(c.live, c.entry)) {
 			return
 		}
 	}
 	t, ok := caution.Text(code)
-	if !ok || code == caution.ProveDead && c.provedDead() {
+	if !ok {
 		return
 	}
 	c.caution = append(c.caution, cautioned{code, c.entry})

@@ -53,7 +53,7 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				t := a.text("TEXT")
 				if t == "" {
-					t = "isolated, proved dead, capacitors discharged"
+					t = "the technician states that it is isolated, proved dead, and its capacitors discharged"
 				}
 				c.works = append(c.works, work{c.entry, c.at, "safe", t})
 				c.dead = append(c.dead, c.entry)
@@ -68,7 +68,8 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
 				c.mended = append(c.mended, c.entry)
-				return c.afterRepair(say("Done: " + a.text("TEXT") + ".")), nil
+				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
+				return c.afterRepair(r.add(Plain, "Done: "+a.text("TEXT")+".")), nil
 			},
 		},
 		{
@@ -115,6 +116,9 @@ func findingWords() []string {
 	return out
 }
 
+// liveFindings are seen only while the unit is under power.
+var liveFindings = []string{"starts-and-runs"}
+
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
 	code, _, ok := cause.FindFinding(t)
@@ -122,6 +126,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		code = ""
 	}
 	c.findings = append(c.findings, finding{c.entry, code, t})
+	if slices.Contains(liveFindings, code) {
+		c.live = append(c.live, c.entry)
+	}
 	if code != "" {
 		if c.seenAt[code] == nil {
 			c.seenCodes = append(c.seenCodes, code)
@@ -195,7 +202,26 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	if p.priced {
 		text += " at " + money(p.price)
 	}
-	return c.afterRepair(say(text + ".")), nil
+	r := &Reply{}
+	if strings.Contains(strings.ToLower(p.name), "compressor") || speaksOf(p.name, sealedWork) {
+		c.warnOfWork(r, "new compressor")
+	}
+	return c.afterRepair(r.add(Plain, text+".")), nil
+}
+
+// warnOfWork gives the cautions that belong to the words of what was done.
+func (c *Call) warnOfWork(r *Reply, text string) *Reply {
+	if speaksOf(text, defeats) {
+		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
+		c.warn(r, caution.ProtectorStays)
+	}
+	if speaksOf(text, sealedWork) {
+		c.warn(r, caution.SealedSystem)
+		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {
+			c.warn(r, caution.Flammable)
+		}
+	}
+	return r
 }
 
 // wireTargets offers the roles, then the pins, that a wire can go to.
@@ -222,7 +248,7 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 	for _, f := range t.Problems {
 		r.add(Ask, strings.ToUpper(f[:1])+f[1:]+endStop(f))
 	}
-	if t.Complete() {
+	if m := c.machines[c.machineAtHand()]; t.Complete() && m != nil && m.result.Settled {
 		r.add(Good, "Each role is served once.").flag("wiring-complete")
 	}
 	c.warn(r, caution.ProveDead)

@@ -58,6 +58,14 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 			return "", false
 		}
 	}
+	for _, p := range points {
+		if !c.carriesOn(last, p.Text) {
+			return "", false
+		}
+	}
+	if len(points) == 2 && !pairKinds[last.quality.word] {
+		return "", false
+	}
 	var b strings.Builder
 	if len(points) == 1 && last.b != "" && partOf(points[0].Text) == nil {
 		anchor := last.a
@@ -82,6 +90,29 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		b.WriteString(" " + w.Text)
 	}
 	return b.String(), true
+}
+
+// pairKinds are the readings that are taken between two points.
+var pairKinds = map[string]bool{"ohm": true, "volt": true}
+
+// carriesOn reports whether a word is a point at which the last kind of
+// reading can be taken: one read before, one that the kind is read at, or,
+// for ohms, a pin.
+func (c *Call) carriesOn(last *reading, word string) bool {
+	for _, p := range placeWords(last.quality.word) {
+		if strings.EqualFold(p, word) {
+			return true
+		}
+	}
+	for _, r := range c.readings {
+		if r.quality == last.quality && (strings.EqualFold(r.a, word) || strings.EqualFold(r.b, word)) {
+			return true
+		}
+	}
+	if last.quality.word != "ohm" {
+		return false
+	}
+	return strings.EqualFold(word, caseName) || len([]rune(word)) <= 3 || partOf(word) != nil
 }
 
 func onlyDigits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }

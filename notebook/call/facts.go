@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"regexp"
 	"slices"
 	"sort"
 	"strings"
@@ -51,6 +52,12 @@ func (c *Call) facts(before int) []cause.Fact {
 			}
 		}
 	}
+	if len(cases) > 0 && !c.allPinsToCase(c.mainMachine()) {
+		// What no fault was found at says nothing of the pins not read.
+		cases = slices.DeleteFunc(cases, func(f cause.Fact) bool {
+			return f.Code == "insulation-sound" || f.Code == "insulation-no-gross-fault"
+		})
+	}
 	for _, f := range worstCases(cases) {
 		add(f.Code, f.Entry)
 	}
@@ -98,6 +105,20 @@ func (c *Call) sightings(code string, before int, add func(string, int)) {
 	if rep := c.repairs(); last > 0 && phase(rep, last) != phase(rep, first) {
 		add(code, last)
 	}
+}
+
+// allPinsToCase reports whether every pin known was read to the case.
+func (c *Call) allPinsToCase(of string) bool {
+	m := c.machines[of]
+	if m == nil {
+		return false
+	}
+	for _, p := range m.result.Pins {
+		if _, now := c.last2(pairKey(of, p, caseName)); now == nil {
+			return false
+		}
+	}
+	return true
 }
 
 // worstCases keeps, of what several pins say of one machine's insulation, the
@@ -297,9 +318,16 @@ func (c *Call) complaint() string {
 		if m := cause.Match(t); len(m) > 0 {
 			c.matched.key = m[0].Code
 		}
+		if drives.MatchString(t) {
+			c.matched.key = "motor-dead"
+		}
 	}
 	return c.matched.key
 }
+
+// drives tells a fan, pump or drum that hums or stands: a motor's complaint,
+// not the compressor's.
+var drives = regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
 
 // weigh says where the causes stand before an entry. The same facts are
 // weighed once.

@@ -61,6 +61,9 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() {
 		reply.add(Plain, "Sound windings do not mean that it is free to turn.")
 	}
+	if c.mixedHeat(of) {
+		reply.add(Warn, "Some pairs were read hot and others cold: read all in one state, or write at 65C behind each.").flag("hot-and-cold")
+	}
 	c.windingVerdict(of, res)
 	reply.Windings = append(reply.Windings, windingsOf(m))
 }
@@ -213,4 +216,17 @@ func (c *Call) failsToStart() bool {
 		}
 	}
 	return false
+}
+
+// mixedHeat reports whether the pairs that count were read partly hot, with no
+// temperature to correct them by.
+func (c *Call) mixedHeat(of string) bool {
+	hot, other := false, false
+	for _, key := range c.keysOf(of) {
+		if _, now := c.last2(key); now != nil && !now.over && now.b != caseName && !now.cond.hasAt {
+			hot = hot || now.cond.is("hot")
+			other = other || !now.cond.is("hot")
+		}
+	}
+	return hot && other
 }

@@ -75,8 +75,8 @@ func meterCommands() []Command {
 				if err == nil {
 					_, err = q.In("ohm")
 				}
-				if err != nil || q.SI() < 0 || q.SI() > 5 {
-					return nil, v.errorf("%q is no resistance of probe leads", v.text).WithHint("0 to 5 ohms, as in: probes 0.2")
+				if err != nil || q.SI() < 0 || q.SI() > 1 {
+					return nil, v.errorf("%q is no resistance of probe leads", v.text).WithHint("0 to 1 ohm, as in: probes 0.2")
 				}
 				c.set("probes", v.text)
 				r := say("Probe leads " + q.String() + ": taken off every ohm reading.")

@@ -236,10 +236,13 @@ func judgePlug(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
 	return out
 }
 
-func judgeNTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.NTCIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r),
 		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", "")}
+	if in.R25 == 0 && len(c.sensorRows()) == 0 && c.plateNumber("", "r0", "ohm") > 0 {
+		return judgePlatinum(c, name, rs, before)
+	}
 	doubts, fault := []string(nil), error(nil)
 	if rows := c.sensorRows(); len(rows) > 0 {
 		in.Table, doubts, fault = judge.NewTable(rows)

@@ -8,6 +8,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
 )
 
@@ -163,26 +164,20 @@ func (c *Call) missing() []string {
 			if condemned && intersects(n.Any, energised) {
 				continue
 			}
+			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
+				out = append(out, "roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings")
+				continue
+			}
 			out = append(out, n.What)
 		}
 	}
-	if !c.provedDead() && c.readDead() {
-		out = append(out, "that it was made safe before the dead tests (safe)")
+	if n := c.undeadTests(); len(n) > 0 {
+		out = append(out, "that it was made safe before the dead tests of "+entryList(n)+" (safe)")
 	}
 	for _, p := range c.proofMissing() {
 		out = append(out, "proof: "+p)
 	}
 	return out
-}
-
-// readDead reports whether a test was made that wants the unit dead.
-func (c *Call) readDead() bool {
-	for _, r := range c.readings {
-		if (r.quality.word == "ohm" || r.quality.word == "mfd") && c.alive(r.entry) {
-			return true
-		}
-	}
-	return false
 }
 
 // curveKey says what a set of curves was made from.
@@ -230,6 +225,10 @@ func thin(rs []*reading) []*reading {
 	return out
 }
 
+// fewestToDoubt is how many readings it takes to say that a cabinet will not
+// come down: three always lie on some curve, so nothing would contradict it.
+const fewestToDoubt = 4
+
 func (c *Call) curve(place string, rs []*reading) record.Curve {
 	target := pulldown.Refrigerator
 	if spaceOf(place) == judge.Freezer {
@@ -253,6 +252,9 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	}
 	show := func(x float64) string { return degrees(x, k.Unit) }
 	j := fit.Judge(target, show)
+	if j.State == pulldown.WillNotReach && len(pts) < fewestToDoubt {
+		j.State, j.Reason = pulldown.TooEarly, "three readings are too few to say that it will not get there: "+j.Reason
+	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
 	k.Fit = &record.Fit{Final: fit.Final.Value, Start: fit.Start.Value, Tau: fit.Tau.Value}

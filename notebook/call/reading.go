@@ -163,7 +163,13 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
 			WithHint("separate several readings with commas: %s A B 3.4, A C 6.5", q.word)
 	}
+	if len(points) == 2 && !pairKinds[q.word] && q.word != "amp" {
+		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])
+	}
 	for _, p := range points {
+		if qualityOf(p.Text) != nil {
+			return nil, p.Errorf("%s starts a line of its own", p.Text).WithHint("commas part readings of one kind")
+		}
 		if len([]rune(p.Text)) > 40 {
 			return nil, p.Errorf("a name of a point is too long").WithHint("at most 40 characters")
 		}
@@ -270,7 +276,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 		r.res, r.tenths = 0.1, true
 	}
 	switch r.quality.word {
-	case "ohm", "mfd":
+	case "ohm", "mfd", "amp", "watt", "trip":
 		if x < 0 {
 			return w.Errorf("a %s below zero is no reading", r.quality.noun)
 		}
@@ -288,6 +294,9 @@ func (c *Call) limit(r *reading) float64 {
 	if r.derived {
 		u, _ := r.q.UIn(r.quality.unit)
 		return 2 * u
+	}
+	if r.quality.word == "trip" {
+		return r.res / 2 // counted by a person, not by a meter's last digit
 	}
 	m := c.meterFor(r.quality.word)
 	if r.quality.word == "temp" {

@@ -80,6 +80,7 @@ func restAndLoad(rs []*reading) (rest, load *reading) {
 // judgeSupply judges the volts at rest, or the sag when volts at start were
 // read too.
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
+	rs = slices.DeleteFunc(slices.Clone(rs), c.provesDead)
 	rest, load := restAndLoad(rs)
 	if rest == nil {
 		return verdict.Verdict{}, false
@@ -102,6 +103,12 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	}
 	sag.Also = append([]string{"at rest: " + out.Text}, sag.Also...)
 	return sag, true
+}
+
+// provesDead tells volts near zero on a unit that was made safe: they prove it
+// dead and say nothing of the supply.
+func (c *Call) provesDead(r *reading) bool {
+	return !r.over && c.value(r).Hi < deadVolts && c.deadAt(r.entry-1)
 }
 
 // atMachine tells a place that is the machine itself.

@@ -128,6 +128,9 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v := j.verdict
+		if since := c.since(); since > 0 && v.Word == verdict.Failed && len(v.Entries) > 0 && v.Entries[len(v.Entries)-1] < since {
+			v.Subject += " (before the repair)"
+		}
 		out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}
 		if v.Judged {
 			out.Margin = marginText(v.Margin)
@@ -320,8 +323,13 @@ func (c *Call) unsafe() []string {
 			}
 		}
 	}
-	if c.readDead() && !c.provedDead() {
-		out = append(out, "dead tests without a word that the unit was made safe")
+	if n := c.undeadTests(); len(n) > 0 {
+		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
+	}
+	for _, w := range c.works {
+		if w.kind == "did" && c.alive(w.entry) && speaksOf(w.text, defeats) {
+			out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
+		}
 	}
 	return out
 }

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/measure"
@@ -42,7 +43,31 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
 		}
 	}
-	return winding.Infer(in)
+	res := winding.Infer(in)
+	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
+		noRoles(&res, t)
+	}
+	return res
+}
+
+// noRoles takes the roles away from a machine whose plate says that it has
+// none: an inverter or three-phase machine has three like windings.
+func noRoles(res *winding.Result, kind string) {
+	notes := []string{"The plate says " + kind + ": no common, start or run; the three pairs should read alike. Never connect mains or a start kit."}
+	facts := slices.DeleteFunc(slices.Clone(res.Facts), func(f string) bool {
+		return f == winding.FactSound || f == winding.FactDoNotAddUp
+	})
+	switch res.State {
+	case winding.Sound, winding.TooClose, winding.DoesNotAddUp:
+		res.State = winding.DoesNotAddUp
+		notes = append(notes, "The pairs differ by more than the meter allows: suspect a winding, a joint or the readings; the service sheet has the ohms.")
+		facts = append(facts, winding.FactDoNotAddUp)
+	case winding.EqualWindings:
+		notes = append(notes, "The three pairs read alike, as they should.")
+	default:
+		notes = append(notes, slices.DeleteFunc(slices.Clone(res.Notes), func(n string) bool { return strings.Contains(n, " is common") || strings.Contains(n, " is start") })...)
+	}
+	res.Notes, res.Facts, res.Roles, res.Settled, res.Windings = notes, facts, map[string]winding.Role{}, false, nil
 }
 
 // lastCold is the last entry before another at which a pair of a machine was
@@ -110,6 +135,9 @@ func (c *Call) coldValue(r *reading) measure.Value {
 	v := c.value(r)
 	if r.cond.hasAt && r.b != caseName && !v.Over {
 		v = winding.ToTemp(v, r.cond.at, coldTemperature)
+		if r.res > 0 {
+			v.X = math.Round(v.X/r.res) * r.res // no more digits than were read
+		}
 	}
 	return v
 }
