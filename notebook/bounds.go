@@ -8,21 +8,27 @@ import (
 // What replaying one file may cost, so that a stranger's file cannot hold up
 // the program or fill the machine. Some ten thousand entries fit in.
 const (
-	patience   = time.Second
-	maxReplies = 32 << 20 // bytes of all replies
+	// checkPatience bounds the replay of a file that is only looked at. One's
+	// own call is opened with openPatience: it must open on a slow machine too.
+	checkPatience = 1500 * time.Millisecond
+	openPatience  = 30 * time.Second
+	maxReplies    = 32 << 20 // bytes of all replies
 	// alwaysTaken is how many entries are replayed however busy the machine
-	// is: about as many as a real call has.
-	alwaysTaken = 100
+	// is: more than a real call has.
+	alwaysTaken = 1000
 )
 
 // bounds counts what a replay has cost so far.
 type bounds struct {
-	start   time.Time
-	entries int
-	replies int
+	start    time.Time
+	patience time.Duration
+	entries  int
+	replies  int
 }
 
-func newBounds() *bounds { return &bounds{start: time.Now()} }
+func newBounds(patience time.Duration) *bounds {
+	return &bounds{start: time.Now(), patience: patience}
+}
 
 // spend counts one reply and says when it is enough.
 func (b *bounds) spend(reply []string) error {
@@ -33,8 +39,8 @@ func (b *bounds) spend(reply []string) error {
 	if b.replies > maxReplies {
 		return fmt.Errorf("the notebook's replies come to more than the %d MB that are taken", maxReplies>>20)
 	}
-	if b.entries > alwaysTaken && time.Since(b.start) > patience {
-		return fmt.Errorf("replaying the notebook takes longer than the %v that are given to it", patience)
+	if b.entries > alwaysTaken && time.Since(b.start) > b.patience {
+		return fmt.Errorf("replaying the notebook takes longer than the %v that are given to it", b.patience)
 	}
 	return nil
 }

@@ -52,7 +52,7 @@ func Check(content []byte) (*Report, error) {
 	if f.Header.Entries == 0 {
 		asOf = c.Record()
 	}
-	cost := newBounds()
+	cost := newBounds(checkPatience)
 	for i := range f.Entries {
 		e := &f.Entries[i]
 		got, err := c.Apply(e.At, e.Line)

@@ -117,7 +117,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 	}
 	n := New(h)
 	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray)}
-	cost := newBounds()
+	cost := newBounds(openPatience)
 	for i := range f.Entries {
 		e := &f.Entries[i]
 		got, err := n.call.Apply(e.At, e.Line)

@@ -35,6 +35,9 @@ func (t *talk) greet() {
 			t.p.Say(call.Plain, "It is closed; a line typed now opens it again.")
 		}
 	}
+	if n.Opening.Cut {
+		t.p.Trouble("the file ended before its log, so no entry is left in it; what it held is kept as a remark")
+	}
 	if n.Opening.Torn != "" {
 		t.p.Trouble("the last line was cut off by a crash and never counted; type it again: " + n.Opening.Torn)
 	}

@@ -98,8 +98,11 @@ func (a *app) writeScripted(n *notebook.Notebook, dir, script string) error {
 			fmt.Fprintf(a.err, "notebook: %s, as it was\n", name)
 			return nil
 		}
-		if err == nil || !os.IsNotExist(err) {
+		if err == nil {
 			continue
+		}
+		if !os.IsNotExist(err) {
+			return err
 		}
 		j, err := journal.Create(journal.Disk{}, name, content)
 		if err != nil {

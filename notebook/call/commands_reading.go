@@ -129,6 +129,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := c.tooManyPins(rs, words); err != nil {
+		return nil, err
+	}
 	reply := &Reply{}
 	c.remindBefore(q, rs, reply)
 	before := len(reply.Lines)
@@ -207,6 +210,33 @@ func sortedNames(m map[string]bool) []string {
 	}
 	sort.Strings(out)
 	return out
+}
+
+// mostPins is how many pins of one machine are read: more than any motor of
+// an appliance brings out. The search for its windings grows fast with them.
+const mostPins = 24
+
+// tooManyPins refuses readings that would give the machine at hand more pins
+// than mostPins: they are likelier slips than pins.
+func (c *Call) tooManyPins(rs []*reading, words []script.Word) error {
+	if rs[0].quality.word != "ohm" {
+		return nil
+	}
+	seen := map[string]bool{}
+	for _, key := range c.keysOf(c.machineAtHand()) {
+		r := c.byKey[key][0]
+		seen[r.a], seen[r.b] = true, true
+	}
+	for _, r := range rs {
+		if r.b != "" {
+			seen[r.a], seen[r.b] = true, true
+		}
+	}
+	if len(seen) <= mostPins+1 {
+		return nil
+	}
+	return words[0].Errorf("%s would have more than %d pins", c.machineAtHand(), mostPins).
+		WithHint("another machine is named with: on evap-fan")
 }
 
 func (c *Call) addReading(r *reading) {
