@@ -10,7 +10,7 @@ import (
 const (
 	// checkPatience bounds the replay of a file that is only looked at. One's
 	// own call is opened with openPatience: it must open on a slow machine too.
-	checkPatience = 1500 * time.Millisecond
+	checkPatience = 1200 * time.Millisecond
 	openPatience  = 30 * time.Second
 	maxReplies    = 32 << 20 // bytes of all replies
 	// alwaysTaken is how many entries are replayed however busy the machine

@@ -289,6 +289,12 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	c.entries = append(c.entries, e)
+	if e.Reply.Table != nil {
+		// A table is for the screen; the log holds the lines alone.
+		kept := *e.Reply
+		kept.Table = nil
+		c.entries[len(c.entries)-1].Reply = &kept
+	}
 	return e, nil
 }
 
