@@ -259,3 +259,26 @@ func FuzzApply(f *testing.F) {
 		}
 	})
 }
+
+// TestHotIsCorrected holds that a winding read hot is compared at 25 °C:
+// copper, R2/R1 = (K+t2)/(K+t1), K = 234.5 (IEEE 112, UL text).
+func TestHotIsCorrected(t *testing.T) {
+	// 4.00 Ω cold is 4.99 Ω at 89.6 °C; without correction the pairs would
+	// not add up.
+	c := applyAll(t, "ohm A B 4.99 hot", "ohm B C 2.00 cold", "ohm A C 6.00 cold")
+	if got := rolesOf(c); got != "sound A=start B=common C=run" {
+		t.Errorf("mixed: %s", got)
+	}
+	cold := applyAll(t, "ohm A B 4.99", "ohm B C 2.00", "ohm A C 6.00")
+	if got := rolesOf(cold); !strings.HasPrefix(got, "does-not-add-up") {
+		t.Errorf("the control adds up: %s", got)
+	}
+	c = applyAll(t, "plate ohms start 4.00 5%", "ohm A B 4.99 at 89.6C", "ohm B C 2.50 at 89.6C", "ohm A C 7.49 at 89.6C")
+	if v := c.judged[windingKind+"\x00compressor\x00start"]; v == nil || v.verdict.Word != "sound" {
+		t.Errorf("at a temperature the sheet is not met: %+v", v)
+	}
+	c = applyAll(t, "plate ohms start 4.00 5%", "ohm A B 4.99 hot", "ohm B C 2.50 hot", "ohm A C 7.49 hot")
+	if v := c.judged[windingKind+"\x00compressor\x00start"]; v == nil || v.verdict.Word == "failed" {
+		t.Errorf("hot ohms condemn a sound winding: %+v", v)
+	}
+}

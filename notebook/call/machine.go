@@ -1,6 +1,7 @@
 package call
 
 import (
+	"fmt"
 	"maps"
 	"math"
 	"slices"
@@ -62,7 +63,7 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 		reply.add(Plain, "Sound windings do not mean that it is free to turn.")
 	}
 	if c.mixedHeat(of) {
-		reply.add(Warn, "Some pairs were read hot and others cold: read all in one state, or write at 65C behind each.").flag("hot-and-cold")
+		reply.add(Warn, fmt.Sprintf("Some pairs were read hot: taken as %d to %d °C (common practice) and corrected to %d °C (copper, K 234.5). Closer: write at 65C behind each.", hotLeast, hotMost, coldTemperature)).flag("hot-and-cold")
 	}
 	c.windingVerdict(of, res)
 	reply.Windings = append(reply.Windings, windingsOf(m))
@@ -180,7 +181,11 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 	for _, w := range m.result.Windings {
 		a, b := string(m.result.Roles[w.From]), string(m.result.Roles[w.To])
 		if (a == role || b == role) && (a == "common" || b == "common") && !w.Value.Over {
-			v := winding.Compare(role+" winding", w.Value, ohms, tol)
+			value := w.Value
+			if _, now := c.last2(pairKey(of, w.From, w.To)); readHot(now) && !c.mixedHeat(of) {
+				value = fromHot(value)
+			}
+			v := winding.Compare(role+" winding", value, ohms, tol)
 			v.Text = strings.TrimSuffix(v.Text, ".")
 			if p.tol == 0 {
 				v.Source += "; ±10 % assumed (common practice)"
@@ -223,10 +228,9 @@ func (c *Call) failsToStart() bool {
 func (c *Call) mixedHeat(of string) bool {
 	hot, other := false, false
 	for _, key := range c.keysOf(of) {
-		if _, now := c.last2(key); now != nil && !now.over && now.b != caseName && !now.cond.hasAt {
-			hot = hot || now.cond.is("hot")
-			other = other || !now.cond.is("hot")
-		}
+		_, now := c.last2(key)
+		hot = hot || readHot(now)
+		other = other || now != nil && !now.over && now.b != caseName && !readHot(now)
 	}
 	return hot && other
 }

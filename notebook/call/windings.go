@@ -26,13 +26,20 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	stale := c.staleBefore(of, before)
+	mixed := c.mixedHeat(of)
+	worth := func(r *reading) measure.Value {
+		if mixed && readHot(r) {
+			return fromHot(c.value(r))
+		}
+		return c.coldValue(r)
+	}
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
 		if prev != nil && !stale(prev) {
-			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: c.coldValue(prev)})
+			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: worth(prev)})
 		}
 		if now != nil && !stale(now) {
-			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: c.coldValue(now)})
+			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: worth(now)})
 			if now.b == caseName && now.cond.test > 0 {
 				in.Tested = append(in.Tested, now.a)
 			}
@@ -140,4 +147,28 @@ func (c *Call) coldValue(r *reading) measure.Value {
 		}
 	}
 	return v
+}
+
+// A part read `hot`, with no temperature, is taken to lie between these
+// temperatures in °C (common practice for windings that have just run).
+const (
+	hotLeast = 50
+	hotMost  = 100
+)
+
+// fromHot corrects a winding read hot to 25 °C, with the doubt of not knowing
+// how hot it was.
+func fromHot(v measure.Value) measure.Value {
+	if v.Over {
+		return v
+	}
+	out := winding.ToTemp(v, (hotLeast+hotMost)/2, coldTemperature)
+	out.Lo = winding.ToTemp(v, hotMost, coldTemperature).Lo
+	out.Hi = winding.ToTemp(v, hotLeast, coldTemperature).Hi
+	return out
+}
+
+// readHot tells a pair that was read hot with no temperature to correct it by.
+func readHot(r *reading) bool {
+	return r != nil && !r.over && r.b != caseName && r.cond.is("hot") && !r.cond.hasAt
 }
