@@ -1,6 +1,7 @@
 package call
 
 import (
+	"regexp"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -100,7 +101,7 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 	for _, v := range values {
 		parts = append(parts, v.key+" "+v.text)
 	}
-	r := say("Plate of " + values[0].of + ": " + strings.Join(parts, ", ") + ".")
+	r := say("Plate of " + c.owner(values[0].of) + ": " + strings.Join(parts, ", ") + ".")
 	for _, v := range values {
 		if v.key == "gas" && repair.Flammable(v.text) {
 			c.warn(r, caution.Flammable)
@@ -110,4 +111,16 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	return c.rejudgeAll(r), nil
+}
+
+// noCompressor tells an appliance that has none by what it is called.
+var noCompressor = regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+
+// owner is whose plate it is: that of an appliance without a compressor is not
+// the compressor's, though nothing else was put at hand.
+func (c *Call) owner(of string) string {
+	if of == defaultMachine && noCompressor.MatchString(c.last("unit")) {
+		return "the appliance"
+	}
+	return of
 }

@@ -222,7 +222,7 @@ func (c *Call) drawWork(r *record.Record) {
 		of[p.of] = append(of[p.of], p.key+" "+p.text)
 	}
 	for _, n := range names {
-		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + n, Text: strings.Join(of[n], ", ")})
+		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(n), Text: strings.Join(of[n], ", ")})
 	}
 	for _, q := range qualities {
 		m := c.meterFor(q.word)

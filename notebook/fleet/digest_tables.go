@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/notebook/page"
 )
 
@@ -92,7 +93,11 @@ func (d *Digest) partTable() TextTable {
 func (d *Digest) causeTable() TextTable {
 	t := TextTable{Title: "Causes by complaint", Head: []string{"Complaint", "Cause found", "Calls", "Of", "Share"}, Right: []int{2, 3, 4}}
 	for _, s := range d.Causes {
-		t.Rows = append(t.Rows, []string{s.Kind, cmp.Or(s.Cause, "not found"), strconv.Itoa(s.Calls), strconv.Itoa(s.Of),
+		kind := s.Kind
+		if k, ok := cause.ComplaintBy(s.Kind); ok {
+			kind = k.Name
+		}
+		t.Rows = append(t.Rows, []string{kind, cmp.Or(s.Cause, "not found"), strconv.Itoa(s.Calls), strconv.Itoa(s.Of),
 			strconv.Itoa(int(math.Round(100*s.Part))) + " %"})
 	}
 	return t
