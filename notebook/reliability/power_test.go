@@ -13,7 +13,7 @@ import (
 // state in which the disk can then be found is opened, and some are gone on
 // with, so that the power also fails while a crash is being mended.
 func power(w *watch, control string) {
-	rounds, each := 12, 6
+	rounds, each := 14, 6
 	if long {
 		rounds, each = 70, 15
 	}
