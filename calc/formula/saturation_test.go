@@ -12,7 +12,7 @@ func fahrenheit(f float64) float64 { return (f - 32) / 1.8 }
 // Rows printed in publications that do not rest on the coefficients used.
 func TestSaturationPrinted(t *testing.T) {
 	const gm = "GM 1998 service manual, pressure-temperature relationship of R-134a (psi, rounded to 1)"
-	const suzuki = "Suzuki Reno 2006 service manual, kPa gauge (older data, good to 3 %)"
+	const vehicle = "Suzuki Reno 2006 service manual, kPa gauge (older data, good to 3 %)"
 	const kutz = "Mechanical Engineers' Handbook vol. 4 (Kutz), Table 14"
 	const ashrae = "ASHRAE Handbook Fundamentals 2009 ch. 30 (from memory)"
 	var rows []published
@@ -20,7 +20,7 @@ func TestSaturationPrinted(t *testing.T) {
 		rows = append(rows, published{"sat_press", []any{"R-134a", fahrenheit(f)}, psig, 0.75, gm})
 	}
 	for c, kpa := range map[float64]float64{-8: 113.1, 0: 188.2, 10: 309.6, 20: 467.7, 30: 667.8, 40: 916.4, 50: 1222.1, 60: 1589.6} {
-		rows = append(rows, published{"sat_press", []any{"R-134a", c}, kpa / 6.894757, 0.03 * kpa / 6.894757, suzuki})
+		rows = append(rows, published{"sat_press", []any{"R-134a", c}, kpa / 6.894757, 0.03 * kpa / 6.894757, vehicle})
 	}
 	for bar, c := range map[float64]float64{1: -26.52, 1.5: -17.26, 2: -10.18, 2.5: -4.38, 3: 0.59, 4: 8.86, 5: 15.68, 6: 21.54, 8: 31.35, 10: 39.41, 12: 46.36} {
 		rows = append(rows, published{"sat_temp", []any{"R-134a", gaugeKPa(100 * bar)}, c, 0.17, kutz})

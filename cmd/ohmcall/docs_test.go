@@ -25,6 +25,11 @@ var documents = []string{"README.md", "DEVELOPERS.md"}
 // notRun are commands of the documents that this test does not run, and why.
 var notRun = map[string]string{
 	"go test ./...": "it is what runs this test",
+	"go test ./notebook ./cmd/ohmcall -update":                        "it would rewrite what is tested",
+	"go test ./notebook/call -run '^$' -fuzz FuzzApply -fuzztime 10s": ".ci/run fuzzes every target",
+	".ci/run": "it runs this test",
+	"OHMCALL_LONG=1 go test ./notebook/reliability -timeout 60m": "it takes an hour",
+	"go run ./cmd/speed": "its figures are those of the machine",
 }
 
 // elided stands in a document for an output that is too long for it; the
