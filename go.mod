@@ -4,7 +4,6 @@ go 1.26.0
 
 require (
 	github.com/agnivade/levenshtein v1.2.2
-	github.com/cheggaaa/pb/v3 v3.3.0
 	github.com/chzyer/readline v1.5.1
 	github.com/cpuguy83/go-md2man/v2 v2.0.7
 	github.com/creack/pty v1.1.24
@@ -24,7 +23,6 @@ require (
 )
 
 require (
-	github.com/VividCortex/ewma v1.2.0 // indirect
 	github.com/cespare/xxhash/v2 v2.3.0 // indirect
 	github.com/clipperhouse/displaywidth v0.10.0 // indirect
 	github.com/clipperhouse/uax29/v2 v2.6.0 // indirect
