@@ -289,11 +289,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	c.entries = append(c.entries, e)
-	if e.Reply.Table != nil {
-		// A table is for the screen; the log holds the lines alone.
-		kept := *e.Reply
-		kept.Table = nil
-		c.entries[len(c.entries)-1].Reply = &kept
+	if e.Reply.Table != nil || e.Reply.Windings != nil || e.Reply.Causes != nil {
+		// The log holds the lines; the rest is for whoever typed.
+		c.entries[len(c.entries)-1].Reply = &Reply{Lines: e.Reply.Lines, Flags: e.Reply.Flags, Sum: e.Reply.Sum}
 	}
 	return e, nil
 }
