@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"ohmcall/notebook"
+	"ohmcall/notebook/call"
 	"ohmcall/notebook/journal"
 	"ohmcall/repl/term"
 )
@@ -132,15 +133,17 @@ func TestGreetingFitsASmallScreen(t *testing.T) {
 // TestNewcomersLinesWork types what the greeting shows.
 func TestNewcomersLinesWork(t *testing.T) {
 	p := newTypist()
+	var last call.Entry
 	for _, l := range []string{"safe", "ohm A B 4.2", "A C 15.1", "B C 10.9"} {
 		if !strings.Contains(strings.Join(newcomer, "\n"), l) {
 			t.Errorf("%q is not shown", l)
 		}
-		if _, err := p.n.Do(l); err != nil {
+		entries, err := p.n.Do(l)
+		if err != nil {
 			t.Fatal(err)
 		}
+		last = entries[len(entries)-1]
 	}
-	last := p.n.Call().Entries()[3]
 	if w := last.Reply.Windings; len(w) != 1 || !w[0].Settled || w[0].Roles["B"] != "common" {
 		t.Errorf("no verdict: %+v", w)
 	}
