@@ -24,7 +24,10 @@ type Assumptions []Assumption
 
 // The two that nobody can assume for a customer are left without a value.
 var assumptionTable = Assumptions{
-	{Name: "repair-cost", Help: "the repair, parts and work"},
+	{Name: "repair-cost", Help: "the repair; parts and minutes at the hour's rate unless given"},
+	{Name: "parts", Help: "the parts used", From: "none priced", Known: true},
+	{Name: "minutes", Unit: "min", Help: "of work", From: "none noted", Known: true},
+	{Name: "hour-rate", Help: "money for an hour of work", From: "not given, so work is not counted", Known: true},
 	{Name: "replacement-price", Help: "a like machine, delivered"},
 	{Name: "disposal", Help: "taking the old machine away", From: assumed, Known: true},
 	{Name: "age", Unit: "a", Value: 8, Help: "of the machine now", From: assumed, Known: true},
@@ -105,11 +108,28 @@ type Comparison struct {
 	Assumptions     Assumptions
 }
 
+// costed fills in the repair's cost from its parts and minutes when it was
+// not given and they amount to anything.
+func (a Assumptions) costed() Assumptions {
+	cost := a.value("parts") + a.value("minutes")/60*a.value("hour-rate")
+	if cost <= 0 {
+		return a
+	}
+	out := append(Assumptions(nil), a...)
+	for i := range out {
+		if out[i].Name == "repair-cost" && !out[i].Known {
+			out[i].Value, out[i].From, out[i].Known = cost, "parts and work", true
+		}
+	}
+	return out
+}
+
 // Compare adds up both ways. The repaired machine serves for what is left of
 // its expected life, but at least life-after-repair, and is then replaced at
 // the same price; the machine repaired is worth nothing at the end. Money is
 // not discounted. The values are the caller's own or common practice.
 func Compare(a Assumptions) (Comparison, error) {
+	a = a.costed()
 	var missing []string
 	for _, x := range a {
 		if !x.Known {

@@ -146,3 +146,31 @@ func TestCompareProperties(t *testing.T) {
 		}
 	}
 }
+
+// TestWorkIsCounted holds that parts and minutes make up a repair cost that
+// was not given: 24.50 and 75 min at 80 an hour are 124.50 (arithmetic).
+func TestWorkIsCounted(t *testing.T) {
+	a := Assume()
+	for _, x := range []struct {
+		name  string
+		value float64
+	}{{"replacement-price", 650}, {"parts", 24.5}, {"minutes", 75}, {"hour-rate", 80}} {
+		var err error
+		if a, err = a.With(x.name, x.value); err != nil {
+			t.Fatal(err)
+		}
+	}
+	k, err := Compare(a)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := k.Rows[0].Repair; got != 124.5 {
+		t.Errorf("the repair costs %g", got)
+	}
+	if a, err = a.With("repair-cost", 90); err != nil {
+		t.Fatal(err)
+	}
+	if k, err = Compare(a); err != nil || k.Rows[0].Repair != 90 {
+		t.Errorf("a given cost is %g (%v)", k.Rows[0].Repair, err)
+	}
+}

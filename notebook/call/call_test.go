@@ -282,3 +282,25 @@ func TestHotIsCorrected(t *testing.T) {
 		t.Errorf("hot ohms condemn a sound winding: %+v", v)
 	}
 }
+
+// TestWindingFactsNameTheirReadings holds that what the windings rule out is
+// laid to the readings of the pairs, not to those of the case behind them.
+func TestWindingFactsNameTheirReadings(t *testing.T) {
+	c := applyAll(t, "fault clicks", "ohm A B 3.45", "ohm A C 5.95", "ohm B C 2.50", "ohm A case OL, B case OL, C case OL")
+	for _, k := range c.Record().Causes {
+		switch k.Code {
+		case "winding-open":
+			if k.State != "ruled-out" || len(k.Against) != 1 || k.Against[0] != 4 {
+				t.Errorf("winding-open is %s by %v", k.State, k.Against)
+			}
+		case "winding-grounded":
+			if k.State != "ruled-out" || len(k.Against) != 1 || k.Against[0] != 5 {
+				t.Errorf("winding-grounded is %s by %v", k.State, k.Against)
+			}
+		}
+	}
+	half := applyAll(t, "fault clicks", "ohm A B 3.45", "ohm A C 5.95")
+	if got := half.Standing(); !strings.Contains(got.Plain(), "Next: read B–C") {
+		t.Errorf("with two pairs read it says:\n%s", got.Plain())
+	}
+}

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -125,6 +126,17 @@ type assumption struct {
 	value float64
 }
 
+// minutes is how long the call has taken so far, from its first line that is
+// not a date.
+func (c *Call) minutes() float64 {
+	for _, e := range c.entries {
+		if e.Kind != "date" {
+			return math.Max(0, math.Round(c.at.Sub(e.At).Minutes()))
+		}
+	}
+	return 0
+}
+
 func applyWorth(c *Call, a *args) (*Reply, error) {
 	table := repair.Assume()
 	var err error
@@ -134,9 +146,11 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			cost += p.price * p.count
 		}
 	}
-	if cost > 0 {
-		if table, err = table.With("repair-cost", cost); err != nil {
-			return nil, err
+	for name, value := range map[string]float64{"parts": cost, "minutes": c.minutes()} {
+		if value > 0 {
+			if table, err = table.With(name, value); err != nil {
+				return nil, err
+			}
 		}
 	}
 	for _, s := range c.assumed {
@@ -174,13 +188,13 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	k, err := repair.Compare(table)
 	c.assumed = append(c.assumed, given...)
 	if err != nil {
-		return (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+"; give it so: worth replacement-price 650, repair-cost 120."), nil
+		return (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+"; give it so: worth replacement-price 650, hour-rate 80."), nil
 	}
 	r := (&Reply{}).add(Good, strings.ToUpper(k.Text[:1])+k.Text[1:]+" ("+money(k.Repair)+" against "+money(k.Replace)+", the worth of what stands at the end taken off).")
 	if k.Rule != "" {
 		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
 	}
-	for _, s := range table {
+	for _, s := range k.Assumptions {
 		unit := ""
 		if s.Unit != "" {
 			unit = " " + s.Unit

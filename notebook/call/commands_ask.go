@@ -74,7 +74,7 @@ func askCommands() []Command {
 			Word: "worth", Group: Asks,
 			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume().Names() }}},
 			Help:     "repair or replace: the sum over the years, with each assumption changeable",
-			Examples: []string{"worth age 9, replacement-price 650"},
+			Examples: []string{"worth age 9, replacement-price 650, hour-rate 80"},
 			apply:    applyWorth,
 		},
 		{
@@ -124,6 +124,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return ""
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
+	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
+		return c.pairWanted()
 	case r.Next != nil:
 		return r.Next.Name + ": " + r.Next.How
 	case r.Repair != nil:
@@ -135,6 +137,15 @@ func (c *Call) nextStep(r *cause.Result) string {
 		}
 	}
 	return ""
+}
+
+// pairWanted is the pair still to be read on a machine of which some were.
+func (c *Call) pairWanted() string {
+	m := c.machines[c.mainMachine()]
+	if m == nil || m.result.State != winding.Incomplete || len(windingProof(m.result)) == 0 {
+		return ""
+	}
+	return m.result.Next
 }
 
 // tooClose reports whether the pins of the machine that the call is about

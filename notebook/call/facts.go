@@ -175,7 +175,7 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	if j := c.judged["wind\x00"+of]; j != nil && before == math.MaxInt {
 		at = j.since
 	} else {
-		for _, p := range res.Proof {
+		for _, p := range windingProof(res) {
 			at = max(at, p.V.Entry)
 		}
 	}

@@ -90,11 +90,27 @@ func windingsOf(m *machine) Windings {
 		State: string(m.result.State), Notes: m.result.Notes}
 }
 
+// windingProof are the readings that a machine's windings rest on: those to the
+// case only when one of them shows a ground.
+func windingProof(res winding.Result) []winding.Reading {
+	if res.State == winding.Grounded {
+		return res.Proof
+	}
+	return slices.DeleteFunc(slices.Clone(res.Proof), func(r winding.Reading) bool {
+		return strings.EqualFold(r.A, caseName) || strings.EqualFold(r.B, caseName)
+	})
+}
+
 // windingVerdict turns what the windings amount to into a verdict.
 func (c *Call) windingVerdict(of string, res winding.Result) {
 	key := "wind\x00" + of
-	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Fact: res.Facts, Caution: res.Cautions}
-	for _, p := range res.Proof {
+	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Caution: res.Cautions}
+	for _, f := range res.Facts {
+		if f != winding.FactNoGround { // the pins to the case have verdicts of their own
+			v.Fact = append(v.Fact, f)
+		}
+	}
+	for _, p := range windingProof(res) {
 		v.Entries = append(v.Entries, p.V.Entry)
 	}
 	for _, m := range res.Marked {

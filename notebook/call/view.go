@@ -430,7 +430,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	var causes []string
 	for i := range found.Standings {
 		if s := &found.Standings[i]; s.State == cause.Supported {
-			causes = append(causes, s.Cause.Name+", by "+entriesWord(s.For))
+			causes = append(causes, s.Cause.Name+", inferred from "+entriesWord(s.For))
 		}
 	}
 	if len(causes) == 0 {
@@ -440,7 +440,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 			causes = []string{"no complaint was weighed"}
 		}
 	}
-	add("Cause found", strings.Join(causes, "; ")+" (an inference from what was found)")
+	add("Cause found", strings.Join(causes, "; "))
 	var done []string
 	for _, w := range c.works {
 		if w.kind == "did" && c.alive(w.entry) {

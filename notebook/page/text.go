@@ -20,7 +20,8 @@ func EscapeLine(s string) string {
 	for digits < len(e) && e[digits] >= '0' && e[digits] <= '9' {
 		digits++
 	}
-	if digits > 0 && digits < 10 && digits < len(e) && (e[digits] == '.' || e[digits] == ')') {
+	if digits > 0 && digits < 10 && digits < len(e) && (e[digits] == '.' || e[digits] == ')') &&
+		(digits+1 == len(e) || e[digits+1] == ' ') {
 		return e[:digits] + `\` + e[digits:]
 	}
 	return e
