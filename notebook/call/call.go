@@ -69,6 +69,7 @@ type Call struct {
 	judged   map[string]*judged
 	subjects []string // keys of judged, in the order of first use
 	caution  []cautioned
+	warned   map[string]int // the entry at which each caution was last given
 	standing standing // causes as last shown
 	matched  text     // the complaint's words in value, its code in key
 
@@ -115,6 +116,7 @@ func New() *Call {
 		bySubjectKind: map[string][]*reading{},
 		machines:      map[string]*machine{},
 		judged:        map[string]*judged{},
+		warned:        map[string]int{},
 	}
 }
 

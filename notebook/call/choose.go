@@ -162,7 +162,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	}
 	var given []assumption
 	if a.has(a.cmd.Params[0].Name) {
-		parts, err := split(a.at[a.cmd.Params[0].Name].words)
+		parts, err := split(a.first().words)
 		if err != nil {
 			return nil, err
 		}

@@ -124,6 +124,7 @@ func Find(word string) *Command { return byWord[word] }
 
 // arg is one bound argument.
 type arg struct {
+	given bool
 	word  script.Word   // the word, or the first of several
 	text  string        // its text
 	col   int           // where the text starts
@@ -135,20 +136,31 @@ func (a arg) errorf(format string, v ...any) *source.Error {
 	return source.Errorf(a.col, a.end, format, v...)
 }
 
-// args are a statement's arguments, by the name of their parameter.
+// args are a statement's arguments, in the order of the parameters.
 type args struct {
 	cmd  *Command
 	line *script.Line
-	at   map[string]arg
+	at   []arg
 }
 
-func (a *args) has(name string) bool    { _, ok := a.at[name]; return ok }
-func (a *args) get(name string) arg     { return a.at[name] }
-func (a *args) text(name string) string { return a.at[name].text }
+func (a *args) get(name string) arg {
+	for i := range a.cmd.Params {
+		if a.cmd.Params[i].Name == name {
+			return a.at[i]
+		}
+	}
+	return arg{}
+}
+
+func (a *args) has(name string) bool    { return a.get(name).given }
+func (a *args) text(name string) string { return a.get(name).text }
+
+// first is the argument of the first parameter.
+func (a *args) first() arg { return a.at[0] }
 
 // bind fits the words of a line to a command's parameters.
 func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
-	a := &args{cmd: cmd, line: l, at: make(map[string]arg, len(cmd.Params))}
+	a := &args{cmd: cmd, line: l, at: make([]arg, len(cmd.Params))}
 	words := l.Words[1:]
 	for i, p := range cmd.Params {
 		if len(words) == 0 && p.Kind != Text {
@@ -174,10 +186,10 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 				return nil, missing(cmd, l, p)
 			}
 			text = unquote(text)
-			a.at[p.Name] = arg{text: text, col: col, end: col + len([]rune(text)), words: words}
+			a.at[i] = arg{given: true, text: text, col: col, end: col + len([]rune(text)), words: words}
 			words = nil
 		case Readings, Fields, Free:
-			a.at[p.Name] = span(words)
+			a.at[i] = span(words)
 			words = nil
 		case Expression, Definition:
 			n := len(words)
@@ -187,7 +199,7 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 			sp := span(words[:n])
 			r := []rune(l.Text)
 			sp.text = string(r[sp.col-1 : sp.end-1])
-			a.at[p.Name] = sp
+			a.at[i] = sp
 			words = words[n:]
 		default:
 			w := words[0]
@@ -213,7 +225,7 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 					return nil, e
 				}
 			}
-			a.at[p.Name] = arg{word: w, text: w.Text, col: w.Col, end: w.End}
+			a.at[i] = arg{given: true, word: w, text: w.Text, col: w.Col, end: w.End}
 			words = words[1:]
 		}
 	}
@@ -227,11 +239,11 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 // span covers several words by one argument.
 func span(words []script.Word) arg {
 	first, last := words[0], words[len(words)-1]
-	var texts []string
-	for _, w := range words {
-		texts = append(texts, w.Text)
+	texts := make([]string, len(words))
+	for i, w := range words {
+		texts[i] = w.Text
 	}
-	return arg{word: first, text: strings.Join(texts, " "), col: first.Col, end: last.End, words: words}
+	return arg{given: true, word: first, text: strings.Join(texts, " "), col: first.Col, end: last.End, words: words}
 }
 
 // hint shows how the command is written.

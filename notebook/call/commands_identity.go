@@ -92,7 +92,7 @@ func (c *Call) tellComplaint(r *Reply) {
 }
 
 func applyPlate(c *Call, a *args) (*Reply, error) {
-	values, err := c.parsePlate(a.at[a.cmd.Params[0].Name].words)
+	values, err := c.parsePlate(a.first().words)
 	if err != nil {
 		return nil, err
 	}

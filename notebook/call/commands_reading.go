@@ -124,7 +124,7 @@ func (c *Call) offerPoints(word string) []string {
 }
 
 func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
-	words := a.at[a.cmd.Params[0].Name].words
+	words := a.first().words
 	rs, err := c.parseReadings(q, words)
 	if err != nil {
 		return nil, err
@@ -340,8 +340,8 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 
 // lastOf is the last of the entries, up to one, that still counts.
 func (c *Call) lastOf(entries []int, upTo int) int {
-	for i := len(entries) - 1; i >= 0; i-- {
-		if entries[i] <= upTo && c.alive(entries[i]) {
+	for i := sort.SearchInts(entries, upTo+1) - 1; i >= 0; i-- {
+		if c.alive(entries[i]) {
 			return entries[i]
 		}
 	}
@@ -390,16 +390,15 @@ func (c *Call) warn(reply *Reply, code string) {
 			return
 		}
 	}
-	for _, k := range c.caution {
-		if k.code == code && (code != caution.ProveDead || k.entry >= c.lastOf(c.live, c.entry)) {
-			return
-		}
+	if at := c.warned[code]; at > 0 && (code != caution.ProveDead || at >= c.lastOf(c.live, c.entry)) {
+		return
 	}
 	t, ok := caution.Text(code)
 	if !ok {
 		return
 	}
 	c.caution = append(c.caution, cautioned{code, c.entry})
+	c.warned[code] = c.entry
 	reply.add(Caution, "Caution: "+t.Text).flag("caution-" + code)
 }
 

@@ -61,7 +61,7 @@ func scriptCommands() []Command {
 			Doc:      "Entries after it are at that time until a time stands before a line (14:30 or +40min). Without an offset from UTC, +00:00 is taken. `date now` returns to the clock on the wall.",
 			Examples: []string{"date 2026-03-02 09:00", "date 2026-03-02 09:00 -05:00", "date now"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				p := a.at[a.cmd.Params[0].Name]
+				p := a.first()
 				if p.text == "now" {
 					c.clocks = append(c.clocks, clock{entry: c.entry, wall: true})
 					return say("The clock on the wall counts again."), nil

@@ -151,7 +151,7 @@ func (s *scope) isBuiltIn(name string) bool {
 }
 
 func applyDef(c *Call, a *args) (*Reply, error) {
-	p := a.at[a.cmd.Params[0].Name]
+	p := a.first()
 	d, err := sum.ParseDef(p.text)
 	if err != nil {
 		return nil, shifted(err, p.col)

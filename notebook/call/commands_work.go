@@ -166,7 +166,7 @@ func (c *Call) partNames() []string {
 }
 
 func applyPart(c *Call, a *args) (*Reply, error) {
-	words := a.at[a.cmd.Params[0].Name].words
+	words := a.first().words
 	parts, err := split(words)
 	if err != nil {
 		return nil, err

@@ -157,10 +157,10 @@ func (c *Call) expressions(text string) []string {
 	if err != nil {
 		return out
 	}
-	for _, p := range cmd.Params {
-		v, ok := a.at[p.Name]
+	for i, p := range cmd.Params {
+		v := a.at[i]
 		switch {
-		case !ok:
+		case !v.given:
 		case p.Kind == Expression:
 			out = append(out, v.text)
 		case p.Kind == Definition && cmd.Word == "def":

@@ -27,6 +27,7 @@ func (c *Call) Record() *record.Record {
 	r.Alerts = c.alerts(r)
 	c.drawHeader(r, found)
 	c.drawOutcome(r, found)
+	r.Log = make([]record.Entry, 0, len(c.entries))
 	for _, e := range c.entries {
 		r.Log = append(r.Log, record.Entry{N: e.N, At: e.At, Line: e.Line, Kind: e.Kind, Reply: e.Reply.PlainLines(), Struck: c.struck[e.N]})
 	}
@@ -113,6 +114,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 			r.Machines = append(r.Machines, out)
 		}
 	}
+	r.Readings = make([]record.Reading, 0, len(c.readings))
 	for _, m := range c.readings {
 		v := record.Reading{Entry: m.entry, At: m.at, Kind: m.quality.word, Of: m.of, A: m.a, B: m.b,
 			Unit: m.quality.ucum, Over: m.over, Shown: m.shown(), Condition: m.cond.String(), Struck: c.struck[m.entry]}

@@ -56,6 +56,9 @@ var fieldByKey = func() map[string]*field {
 }()
 
 func writeHeader(b *strings.Builder, h *record.Header) {
+	written := *h
+	written.Format = record.Format
+	h = &written
 	b.WriteString("---\n")
 	for _, f := range fields {
 		v := reflect.ValueOf(f.at(h)).Elem()
@@ -115,8 +118,16 @@ func readHeader(lines []string) (record.Header, error) {
 }
 
 // HeaderDifferences says in which keys a header differs from what it should
-// be. The digest is left out: it is compared with the log itself.
+// be, once that is written and read again. The digest is left out: it is
+// compared with the log itself.
 func HeaderDifferences(have, want *record.Header) []string {
+	var b strings.Builder
+	writeHeader(&b, want)
+	fresh, _, err := front([]byte(b.String()))
+	if err != nil {
+		return []string{"it cannot be rebuilt: " + err.Error()}
+	}
+	want = &fresh
 	var out []string
 	for _, f := range fields {
 		if f.key == "log-sha256" {

@@ -89,18 +89,14 @@ func (f *File) readLog(log []byte) {
 		}
 	}
 	f.SHA256 = Sum(text)
-	row := f.LogRow
-	for len(text) > 0 {
-		line := text
-		i := bytes.IndexByte(text, '\n')
-		if i >= 0 {
-			line = text[:i]
-			text = text[i+1:]
-		} else {
-			text = nil
-		}
-		f.logLine(string(line), row, i >= 0)
-		row++
+	replies := bytes.Count(text, []byte("\n#"))
+	f.Entries = make([]Entry, 0, min(bytes.Count(text, []byte("\n"))-replies, MaxEntries+1))
+	f.replies = make([]string, 0, replies)
+	rest := string(text)
+	for row := f.LogRow; rest != ""; row++ {
+		line, more, whole := strings.Cut(rest, "\n")
+		f.logLine(line, row, whole)
+		rest = more
 	}
 }
 
@@ -117,11 +113,14 @@ func (f *File) logLine(line string, row int, whole bool) {
 		if f.Torn != "" {
 			return // the reply to an entry that never counted
 		}
+		// The replies of all entries stand in one list, each entry's in a row.
 		e := &f.Entries[len(f.Entries)-1]
-		e.Reply = append(e.Reply, strings.TrimPrefix(reply, " "))
+		f.replies = append(f.replies, strings.TrimPrefix(reply, " "))
+		end := len(f.replies)
+		e.Reply = f.replies[end-len(e.Reply)-1 : end : end]
 		return
 	}
-	if strings.ContainsRune(line, 0) {
+	if strings.IndexByte(line, 0) >= 0 {
 		// Blocks that a loss of power left unwritten read as zeros. Only the
 		// last entry can be hit: the others were on disk before it began.
 		f.unwritten()

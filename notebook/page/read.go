@@ -72,6 +72,7 @@ type File struct {
 	// section before; "" is the place before the first.
 	Remarks map[string]string
 	Entries []Entry
+	replies []string
 	// Stray are lines in the log that are neither entry nor reply.
 	Stray []string
 	// Torn is an entry that a crash cut off before its end; it never counted.

@@ -55,15 +55,17 @@ func Sections(r *record.Record) []Section {
 	var out []Section
 	for _, p := range parts {
 		var b strings.Builder
+		b.WriteByte('\n')
+		if p.heading != "" {
+			b.WriteString("## " + p.heading + "\n\n")
+		}
+		empty := b.Len()
 		p.body(&b, r)
-		if b.Len() == 0 {
+		if b.Len() == empty {
 			continue
 		}
-		body := b.String()
-		if p.heading != "" {
-			body = "## " + p.heading + "\n\n" + body
-		}
-		out = append(out, Section{ID: p.id, Body: "\n" + body + "\n"})
+		b.WriteByte('\n')
+		out = append(out, Section{ID: p.id, Body: b.String()})
 	}
 	return out
 }
@@ -73,13 +75,13 @@ func Sections(r *record.Record) []Section {
 func Render(r *record.Record, remarks map[string]string) []byte {
 	log := Log(r.Log)
 	h := r.Header
-	h.Format = record.Format
 	closed := h.State == "closed"
 	h.SHA256 = ""
 	if closed {
 		h.SHA256 = Sum(log)
 	}
 	var b strings.Builder
+	b.Grow(3 * len(log))
 	writeHeader(&b, &h)
 	left := make(map[string]string, len(remarks))
 	for id, s := range remarks {
@@ -134,7 +136,14 @@ func apart(remark string) string {
 
 // Log writes the log's text.
 func Log(entries []record.Entry) []byte {
-	var b []byte
+	size := 0
+	for _, e := range entries {
+		size += len(e.Line) + len(TimeLayout) + 8
+		for _, l := range e.Reply {
+			size += len(l) + 3
+		}
+	}
+	b := make([]byte, 0, size)
 	for _, e := range entries {
 		b = AppendEntry(b, e.N, e.At, e.Line, e.Reply)
 	}

@@ -71,13 +71,24 @@ func Width(s string) int {
 	return len(s)
 }
 
+func spaces(b *strings.Builder, n int) {
+	for range n {
+		b.WriteByte(' ')
+	}
+}
+
 // writeTable writes a GFM table whose columns align in the source too. Cells
 // are escaped here.
 func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int) {
 	cells := make([][]string, 0, len(rows)+1)
 	widths := make([]int, len(head))
-	for _, row := range append([][]string{head}, rows...) {
-		line := make([]string, len(head))
+	all := make([]string, len(head)*(len(rows)+1))
+	for n := range len(rows) + 1 {
+		row := head
+		if n > 0 {
+			row = rows[n-1]
+		}
+		line := all[n*len(head) : (n+1)*len(head)]
 		for i := range head {
 			if i < len(row) {
 				line[i] = Escape(row[i])
@@ -86,6 +97,11 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 		}
 		cells = append(cells, line)
 	}
+	wide := 2
+	for _, w := range widths {
+		wide += w + 3
+	}
+	b.Grow(wide * (len(cells) + 1))
 	isRight := make([]bool, len(head))
 	for _, i := range right {
 		isRight[i] = true
@@ -93,11 +109,13 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 	for n, line := range cells {
 		for i, c := range line {
 			b.WriteString("| ")
-			pad := strings.Repeat(" ", widths[i]-Width(c))
+			pad := widths[i] - Width(c)
 			if isRight[i] {
-				b.WriteString(pad + c)
+				spaces(b, pad)
+				b.WriteString(c)
 			} else {
-				b.WriteString(c + pad)
+				b.WriteString(c)
+				spaces(b, pad)
 			}
 			b.WriteByte(' ')
 		}

@@ -6,6 +6,7 @@ package script
 import (
 	"strings"
 	"time"
+	"unicode/utf8"
 
 	"ohmcall/calc/source"
 )
@@ -53,11 +54,13 @@ func (l *Line) Blank() bool { return len(l.Words) == 0 }
 func (l *Line) Rest() (text string, col int) {
 	first := l.Words[0]
 	skip := first.End - l.BodyCol
-	r := []rune(l.Body)
-	for skip < len(r) && r[skip] == ' ' {
-		skip++
+	rest := l.Body
+	for range skip {
+		_, n := utf8.DecodeRuneInString(rest)
+		rest = rest[n:]
 	}
-	return strings.TrimRight(string(r[skip:]), " "), l.BodyCol + skip
+	rest, col = skipSpaces(rest, l.BodyCol+skip)
+	return strings.TrimRight(rest, " "), col
 }
 
 // Expression is the body without its comment.
@@ -96,7 +99,7 @@ func Parse(text string) (*Line, error) {
 	return l, nil
 }
 
-func runes(s string) int { return len([]rune(s)) }
+func runes(s string) int { return utf8.RuneCountInString(s) }
 
 func skipSpaces(s string, col int) (string, int) {
 	n := 0
@@ -124,39 +127,44 @@ func guardEnd(s string) int {
 // words cuts the text at spaces and commas; a group in parentheses or quotes
 // stays whole, and a # at the start of a word begins a comment.
 func words(s string, col int) (out []Word, comment int, err *source.Error) {
-	r := []rune(s)
-	byteAt := 0 // bytes before r[i]
+	out = make([]Word, 0, 1+strings.Count(s, " ")+strings.Count(s, ","))
 	i := 0
-	step := func() { byteAt += len(string(r[i])); i++ }
-	for i < len(r) {
-		switch {
-		case r[i] == ' ':
+	step := func() {
+		// What the words are cut at is ASCII; of other runes only the first
+		// byte counts as a column.
+		for i++; i < len(s) && s[i]&0xC0 == 0x80; i++ {
+		}
+		col++
+	}
+	for i < len(s) {
+		switch s[i] {
+		case ' ':
 			step()
 			continue
-		case r[i] == '#':
-			return out, byteAt, nil
-		case r[i] == ',':
-			out = append(out, Word{Text: ",", Col: col + i, End: col + i + 1})
+		case '#':
+			return out, i, nil
+		case ',':
+			out = append(out, Word{Text: ",", Col: col, End: col + 1})
 			step()
 			continue
 		}
-		start := i
-		if r[i] == '"' {
+		start, startCol := i, col
+		if s[i] == '"' {
 			step()
-			for i < len(r) && r[i] != '"' {
+			for i < len(s) && s[i] != '"' {
 				step()
 			}
-			if i == len(r) {
-				return out, len(s), source.Errorf(col+start, col+start+1, "a quote is not closed").WithHint(`end the text with "`)
+			if i == len(s) {
+				return out, len(s), source.Errorf(startCol, startCol+1, "a quote is not closed").WithHint(`end the text with "`)
 			}
 			step()
-			out = append(out, Word{Text: string(r[start+1 : i-1]), Col: col + start, End: col + i, Quoted: true})
+			out = append(out, Word{Text: s[start+1 : i-1], Col: startCol, End: col, Quoted: true})
 			continue
 		}
 		depth := 0
 		quoted := false
-		for i < len(r) && (depth > 0 || quoted || (r[i] != ' ' && r[i] != ',')) {
-			switch r[i] {
+		for i < len(s) && (depth > 0 || quoted || (s[i] != ' ' && s[i] != ',')) {
+			switch s[i] {
 			case '"':
 				quoted = !quoted && depth > 0
 			case '(':
@@ -170,7 +178,7 @@ func words(s string, col int) (out []Word, comment int, err *source.Error) {
 			}
 			step()
 		}
-		out = append(out, Word{Text: string(r[start:i]), Col: col + start, End: col + i})
+		out = append(out, Word{Text: s[start:i], Col: startCol, End: col})
 	}
 	return out, len(s), nil
 }
