@@ -4,10 +4,18 @@ package main
 import (
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"syscall"
 )
 
+// softMemory is where garbage is collected more eagerly, so that no file of
+// the size that is taken needs more than 200 MB.
+const softMemory = 140 << 20
+
 func main() {
+	if os.Getenv("GOMEMLIMIT") == "" {
+		debug.SetMemoryLimit(softMemory)
+	}
 	// A reader of the replies that goes away must not cost the record.
 	signal.Ignore(syscall.SIGPIPE)
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))

@@ -24,7 +24,7 @@ const (
 // call has some hundred entries.
 const (
 	MaxLines   = 500_000
-	MaxEntries = 50_000
+	MaxEntries = 100_000
 	// maxLine bounds a line of the log, in bytes; the longest that is ever
 	// typed is far below.
 	maxLine = 1 << 20
