@@ -159,7 +159,7 @@ func product(a, b *Unit, sign int8) (*Unit, error) {
 		return nil, fault("the result's unit has too high a power")
 	}
 	if d == dimEnergy && (a.hours() || b.hours()) {
-		return bySpelling["Wh"], nil
+		return units().bySpelling["Wh"], nil
 	}
 	return unitFor(d, Plain), nil
 }

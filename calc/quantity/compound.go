@@ -107,17 +107,17 @@ func unitFor(d Dim, k Kind) *Unit {
 	if d == (Dim{}) {
 		return plain
 	}
-	if u := firstOf[dimKind{d, k}]; u != nil {
+	if u := units().firstOf[dimKind{d, k}]; u != nil {
 		return u
 	}
-	if u := composed[dimKind{d, k}]; u != nil {
+	if u := units().composed[dimKind{d, k}]; u != nil {
 		return u
 	}
 	c := compound{factor: 1}
 	for _, up := range [...]bool{true, false} {
 		for i, e := range d {
 			if e != 0 && (e > 0) == up {
-				c.add(bySpelling[baseSymbols[i]], int(e))
+				c.add(units().bySpelling[baseSymbols[i]], int(e))
 			}
 		}
 	}
@@ -125,21 +125,17 @@ func unitFor(d Dim, k Kind) *Unit {
 	return u
 }
 
-// composed holds every unit that a carrier makes alone, squared, or with a
-// power of one partner; the first that reaches a dimension keeps it.
-var composed = map[dimKind]*Unit{}
-
-func compose() {
+func (x *index) compose() {
 	put := func(c compound) {
 		u, _ := c.unit() // powers this low always fit
-		if k := (dimKind{u.dim, Plain}); composed[k] == nil {
-			composed[k] = u
+		if k := (dimKind{u.dim, Plain}); x.composed[k] == nil {
+			x.composed[k] = u
 		}
 	}
 	for _, a := range carriers {
 		for _, n := range [...]int{2, 3} {
 			c := compound{}
-			c.add(bySpelling[a], n)
+			c.add(x.bySpelling[a], n)
 			put(c)
 		}
 	}
@@ -147,8 +143,8 @@ func compose() {
 		for _, b := range partners {
 			for _, n := range [...]int{-1, 1, -2, 2, -3} {
 				c := compound{}
-				c.add(bySpelling[a], 1)
-				c.add(bySpelling[b], n)
+				c.add(x.bySpelling[a], 1)
+				c.add(x.bySpelling[b], n)
 				if a != b {
 					put(c)
 				}

@@ -225,7 +225,7 @@ func (s *scanner) quantity(start int, n numeral, u *Unit, mult float64) (Q, erro
 	q := Q{unit: u, res: n.res * mult * u.factor, fixed: true}
 	if mult != 1 && u.dim != (Dim{}) {
 		q.fixed = false // `3.4k` for ohms is printed as 3.4 kΩ
-		for _, f := range family[u.decl] {
+		for _, f := range units().family[u.decl] {
 			if ratio := f.factor / (u.factor * mult); math.Abs(ratio-1) < 1e-9 {
 				q.unit, q.fixed = f, true
 			}

@@ -37,7 +37,7 @@ func (q Q) UCUM() string { return q.shownIn().ucum }
 func (q Q) Symbol() string { return q.shownIn().symbol }
 
 // shownIn is the unit to print q in: its own while that leaves a number from
-// 0.1 to 1000, else the one of its family that leaves one to three digits
+// 0.1 to 1000, else the one of its units().family that leaves one to three digits
 // before the point.
 func (q Q) shownIn() *Unit {
 	u := q.Unit()
@@ -49,7 +49,7 @@ func (q Q) shownIn() *Unit {
 	if n := size / u.factor; n == 0 || n >= 0.1 && n < 999.5 {
 		return u
 	}
-	list := family[u.decl]
+	list := units().family[u.decl]
 	best := list[0]
 	for _, c := range list[1:] {
 		if size*(1+4e-4) >= c.factor {

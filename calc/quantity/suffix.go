@@ -38,7 +38,7 @@ func (s *scanner) spaced(at int) (*Unit, float64, error) {
 		s.at++
 		word := s.while(unitRune)
 		next := s.peek()
-		u, ok := bySpelling[word]
+		u, ok := units().bySpelling[word]
 		if ok && word != "" && !reserved[word] && !digit(next) && next != '_' && next != '(' {
 			return u, 1, nil
 		}
@@ -89,13 +89,13 @@ func (s *scanner) noUnit(at int, word string) *source.Error {
 
 // byFoldAmbiguous reports whether two units differ only in case from word.
 func byFoldAmbiguous(word string) bool {
-	u, seen := byFold[word]
+	u, seen := units().byFold[word]
 	return seen && u == nil
 }
 
 func foldedLike(word string) []string {
 	var list []string
-	for _, s := range spellings {
+	for _, s := range units().spellings {
 		if strings.ToLower(s) == word {
 			list = append(list, s)
 		}
@@ -138,7 +138,7 @@ func (s *scanner) letterCode(start int, whole string) (Q, error) {
 	if err := n.set(whole+"."+frac, len(frac)); err != nil {
 		return Q{}, s.fail(start, "this number is out of range")
 	}
-	u := bySpelling[unit]
+	u := units().bySpelling[unit]
 	at := s.at
 	if word := s.while(unitRune); word != "" {
 		if v, ok := unitNamed(word); s.peek() == '_' || digit(s.peek()) || !ok && word != "F" && word != "f" || ok && v.dim != u.dim && v.kind != Point {

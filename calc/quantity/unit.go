@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"sync"
 
 	"ohmcall/calc/source"
 )
@@ -41,39 +42,53 @@ func Units() []UnitHelp {
 	return list
 }
 
-var (
-	bySpelling = map[string]*Unit{} // exactly as typed
-	byFold     = map[string]*Unit{} // lower case; nil where two units share it
+// index is what is derived from the table of units.
+type index struct {
+	bySpelling map[string]*Unit // exactly as typed
+	byFold     map[string]*Unit // lower case; nil where two units share it
 	spellings  []string
-	family     = map[*decl][]*Unit{} // a declaration's units that printing may choose, by size
-	firstOf    = map[dimKind]*Unit{}
-	plain      *Unit
-)
+	family     map[*decl][]*Unit // a declaration's units that printing may choose, by size
+	firstOf    map[dimKind]*Unit
+	// composed holds every unit that a carrier makes alone, squared, or with
+	// a power of one partner; the first that reaches a dimension keeps it.
+	composed map[dimKind]*Unit
+}
+
+// plain is the first declaration, the number without a unit.
+var plain = &Unit{ucum: decls[0].ucum, factor: decls[0].factor, decl: &decls[0]}
+
+// units is made when first asked for.
+var units = sync.OnceValue(func() *index {
+	x := &index{
+		bySpelling: map[string]*Unit{}, byFold: map[string]*Unit{}, family: map[*decl][]*Unit{},
+		firstOf: map[dimKind]*Unit{}, composed: map[dimKind]*Unit{},
+	}
+	for i := range decls {
+		x.declare(&decls[i])
+	}
+	for _, list := range x.family {
+		slices.SortFunc(list, func(a, b *Unit) int { return int(a.exp) - int(b.exp) })
+	}
+	slices.Sort(x.spellings)
+	x.compose()
+	return x
+})
 
 type dimKind struct {
 	dim  Dim
 	kind Kind
 }
 
-func init() {
-	for i := range decls {
-		declare(&decls[i])
-	}
-	plain = bySpelling[""]
-	for _, list := range family {
-		slices.SortFunc(list, func(a, b *Unit) int { return int(a.exp) - int(b.exp) })
-	}
-	slices.Sort(spellings)
-	compose()
-}
-
-func declare(d *decl) {
+func (x *index) declare(d *decl) {
 	base := &Unit{d.symbols[0], d.ucum, d.dim, d.kind, d.factor, d.offset, 0, d}
+	if d == plain.decl {
+		base = plain
+	}
 	if !d.prefixed {
 		for _, s := range d.symbols {
-			spell(s, base)
+			x.spell(s, base)
 		}
-		family[d] = append(family[d], base)
+		x.family[d] = append(x.family[d], base)
 	}
 	first := base
 	for _, p := range prefixes {
@@ -85,49 +100,49 @@ func declare(d *decl) {
 		u.factor = base.factor * math.Pow10(int(p.exp))
 		for _, l := range p.letters {
 			for _, s := range d.symbols {
-				spell(l+s, &u)
+				x.spell(l+s, &u)
 			}
 		}
 		if strings.Contains(d.auto, p.ucum) {
-			family[d] = append(family[d], &u)
+			x.family[d] = append(x.family[d], &u)
 			first = &u
 		}
 	}
 	if !d.prefixed {
 		first = base
 	}
-	if k := (dimKind{d.dim, d.kind}); firstOf[k] == nil {
-		firstOf[k] = first
+	if k := (dimKind{d.dim, d.kind}); x.firstOf[k] == nil {
+		x.firstOf[k] = first
 	}
 }
 
 // spell enters one way of typing a unit. An earlier declaration keeps a
 // spelling: mm is the millimetre.
-func spell(s string, u *Unit) {
-	if bySpelling[s] != nil {
+func (x *index) spell(s string, u *Unit) {
+	if x.bySpelling[s] != nil {
 		return
 	}
-	bySpelling[s] = u
+	x.bySpelling[s] = u
 	if s != "" {
-		spellings = append(spellings, s)
+		x.spellings = append(x.spellings, s)
 	}
 	low := strings.ToLower(s)
-	if other, seen := byFold[low]; seen && other != u {
+	if other, seen := x.byFold[low]; seen && other != u {
 		u = nil
 	}
-	byFold[low] = u
+	x.byFold[low] = u
 }
 
 // unitNamed finds a unit as typed, forgiving its case where that is not
 // ambiguous.
 func unitNamed(s string) (*Unit, bool) {
-	if u := bySpelling[s]; u != nil {
+	if u := units().bySpelling[s]; u != nil {
 		return u, true
 	}
 	if len(s) == 1 && !strings.Contains("cfvawrl", s) {
 		return nil, false
 	}
-	u := byFold[strings.ToLower(s)]
+	u := units().byFold[strings.ToLower(s)]
 	return u, u != nil
 }
 
@@ -174,7 +189,7 @@ func unknownUnit(word string, col int) *source.Error {
 	if word == "" {
 		e = source.Errorf(col, col+1, "a unit is missing")
 	}
-	if near := source.Nearest(word, spellings); near != "" {
+	if near := source.Nearest(word, units().spellings); near != "" {
 		return e.WithHint("did you mean %s?", near)
 	}
 	return e
@@ -214,7 +229,7 @@ func (u *Unit) named() string {
 // difference is the unit in which two values of u differ.
 func (u *Unit) difference() *Unit {
 	if u.decl != nil && u.decl.diff != "" {
-		return bySpelling[u.decl.diff]
+		return units().bySpelling[u.decl.diff]
 	}
 	return u
 }

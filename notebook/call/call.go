@@ -70,8 +70,8 @@ type Call struct {
 	subjects []string // keys of judged, in the order of first use
 	caution  []cautioned
 	warned   map[string]int // the entry at which each caution was last given
-	standing standing // causes as last shown
-	matched  text     // the complaint's words in value, its code in key
+	standing standing       // causes as last shown
+	matched  text           // the complaint's words in value, its code in key
 
 	proofTold  string // the proof last asked for
 	tenthsTold int    // the entry that was told how whole ohms are read

@@ -3,6 +3,7 @@ package call
 import (
 	"regexp"
 	"strings"
+	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
@@ -114,12 +115,14 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 }
 
 // noCompressor tells an appliance that has none by what it is called.
-var noCompressor = regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+var noCompressor = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+})
 
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.
 func (c *Call) owner(of string) string {
-	if of == defaultMachine && noCompressor.MatchString(c.last("unit")) {
+	if of == defaultMachine && noCompressor().MatchString(c.last("unit")) {
 		return "the appliance"
 	}
 	return of

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/winding"
@@ -318,7 +319,7 @@ func (c *Call) complaint() string {
 		if m := cause.Match(t); len(m) > 0 {
 			c.matched.key = m[0].Code
 		}
-		if drives.MatchString(t) {
+		if drives().MatchString(t) {
 			c.matched.key = "motor-dead"
 		}
 	}
@@ -327,7 +328,9 @@ func (c *Call) complaint() string {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+var drives = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+})
 
 // weigh says where the causes stand before an entry. The same facts are
 // weighed once.

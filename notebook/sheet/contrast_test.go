@@ -16,7 +16,7 @@ var variable = regexp.MustCompile(`--([a-z]+): #([0-9a-f]{3}|[0-9a-f]{6});`)
 func palettes(t *testing.T) map[string]map[string]string {
 	t.Helper()
 	out := map[string]map[string]string{}
-	rest := string(style)
+	rest := string(style())
 	for _, name := range []string{"light", "dark", "paper"} {
 		start := strings.Index(rest, ":root {")
 		if start < 0 {

@@ -4,18 +4,14 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
+	"io"
 	"slices"
 	"strings"
 
-	"github.com/yuin/goldmark"
-	"github.com/yuin/goldmark/ast"
-	"github.com/yuin/goldmark/extension"
-	east "github.com/yuin/goldmark/extension/ast"
-	"github.com/yuin/goldmark/parser"
-	"github.com/yuin/goldmark/renderer"
-	"github.com/yuin/goldmark/renderer/html"
-	"github.com/yuin/goldmark/text"
-	"github.com/yuin/goldmark/util"
+	"github.com/gomarkdown/markdown"
+	"github.com/gomarkdown/markdown/ast"
+	"github.com/gomarkdown/markdown/html"
+	"github.com/gomarkdown/markdown/parser"
 
 	"ohmcall/notebook/page"
 )
@@ -26,40 +22,8 @@ type remark struct {
 	HTML  template.HTML
 }
 
-// markdown reads remarks. Raw HTML, links, images and reference definitions
-// are no syntax here: they stay on the page as they were typed, and nothing
-// of them can become active.
-var markdown = goldmark.New(
-	goldmark.WithParser(parser.NewParser(
-		parser.WithBlockParsers(
-			util.Prioritized(parser.NewSetextHeadingParser(), 100),
-			util.Prioritized(parser.NewThematicBreakParser(), 200),
-			util.Prioritized(parser.NewListParser(), 300),
-			util.Prioritized(parser.NewListItemParser(), 400),
-			util.Prioritized(parser.NewCodeBlockParser(), 500),
-			util.Prioritized(parser.NewATXHeadingParser(), 600),
-			util.Prioritized(parser.NewFencedCodeBlockParser(), 700),
-			util.Prioritized(parser.NewBlockquoteParser(), 800),
-			util.Prioritized(parser.NewParagraphParser(), 1000),
-		),
-		parser.WithInlineParsers(
-			util.Prioritized(parser.NewCodeSpanParser(), 100),
-			util.Prioritized(parser.NewEmphasisParser(), 500),
-		),
-		parser.WithASTTransformers(util.Prioritized(shaper{}, 1000)),
-	)),
-	goldmark.WithExtensions(
-		extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone)),
-		extension.Strikethrough,
-	),
-	goldmark.WithRendererOptions(
-		html.WithXHTML(),
-		renderer.WithNodeRenderers(util.Prioritized(blocks{}, 100)),
-	),
-)
-
 // newRemarks renders the remarks in the order of the notebook's parts.
-func newRemarks(remarks map[string]string) ([]remark, error) {
+func newRemarks(remarks map[string]string) []remark {
 	order := append([]string{""}, page.PartIDs()...)
 	var rest []string
 	for id := range remarks {
@@ -74,13 +38,9 @@ func newRemarks(remarks map[string]string) ([]remark, error) {
 		if strings.TrimSpace(src) == "" {
 			continue
 		}
-		var b bytes.Buffer
-		if err := markdown.Convert([]byte(src), &b); err != nil {
-			return nil, err
-		}
-		out = append(out, remark{place(id), template.HTML(b.String())})
+		out = append(out, remark{place(id), template.HTML(toHTML(src))})
 	}
-	return out, nil
+	return out
 }
 
 // place says where in the notebook a remark stands.
@@ -96,74 +56,71 @@ func place(id string) string {
 	return "Under “" + id + "”"
 }
 
-// shaper fits a remark into the page: its headings go on below the heading
-// of its place without leaving out a level, and its tables name their
-// columns as such.
-type shaper struct{}
+// Raw HTML, links, images and reference definitions are no syntax in a
+// remark: they stay on the page as they were typed, and nothing of them can
+// become active. While it is parsed their signs are noncharacters, which
+// Unicode (23.7, Noncharacters; from memory) sets aside for such inner use.
+var (
+	hide   = strings.NewReplacer("\uFDD0", "\uFFFD", "\uFDD1", "\uFFFD", "\uFDD2", "\uFFFD", "<", "\uFDD0", "[", "\uFDD1", "]", "\uFDD2")
+	reveal = strings.NewReplacer("\uFDD0", "&lt;", "\uFDD1", "[", "\uFDD2", "]")
+)
+
+// toHTML renders one remark: CommonMark with GFM's tables and strikethrough.
+func toHTML(src string) string {
+	p := parser.NewCommonMarkWithExtensions(parser.Tables | parser.Strikethrough)
+	doc := p.Parse([]byte(hide.Replace(src)))
+	shape(doc)
+	out := markdown.Render(doc, html.NewRenderer(html.RendererOptions{Flags: html.UseXHTML | html.SkipHTML | html.SkipImages | html.SkipLinks, RenderNodeHook: render}))
+	return reveal.Replace(string(out))
+}
 
 const remarkLevel = 3 // of the heading above a remark
 
-func (shaper) Transform(doc *ast.Document, _ text.Reader, _ parser.Context) {
+// shape fits the headings of a remark below the heading of its place without
+// leaving out a level.
+func shape(doc ast.Node) {
 	last := remarkLevel
-	// The walker returns no error, so neither does the walk.
-	_ = ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
-		if !entering {
-			return ast.WalkContinue, nil
+	ast.WalkFunc(doc, func(n ast.Node, entering bool) ast.WalkStatus {
+		if h, ok := n.(*ast.Heading); ok && entering {
+			h.Level = min(remarkLevel+h.Level, last+1, 6)
+			last = h.Level
 		}
-		switch n := n.(type) {
-		case *ast.Heading:
-			n.Level = min(remarkLevel+n.Level, last+1, 6)
-			last = n.Level
-		case *east.TableCell:
-			if n.Parent().Kind() == east.KindTableHeader {
-				n.SetAttributeString("scope", []byte("col"))
-			}
-			if n.Alignment == east.AlignRight || n.Alignment == east.AlignCenter {
-				n.SetAttributeString("class", []byte(n.Alignment.String()))
-			}
-		}
-		return ast.WalkContinue, nil
+		return ast.GoToNext
 	})
 }
 
-// blocks renders code without a class of the writer's choice, what was
-// written on its fence above it, and tables that can be scrolled by keyboard.
-type blocks struct{}
-
-func (blocks) RegisterFuncs(reg renderer.NodeRendererFuncRegisterer) {
-	reg.Register(ast.KindCodeBlock, renderCode)
-	reg.Register(ast.KindFencedCodeBlock, renderCode)
-	reg.Register(east.KindTable, renderTable)
-}
-
-func renderCode(w util.BufWriter, source []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
-	if !entering {
-		_, err := w.WriteString("</code></pre>\n")
-		return ast.WalkContinue, err
-	}
-	if f, ok := n.(*ast.FencedCodeBlock); ok && f.Info != nil {
-		info := util.EscapeHTML(f.Info.Segment.Value(source))
-		if _, err := fmt.Fprintf(w, "<p class=\"aside\">%s</p>\n", info); err != nil {
-			return ast.WalkStop, err
+// render writes code without a class of the writer's choice and what was
+// written on its fence above it, and tables that name their columns as such
+// and can be scrolled by keyboard.
+func render(w io.Writer, n ast.Node, entering bool) (ast.WalkStatus, bool) {
+	switch n := n.(type) {
+	case *ast.CodeBlock:
+		if info := bytes.TrimSpace(n.Info); len(info) > 0 {
+			fmt.Fprintf(w, "<p class=\"aside\">%s</p>\n", template.HTMLEscapeString(string(info)))
 		}
-	}
-	if _, err := w.WriteString("<pre><code>"); err != nil {
-		return ast.WalkStop, err
-	}
-	for i := range n.Lines().Len() {
-		line := n.Lines().At(i)
-		if _, err := w.Write(util.EscapeHTML(line.Value(source))); err != nil {
-			return ast.WalkStop, err
+		fmt.Fprintf(w, "<pre><code>%s</code></pre>\n", template.HTMLEscapeString(string(n.Literal)))
+	case *ast.Table:
+		if entering {
+			io.WriteString(w, `<div class="scroll" role="group" aria-label="Table in the remarks" tabindex="0"><table><caption>Table in the remarks</caption>`+"\n")
+		} else {
+			io.WriteString(w, "</table></div>\n")
 		}
+	case *ast.TableCell:
+		tag, scope := "td", ""
+		if n.IsHeader {
+			tag, scope = "th", ` scope="col"`
+		}
+		if !entering {
+			fmt.Fprintf(w, "</%s>\n", tag)
+			break
+		}
+		class := ""
+		if n.Align == ast.TableAlignmentRight || n.Align == ast.TableAlignmentCenter {
+			class = fmt.Sprintf(` class="%s"`, n.Align)
+		}
+		fmt.Fprintf(w, "<%s%s%s>", tag, scope, class)
+	default:
+		return ast.GoToNext, false
 	}
-	return ast.WalkContinue, nil
-}
-
-func renderTable(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
-	s := "</table></div>\n"
-	if entering {
-		s = `<div class="scroll" role="group" aria-label="Table in the remarks" tabindex="0"><table><caption>Table in the remarks</caption>` + "\n"
-	}
-	_, err := w.WriteString(s)
-	return ast.WalkContinue, err
+	return ast.GoToNext, true
 }

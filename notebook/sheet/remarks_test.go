@@ -21,13 +21,10 @@ func TestRemarkMarkdown(t *testing.T) {
 		{"```sh x\n<b>\n```", "<p class=\"aside\">sh x</p>\n<pre><code>&lt;b&gt;\n</code></pre>"},
 		{"3. a\n4. b", "<ol start=\"3\">\n<li>a</li>\n<li>b</li>\n</ol>"},
 		{"| a | b |\n| - | -: |\n| 1 | 2 |", "<div class=\"scroll\" role=\"group\" aria-label=\"Table in the remarks\" tabindex=\"0\"><table><caption>Table in the remarks</caption>\n" +
-			"<thead>\n<tr>\n<th scope=\"col\">a</th>\n<th scope=\"col\" class=\"right\">b</th>\n</tr>\n</thead>\n" +
-			"<tbody>\n<tr>\n<td>1</td>\n<td class=\"right\">2</td>\n</tr>\n</tbody>\n</table></div>"},
+			"<thead>\n<tr><th scope=\"col\">a</th>\n<th scope=\"col\" class=\"right\">b</th>\n</tr>\n</thead>\n\n" +
+			"<tbody>\n<tr><td>1</td>\n<td class=\"right\">2</td>\n</tr>\n</tbody>\n</table></div>"},
 	} {
-		got, err := newRemarks(map[string]string{"": c.src})
-		if err != nil {
-			t.Fatal(err)
-		}
+		got := newRemarks(map[string]string{"": c.src})
 		if s := strings.TrimSpace(string(got[0].HTML)); s != c.want {
 			t.Errorf("%q gives\n%s\nwant\n%s", c.src, s, c.want)
 		}
@@ -35,10 +32,7 @@ func TestRemarkMarkdown(t *testing.T) {
 }
 
 func TestRemarksStandInOrder(t *testing.T) {
-	got, err := newRemarks(map[string]string{"log": "l", "later": "x", "readings": "r", "title": "t", "": "top", "proof": " \n"})
-	if err != nil {
-		t.Fatal(err)
-	}
+	got := newRemarks(map[string]string{"log": "l", "later": "x", "readings": "r", "title": "t", "": "top", "proof": " \n"})
 	var places []string
 	for _, r := range got {
 		places = append(places, r.Place)

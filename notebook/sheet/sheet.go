@@ -33,13 +33,13 @@ var layout = sync.OnceValue(func() *template.Template {
 	}).ParseFS(files, "sheet.tmpl"))
 })
 
-var style = func() template.CSS {
+var style = sync.OnceValue(func() template.CSS {
 	css, err := files.ReadFile("sheet.css")
 	if err != nil {
 		panic(err) // the file is part of the program
 	}
 	return template.CSS(css)
-}()
+})
 
 // sections are the headings of the page in their order. The names are those
 // of the parts of the notebook file, whose remarks are filed under them.
@@ -76,12 +76,8 @@ func headingOf(id string) string {
 // hand into the notebook file, Markdown by the name of the part before it;
 // "" is the place before the first part.
 func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
-	v, err := newView(r, remarks)
-	if err != nil {
-		return nil, err
-	}
 	var b bytes.Buffer
-	if err := layout().Execute(&b, v); err != nil {
+	if err := layout().Execute(&b, newView(r, remarks)); err != nil {
 		return nil, err
 	}
 	return clean(b.Bytes()), nil

@@ -64,8 +64,8 @@ type entry struct {
 	Anchor bool // false for a number that was there before
 }
 
-func newView(r *record.Record, remarks map[string]string) (*view, error) {
-	v := &view{Record: r, CSS: style, Title: title(r), Summary: summary(r)}
+func newView(r *record.Record, remarks map[string]string) *view {
+	v := &view{Record: r, CSS: style(), Title: title(r), Summary: summary(r)}
 	known := make(map[int]bool, len(r.Log))
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
@@ -108,12 +108,9 @@ func newView(r *record.Record, remarks map[string]string) (*view, error) {
 	for i, c := range r.Curves {
 		v.Curves = append(v.Curves, newCurve(i+1, c))
 	}
-	var err error
-	if v.Remarks, err = newRemarks(remarks); err != nil {
-		return nil, err
-	}
+	v.Remarks = newRemarks(remarks)
 	v.Contents = contents(v)
-	return v, nil
+	return v
 }
 
 // title names the call as the notebook file does.
