@@ -51,6 +51,9 @@ type Result struct {
 // facts is struck or belongs to an earlier phase and is no longer passed. A
 // weaker fact yields to a stronger one of its kind, see yields.
 func Weigh(complaint string, facts []Fact) Result {
+	if complaint == "" && len(facts) == 0 {
+		return Result{} // as at every start, before the tables are made
+	}
 	var known, settled set
 	var buf [64]item
 	items := gather(buf[:0], facts, &known)
