@@ -1,16 +1,34 @@
 package fleet
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
-// Cell makes a text harmless in a CSV file: what a spreadsheet would take
-// for a formula gets an apostrophe in front (CWE-1236; trigger characters by
-// OWASP ASVS 1.2.10). A strict number is left alone, or -12.5 would become a
-// text.
+// Cell makes a text safe in a CSV file: what a spreadsheet would take for a
+// formula gets an apostrophe in front (CWE-1236; trigger characters by OWASP
+// ASVS 1.2.10), and so does what it would take for a number and show as
+// another text, such as the serial number 000123 or the sum 15 %. A number
+// that it shows as it stands is left alone, or -12.5 would become a text.
 func Cell(s string) string {
-	if s == "" || !triggers(s) || strictNumber(s) {
+	number, percent := strings.CutSuffix(s, "%")
+	switch {
+	case s == "" || strictNumber(s) && shownAlike(s):
 		return s
+	case triggers(s) || strictNumber(s) || percent && strictNumber(strings.TrimRight(number, " ")):
+		return "'" + s
 	}
-	return "'" + s
+	return s
+}
+
+// digits is how many digits a spreadsheet keeps: those that every number of
+// IEEE 754 double precision has.
+const digits = 15
+
+// shownAlike reports whether a spreadsheet shows a strict number as written.
+func shownAlike(s string) bool {
+	x, err := strconv.ParseFloat(s, 64)
+	return err == nil && len(strings.Trim(s, "-.")) <= digits && strconv.FormatFloat(x, 'f', -1, 64) == s
 }
 
 // triggers looks at the first character that is no space, since some

@@ -70,8 +70,8 @@ func (t *TextTable) markdown(b io.StringWriter) {
 	}
 }
 
-// CSV writes the calls of the digest by RFC 4180, one line a call. Cells
-// that a spreadsheet would take for a formula are made harmless.
+// CSV writes the calls of the digest by RFC 4180, one line a call. Texts
+// are as Cell writes them.
 func (d *Digest) CSV(w io.Writer) error {
 	c := csv.NewWriter(w)
 	c.UseCRLF = true
@@ -84,11 +84,12 @@ func (d *Digest) CSV(w io.Writer) error {
 			back = strconv.Itoa(*r.CallBack)
 		}
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
-			strconv.Itoa(r.Minutes), page.Money(r.Cost), strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
+			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
 			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}
+		line[12], line[13] = strconv.Itoa(r.Minutes), page.Money(r.Cost)
 		c.Write(line)
 	}
 	c.Flush()

@@ -139,7 +139,7 @@ func cellOf(v any) string {
 	case int64:
 		return strconv.FormatInt(x, 10)
 	case float64:
-		return strconv.FormatFloat(x, 'g', -1, 64)
+		return strconv.FormatFloat(x, 'g', digits, 64)
 	case bool:
 		return strconv.FormatBool(x)
 	}

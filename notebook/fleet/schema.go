@@ -158,7 +158,7 @@ func SchemaText(w io.Writer, tables []*Table) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# Exported tables, schema version %d\n\n", SchemaVersion)
 	b.WriteString("Times are ISO 8601 with the offset of the call's own clock, units are UCUM codes, numbers have a decimal point.\n" +
-		"Texts are UTF-8 without control characters; in CSV files a text that a spreadsheet would take for a formula has an apostrophe in front.\n" +
+		"Texts are UTF-8 without control characters; in CSV files a text that a spreadsheet would take for a formula, or for a number that it writes otherwise (000123), has an apostrophe in front.\n" +
 		"An absent value is empty in CSV and null in JSON and SQL; a list is an array in JSON and joined by \"; \" elsewhere.\n\n" +
 		"`call_id` is the first 12 bytes, in hexadecimal, of the SHA-256 of the first line of the call's log, a line feed and the file's name\n" +
 		"without its folder. It stays when the call grows, is closed, or is moved to another folder; of two calls that would share one,\n" +
