@@ -176,6 +176,10 @@ func (p *played) recordFault(want []string, what string) string {
 	switch want[0] {
 	case "result":
 		return differ(r.Header.Result, what)
+	case "alert":
+		return holds(strings.Join(r.Alerts, "\n"), what)
+	case "not-alert":
+		return lacks(strings.Join(r.Alerts, "\n"), what)
 	case "missing":
 		if what == "none" {
 			return differ(strings.Join(r.Missing, "; "), "")
@@ -195,7 +199,7 @@ func (p *played) recordFault(want []string, what string) string {
 	case "state":
 		for _, m := range r.Machines {
 			if m.Name == want[1] {
-				return differ(m.State, want[2])
+				return differ(m.State, strings.Join(want[2:], " "))
 			}
 		}
 		return "no such machine was read"

@@ -54,7 +54,7 @@ var table = []Caution{
 		"Opening the sealed system is for persons certified under local law; refrigerant must not be vented.",
 		"40 CFR 82.154 and 82.161"},
 	{NeverEnergise,
-		"Never energise a grounded compressor, and never stand in line with its terminals.",
+		"Never energise what is grounded or may be, and never stand in line with a compressor's terminals.",
 		"Hermetic Compressor Service Handbook p. 40-41"},
 	{InverterLine,
 		"Never apply line voltage to an inverter compressor, not even for a moment.",

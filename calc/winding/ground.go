@@ -17,6 +17,8 @@ func judgeCase(t *table, res *Result) {
 			unread = true
 		case !c.v.Over && c.v.X < GroundedBelow:
 			grounded = append(grounded, t.pins[i]+"–case "+reads(c.v))
+		case !c.v.Over && c.v.X < ClearAbove:
+			unread = true // low, and not for the windings to judge
 		case !slices.Contains(t.tested, t.pins[i]):
 			clear = append(clear, t.pins[i])
 		}

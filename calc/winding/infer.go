@@ -13,6 +13,9 @@ const (
 	// an ordinary ohm-meter proves a ground fault: the condemnation limit of
 	// AE4-1294, Megohm Values of Copeland Compressors.
 	GroundedBelow = 0.5e6
+	// ClearAbove is the resistance to the case, in ohms, that every published
+	// limit for insulation passes (reference values §1: the highest is 5 MΩ).
+	ClearAbove = 5e6
 	// windingBelow bounds what can be a winding of a compressor, in ohms
 	// (common practice: windings read from under one to some hundred ohms).
 	windingBelow = 1000

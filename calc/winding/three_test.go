@@ -179,7 +179,8 @@ func TestGround(t *testing.T) {
 		// Megohm Values of Copeland Compressors, AE4-1294: 0.5 MΩ condemns.
 		{pairs("A", "case", "470000"), Grounded, FactGrounded, "Never energise"},
 		{pairs("case", "A", "12"), Grounded, FactGrounded, "A–case 12 Ω"},
-		{pairs("A", "case", "510000"), Sound, FactSound, "cannot prove insulation"},
+		{pairs("A", "case", "510000"), Sound, FactSound, "Still wanted: B and C to case"},
+		{pairs("A", "case", "6000000"), Sound, FactSound, "No gross fault to the case at A; an ohm-meter cannot prove insulation"},
 		{pairs("A", "Case", "OL", "B", "case", "OL", "C", "case", "OL"), Sound, FactNoGround, "No gross fault to the case at A, B and C"},
 	}
 	for _, tt := range tests {
@@ -190,6 +191,10 @@ func TestGround(t *testing.T) {
 		if all := strings.Join(r.Notes, "\n"); !strings.Contains(all, tt.note) {
 			t.Errorf("no note %q:\n%s", tt.note, all)
 		}
+	}
+	// Below the strictest published limit (5 MΩ) the windings claim nothing.
+	if r := Infer(Input{Readings: append(slices.Clone(base), pairs("A", "case", "1200000")...)}); strings.Contains(strings.Join(r.Notes, "\n"), "No gross fault") {
+		t.Errorf("1.2 MΩ to the case passes without a word: %q", r.Notes)
 	}
 	tested := Infer(Input{Readings: append(slices.Clone(base), pairs("A", "case", "OL", "B", "case", "OL")...), Tested: []string{"A"}})
 	if all := strings.Join(tested.Notes, "\n"); !strings.Contains(all, "No gross fault to the case at B; an ohm-meter") {

@@ -64,6 +64,7 @@ type Call struct {
 	assumed       []assumption
 	clocks        []clock
 	closed        []int
+	defied        []int // entries that show a machine energised that should not be
 
 	machines map[string]*machine
 	judged   map[string]*judged

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/sum"
@@ -122,6 +123,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 			return "prove the repair: " + m[0]
 		}
 		return ""
+	case c.settleInsulation() != "":
+		return c.settleInsulation()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
@@ -171,10 +174,12 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		if r.NextWhy != "" && len(c.repairs()) == 0 {
+		if r.NextWhy != "" && len(c.repairs()) == 0 && c.settleInsulation() == "" {
 			reply.add(Plain, r.NextWhy+endStop(r.NextWhy))
 		}
-		if r.Next != nil && len(c.repairs()) == 0 {
+		if c.settleInsulation() != "" {
+			c.warn(reply, caution.InsulationVolts)
+		} else if r.Next != nil && len(c.repairs()) == 0 {
 			for _, code := range r.Next.Caution {
 				c.warn(reply, code)
 			}

@@ -2,6 +2,9 @@ package call
 
 import (
 	"strconv"
+	"strings"
+
+	"ohmcall/calc/source"
 )
 
 func endCommands() []Command {
@@ -64,6 +67,10 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 		return nil, p.errorf("entry %d is a %s and cannot be struck", n, e.Kind).WithHint("strike the entry that it is about, or write a note")
 	}
 	reason := unquote(a.text("REASON"))
+	if strings.HasPrefix(reason, ",") {
+		r := a.get("REASON")
+		return nil, source.Errorf(r.col, r.col+1, "strike takes one entry").WithHint("strike each with its reason: strike %d probe slipped", n)
+	}
 	c.struck[n] = reason
 	r := say("Struck entry " + itoa(n) + " (" + e.Line + "): " + reason + ".")
 	for _, of := range c.machineNames() {

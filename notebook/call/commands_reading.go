@@ -331,6 +331,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 			}
 		}
 	case "amp", "watt":
+		c.energisedAnyway(reply)
 		c.warn(reply, caution.MainsLive)
 		c.warn(reply, caution.HotMoving)
 	case "psi":
@@ -387,6 +388,10 @@ func (c *Call) warn(reply *Reply, code string) {
 		}
 	case caution.EarthAfter:
 		if len(c.mended) == 0 {
+			return
+		}
+	case caution.TerminalsPressed:
+		if !c.atCompressor() {
 			return
 		}
 	}

@@ -203,6 +203,11 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		text += " at " + money(p.price)
 	}
 	r := &Reply{}
+	if n := len(parts[0]); len(parts) == 1 && n > 1 && startsLikeNumber(parts[0][n-1].Text) {
+		if _, err := parsePositive(parts[0][n-1].Text); err == nil {
+			r.add(Ask, "All of it is taken as the name; count and price stand behind commas: part start device, 1, 24.50.")
+		}
+	}
 	if strings.Contains(strings.ToLower(p.name), "compressor") || speaksOf(p.name, sealedWork) {
 		c.warnOfWork(r, "new compressor")
 	}
@@ -215,7 +220,7 @@ func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
-	if speaksOf(text, sealedWork) {
+	if speaksOf(text, sealedWork) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {
 			c.warn(r, caution.Flammable)

@@ -111,9 +111,30 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 		if err != nil {
 			return nil, err
 		}
+		if q.word == "ohm" && r.b != "" {
+			r.a, r.b = c.spelling(r.a, out), c.spelling(r.b, out)
+		}
 		out = append(out, r)
 	}
 	return out, nil
+}
+
+// spelling is a pin's name as it was first written on the machine at hand or
+// in the same line: A and a are one pin.
+func (c *Call) spelling(pin string, sameLine []*reading) string {
+	for _, r := range sameLine {
+		for _, p := range [2]string{r.a, r.b} {
+			if strings.EqualFold(p, pin) {
+				return p
+			}
+		}
+	}
+	for _, p := range c.pins() {
+		if strings.EqualFold(p, pin) {
+			return p
+		}
+	}
+	return pin
 }
 
 func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {

@@ -24,7 +24,7 @@ func (c *Call) Record() *record.Record {
 	c.drawCauses(r, found)
 	c.drawProof(r)
 	r.Missing = c.missing()
-	r.Alerts = c.alerts(r)
+	r.Alerts = c.alerts(r, found)
 	c.drawHeader(r, found)
 	c.drawOutcome(r, found)
 	r.Log = make([]record.Entry, 0, len(c.entries))
@@ -94,7 +94,7 @@ func supports(r *cause.Result, counts func(*cause.Standing) bool) bool {
 func (c *Call) drawEvidence(r *record.Record) {
 	for _, of := range c.machineNames() {
 		m := c.machines[of]
-		out := record.Machine{Name: of, State: string(m.result.State), Settled: m.result.Settled, Notes: m.result.Notes}
+		out := record.Machine{Name: of, State: c.stateWords(of), Settled: m.result.Settled, Notes: m.result.Notes}
 		for _, p := range m.result.Pins {
 			pin := record.Pin{Name: p, Role: string(m.result.Roles[p])}
 			if _, now := c.last2(pairKey(of, p, caseName)); now != nil {
@@ -286,10 +286,16 @@ func (c *Call) drawProof(r *record.Record) {
 
 // alerts lists what a supervisor must see first: what is unsafe, then what
 // is missing.
-func (c *Call) alerts(r *record.Record) []string {
+func (c *Call) alerts(r *record.Record, found cause.Result) []string {
 	out := append([]string(nil), c.unsafe()...)
 	for i, s := range out {
 		out[i] = "Unsafe: " + s
+	}
+	for _, s := range c.unproved() {
+		out = append(out, "In doubt: "+s)
+	}
+	for _, k := range found.Contradictions {
+		out = append(out, "In doubt: these contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B))
 	}
 	for _, e := range c.expects {
 		if !e.met && c.alive(e.entry) {
@@ -305,32 +311,6 @@ func (c *Call) alerts(r *record.Record) []string {
 	for i := 1; i < len(c.entries); i++ {
 		if c.entries[i].At.Before(c.entries[i-1].At) {
 			out = append(out, fmt.Sprintf("The clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
-		}
-	}
-	return out
-}
-
-// unsafe lists the findings that make the unit or the work unsafe.
-func (c *Call) unsafe() []string {
-	var out []string
-	for _, key := range c.subjects {
-		j := c.judged[key]
-		if j == nil || j.verdict.Word != verdict.Failed {
-			continue
-		}
-		for _, f := range j.verdict.Fact {
-			switch f {
-			case "winding-grounded", "insulation-failed", "earth-continuity-failed", "heater-grounded":
-				out = append(out, j.verdict.Subject+": "+j.verdict.Text)
-			}
-		}
-	}
-	if n := c.undeadTests(); len(n) > 0 {
-		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
-	}
-	for _, w := range c.works {
-		if w.kind == "did" && c.alive(w.entry) && speaksOf(w.text, defeats) {
-			out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
 		}
 	}
 	return out
@@ -412,7 +392,7 @@ func causeNames(found cause.Result) []string {
 // result says in two words how the call stands.
 func (c *Call) result() string {
 	switch {
-	case len(c.unsafe()) > 0 && len(c.repairs()) == 0:
+	case len(c.unsafe()) > 0:
 		return "unsafe"
 	case len(c.repairs()) == 0:
 		return "no repair"

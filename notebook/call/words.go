@@ -38,7 +38,7 @@ func entryList(list []int) string {
 var (
 	defeats = []string{"bypass", "jumper", "jumped", "bridged", "shorted out", "defeat", "removed the earth", "removed earth",
 		"cut the earth", "cut earth", "removed the ground", "cut the ground", "cut off the earth", "without overload", "without the overload"}
-	sealedWork = []string{"vent", "solder", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
+	sealedWork = []string{"vented", "vent the gas", "vent the charge", "vent refrigerant", "solder", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
 		"replaced the compressor", "cut the tube", "piercing", "access valve", "drier"}
 )
 

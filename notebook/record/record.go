@@ -60,7 +60,7 @@ type Pair struct {
 // Machine is one machine whose pins were read.
 type Machine struct {
 	Name    string
-	State   string
+	State   string // in words
 	Settled bool
 	Pins    []Pin
 	Pairs   []Pair
