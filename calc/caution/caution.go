@@ -19,6 +19,9 @@ const (
 	InverterLine     = "inverter-never-line-voltage"
 	InsulationVolts  = "insulation-test-volts"
 	ProtectorStays   = "protector-stays"
+	Shock            = "shock-felt"
+	Smoke            = "smoke-or-sparks"
+	GasSmell         = "gas-smell"
 )
 
 // Caution is one warning.
@@ -64,6 +67,15 @@ var table = []Caution{
 		"common practice"},
 	{ProtectorStays,
 		"Leave every protective device in its circuit: a protector that trips is a symptom.",
+		"common practice"},
+	{Shock,
+		"Somebody felt a shock: isolate at the supply, touch no metal before, and prove the earth path first.",
+		"common practice"},
+	{Smoke,
+		"Smoke, sparks or burning: isolate at the supply, and give no power back before the burnt place is found.",
+		"common practice"},
+	{GasSmell,
+		"Gas smelled: switch nothing on or off, no flame, air the room; fuel gas is for its supplier's emergency line.",
 		"common practice"},
 }
 

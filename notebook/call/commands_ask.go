@@ -118,6 +118,8 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 // nextStep is the next test as one line, "" when there is nothing to do.
 func (c *Call) nextStep(r *cause.Result) string {
 	switch {
+	case len(c.repairs()) > 0 && c.grounds() != "":
+		return "do not energise: " + c.grounds() + " stands; replace it or read it again"
 	case len(c.repairs()) > 0:
 		if m := c.proofMissing(); len(m) > 0 {
 			return "prove the repair: " + m[0]

@@ -52,6 +52,7 @@ func identityCommands() []Command {
 					r.add(Plain, "It was: "+old+".")
 				}
 				if f.word == "fault" {
+					c.alarmed(r, t)
 					c.tellComplaint(r)
 					return c.finish(r), nil
 				}

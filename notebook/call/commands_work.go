@@ -52,6 +52,10 @@ func workCommands() []Command {
 			Examples: []string{"safe", "safe plug pulled and taped, C1 discharged through 20k, 0.3 V left"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				t := a.text("TEXT")
+				if notSafe.MatchString(t) {
+					return nil, a.get("TEXT").errorf("safe states that the unit is isolated, proved dead and discharged; these words say that it is not").
+						WithHint("write safe when it is, and anything else as a note: note %s", t)
+				}
 				if t == "" {
 					t = "the technician states that it is isolated, proved dead, and its capacitors discharged"
 				}
@@ -102,7 +106,7 @@ func workCommands() []Command {
 					return say("Condition not met; not noted."), nil
 				}
 				c.works = append(c.works, work{c.entry, c.at, "note", a.text("TEXT")})
-				return say("Noted."), nil
+				return c.warnOfWork(say("Noted."), a.text("TEXT")), nil
 			},
 		},
 	}
@@ -136,7 +140,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		c.seenAt[code] = append(c.seenAt[code], c.entry)
 	}
 	c.works = append(c.works, work{c.entry, c.at, "saw", t})
-	r := &Reply{}
+	r := c.warnOfWork(&Reply{}, t)
 	if !ok {
 		return c.finish(r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")), nil
 	}
@@ -216,7 +220,8 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 
 // warnOfWork gives the cautions that belong to the words of what was done.
 func (c *Call) warnOfWork(r *Reply, text string) *Reply {
-	if speaksOf(text, defeats) {
+	c.alarmed(r, text)
+	if speaksOf(text, defeats) && !speaksOf(text, restores) {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}

@@ -17,21 +17,63 @@ var (
 	inDoubt = "insulation-suspect"
 )
 
-// standing verdicts that carry one of the facts, of what the last repair left
-// in place.
+// verdictsWith are the verdicts that carry one of the facts and stand: what was
+// failed stays so until it is read again or its machine replaced, whatever
+// else was mended.
 func (c *Call) verdictsWith(facts ...string) []*judged {
 	var out []*judged
 	for _, key := range c.subjects {
-		j := c.judged[key]
-		if j == nil || !intersects(j.verdict.Fact, facts) {
-			continue
+		if j := c.judged[key]; j != nil && intersects(j.verdict.Fact, facts) && !c.replacedSince(key, j) {
+			out = append(out, j)
 		}
-		if n := len(j.verdict.Entries); n > 0 && j.verdict.Entries[n-1] < c.since() {
-			continue
-		}
-		out = append(out, j)
 	}
 	return out
+}
+
+// replacedSince reports whether the machine or part that a verdict is on was
+// replaced after it.
+func (c *Call) replacedSince(key string, j *judged) bool {
+	n := len(j.verdict.Entries)
+	if n == 0 {
+		return false
+	}
+	kind, name, _ := strings.Cut(key, "\x00")
+	if kind == "case" {
+		name, _, _ = strings.Cut(name, "\x00")
+	}
+	for _, w := range c.works {
+		if w.kind == "did" && w.entry > j.verdict.Entries[n-1] && c.alive(w.entry) && speaksOf(w.text, renews) && isNamed(w.text, name) {
+			return true
+		}
+	}
+	for _, p := range c.parts {
+		if p.entry > j.verdict.Entries[n-1] && c.alive(p.entry) && isNamed(p.name, name) {
+			return true
+		}
+	}
+	return false
+}
+
+// isNamed reports whether a text names a machine or part itself, and not a
+// device that belongs to it.
+func isNamed(text, of string) bool {
+	text = strings.ToLower(text)
+	for _, w := range strings.FieldsFunc(strings.ToLower(of), func(r rune) bool { return r == '-' || r >= '0' && r <= '9' }) {
+		if !strings.Contains(text, strings.TrimSuffix(w, "or")) { // compress and mot are enough
+			return false
+		}
+	}
+	return !speaksOf(text, accessories)
+}
+
+// grounds says what forbids to energise, "" when nothing does.
+func (c *Call) grounds() string {
+	for _, j := range c.verdictsWith(barring...) {
+		if j.verdict.Word == verdict.Failed {
+			return j.verdict.Subject + " " + string(j.verdict.Word) + " (" + entryList(j.verdict.Entries) + ")"
+		}
+	}
+	return ""
 }
 
 // unsafe lists the findings that make the unit unsafe as it stands.
@@ -42,9 +84,23 @@ func (c *Call) unsafe() []string {
 			out = append(out, j.verdict.Subject+": "+j.verdict.Text)
 		}
 	}
+	for _, w := range c.defeated() {
+		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
+	}
+	return out
+}
+
+// defeated are the lines by whose words a protective device is out of its
+// circuit, as long as none after them says that it is back.
+func (c *Call) defeated() []work {
+	var out []work
 	for _, w := range c.works {
-		if w.kind == "did" && c.alive(w.entry) && speaksOf(w.text, defeats) {
-			out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
+		switch {
+		case !c.alive(w.entry) || w.kind == "safe":
+		case speaksOf(w.text, restores):
+			out = nil
+		case speaksOf(w.text, defeats):
+			out = append(out, w)
 		}
 	}
 	return out
@@ -92,10 +148,7 @@ func (c *Call) doubtful(machine string) []string {
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		j := c.judged[key]
-		if kind != "case" || j == nil || !slices.Contains(j.verdict.Fact, inDoubt) {
-			continue
-		}
-		if n := len(j.verdict.Entries); n > 0 && j.verdict.Entries[n-1] < c.since() {
+		if kind != "case" || j == nil || !slices.Contains(j.verdict.Fact, inDoubt) || c.replacedSince(key, j) {
 			continue
 		}
 		if of, pin, _ := strings.Cut(name, "\x00"); of == machine {

@@ -183,8 +183,7 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	if at == 0 {
 		return
 	}
-	switch of {
-	case "cond-fan", "evap-fan":
+	if (of == "cond-fan" || of == "evap-fan") && (of != c.mainMachine() || c.complaint() != "motor-dead") {
 		switch res.State {
 		case winding.Sound:
 			add(of+"-windings-sound", at)

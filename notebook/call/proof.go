@@ -127,6 +127,9 @@ func (c *Call) proofMissing() []string {
 		return nil
 	}
 	since := rep[len(rep)-1]
+	if g := c.grounds(); g != "" {
+		return []string{g + " replaced, or read again and sound; until then it must not be energised"}
+	}
 	var out []string
 	for _, p := range c.proofList() {
 		if !p.held(c, since) {
@@ -159,7 +162,7 @@ func (c *Call) missing() []string {
 		if rep := c.repairs(); len(rep) > 0 {
 			facts = append(c.facts(rep[0]), facts...)
 		}
-		condemned := len(c.unsafe()) > 0 && len(c.repairs()) == 0
+		condemned := c.grounds() != ""
 		for _, n := range cause.Missing(c.complaint(), facts) {
 			if condemned && intersects(n.Any, energised) {
 				continue

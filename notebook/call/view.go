@@ -130,7 +130,8 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v := j.verdict
-		if since := c.since(); since > 0 && v.Word == verdict.Failed && len(v.Entries) > 0 && v.Entries[len(v.Entries)-1] < since {
+		if since := c.since(); since > 0 && v.Word == verdict.Failed && len(v.Entries) > 0 && v.Entries[len(v.Entries)-1] < since &&
+			(!intersects(v.Fact, barring) || c.replacedSince(key, j)) {
 			v.Subject += " (before the repair)"
 		}
 		out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}

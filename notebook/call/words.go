@@ -3,6 +3,8 @@ package call
 import (
 	"fmt"
 	"math"
+	"ohmcall/calc/caution"
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -37,10 +39,47 @@ func entryList(list []int) string {
 // mark for the supervisor; they accuse nobody.
 var (
 	defeats = []string{"bypass", "jumper", "jumped", "bridged", "shorted out", "defeat", "removed the earth", "removed earth",
-		"cut the earth", "cut earth", "removed the ground", "cut the ground", "cut off the earth", "without overload", "without the overload"}
-	sealedWork = []string{"vented", "vent the gas", "vent the charge", "vent refrigerant", "solder", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
+		"cut the earth", "cut earth", "removed the ground", "cut the ground", "cut off the earth", "without overload", "without the overload",
+		"bigger fuse", "larger fuse", "oversize fuse", "stronger fuse", "cover off", "cover left off", "without its cover", "taped the switch", "taped down"}
+	sealedWork = []string{"purged", "vented", "vent the gas", "vent the charge", "vent refrigerant", "solder", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
 		"replaced the compressor", "cut the tube", "piercing", "access valve", "drier"}
 )
+
+// Words that put a protective device back, that renew a part, and of what
+// belongs to a machine without being the machine.
+var (
+	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
+		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back",
+		"limit back", "overload back", "thermostat back", "fuse back", "earth back", "ground back", "cover back"}
+	renews      = []string{"replac", "new ", "changed", "swapped", "fitted", "installed", "exchanged"}
+	accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt"}
+)
+
+// alarm is a danger that words speak of, with the code of its caution.
+type alarm struct {
+	words []string
+	code  string
+}
+
+var alarms = []alarm{
+	{[]string{"shock", "tingl", "zapped", "bitten by", "live case", "live cabinet"}, caution.Shock},
+	{[]string{"sparks", "sparked", "sparking", "arcing", "arced", "smoke", "smoking", "burning smell", "smell of burning", "burnt smell", "smells burnt", "smells of burning", "flames", "caught fire"}, caution.Smoke},
+	{[]string{"gas smell", "smell of gas", "smells of gas", "smells gas", "smelled gas", "smell gas"}, caution.GasSmell},
+}
+
+// alarmed gives the cautions that the words of a line call for.
+func (c *Call) alarmed(r *Reply, text string) {
+	for _, a := range alarms {
+		for _, w := range a.words {
+			if speaksOf(text, []string{w}) && !speaksOf(text, []string{"no " + w}) {
+				c.warn(r, a.code)
+			}
+		}
+	}
+}
+
+// notSafe are words that are no statement that a unit was made safe.
+var notSafe = regexp.MustCompile(`(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`)
 
 // speaksOf reports whether a text holds one of the words.
 func speaksOf(text string, words []string) bool {
