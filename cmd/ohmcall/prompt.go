@@ -69,7 +69,12 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Dumb:        terminal && dumb,
 		Parts:       known.parts,
 		Scripts:     func() []string { return scripts(dir) },
-		Aside:       func(e call.Entry) []string { return known.aside(n.Call(), e) },
+		Aside: func(e call.Entry) []string {
+			if n.Call().Ahead(e, time.Now()) {
+				return []string{fmt.Sprintf("Entry %d stands at %s, ahead of the clock: + counts from the entry before. If that is a slip: strike %d, and write the time itself, as in 14:30 temp freezer -2F.", e.N, e.At.Format("15:04"), e.N)}
+			}
+			return known.aside(n.Call(), e)
+		},
 	}
 }
 

@@ -288,6 +288,10 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		e.N = 0
 		return e, nil
 	}
+	if s.Line.Stamp.Set && len(e.Reply.Lines) > 0 {
+		// What a time before a line came to must be seen: + adds up.
+		e.Reply.Lines[0].Text = "At " + at.Format("15:04") + ": " + e.Reply.Lines[0].Text
+	}
 	if reopens && e.Kind != "close" {
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
@@ -330,7 +334,24 @@ func (c *Call) Clock(text string, wall func() time.Time) time.Time {
 		day = base
 	}
 	t := time.Date(day.Year(), day.Month(), day.Day(), 0, 0, 0, 0, day.Location()).Add(l.Stamp.Clock)
+	switch {
+	case !pinned && t.Sub(base) > ahead:
+		return t.AddDate(0, 0, -1) // written down after midnight
+	case pinned && prev.Sub(t) > 12*time.Hour:
+		return t.AddDate(0, 0, 1)
+	}
 	return t
+}
+
+// ahead is by how much a time before a line may be later than the clock on
+// the wall, as another clock may be.
+const ahead = 10 * time.Minute
+
+// Ahead reports whether an entry of a call that follows the wall clock lies
+// ahead of it.
+func (c *Call) Ahead(e Entry, wall time.Time) bool {
+	_, pinned := c.now(func() time.Time { return wall })
+	return !pinned && e.At.Sub(wall) > ahead
 }
 
 // now is the call's present: pinned by `date` or running with the wall.

@@ -160,6 +160,10 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		kind, name := c.subject(r)
 		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
 			done[key] = true
+			var was verdict.Verdict
+			if old := c.judged[key]; old != nil {
+				was = old.verdict
+			}
 			j, _ := c.judge(kind, name)
 			if kind == "case" && j != nil && j.verdict.Word == verdict.CannotTell && r.cond.test == 0 {
 				// The windings' own note has said it, once for all pins.
@@ -174,8 +178,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 			if kind == "case" && j != nil {
 				caseTold = j.verdict.Word
 			}
-			if kind != "temp" || len(c.repairs()) == 0 {
-				// After a repair the course counts, not the moment.
+			// Of a temperature the course counts: the moment is told when it says
+			// something new, and not after a repair.
+			if kind != "temp" || len(c.repairs()) == 0 && j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text) {
 				c.tellVerdict(j, reply)
 			}
 		}

@@ -17,6 +17,7 @@ type sumLine struct {
 	text  string
 	value string
 	out   *Sum
+	from  []int // the entries that it rests on
 	yes   bool
 	isYes bool
 }
@@ -26,6 +27,7 @@ type expectation struct {
 	entry   int
 	text    string
 	meaning string
+	from    []int // the entries that it rests on
 	met     bool
 }
 
@@ -118,7 +120,7 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, shifted(err, col)
 	}
-	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, help: a.text("HELP"), line: a.line.Text})
+	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, help: a.text("HELP"), line: a.line.Text})
 	r := say(bare + " = " + q.String())
 	for _, n := range s.notes {
 		r.add(Plain, n)
@@ -194,7 +196,7 @@ func applyExpect(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, shifted(err, p.col)
 	}
-	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), met: yes})
+	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, met: yes})
 	if yes {
 		return (&Reply{}).add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met"), nil
 	}
@@ -204,12 +206,12 @@ func applyExpect(c *Call, a *args) (*Reply, error) {
 // applySum evaluates a line that is no command.
 func (c *Call) applySum(l *script.Line) (*Reply, error) {
 	text := l.Expression()
-	v, notes, err := c.eval(text, l.BodyCol)
+	v, scope, err := c.eval(text, l.BodyCol)
 	if err != nil {
 		return nil, err
 	}
 	r := &Reply{}
-	s := sumLine{entry: c.entry, text: text}
+	s := sumLine{entry: c.entry, text: text, from: scope.used}
 	switch x := v.(type) {
 	case quantity.Q:
 		s.value, s.out = x.String(), sumOf(x)
@@ -222,7 +224,7 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		}
 		r.add(Plain, s.value)
 	}
-	for _, n := range notes {
+	for _, n := range scope.notes {
 		r.add(Plain, n)
 	}
 	c.sums = append(c.sums, s)

@@ -19,6 +19,26 @@ import (
 type scope struct {
 	c     *Call
 	notes []string // what formulas said
+	used  []int    // the entries that the sum rests on
+}
+
+// rest notes that the sum rests on entries.
+func (s *scope) rest(entries ...int) {
+	for _, n := range entries {
+		if !slices.Contains(s.used, n) {
+			s.used = append(s.used, n)
+		}
+	}
+}
+
+// struckBelow is the first struck entry that a sum rests on, 0 for none.
+func (c *Call) struckBelow(entries []int) int {
+	for _, n := range entries {
+		if !c.alive(n) {
+			return n
+		}
+	}
+	return 0
 }
 
 // Lookup implements sum.Env.
@@ -26,6 +46,11 @@ func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	d, ok := s.c.defined(name)
 	if !ok || d.isFunc {
 		return quantity.Q{}, false
+	}
+	s.rest(d.entry)
+	s.rest(d.from...)
+	if n := s.c.struckBelow(d.from); n > 0 {
+		s.notes = append(s.notes, name+" rests on entry "+itoa(n)+", which was struck.")
 	}
 	return d.value, true
 }
@@ -36,13 +61,14 @@ func (s *scope) Def(name string) (sum.Def, bool) {
 	if !ok || !d.isFunc {
 		return sum.Def{}, false
 	}
+	s.rest(d.entry)
 	return d.def, true
 }
 
 // Func implements sum.Env.
 func (s *scope) Func(name string) (sum.Func, bool) {
 	if q := qualityOf(name); q != nil {
-		return s.c.readingFunc(q), true
+		return s.readingFunc(q), true
 	}
 	for _, f := range callFuncs {
 		if f.name == name {
@@ -92,6 +118,7 @@ type definition struct {
 	name   string
 	isFunc bool
 	value  quantity.Q
+	from   []int // the entries that the value rests on
 	def    sum.Def
 	help   string
 	line   string // as typed, so that it can be kept
@@ -184,21 +211,22 @@ func (c *Call) expressions(text string) []string {
 
 // readingFunc is ohm(A, B), temp(freezer) and the like: the last reading
 // there that counts, with its uncertainty.
-func (c *Call) readingFunc(q *quality) sum.Func {
+func (s *scope) readingFunc(q *quality) sum.Func {
 	return sum.Func{
 		Name: q.word,
 		Params: []sum.Param{{Name: "POINT", Text: true}, {Name: "POINT", Text: true, Optional: true},
 			{Name: "CONDITION", Text: true, Optional: true}},
 		Help: "the last " + q.noun + " read there, with its uncertainty",
-		Call: func(args []sum.Value) (sum.Value, error) { return c.findReading(q, args) },
+		Call: func(args []sum.Value) (sum.Value, error) { return s.findReading(q, args) },
 	}
 }
 
-func (c *Call) findReading(q *quality, args []sum.Value) (sum.Value, error) {
+func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
+	c := s.c
 	var words []string
 	for _, a := range args {
-		s, _ := a.(string)
-		words = append(words, s)
+		w, _ := a.(string)
+		words = append(words, w)
 	}
 	cond := ""
 	if n := len(words); n > 1 && slices.Contains(conditionWords, words[n-1]) {
@@ -228,6 +256,7 @@ func (c *Call) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	if found.over {
 		return nil, (&source.Error{Msg: at + " read OL in entry " + itoa(found.entry) + ", which is no number"})
 	}
+	s.rest(found.entry)
 	return c.quantityOf(found), nil
 }
 
@@ -305,13 +334,13 @@ func isFunc(c *Call) sum.Func {
 }
 
 // eval evaluates a sum that starts at a column of the line.
-func (c *Call) eval(text string, col int) (sum.Value, []string, error) {
+func (c *Call) eval(text string, col int) (sum.Value, *scope, error) {
 	s := &scope{c: c}
 	v, err := sum.Eval(text, s)
 	if err != nil {
 		return nil, nil, shifted(err, col)
 	}
-	return v, s.notes, nil
+	return v, s, nil
 }
 
 func (c *Call) evalQuantity(text string, col int) (quantity.Q, error) {

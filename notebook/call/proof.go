@@ -205,11 +205,24 @@ func (c *Call) curves(since, before int) []record.Curve {
 	}
 	var out []record.Curve
 	for _, p := range places {
-		if len(points[p]) >= 3 {
-			out = append(out, c.curve(p, thin(points[p])))
+		if list := byTime(points[p]); len(list) >= 3 {
+			out = append(out, c.curve(p, thin(list)))
 		}
 	}
 	c.curveKey, c.curveMemo = key, out
+	return out
+}
+
+// byTime puts readings in the order in which they happened, which is not that
+// in which they were written down; of two at one time the later entry counts.
+func byTime(rs []*reading) []*reading {
+	slices.SortStableFunc(rs, func(a, b *reading) int { return a.at.Compare(b.at) })
+	var out []*reading
+	for i, r := range rs {
+		if i+1 == len(rs) || rs[i+1].at.After(r.at) {
+			out = append(out, r)
+		}
+	}
 	return out
 }
 
@@ -231,6 +244,10 @@ func thin(rs []*reading) []*reading {
 // fewestToDoubt is how many readings it takes to say that a cabinet will not
 // come down: three always lie on some curve, so nothing would contradict it.
 const fewestToDoubt = 4
+
+// enoughToTell is from how many readings the reply says why it is still too
+// early; before, that is no surprise.
+const enoughToTell = 5
 
 func (c *Call) curve(place string, rs []*reading) record.Curve {
 	target := pulldown.Refrigerator
@@ -291,6 +308,10 @@ func (c *Call) tellCourse(r *reading, reply *Reply) {
 		case string(pulldown.WillNotReach):
 			tone = Bad
 		}
-		reply.add(tone, "Pull-down of "+k.Place+": "+k.Verdict+"; "+k.Reason+".").flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))
+		text := "Pull-down of " + k.Place + ": " + k.Verdict + "; " + k.Reason + "."
+		if k.Verdict == string(pulldown.TooEarly) && len(k.Points) < enoughToTell {
+			text = "Pull-down of " + k.Place + ": too early to say; show curve tells more."
+		}
+		reply.add(tone, text).flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))
 	}
 }

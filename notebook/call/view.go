@@ -141,7 +141,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Verdicts = append(r.Verdicts, out)
 	}
 	for _, s := range c.sums {
-		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Struck: c.struck[s.entry]}
+		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: c.restsOnStruck(s.from), Struck: c.struck[s.entry]}
 		if s.out != nil {
 			out.Number, out.Unit, out.U = s.out.Value, s.out.Unit, s.out.U
 		}
@@ -152,16 +152,35 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v, unit, u := d.value.Shown()
-		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: d.help, Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
+		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(d.help, c.restsOnStruck(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
 	for _, e := range c.expects {
 		met := "not met"
 		if e.met {
 			met = "met"
 		}
-		r.Sums = append(r.Sums, record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: e.meaning, Met: met, Struck: c.struck[e.entry]})
+		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: e.meaning, Met: met, Struck: c.struck[e.entry]}
+		if s := c.restsOnStruck(e.from); s != "" {
+			row.Value, row.Met, row.Meaning = "in doubt", "", e.meaning+", "+s
+		}
+		r.Sums = append(r.Sums, row)
 	}
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
+}
+
+// restsOnStruck says which struck entry a sum rests on, "" for none.
+func (c *Call) restsOnStruck(from []int) string {
+	if n := c.struckBelow(from); n > 0 {
+		return "rests on entry " + itoa(n) + ", which was struck"
+	}
+	return ""
+}
+
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + ", " + b
 }
 
 func pairKey(of, a, b string) string {
@@ -299,7 +318,9 @@ func (c *Call) alerts(r *record.Record, found cause.Result) []string {
 		out = append(out, "In doubt: these contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B))
 	}
 	for _, e := range c.expects {
-		if !e.met && c.alive(e.entry) {
+		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
+			out = append(out, fmt.Sprintf("In doubt: %s (entry %d): %s", e.meaning, e.entry, s))
+		} else if !e.met && c.alive(e.entry) {
 			out = append(out, fmt.Sprintf("Expectation not met: %s (entry %d)", e.meaning, e.entry))
 		}
 	}
