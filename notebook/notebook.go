@@ -139,7 +139,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 		}
 	}
 	n.remarks = keptRemarks(h, f)
-	n.mend = n.mend || !f.Clean || f.Closed || len(f.Faults) > 0 || f.Header.Entries > len(f.Entries)
+	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Header.Entries > len(f.Entries)
 	return n, nil
 }
 

@@ -129,6 +129,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.settleInsulation()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
+	case c.gapWide():
+		return "read the three pairs again, contacts clean and leads zeroed: they do not add up, so one of them is wrong and the roles rest on it"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
 		return c.pairWanted()
 	case r.Next != nil:
@@ -158,6 +160,26 @@ func (c *Call) pairWanted() string {
 func (c *Call) tooClose() bool {
 	m := c.machines[c.mainMachine()]
 	return m != nil && m.result.State == winding.TooClose
+}
+
+// wideGap is the gap, in percent of the highest pair, from which the readings
+// are taken again before anything is wired by them: more than contacts and
+// probe leads make (common practice).
+const wideGap = 15
+
+// gapWide reports whether the three pairs of the machine that the call is
+// about miss their sum by far and none of them was read again.
+func (c *Call) gapWide() bool {
+	m := c.machines[c.mainMachine()]
+	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {
+		return false
+	}
+	for _, key := range c.keysOf(m.name) {
+		if prev, _ := c.last2(key); prev != nil {
+			return false
+		}
+	}
+	return true
 }
 
 func (c *Call) machineNames() []string {

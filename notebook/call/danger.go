@@ -132,8 +132,11 @@ func (c *Call) unproved() []string {
 // is in doubt.
 func (c *Call) stateWords(of string) string {
 	s := string(c.machines[of].result.State)
-	if s == string(winding.Sound) {
+	switch c.machines[of].result.State {
+	case winding.Sound:
 		s = "windings sound"
+	case winding.DoesNotAddUp:
+		s = "readings do not add up"
 	}
 	if pins := c.doubtful(of); len(pins) > 0 {
 		s += ", insulation in doubt at " + strings.Join(pins, ", ")

@@ -18,7 +18,8 @@ import (
 // is made.
 func (c *Call) Record() *record.Record {
 	r := &record.Record{}
-	found := c.causeFound()
+	found, before := c.causeFound()
+	r.CausesBefore = before
 	c.drawEvidence(r)
 	c.drawWork(r)
 	c.drawCauses(r, found)
@@ -61,8 +62,9 @@ func (r *Reply) Plain() string {
 // the last repair began that mended one, or now when nothing was repaired. A
 // cause that a fact shows comes before one that is merely left: a sound new
 // part rules out the old one's fault, while what it had caused still stands. A
-// cause that only follows from another, such as ice, comes last.
-func (c *Call) causeFound() cause.Result {
+// cause that only follows from another, such as ice, comes last. before is the
+// repair before which they stood so, 0 when nothing was repaired.
+func (c *Call) causeFound() (found cause.Result, before int) {
 	rep := c.repairs()
 	for _, counts := range []func(*cause.Standing) bool{
 		func(s *cause.Standing) bool { return !s.Cause.Consequence && !s.Last },
@@ -71,14 +73,14 @@ func (c *Call) causeFound() cause.Result {
 	} {
 		for i := len(rep) - 1; i >= 0; i-- {
 			if r := c.weigh(rep[i]); supports(&r, counts) {
-				return r
+				return r, rep[i]
 			}
 		}
 	}
 	if len(rep) > 0 {
-		return c.weigh(rep[0])
+		return c.weigh(rep[0]), rep[0]
 	}
-	return c.weigh(math.MaxInt)
+	return c.weigh(math.MaxInt), 0
 }
 
 // supports reports whether a cause that counts is supported.

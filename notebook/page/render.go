@@ -325,6 +325,9 @@ func causes(b *strings.Builder, r *record.Record) {
 		rows = append(rows, []string{c.Name, c.State, cmp.Or(entries(c.For), "-"), cmp.Or(entries(c.Against), "-")})
 	}
 	if rows != nil {
+		if r.CausesBefore > 0 {
+			fmt.Fprintf(b, "As they stood before the repair of entry %d.\n\n", r.CausesBefore)
+		}
 		writeTable(b, []string{"Cause", "Standing", "Entries for", "Entries against"}, rows)
 	}
 	if r.Next != "" {

@@ -182,11 +182,14 @@ type Record struct {
 	Verdicts []Verdict
 	Sums     []Sum
 	Causes   []Cause
-	Next     string
-	Work     []Work
-	Parts    []Part
-	Proof    []Fact
-	Curves   []Curve
-	Missing  []string
-	Log      []Entry
+	// CausesBefore is the entry of the repair before which the causes stood as
+	// listed, 0 when nothing was repaired.
+	CausesBefore int
+	Next         string
+	Work         []Work
+	Parts        []Part
+	Proof        []Fact
+	Curves       []Curve
+	Missing      []string
+	Log          []Entry
 }
