@@ -174,7 +174,9 @@ func (c *Call) missing() []string {
 			out = append(out, n.What)
 		}
 	}
-	if n := c.undeadTests(); len(n) > 0 {
+	// Once said, however late, it is no longer missing; that it came late stays
+	// under what needs attention.
+	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
 		out = append(out, "that it was made safe before the dead tests of "+entryList(n)+" (safe)")
 	}
 	for _, p := range c.proofMissing() {
