@@ -112,8 +112,10 @@ func Insulation(in InsulationIn) verdict.Verdict {
 		out.Word, out.Fact = verdict.Sound, []string{"insulation-sound"}
 		out.Text = fmt.Sprintf("insulation holds at %s V test", num(in.TestVolts))
 	case p == straddles:
-		out.Word = w.straddleWord(at)
-		out.Text = "too near the limit to say; clean and dry the terminals, then use an insulation tester"
+		out.Word = verdict.CannotTell
+		out.Text = "too near the limit to say; do not energise: clean and dry the terminals, use an insulation tester"
+		out.Fact = []string{fact("insulation", out.Word)}
+		out.Caution = append(out.Caution, caution.NeverEnergise)
 	default:
 		insulationLow(in, at, &out)
 	}

@@ -43,11 +43,16 @@ func NTC(in NTCIn) verdict.Verdict {
 	if in.Celsius.Over || !okCold || !okHot {
 		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
-	if cold < hot {
-		cold, hot = hot, cold
+	at, okAt := curve(in.Celsius.X)
+	if !okAt {
+		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
-	w := window{hot * (1 - tol/100), cold * (1 + tol/100)}
-	return sensor(subject, in.Ohms, in.Celsius, w, fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+	// What the thermometer may be off counts as doubt of the reading: it is
+	// taken to the temperature read from each end of that doubt.
+	v := in.Ohms
+	v.Lo *= at / max(cold, hot)
+	v.Hi *= at / min(cold, hot)
+	return sensor(subject, v, in.Celsius, around(at, tol), fmt.Sprintf("%s, ±%s %%", source, num(tol)))
 }
 
 // curve is the resistance at a temperature, false where it is not defined.
@@ -111,13 +116,16 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 	if in.R0 <= 0 || in.Class != "" && in.Class != class || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
 		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
-	lo := t.Lo - fixed - slope*math.Abs(t.Lo)
-	hi := t.Hi + fixed + slope*math.Abs(t.Hi)
-	w := window{platinumOhms(in.R0, lo), platinumOhms(in.R0, hi)}
-	return sensor(subject, in.Ohms, t, w, "IEC 60751, class "+class)
+	off := fixed + slope*math.Abs(t.X)
+	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}
+	v, at := in.Ohms, platinumOhms(in.R0, t.X)
+	v.Lo -= platinumOhms(in.R0, t.Hi) - at
+	v.Hi += at - platinumOhms(in.R0, t.Lo)
+	return sensor(subject, v, t, w, "IEC 60751, class "+class)
 }
 
-// sensor judges any resistance sensor against the window at a temperature.
+// sensor judges any resistance sensor against the window at a temperature;
+// the doubt of v holds that of the temperature.
 func sensor(subject string, v, celsius measure.Value, w window, source string) verdict.Verdict {
 	out := begin(subject, v, w, "Ω", source)
 	out.Entries = entries(v, celsius)
@@ -143,11 +151,9 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Text, out.Fact = ohms(v.X)+" is right at "+at, []string{"sensor-sound"}
 	case verdict.Failed:
 		out.Text, out.Fact = ohms(v.X)+" is wrong at "+at+", the limit is "+out.Limit, []string{"sensor-failed"}
-	case verdict.Suspect:
-		out.Text, out.Fact = ohms(v.X)+" is near the limit at "+at+": repeat in ice water", []string{"sensor-suspect"}
 	default:
 		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
-		out.Fact = []string{"sensor-suspect"}
+		out.Fact = []string{fact("sensor", out.Word)}
 	}
 	return out
 }

@@ -47,22 +47,25 @@ func Switch(in SwitchIn) verdict.Verdict {
 	if in.Path == Fuse || in.Path == Cord {
 		want = "closed"
 	}
-	fact := 0
+	column := 0
 	if want == "open" {
 		out.Limit, out.Judged, out.Margin = "open", false, 0
-		fact = 2
+		column = 2
 	}
 	is := ""
 	switch {
 	case in.Ohms.Over:
 		is = "open"
-		fact++
+		column++
 	case w.place(in.Ohms) == inside:
 		is = "closed"
 	}
 	switch {
 	case is == "":
 		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across it: short the probes and repeat, else a burnt contact"
+		if out.Word == verdict.CannotTell {
+			out.Fact = []string{fact(string(in.Path), out.Word)}
+		}
 		return out
 	case want == "":
 		out.Word, out.Text = verdict.CannotTell, is+"; it depends on heat and setting whether it should be"
@@ -72,7 +75,7 @@ func Switch(in SwitchIn) verdict.Verdict {
 	default:
 		out.Word, out.Text = verdict.Failed, is+" where it must be "+want
 	}
-	if code := switchFacts[in.Path][fact]; code != "" {
+	if code := switchFacts[in.Path][column]; code != "" {
 		out.Fact = []string{code}
 	}
 	return out

@@ -280,11 +280,19 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0})
 }
 
-// temperatureBeside is the temperature at which a sensor was read: `at 0C`,
+// iceBath is how near to 0 °C stirred ice water holds a sensor, in kelvin
+// (common practice).
+const iceBath = 0.2
+
+// temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
 // or the last temperature read before it.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
 	if r.cond.hasAt {
-		v := measure.Within(r.cond.at, c.meterFor("temp").fixed)
+		doubt := c.meterFor("temp").fixed
+		if r.cond.is(iceWord) {
+			doubt = iceBath
+		}
+		v := measure.Within(r.cond.at, doubt)
 		v.Entry = r.entry
 		return v
 	}
