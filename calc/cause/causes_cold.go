@@ -8,9 +8,9 @@ var notIced = []string{"frost-none", "frost-partial", "frost-even"}
 var coldCauses = []Cause{
 	{
 		Code: "compressor-off", Name: "compressor does not run", Consequence: true,
-		Predicts:    []string{"does-not-cool", "amps-none", "amps-locked-rotor", "comp-cold"},
+		Predicts:    []string{"does-not-cool", "amps-none", "amps-locked-rotor", "comp-cold", "pressures-level"},
 		ShownBy:     []string{"clicks", "does-not-start", "silent", "hums"},
-		Contradicts: []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-low", "frost-even", "frost-heavy"},
+		Contradicts: []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-low", "frost-even", "frost-heavy", "pressures-apart"},
 		Fix:         "take it as a machine that does not start",
 		Source:      commonPractice,
 	},
@@ -201,7 +201,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "refrigerant-low", Name: "refrigerant leak: charge too low",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "oil-stain", "condenser-cold", "amps-low", "suction-low", "will-not-reach", "pulls-down-slowly"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "oil-stain", "condenser-cold", "amps-low", "suction-low", "will-not-reach", "pulls-down-slowly", "standing-pressure-none"},
 		ShownBy:     []string{"leak-found"},
 		Contradicts: []string{"leak-not-found", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "find and mend the leak, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
@@ -216,8 +216,17 @@ var coldCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
+		Code: "air-in-system", Name: "air or a wrong gas in the sealed system",
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "amps-high", "comp-hot", "cuts-out", "suction-high", "will-not-reach"},
+		ShownBy:     []string{"standing-pressure-high"},
+		Contradicts: []string{"standing-pressure-sound", "standing-pressure-none", "condenser-cold", "freezes-food", "pulls-down-on-course", "cools-down"},
+		Fix:         "recover, find where air came in, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
+		Note:        "look for it only where the system was opened before",
+		Source:      commonPractice,
+	},
+	{
 		Code: "compressor-weak", Name: "compressor runs but does not pump",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-none", "condenser-cold", "amps-low", "suction-high", "will-not-reach", "leak-not-found", "restriction-none"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-none", "condenser-cold", "amps-low", "suction-high", "pressures-level", "will-not-reach", "leak-not-found", "restriction-none"},
 		Contradicts: []string{"suction-low", "suction-normal", "frost-partial", "frost-even", "frost-heavy", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
 		Note:        "a compressor is condemned only after leak and restriction are ruled out",

@@ -93,6 +93,32 @@ var judged = []Finding{
 	{"pulls-down-slowly", nil, "the timed temperatures lead to the set point far too late", []string{"will-not-reach", "cools-down"}},
 	{"will-not-reach", nil, "the timed temperatures level off above the set point", []string{"cools-down"}},
 	{"temp-at-target", nil, "the temperature is at or below its target", []string{"will-not-reach", "does-not-cool"}},
+
+	// Read, but too near a limit to say: the test was made and is to be repeated
+	// with a closer meter when nothing else parts what is left.
+	{"insulation-undecided", nil, "insulation to the case read too near its limit to say", nil},
+	{"start-device-undecided", nil, "the start device read too near its limit to say", nil},
+	{"start-cap-undecided", nil, "the start capacitor read too near its limit to say", nil},
+	{"run-cap-undecided", nil, "the run capacitor read too near its limit to say", nil},
+	{"supply-undecided", nil, "the supply read too near its limit to say", nil},
+	{"sag-undecided", nil, "the fall of the volts read too near its limit to say", nil},
+	{"heater-undecided", nil, "the heater's ohms read too near their limit to say", nil},
+	{"heater-insulation-undecided", nil, "heater to sheath read too near its limit to say", nil},
+	{"thermostat-undecided", nil, "the thermostat read neither closed nor open", nil},
+	{"limit-undecided", nil, "the limit read neither closed nor open", nil},
+	{"switch-undecided", nil, "the switch read neither closed nor open", nil},
+	{"fuse-undecided", nil, "the fuse read neither closed nor open", nil},
+	{"cord-undecided", nil, "the cord read neither closed nor open", nil},
+	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},
+
+	{"two-legs", nil, "the plate's volts are those of two legs: no lamp fits that outlet", nil},
+
+	// Pressures.
+	{"pressures-apart", nil, "the running compressor raises the pressure", []string{"pressures-level"}},
+	{"pressures-level", nil, "suction and discharge are nearly level while it should run", nil},
+	{"standing-pressure-sound", nil, "the standing pressure is that of the gas at the room's temperature", []string{"standing-pressure-high", "standing-pressure-none"}},
+	{"standing-pressure-high", nil, "the standing pressure is above that of the gas at the room's temperature", []string{"standing-pressure-none"}},
+	{"standing-pressure-none", nil, "hardly any standing pressure", nil},
 }
 
 // yields names weaker facts and the stronger ones before which they count for

@@ -118,7 +118,7 @@ var seen = []Finding{
 	// Heating appliances and motors.
 	{"heats-up", []string{"heats up", "heats", "heating"}, "gets hot", []string{"does-not-heat", "heats-slowly"}},
 	{"heats-slowly", []string{"heats slowly", "lukewarm"}, "gets warm but not to its set point", []string{"does-not-heat"}},
-	{"does-not-heat", []string{"does not heat", "no heat", "stays cold", "doesn't heat"}, "does not get warm", nil},
+	{"does-not-heat", []string{"does not heat", "no heat", "stays cold", "doesn't heat", "not heating", "won't heat", "not hot", "not heat"}, "does not get warm", nil},
 	{"heater-none", []string{"no heater"}, "the appliance has no heater", []string{"heater-sound", "heater-suspect", "heater-open", "heater-failed", "heater-grounded", "heater-insulation-sound"}},
 	{"fuse-none", []string{"no fuse"}, "the appliance has no fuse of its own", []string{"fuse-sound", "fuse-open"}},
 	{"airflow-blocked", []string{"airflow blocked", "vent blocked", "lint blocked", "filter blocked"}, "the air or water path is blocked", []string{"airflow-clear"}},

@@ -80,8 +80,12 @@ func betaOhms(r25, beta, c float64) float64 {
 	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
 }
 
+// defaultPlatinumKelvin is how far a platinum sensor of no known class may be
+// off, in kelvin: an appliance's control needs no better (common practice).
+const defaultPlatinumKelvin = 3.0
+
 // PlatinumIn is a platinum sensor of R0 ohms at 0 °C, of tolerance class
-// "A" or "B"; an empty class is B.
+// "A" or "B"; without a class defaultPlatinumKelvin is taken.
 type PlatinumIn struct {
 	Name    string
 	Ohms    measure.Value
@@ -105,15 +109,23 @@ func platinumOhms(r0, c float64) float64 {
 	return r0 * r
 }
 
-// Platinum judges a platinum sensor by its class of IEC 60751.
+// Platinum judges a platinum sensor against the curve of IEC 60751.
 func Platinum(in PlatinumIn) verdict.Verdict {
 	subject := named("platinum sensor", in.Name)
-	fixed, slope, class := 0.30, 0.005, "B"
-	if in.Class == "A" {
-		fixed, slope, class = 0.15, 0.002, "A"
+	fixed, slope, known := 0.0, 0.0, true
+	source := "IEC 60751, class " + in.Class
+	switch in.Class {
+	case "A":
+		fixed, slope = 0.15, 0.002
+	case "B":
+		fixed, slope = 0.30, 0.005
+	case "":
+		fixed, source = defaultPlatinumKelvin, fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
+	default:
+		known = false
 	}
 	t := in.Celsius
-	if in.R0 <= 0 || in.Class != "" && in.Class != class || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
+	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
 		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
 	off := fixed + slope*math.Abs(t.X)
@@ -121,7 +133,7 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 	v, at := in.Ohms, platinumOhms(in.R0, t.X)
 	v.Lo -= platinumOhms(in.R0, t.Hi) - at
 	v.Hi += at - platinumOhms(in.R0, t.Lo)
-	return sensor(subject, v, t, w, "IEC 60751, class "+class)
+	return sensor(subject, v, t, w, source)
 }
 
 // sensor judges any resistance sensor against the window at a temperature;

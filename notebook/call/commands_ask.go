@@ -117,7 +117,7 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 // nextStep is the next test as one line, "" when there is nothing to do.
 func (c *Call) nextStep(r *cause.Result) string {
 	switch {
-	case len(c.repairs()) > 0:
+	case len(c.repairs()) > 0 && !c.persists():
 		if m := c.proofMissing(); len(m) > 0 {
 			return "prove the repair: " + m[0]
 		}
@@ -171,10 +171,14 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		if r.NextWhy != "" && len(c.repairs()) == 0 {
+		proving := len(c.repairs()) > 0 && !c.persists()
+		if r.NextWhy != "" && !proving {
 			reply.add(Plain, r.NextWhy+endStop(r.NextWhy))
 		}
-		if r.Next != nil && len(c.repairs()) == 0 {
+		if len(c.repairs()) > 0 && !proving {
+			reply.add(Plain, "The complaint was seen again after the repair: what the machine did before it, and what the repair was made for, count no more.")
+		}
+		if r.Next != nil && !proving {
 			for _, code := range r.Next.Caution {
 				c.warn(reply, code)
 			}

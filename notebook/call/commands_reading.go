@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
+	"ohmcall/calc/repair"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/script"
@@ -28,7 +29,7 @@ func readingCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
 		}
 	}
-	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
+	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
 		reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
@@ -37,7 +38,7 @@ func readingCommands() []Command {
 		reads("mfd", "microfarads of a capacitor", cond, "mfd C1 11.8"),
 		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
 		reads("watt", "watts", cond, "watt comp 110"),
-		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2"),
+		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2 run", "psi suction -6 run, discharge 70 run", "psi suction 36 standing at 25C"),
 		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
@@ -335,6 +336,9 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		c.warn(reply, caution.HotMoving)
 	case "psi":
 		c.warn(reply, caution.SealedSystem)
+		if repair.Flammable(c.gas()) {
+			c.warn(reply, caution.Flammable)
+		}
 	}
 }
 

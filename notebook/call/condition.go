@@ -18,10 +18,18 @@ type condition struct {
 }
 
 // conditionWords are the conditions that stand alone.
-var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord}
+var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord, "standing"}
 
 // iceWord says that a sensor stands in stirred ice water, at 0 °C.
 const iceWord = "ice"
+
+// put sets a condition word before those that are there.
+func (c *condition) put(word string) {
+	c.words = append([]string{word}, c.words...)
+	if word == iceWord {
+		c.at, c.hasAt = 0, true
+	}
+}
 
 func (c condition) is(word string) bool { return slices.Contains(c.words, word) }
 
@@ -46,10 +54,7 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 		prev := words[len(words)-2]
 		switch {
 		case slices.Contains(conditionWords, last.Text) && !last.Quoted:
-			c.words = append([]string{last.Text}, c.words...)
-			if last.Text == iceWord {
-				c.at, c.hasAt = 0, true
-			}
+			c.put(last.Text)
 			words = words[:len(words)-1]
 			continue
 		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:

@@ -46,6 +46,10 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		return "amp", r.a
 	case "trip":
 		return "trip", r.a
+	case "psi":
+		if sideOf(r.a) != "" {
+			return "psi", "system"
+		}
 	case "temp":
 		if spaceOf(r.a) != "" {
 			return "temp", r.a
@@ -167,6 +171,8 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeVolt(rs, before)
 	case "amp":
 		return c.judgeAmp(name, rs), true
+	case "psi":
+		return c.judgePressure(rs), true
 	case "temp":
 		r := latest(rs)
 		v := judge.TemperatureTarget(spaceOf(name), c.value(r))

@@ -3,7 +3,6 @@ package call
 import (
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -209,31 +208,9 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 	}
 }
 
-// plugShorted is below what any load of a household appliance reads between
-// the supply pins, in ohms; plugSound is what the largest cooker reads
-// (common practice).
-const (
-	plugShorted = 1.0
-	plugSound   = 4.0
-)
-
 // judgePlug judges the ohms between the plug's supply pins.
 func judgePlug(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
-	r := latest(rs)
-	v := c.value(r)
-	out := verdict.Verdict{Subject: "plug, between its supply pins", Limit: "at least " + number(plugSound) + " Ω", Source: "common practice",
-		Caution: []string{caution.ProveDead, caution.Capacitor}, Entries: []int{r.entry}}
-	switch {
-	case v.Over:
-		out.Word, out.Text, out.Fact = verdict.Sound, "no short; nothing in it was switched on either", []string{"plug-to-plug-sound"}
-	case v.Hi < plugShorted:
-		out.Word, out.Text, out.Fact = verdict.Failed, r.shown()+": a short in the cord or in what is switched on", []string{"plug-to-plug-shorted"}
-	case v.Lo >= plugSound:
-		out.Word, out.Text, out.Fact = verdict.Sound, r.shown()+" is a load, not a short", []string{"plug-to-plug-sound"}
-	default:
-		out.Word, out.Text = verdict.CannotTell, r.shown()+" may be a large load or a short: take the loads off one by one and repeat"
-	}
-	return out
+	return judge.Plug(c.value(latest(rs)))
 }
 
 func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
@@ -277,7 +254,7 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 			r0 = 1000
 		}
 	}
-	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0})
+	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0, Class: c.plateText("", "class")})
 }
 
 // iceBath is how near to 0 °C stirred ice water holds a sensor, in kelvin

@@ -37,6 +37,7 @@ var plateKeys = []plateKey{
 	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
 	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
 	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
+	{word: "class", words: []string{"A", "B"}, help: "platinum sensor's tolerance class"},
 	{word: "row", help: "a row of a sensor's table: row 0C 32.65k"},
 	{word: "bleeder", unit: "ohm", help: "resistor across the capacitor"},
 }

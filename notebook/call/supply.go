@@ -1,11 +1,9 @@
 package call
 
 import (
-	"math"
 	"slices"
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 )
@@ -172,27 +170,10 @@ func feedFacts(r *reading) (fed, unfed string) {
 
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
-	v := c.value(r)
-	out := verdict.Verdict{Subject: "volts at " + r.where(), Limit: "60 % of the plate's volts", Source: "common practice",
-		Caution: []string{caution.MainsLive}, Entries: []int{r.entry}}
 	rated := c.ratedVolts()
 	if rated == 0 {
 		rated = 115
 	}
-	half := math.Max(v.Half(), 1e-9)
-	out.Margin, out.Judged = (v.X-0.6*rated)/half, true
-	switch {
-	case !r.cond.is("run") && !r.cond.is("start") && v.Hi < 0.6*rated:
-		// It may well be switched off: only a reading taken while the
-		// control should call says that it does not.
-		out.Word, out.Text = verdict.CannotTell, r.shown()+": no call now; write run behind it when it should be called"
-		out.Judged = false
-	case v.Lo >= 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Sound, "it is given "+r.shown(), []string{fed}
-	case v.Hi < 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Failed, "it should be called and is given "+r.shown(), []string{unfed}
-	default:
-		out.Word, out.Text = verdict.CannotTell, r.shown()+" is neither a call nor none: a ghost reading or a poor joint"
-	}
-	return out
+	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,
+		Called: r.cond.is("run") || r.cond.is("start"), Fed: fed, Unfed: unfed})
 }
