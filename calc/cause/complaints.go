@@ -109,7 +109,7 @@ var complaints = []Complaint{
 		Code: "motor-dead", Name: "a motor that does not turn",
 		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
 		Cured: []string{"starts-and-runs"},
-		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "load-jammed",
+		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "speed-switch-open", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",
 			"protector-failed", "drive-fault", "motor-seized"},
 		Need: []Need{needSupply, needWindings, needCase, {"shaft turned by hand", []string{"shaft-free", "shaft-stuck"}}, needStart, needAmps, needEarth},

@@ -61,6 +61,8 @@ var judged = []Finding{
 	{"fuse-open", nil, "the appliance's fuse is open", nil},
 	{"switch-closed", nil, "the switch or door interlock conducts when it should", []string{"switch-open"}},
 	{"switch-open", nil, "the switch or door interlock does not conduct when it should", nil},
+	{"speed-switch-closed", nil, "the speed switch conducts at each speed", []string{"speed-switch-open"}},
+	{"speed-switch-open", nil, "the speed switch does not conduct at a speed", nil},
 	{"plug-to-plug-sound", nil, "no short between the plug's supply pins with everything switched on", []string{"plug-to-plug-shorted"}},
 	{"plug-to-plug-shorted", nil, "a short between the plug's supply pins", nil},
 
@@ -107,6 +109,7 @@ var judged = []Finding{
 	{"thermostat-undecided", nil, "the thermostat read neither closed nor open", nil},
 	{"limit-undecided", nil, "the limit read neither closed nor open", nil},
 	{"switch-undecided", nil, "the switch read neither closed nor open", nil},
+	{"speed-switch-undecided", nil, "the speed switch read neither closed nor open", nil},
 	{"fuse-undecided", nil, "the fuse read neither closed nor open", nil},
 	{"cord-undecided", nil, "the cord read neither closed nor open", nil},
 	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},

@@ -33,12 +33,18 @@ func codeSet(codes ...string) map[string]bool {
 func Passing(code string) bool { return passing[code] }
 
 // Persists reports whether a fact says that a complaint is still there: it is
-// one of the signs, or cannot be true beside the cure.
+// a sign of it, or of another that the same would cure, or cannot be true
+// beside the cure.
 func Persists(complaint, code string) bool {
 	p := tables().complaint[complaint]
 	n, ok := vocabulary().number[code]
 	if p == nil || !ok || p.cured.has(n) {
 		return false
 	}
-	return p.signs.has(n) || vocabulary().excludes[n].meets(p.cured)
+	for _, q := range tables().plans {
+		if q.signs.has(n) && (q == p || q.cured.meets(p.cured)) {
+			return true
+		}
+	}
+	return vocabulary().excludes[n].meets(p.cured)
 }

@@ -126,6 +126,8 @@ var seen = []Finding{
 	{"shaft-free", []string{"shaft free", "turns by hand", "turns freely"}, "the shaft turns freely by hand", []string{"shaft-stuck"}},
 	{"shaft-stuck", []string{"shaft stuck", "stuck by hand", "does not turn by hand"}, "the shaft does not turn by hand, uncoupled from its load", nil},
 	{"starts-when-pushed", []string{"starts when pushed", "spins when pushed", "runs when pushed"}, "runs on when its shaft is given a turn with a tool", []string{"silent"}},
+	{"one-speed-dead", []string{"one speed dead", "dead on one speed", "dead on high", "dead on low", "dead on medium", "runs on high only", "runs on low only", "one speed only"}, "the motor runs, but not on every speed", []string{"silent", "all-dead"}},
+	{"speed-switch-none", []string{"no speed switch", "one speed motor"}, "the motor has one speed, or its speeds are set by the control", []string{"speed-switch-closed", "speed-switch-open", "one-speed-dead"}},
 	{"load-jammed", []string{"load jammed", "pump jammed", "drum jammed", "blade jammed"}, "what the motor drives is jammed", []string{"load-free"}},
 	{"load-free", []string{"load free", "pump free", "drum free", "blade free"}, "what the motor drives turns freely", nil},
 	{"belt-broken", []string{"belt broken", "belt off", "belt slips"}, "the belt is broken, off or slips", []string{"belt-sound"}},

@@ -52,7 +52,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Heater(HeaterIn{Name: "defrost", Ohms: draw(r, 32), Watts: pick(0, 450, 150, 20), Volts: pick(0, 120), Hot: r.IntN(2) == 0,
 			Tolerance: pick(0, 5), Series: []Series{Alone, WithThermostat, ""}[r.IntN(3)]}),
 		HeaterToCase("defrost", draw(r, 1e6), pick(0, 500)),
-		Switch(SwitchIn{Path: []Path{Thermostat, Limit, Switched, Fuse, Cord}[r.IntN(5)], Ohms: draw(r, 0.5), Want: []string{"", "open", "closed"}[r.IntN(3)]}),
+		Switch(SwitchIn{Path: []Path{Thermostat, Limit, Switched, Speed, Fuse, Cord}[r.IntN(6)], Ohms: draw(r, 0.5), Want: []string{"", "open", "closed"}[r.IntN(3)]}),
 		NTC(NTCIn{Name: "evaporator", Ohms: draw(r, 15e3), Celsius: t, R25: pick(0, 10_000), Beta: 3977}),
 		NTC(NTCIn{Ohms: draw(r, 15e3), Celsius: t, Table: table}),
 		Platinum(PlatinumIn{Ohms: draw(r, 105), Celsius: t, R0: pick(0, 100), Class: []string{"", "A", "B", "C"}[r.IntN(4)]}),
@@ -140,5 +140,5 @@ const vocabulary = `insulation-sound insulation-no-gross-fault insulation-suspec
 	plug-to-plug-sound plug-to-plug-shorted control-calling control-not-calling
 	pressures-apart pressures-level standing-pressure-sound standing-pressure-high standing-pressure-none
 	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided
-	heater-undecided heater-insulation-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
+	heater-undecided heater-insulation-undecided speed-switch-closed speed-switch-open speed-switch-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
 	cord-undecided sensor-undecided`

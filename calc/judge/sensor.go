@@ -69,14 +69,15 @@ func (in NTCIn) curve() (f func(c float64) (float64, bool), tol float64, source 
 			tol = defaultBetaTolerance
 		}
 		return func(c float64) (float64, bool) {
-			return betaOhms(in.R25, in.Beta, c), c > -kelvin
+			return BetaOhms(in.R25, in.Beta, c), c > -kelvin
 		}, tol, "IEC 60539-1, beta equation"
 	}
 	return nil, 0, ""
 }
 
-// betaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C.
-func betaOhms(r25, beta, c float64) float64 {
+// BetaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C
+// (IEC 60539-1).
+func BetaOhms(r25, beta, c float64) float64 {
 	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
 }
 

@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"strings"
+
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -11,9 +13,10 @@ type Path string
 
 // The parts that Switch knows.
 const (
-	Thermostat Path = "thermostat" // operates in use
-	Limit      Path = "limit"      // thermal limit, thermal fuse, defrost thermostat
-	Switched   Path = "switch"     // switch or door interlock
+	Thermostat Path = "thermostat"   // operates in use
+	Limit      Path = "limit"        // thermal limit, thermal fuse, defrost thermostat
+	Switched   Path = "switch"       // switch or door interlock
+	Speed      Path = "speed switch" // at the speed that is set
 	Fuse       Path = "fuse"
 	Cord       Path = "cord" // one conductor from end to end
 )
@@ -33,6 +36,7 @@ var switchFacts = map[Path][4]string{
 	Thermostat: {"thermostat-closed", "thermostat-open", "thermostat-stuck-closed", "thermostat-opens"},
 	Limit:      {"limit-closed", "limit-open", "", ""},
 	Switched:   {"switch-closed", "switch-open", "", ""},
+	Speed:      {"speed-switch-closed", "speed-switch-open", "", ""},
 	Fuse:       {"fuse-sound", "fuse-open", "", ""},
 	Cord:       {"cord-sound", "cord-open", "", ""},
 }
@@ -64,7 +68,7 @@ func Switch(in SwitchIn) verdict.Verdict {
 	case is == "":
 		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across it: short the probes and repeat, else a burnt contact"
 		if out.Word == verdict.CannotTell {
-			out.Fact = []string{fact(string(in.Path), out.Word)}
+			out.Fact = []string{fact(strings.ReplaceAll(string(in.Path), " ", "-"), out.Word)}
 		}
 		return out
 	case want == "":

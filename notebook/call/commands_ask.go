@@ -127,7 +127,7 @@ func (c *Call) nextStep(r *cause.Result) string {
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
 		return c.pairWanted()
 	case r.Next != nil:
-		return r.Next.Name + ": " + r.Next.How
+		return c.proposed(r.Next)
 	case r.Repair != nil:
 		return "mend: " + r.Repair.Fix
 	}
@@ -173,7 +173,12 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Next: "+step+".")
 		proving := len(c.repairs()) > 0 && !c.persists()
 		if r.NextWhy != "" && !proving {
-			reply.add(Plain, r.NextWhy+endStop(r.NextWhy))
+			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
+		}
+		if r.Next != nil && !proving {
+			if s := c.forecast(r.Next).sentence(); s != "" {
+				reply.add(Plain, s)
+			}
 		}
 		if len(c.repairs()) > 0 && !proving {
 			reply.add(Plain, "The complaint was seen again after the repair: what the machine did before it, and what the repair was made for, count no more.")

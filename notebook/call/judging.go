@@ -47,8 +47,12 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	case "trip":
 		return "trip", r.a
 	case "psi":
-		if sideOf(r.a) != "" {
-			return "psi", "system"
+		switch {
+		case sideOf(r.a) == "":
+		case r.cond.is("standing"):
+			return "psi", "standing"
+		default:
+			return "psi", "running"
 		}
 	case "temp":
 		if spaceOf(r.a) != "" {

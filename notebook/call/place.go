@@ -36,6 +36,7 @@ func init() {
 		{[]string{"cord"}, "one conductor of the cord", judgePath(judge.Cord)},
 		{[]string{"plug"}, "between the plug's supply pins, with everything switched on", judgePlug},
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
+		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
 	}
 }
