@@ -132,6 +132,7 @@ type Input struct {
 	Kind          Kind
 	EqualByDesign bool // a reversing motor: main and auxiliary are alike
 	StartLead     bool // one lead is known to be for a start winding or capacitor
+	Sheet         *Sheet // ohms of a nameplate or service sheet; nil when there are none
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
 	Tested []string
@@ -190,6 +191,7 @@ type Result struct {
 	Next        string      // the next step as a sentence, empty when nothing is wanted
 	Predictions []Prediction
 	Gap         *Gap // nil unless three pairs were read
+	Sheet       BySheet // what a sheet adds to roles that are not settled
 	Repeats     []Repeat
 	Conflicts   []string
 	Facts       []string

@@ -52,6 +52,9 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	if len(res.Repeats) > 0 {
 		reply.flag("jump")
 	}
+	if res.Sheet.Contradicts {
+		reply.flag("sheet-contradicts")
+	}
 	if len(res.Conflicts) > 0 {
 		reply.flag("marking-conflict")
 	}
