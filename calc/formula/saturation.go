@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 )
 
 // vapour is one saturation line: ln(p/pc) = (Tc/T) Σ n θ^t, θ = 1 − T/Tc.
@@ -192,9 +191,9 @@ var saturation = []Formula{
 // GasNamed finds the refrigerant of the table that a plate names, as in
 // "R600a" or "r-600A"; false when it is not in the table.
 func GasNamed(plate string) (name string, ok bool) {
-	bare := func(s string) string { return strings.ToLower(strings.NewReplacer("-", "", " ", "").Replace(s)) }
+	plate = plainWord(plate)
 	for _, g := range gases {
-		if bare(plate) == bare(g.name) {
+		if plate == plainWord(g.name) {
 			return g.name, true
 		}
 	}

@@ -19,7 +19,7 @@ type judgement struct {
 
 // judgements lists every judge of this package that holds a reading against a
 // limit, in each of its conditions.
-func judgements(t *testing.T) []judgement {
+func judgements(t testing.TB) []judgement {
 	t.Helper()
 	var out []judgement
 	one := func(name string, scale float64, of func(v measure.Value) verdict.Verdict) {
