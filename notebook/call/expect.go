@@ -225,8 +225,11 @@ func expectWindings(c *Call) forecast {
 		}
 	}
 	f := forecast{also: "the two lower pairs add up to the highest (ice-machine operation manual 80-0111-9 p. 176)"}
-	if kindOf(of) != winding.Compressor {
+	switch kindOf(of) {
+	case winding.Fan:
 		f.also = "from common the high speed reads lowest, then medium, then low, one series; a start lead reads higher (common practice)"
+	case winding.Motor:
+		f.also = "the two leads of a winding read finite, leads of windings that are not joined OL; of three joined leads the two lower pairs add up to the highest (common practice)"
 	}
 	if len(sheet) > 0 {
 		f.also = "by the sheet " + strings.Join(sheet, ", ") + "; " + f.also
