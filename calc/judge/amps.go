@@ -190,6 +190,9 @@ func Trip(in TripIn) verdict.Verdict {
 	default:
 		out.Word, out.Judged, out.Margin, out.Limit = verdict.CannotTell, false, 0, ""
 		out.Text = "it opens on a high current: find what loads the machine before the protector"
+		if in.Plate > 0 && in.Amps.Lo <= in.Plate*runUpper {
+			out.Text = "the current is too near the plate's to say: wind more turns through the clamp and divide"
+		}
 	}
 	return out
 }

@@ -187,3 +187,14 @@ func TestWrongRange(t *testing.T) {
 		}
 	}
 }
+
+// `003` on a 2000k range is suspected, not condemned; what is not failed stays.
+func TestOnWrongRange(t *testing.T) {
+	burnt := Heater(HeaterIn{Ohms: within(3, 0.3), Watts: 450, Volts: 120, Series: Alone})
+	check(t, "before", burnt, verdict.Failed, "heater-failed")
+	check(t, "heater", OnWrongRange(burnt), verdict.Suspect, "heater-suspect")
+	check(t, "sensor", OnWrongRange(NTC(NTCIn{Ohms: within(3, 0.3), Celsius: measure.Exact(0), R25: 10e3, Beta: 3977})), verdict.Suspect, "sensor-suspect")
+	check(t, "contact", OnWrongRange(CurrentRelay(RelayIn{Part: Contact, Ohms: within(0.3, 0.3)})), verdict.Suspect, "start-device-suspect")
+	check(t, "sound", OnWrongRange(Heater(HeaterIn{Ohms: within(32, 0.3), Watts: 450, Volts: 120})), verdict.Sound, "heater-sound")
+	check(t, "no fact of its own", OnWrongRange(Switch(SwitchIn{Path: Fuse, Ohms: measure.Open(7)})), verdict.Suspect)
+}

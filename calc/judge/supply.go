@@ -84,11 +84,11 @@ func Supply(in SupplyIn) verdict.Verdict {
 		out.Text, out.Fact = x+" is no working supply: a lost neutral, a poor joint or a ghost reading", []string{"supply-low"}
 		out.Also = append(out.Also, "repeat with a load or a low-impedance meter ("+commonPractice+")")
 	case p == below:
-		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V"), []string{"supply-low"}
+		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-low"}
 	case p == above:
-		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V"), []string{"supply-high"}
+		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-high"}
 	case p == inside:
-		out.Text, out.Fact = x+" is in range", []string{"supply-sound"}
+		out.Text, out.Fact = x+" is within "+e.Name, []string{"supply-sound"}
 	default:
 		out.Text, out.Fact = x+" is too near the limit to say: repeat with a closer meter", []string{fact("supply", out.Word)}
 	}

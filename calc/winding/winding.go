@@ -130,8 +130,8 @@ type Input struct {
 	Meter         measure.Meter // to say which accuracy was assumed
 	Probes        float64       // ohms already taken off every reading
 	Kind          Kind
-	EqualByDesign bool // a reversing motor: main and auxiliary are alike
-	StartLead     bool // one lead is known to be for a start winding or capacitor
+	EqualByDesign bool   // a reversing motor: main and auxiliary are alike
+	StartLead     bool   // one lead is known to be for a start winding or capacitor
 	Sheet         *Sheet // ohms of a nameplate or service sheet; nil when there are none
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
@@ -190,7 +190,7 @@ type Result struct {
 	Wanted      []Pair      // pairs still wanted, the best first
 	Next        string      // the next step as a sentence, empty when nothing is wanted
 	Predictions []Prediction
-	Gap         *Gap // nil unless three pairs were read
+	Gap         *Gap    // nil unless three pairs were read
 	Sheet       BySheet // what a sheet adds to roles that are not settled
 	Repeats     []Repeat
 	Conflicts   []string

@@ -2,10 +2,12 @@ package call
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
 )
 
@@ -110,7 +112,24 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 			c.warn(r, caution.InverterLine)
 		}
 	}
+	c.tellRows(values, r)
 	return c.rejudgeAll(r), nil
+}
+
+// tellRows checks a sensor's table once rows were typed, so that a misprint is
+// seen before a part is judged by it.
+func (c *Call) tellRows(values []plate, r *Reply) {
+	rows := c.sensorRows()
+	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" }) {
+		return
+	}
+	_, doubts, err := judge.NewTable(rows)
+	if err != nil {
+		r.add(Warn, "Sensor table: "+err.Error()+"; strike what is wrong and type it again.").flag("table-misprint")
+	}
+	for _, d := range doubts {
+		r.add(Warn, "Sensor table: "+d+".").flag("table-doubt")
+	}
 }
 
 // noCompressor tells an appliance that has none by what it is called.

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
-	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -157,7 +156,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	done := map[string]bool{}
 	var likewise []string
 	caseTold := verdict.Word("")
-	for i, r := range rs {
+	for _, r := range rs {
 		kind, name := c.subject(r)
 		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
 			done[key] = true
@@ -183,7 +182,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		if kind == "" && q.word == "ohm" && r.b == "" {
 			reply.add(Ask, r.a+" is none of the parts that are judged here; two points are parted by a space: ohm A B 3.4.")
 		}
-		c.suspectRange(r, words, i, reply)
+		c.suspectRange(r, reply)
 		if q.word == "temp" {
 			c.tellCourse(r, reply)
 		}
@@ -416,6 +415,9 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	text := v.Subject + ": " + string(v.Word) + ", " + v.Text
 	if v.Limit != "" {
 		text += " (limit " + v.Limit
+		if v.Judged {
+			text += ", " + marginText(v.Margin)
+		}
 		if v.Source != "" && v.Word != verdict.Sound {
 			text += "; " + v.Source
 		}
@@ -446,14 +448,8 @@ func endStop(s string) string {
 }
 
 // suspectRange points out a display that speaks for a wrong meter range.
-func (c *Call) suspectRange(r *reading, words []script.Word, _ int, reply *Reply) {
-	if r.quality.word != "ohm" || r.over || r.derived {
-		return
-	}
-	for _, w := range words {
-		if v, ok := judge.WrongRange(w.Text); ok && startsLikeNumber(w.Text) {
-			reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
-			return
-		}
+func (c *Call) suspectRange(r *reading, reply *Reply) {
+	if v, ok := r.wrongRange(); ok {
+		reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
 	}
 }

@@ -153,7 +153,11 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
 			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
 	case "part":
-		return partOf(name).judge(c, name, rs, before), true
+		v := partOf(name).judge(c, name, rs, before)
+		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {
+			v = judge.OnWrongRange(v)
+		}
+		return v, true
 	case "sheath":
 		return judgeSheath(name, latest(rs), c.value(latest(rs))), true
 	case "mfd":

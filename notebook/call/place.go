@@ -228,6 +228,9 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	v := judge.NTC(in)
 	if fault != nil {
 		v.Also = append(v.Also, "the table typed from the sheet is not used: "+fault.Error())
+		if v.Word == verdict.CannotTell {
+			v.Text = v.Also[len(v.Also)-1]
+		}
 	}
 	v.Also = append(v.Also, doubts...)
 	return v

@@ -173,13 +173,13 @@ func pairKey(of, a, b string) string {
 func marginText(m float64) string {
 	switch {
 	case m > 99:
-		return "over 99 × the meter's limit"
+		return "inside by over 99 × its doubt"
 	case m >= 0:
-		return number(math.Round(m*10)/10) + " × the meter's limit"
+		return "inside by " + number(math.Round(m*10)/10) + " × its doubt"
 	case m < -99:
-		return "outside by over 99 × the meter's limit"
+		return "outside by over 99 × its doubt"
 	}
-	return "outside by " + number(math.Round(-m*10)/10) + " × the meter's limit"
+	return "outside by " + number(math.Round(-m*10)/10) + " × its doubt"
 }
 
 func (c *Call) drawWork(r *record.Record) {
