@@ -388,6 +388,10 @@ func (c *Call) warn(reply *Reply, code string) {
 		if c.deadAt(c.entry) {
 			return
 		}
+	case caution.TerminalsPressed:
+		if c.owner(c.mainMachine()) != defaultMachine {
+			return
+		}
 	case caution.EarthAfter:
 		if len(c.mended) == 0 {
 			return
