@@ -47,6 +47,17 @@ func init() {
 		"start-sag": func(*Call) forecast {
 			return forecast{verdict: judge.Sag(judge.SagIn{NoLoad: measure.Exact(1), Loaded: measure.Exact(1), Starting: true})}
 		},
+		"load-sag": func(*Call) forecast {
+			return forecast{verdict: judge.Sag(judge.SagIn{NoLoad: measure.Exact(1), Loaded: measure.Exact(1)})}
+		},
+		"heater-amps": func(c *Call) forecast {
+			w, v := c.plateNumber("", "watts", "W"), c.ratedVolts()
+			f := forecast{verdict: judge.HeaterAmps(judge.HeaterAmpsIn{Amps: measure.Exact(1), Watts: w, Rated: v})}
+			if w > 0 && v > 0 {
+				f.line = "amp heater " + digits(w/v) + " run"
+			}
+			return f
+		},
 		"start-device": func(c *Call) forecast {
 			return forecast{verdict: judge.PTC(judge.PTCIn{Ohms: measure.Exact(5), State: judge.Cold, Volts: c.ratedVolts()}),
 				also: "that is a PTC disc; a relay is read by its coil and contact (ohm relay-coil 0.4, relay-contact OL upright, relay-contact 0.1 inverted)"}
