@@ -27,7 +27,8 @@ func init() {
 		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
 		{[]string{"heater", "defrost-heater", "element", "bake", "broil"}, "heater element", judgeHeater},
-		{[]string{"limit", "defrost-thermostat", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
+		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
+		{[]string{"limit", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
 		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},
 		{[]string{"sensor", "ntc", "thermistor"}, "thermistor sensor", judgeNTC},
 		{[]string{"pt100", "pt1000", "rtd"}, "platinum sensor", judgePlatinum},
@@ -202,6 +203,8 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		switch {
 		case r.cond.is("open"):
 			in.Want = "open"
+		case path == judge.Limit && r.cond.is("hot") && !r.cond.is("closed"):
+			// A limit that has just acted is open; it is read again when cool.
 		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
 			in.Want = "closed"
 		}
