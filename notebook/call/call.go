@@ -44,6 +44,8 @@ type Call struct {
 	bySubjectKind map[string][]*reading
 	curveKey      curveKey // of curveMemo
 	curveMemo     []record.Curve
+	secondLeg     []*reading // volts that name the second leg of a supply
+	wasSplit      bool       // how resubject last filed them
 	marks         []mark
 	atHand        []text // machine at hand, in Value
 	findings      []finding

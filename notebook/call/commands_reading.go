@@ -153,6 +153,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.refreshMachine(of, reply)
 		c.tellPlateOhms(of, reply)
 	}
+	c.resubject()
 	done := map[string]bool{}
 	var likewise []string
 	caseTold := verdict.Word("")
@@ -177,6 +178,12 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 			if kind != "temp" || len(c.repairs()) == 0 {
 				// After a repair the course counts, not the moment.
 				c.tellVerdict(j, reply)
+			}
+			if kind == "leg" {
+				// What lies between the legs is judged by each of them.
+				if j, changed := c.judge("supply", "line"); changed {
+					c.tellVerdict(j, reply)
+				}
 			}
 		}
 		if kind == "" && q.word == "ohm" && r.b == "" {
@@ -248,6 +255,9 @@ func (c *Call) addReading(r *reading) {
 		}
 	}
 	c.readings = append(c.readings, r)
+	if namesSecondLeg(r) {
+		c.secondLeg = append(c.secondLeg, r)
+	}
 	switch r.quality.word {
 	case "volt":
 		if r.over || c.value(r).X >= deadVolts {
@@ -266,10 +276,15 @@ func (c *Call) addReading(r *reading) {
 	}
 	c.byKey[k] = append(c.byKey[k], r)
 	if kind, name := c.subject(r); kind != "" {
-		s := kind + "\x00" + name
-		c.bySubject[s] = append(c.bySubject[s], r)
-		c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
+		c.file(r, kind, name)
 	}
+}
+
+// file puts a reading under its subject.
+func (c *Call) file(r *reading, kind, name string) {
+	s := kind + "\x00" + name
+	c.bySubject[s] = append(c.bySubject[s], r)
+	c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
 }
 
 // recorded says in one line what was taken down.

@@ -174,7 +174,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "supply":
 		return c.judgeSupply(rs, before)
 	case "leg":
-		return c.judgeLeg(latest(rs)), true
+		return c.judgeLeg(rs)
 	case "volt":
 		return c.judgeVolt(rs, before)
 	case "amp":

@@ -168,6 +168,7 @@ func (c *Call) rejudgeAll(reply *Reply) *Reply {
 		c.refreshMachine(of, reply)
 		c.tellPlateOhms(of, reply)
 	}
+	c.resubject()
 	for _, key := range append([]string(nil), c.subjects...) {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {

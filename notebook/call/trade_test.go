@@ -73,3 +73,37 @@ func TestDefrostThermostat(t *testing.T) {
 			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
 	})
 }
+
+// Two legs of 120 V that are 240 V apart; what a lost one reads is common
+// practice, the limits are those of ANSI C84.1-2011 Table 1 (from memory).
+func TestSplitPhase(t *testing.T) {
+	dryer := "unit electric dryer; fault no heat; "
+	checkTrade(t, []tradeCase{
+		{"a lost leg without a plate", dryer + "volt L1 L2 118; volt L1 N 119; volt L2 N 0", []string{"that leg is lost", "Cause supported: one leg"}, []string{"sound"},
+			map[string]cause.State{"leg-missing": cause.Supported}, "electrician", "common practice"},
+		{"half of the volts alone is not sound", dryer + "volt L1 L2 118", []string{"read each leg to neutral"}, []string{"sound"},
+			map[string]cause.State{"leg-missing": cause.Open}, "", "common practice"},
+		{"the pair after the leg", dryer + "plate volts 240; volt L2 N 0; volt L1 L2 118", []string{"that leg is lost"}, []string{"ghost", "Ruled out"},
+			map[string]cause.State{"leg-missing": cause.Supported}, "electrician", "common practice"},
+		{"fed back through the element", dryer + "volt L1 N 119, L2 N 118; volt L1 L2 0.4", []string{"fed back"}, nil,
+			map[string]cause.State{"leg-missing": cause.Supported}, "", "common practice"},
+		{"sound, plate typed last", dryer + "volt L1 L2 240, L1 N 120, L2 N 120; plate volts 240; show verdicts", []string{"supply | sound"}, []string{"ghost", "failed"},
+			map[string]cause.State{"leg-missing": cause.RuledOut, "no-supply": cause.RuledOut}, "", "ANSI C84.1-2011"},
+		{"sound without a plate", dryer + "volt L1 L2 240", []string{"sound"}, nil,
+			map[string]cause.State{"leg-missing": cause.RuledOut}, "", "ANSI C84.1-2011"},
+		{"the plate says 208", dryer + "plate volts 208; volt L1 L2 206", []string{"sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"the plate says 115: one leg feeds it", "fault clicks; plate volts 115; volt L1 L2 118", []string{"supply: sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"one point called L1 is the supply", "fault clicks; volt L1 N 118", []string{"supply: sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"a three-wire 230 V supply", "fault no heat; plate volts 230, hz 50; volt L1 N 231", []string{"supply: sound"}, nil, nil, "", "IEC 60038 (from memory)"},
+		{"a dead leg proves it dead", dryer + "plate volts 240; volt L1 L2 240; safe breaker off; volt L1 N 0, L2 N 0", nil, []string{"lost", "missing"},
+			map[string]cause.State{"leg-missing": cause.RuledOut}, "", "common practice"},
+	})
+}
+
+// A struck second leg is as if it had never been named.
+func TestStruckLeg(t *testing.T) {
+	c := applyAll(t, "fault no heat", "volt L1 N 120", "volt L2 N 0", "strike 3 slip")
+	if r := c.weigh(math.MaxInt); !slices.Contains(r.Codes(cause.RuledOut), "no-supply") {
+		t.Errorf("the volts to neutral are not the supply: open %v", r.Codes(cause.Open))
+	}
+}
