@@ -146,12 +146,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	}
 	switch kind {
 	case "case":
-		r := latest(rs)
-		if p := partOf(of); p != nil && p.words[0] == "heater" {
-			return judge.HeaterToCase(of, c.value(r), r.cond.test), true
-		}
-		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
-			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
+		return c.judgeCase(of, pin, rs), true
 	case "part":
 		v := partOf(name).judge(c, name, rs, before)
 		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {

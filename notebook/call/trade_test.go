@@ -107,3 +107,20 @@ func TestStruckLeg(t *testing.T) {
 		t.Errorf("the volts to neutral are not the supply: open %v", r.Codes(cause.Open))
 	}
 }
+
+// An ohm-meter finds a gross fault, an insulation tester finds the rest:
+// Hermetic Compressor Service Handbook pp. 40-41.
+func TestInsulationByTwoMethods(t *testing.T) {
+	start := "fault clicks; plate volts 115, gas R-600a, amps 1.1; safe; "
+	checkTrade(t, []tradeCase{
+		{"a tester does not soften what the meter found", start + "ohm A case 12k; ohm A case 0.1M test 500V", []string{"failed", "grounded"}, []string{"ten times", "dry it"},
+			map[string]cause.State{"winding-grounded": cause.Supported}, "do not energise", "Handbook pp. 40-41"},
+		{"nor the other way round", start + "ohm A case 12k test 500V; ohm A case OL", []string{"failed"}, []string{"no gross fault found"},
+			map[string]cause.State{"winding-grounded": cause.Supported}, "", "Handbook pp. 40-41"},
+		{"the same method repeated counts", start + "ohm A case 12k; ohm A case OL", nil, []string{"failed"},
+			map[string]cause.State{"winding-grounded": cause.RuledOut}, "", "common practice"},
+		{"the tester settles what the meter suspects", start + "ohm A case 1.2M; ohm A case 200M test 500V", []string{"sound"}, []string{"suspect"}, nil, "", "Handbook pp. 40-41"},
+		{"a meter takes nothing from the tester", start + "ohm A case 200M test 500V; ohm A case OL; show verdicts", []string{"insulation A to case | sound"}, nil, nil, "", "Handbook pp. 40-41"},
+		{"no limit passes it", start + "ohm A case 0.115M test 500V", []string{"suspect", "no published limit surely passes it"}, []string{"laxer", "dry it"}, nil, "", "AE4-1294: 1000 Ω/V"},
+	})
+}
