@@ -3,7 +3,7 @@ package cause
 // Needs that several complaints share.
 var (
 	needWindings = Need{"windings of the machine, three pairs", []string{"windings-sound", "windings-equal", "winding-open", "winding-shorted",
-		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced"}}
+		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced", "windings-isolated"}}
 	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-undecided", "insulation-failed", "winding-grounded"}}
 	// needSupply is met by the supply judged or seen to work.
 	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}

@@ -5,6 +5,7 @@ var judged = []Finding{
 	// Windings of the machine at hand.
 	{"windings-sound", nil, "start and run windings are whole and fit each other", []string{"winding-open", "winding-shorted", "protector-open", "protector-open-cold", "windings-equal"}},
 	{"windings-equal", nil, "all three pairs are equal: a three-phase or inverter-driven machine", []string{"winding-open", "winding-shorted", "protector-open"}},
+	{"windings-isolated", nil, "groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them", nil},
 	{"windings-do-not-add-up", nil, "the two lower readings do not add up to the highest: suspect the readings first", nil},
 	{"open-unplaced", nil, "two open pairs on unmarked pins: protector, start or run winding open", []string{"windings-sound", "windings-equal"}},
 	{"not-a-winding", nil, "the readings are not those of a winding", []string{"windings-sound", "windings-equal"}},

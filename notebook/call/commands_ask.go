@@ -122,6 +122,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 			return "prove the repair: " + m[0]
 		}
 		return ""
+	case c.readAgain(r) != "":
+		return c.readAgain(r)
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
@@ -148,6 +150,31 @@ func (c *Call) pairWanted() string {
 	return m.result.Next
 }
 
+// readAgain asks for the pairs once more before anything rests on them: all of
+// about zero, or a short that was read once with leads that were not zeroed.
+func (c *Call) readAgain(r *cause.Result) string {
+	of := c.mainMachine()
+	m := c.machines[of]
+	if m == nil {
+		return ""
+	}
+	zero, again := m.result.State == winding.TooClose, false
+	for _, key := range c.keysOf(of) {
+		if prev, now := c.last2(key); now != nil && now.b != caseName {
+			v := c.value(now)
+			zero = zero && !v.Over && v.Lo <= 0
+			again = again || prev != nil
+		}
+	}
+	switch {
+	case zero:
+		return "zero the leads (hold the probes together, then: probes 0.2), scrape the pins and read the three pairs again on the lowest range"
+	case r.Repair != nil && r.Repair.Code == "winding-shorted" && m.result.State == winding.Shorted && !again && c.probes() == 0:
+		return "before the machine is condemned: zero the leads (probes 0.2) and read the pairs again"
+	}
+	return ""
+}
+
 // tooClose reports whether the pins of the machine that the call is about
 // were all read and cannot be told apart.
 func (c *Call) tooClose() bool {
@@ -171,7 +198,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		proving := len(c.repairs()) > 0 && !c.persists()
+		proving := len(c.repairs()) > 0 && !c.persists() || c.readAgain(&r) != ""
 		if r.NextWhy != "" && !proving {
 			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
 		}

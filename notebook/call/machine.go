@@ -127,6 +127,9 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 	switch res.State {
 	case winding.Sound:
 		v.Word = verdict.Sound
+		if slices.Contains(res.Facts, winding.FactIsolated) {
+			v.Word = verdict.CannotTell
+		}
 	case winding.Incomplete:
 		delete(c.judged, key)
 		return

@@ -33,6 +33,7 @@ var plateKeys = []plateKey{
 	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
 	{word: "run", words: []string{"cap", "none"}, help: "run cap fitted by the maker, or none"},
 	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
+	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},
 	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6%, mfd start 88-108"},
 	{word: "ohms", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},

@@ -124,3 +124,37 @@ func TestInsulationByTwoMethods(t *testing.T) {
 		{"no limit passes it", start + "ohm A case 0.115M test 500V", []string{"suspect", "no published limit surely passes it"}, []string{"laxer", "dry it"}, nil, "", "AE4-1294: 1000 Ω/V"},
 	})
 }
+
+// Contact resistance and lead resistance pass for a short; a winding is
+// condemned by a reading that was repeated with the leads zeroed: common
+// practice.
+func TestAboutZero(t *testing.T) {
+	start := "fault wont start; safe; "
+	checkTrade(t, []tradeCase{
+		{"all three", start + "ohm A B 0.0, A C 0.1, B C 0.1; next", []string{"zero the leads"}, []string{"replace"},
+			map[string]cause.State{"winding-shorted": cause.Open}, "read the three pairs again", "common practice"},
+		{"one pair, read once", start + "ohm A B 0.0, A C 4.1, B C 4.1; next", []string{"zero the leads"}, []string{"replace"},
+			map[string]cause.State{"winding-shorted": cause.Supported}, "before the machine is condemned", "common practice"},
+		{"one pair, leads zeroed", "probes 0.1; " + start + "ohm A B 0.1, A C 4.1, B C 4.1; next", nil, nil,
+			map[string]cause.State{"winding-shorted": cause.Supported}, "replace the machine", "common practice"},
+	})
+}
+
+// Groups of leads that read open to each other are whole windings or one
+// broken one: only the wiring diagram tells. Common practice.
+func TestIsolatedGroups(t *testing.T) {
+	drum := "fault drum doesnt turn; on motor; "
+	groups := "; safe; ohm 3 4 6.8; ohm 5 6 1.9; ohm 1 3 OL, 1 5 OL, 3 5 OL; ohm 1 2 112"
+	checkTrade(t, []tradeCase{
+		{"diagram not known", drum + "note" + " no diagram" + groups, []string{"plate windings isolated"}, nil,
+			map[string]cause.State{"winding-open": cause.Open, "winding-shorted": cause.Open, "protector-failed": cause.Open}, "", "common practice"},
+		{"apart by the diagram", drum + "plate windings isolated" + groups, nil, nil,
+			map[string]cause.State{"winding-open": cause.RuledOut}, "", "common practice"},
+		{"joined by the diagram", drum + "plate windings joined" + groups, []string{"A winding is open"}, nil,
+			map[string]cause.State{"winding-open": cause.Supported}, "", "common practice"},
+		{"two groups, lead count not known", drum + "safe; ohm 1 2 2.6; ohm 3 4 5.9; ohm 1 3 OL, 1 4 OL, 2 3 OL, 2 4 OL", nil, nil,
+			map[string]cause.State{"winding-open": cause.Open}, "", "common practice"},
+		{"two groups, four leads by the plate", drum + "plate leads 4; safe; ohm 1 2 2.6; ohm 3 4 5.9; ohm 1 3 OL, 1 4 OL, 2 3 OL, 2 4 OL", nil, nil,
+			map[string]cause.State{"winding-open": cause.RuledOut}, "", "common practice"},
+	})
+}

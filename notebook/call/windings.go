@@ -24,6 +24,7 @@ func kindOf(of string) winding.Kind {
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
+		Diagram:   winding.Diagram(c.plateText(of, "windings")),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	stale := c.staleBefore(of, before)
 	mixed := c.mixedHeat(of)
