@@ -92,7 +92,7 @@ var complaints = []Complaint{
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
-			"gasket-leaks", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
+			"gasket-leaks", "sensor-cold", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
 		Need: []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
 	},
 	{

@@ -84,6 +84,8 @@ var judged = []Finding{
 	{"sensor-sound", nil, "the sensor fits its curve", []string{"sensor-suspect", "sensor-failed"}},
 	{"sensor-suspect", nil, "the sensor is at the edge of its curve", []string{"sensor-failed"}},
 	{"sensor-failed", nil, "the sensor is open, shorted or off its curve", nil},
+	{"sensor-reads-cold", nil, "the sensor pretends a temperature below the true one", []string{"sensor-sound", "sensor-reads-warm"}},
+	{"sensor-reads-warm", nil, "the sensor pretends a temperature above the true one", []string{"sensor-sound"}},
 	{"cond-fan-windings-sound", nil, "the condenser fan motor's windings are sound", []string{"cond-fan-windings-failed"}},
 	{"cond-fan-windings-failed", nil, "the condenser fan motor's windings are open or shorted", nil},
 	{"cond-fan-volts-present", nil, "the condenser fan gets its volts", []string{"cond-fan-volts-absent"}},

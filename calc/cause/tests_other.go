@@ -56,7 +56,7 @@ var coldTests = []Test{
 	{Code: "limit-ohms", Name: "ohms through the limit, fuse or defrost thermostat, at a temperature at which it should conduct", How: "ohm limit 0.1 closed",
 		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays}},
 	{Code: "sensor-ohms", Name: "ohms of the sensor in stirred ice water, or beside a thermometer", How: "ohm sensor 32.6k ice",
-		Outcomes: []string{"sensor-sound", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"sensor-sound", "sensor-reads-cold", "sensor-reads-warm", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "thermostat-cold", Name: "ohms through the thermostat below its set point", How: "ohm thermostat OL open",
 		Outcomes: []string{"thermostat-opens", "thermostat-stuck-closed"}, Effort: 2, Danger: Dead, On: []string{"too-cold", "runs-always"}, Caution: []string{caution.ProveDead}},
 	{Code: "restriction-look", Name: "feel the drier and the capillary tube, listen for the hiss when it stops", How: "saw no restriction",

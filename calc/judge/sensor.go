@@ -52,7 +52,8 @@ func NTC(in NTCIn) verdict.Verdict {
 	v := in.Ohms
 	v.Lo *= at / max(cold, hot)
 	v.Hi *= at / min(cold, hot)
-	return sensor(subject, v, in.Celsius, around(at, tol), fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+	out := sensor(subject, v, in.Celsius, around(at, tol), fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+	return pretends(out, in.Ohms, in.Celsius.X, curve, ntcCold, ntcWarm)
 }
 
 // curve is the resistance at a temperature, false where it is not defined.
@@ -134,7 +135,9 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 	v, at := in.Ohms, platinumOhms(in.R0, t.X)
 	v.Lo -= platinumOhms(in.R0, t.Hi) - at
 	v.Hi += at - platinumOhms(in.R0, t.Lo)
-	return sensor(subject, v, t, w, source)
+	out := sensor(subject, v, t, w, source)
+	curve := func(c float64) (float64, bool) { return platinumOhms(in.R0, c), true }
+	return pretends(out, in.Ohms, t.X, curve, ptCold, ptWarm)
 }
 
 // sensor judges any resistance sensor against the window at a temperature;

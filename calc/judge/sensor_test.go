@@ -41,9 +41,9 @@ func TestPlatinum(t *testing.T) {
 		facts []string
 	}{
 		{"0.3 K high, class A", measure.Exact(platinumOhms(100, 100.3)), "A", verdict.Sound, []string{"sensor-sound"}},
-		{"0.4 K high, class A", measure.Exact(platinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed"}},
+		{"0.4 K high, class A", measure.Exact(platinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
 		{"0.7 K high, class B", measure.Exact(platinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
-		{"0.9 K high, class B", measure.Exact(platinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed"}},
+		{"0.9 K high, class B", measure.Exact(platinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
 		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, []string{"sensor-undecided"}},
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
@@ -73,7 +73,7 @@ func TestNTC(t *testing.T) {
 	}{
 		{"in ice water, by table", NTCIn{Ohms: within(32.6e3, 350), Celsius: ice, Table: table}, verdict.Sound, []string{"sensor-sound"}},
 		{"good part judged by beta alone", beta(within(32.6e3, 350), ice), verdict.Sound, []string{"sensor-sound"}},
-		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed", "sensor-reads-cold"}},
 		{"open", beta(measure.Open(7), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
@@ -84,6 +84,35 @@ func TestNTC(t *testing.T) {
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)
 	}
+}
+
+// 60 kΩ of a 10 kΩ sensor with beta 3977 is -10.3 °C: 1/T = 1/298.15 +
+// ln 6 / 3977. 96.36 kΩ is -20 °C by the published curve, 138.5055 Ω of a
+// Pt100 100 °C (IEC 60751).
+func TestPretends(t *testing.T) {
+	table, _, err := NewTable(curve)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ice := measure.Within(0, 0.2)
+	for _, c := range []struct {
+		name string
+		got  verdict.Verdict
+		fact string
+		text string
+	}{
+		{"beta", NTC(NTCIn{Ohms: within(60e3, 700), Celsius: ice, R25: 10_000, Beta: 3977}), "sensor-reads-cold", "reads as -10.3 °C, colder"},
+		{"table", NTC(NTCIn{Ohms: within(96.36e3, 700), Celsius: ice, Table: table}), "sensor-reads-cold", "reads as -20 °C, colder"},
+		{"table, the other way", NTC(NTCIn{Ohms: within(10e3, 70), Celsius: ice, Table: table}), "sensor-reads-warm", "reads as 25 °C, warmer"},
+		{"platinum", Platinum(PlatinumIn{Ohms: within(138.5055, 0.1), Celsius: measure.Within(80, 0.2), R0: 100, Class: "B"}), "sensor-reads-warm", "reads as 100 °C, warmer"},
+	} {
+		check(t, c.name, c.got, verdict.Failed, "sensor-failed", c.fact)
+		if !strings.Contains(c.got.Text, c.text) {
+			t.Errorf("%s: %q does not say %q", c.name, c.got.Text, c.text)
+		}
+	}
+	beyond := NTC(NTCIn{Ohms: within(2, 0.1), Celsius: ice, R25: 10_000, Beta: 3977})
+	check(t, "beyond what a control sees", beyond, verdict.Failed, "sensor-failed")
 }
 
 // A sensor of any size is judged alike: all ohms times a factor, same words.

@@ -18,6 +18,7 @@ const (
 	Switched   Path = "switch"       // switch or door interlock
 	Speed      Path = "speed switch" // at the speed that is set
 	Fuse       Path = "fuse"
+	Relay      Path = "relay contact"
 	Cord       Path = "cord" // one conductor from end to end
 )
 
@@ -73,6 +74,9 @@ func Switch(in SwitchIn) verdict.Verdict {
 		return out
 	case want == "":
 		out.Word, out.Text = verdict.CannotTell, is+"; it depends on heat and setting whether it should be"
+		if in.Path == Relay {
+			out.Text = is + "; it depends on the coil whether it should be: write open or closed behind the value"
+		}
 		return out
 	case want == is:
 		out.Word, out.Text = verdict.Sound, is+", as it must be"

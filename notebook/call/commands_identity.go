@@ -132,13 +132,27 @@ func (c *Call) tellRows(values []plate, r *Reply) {
 	}
 }
 
-// noCompressor tells an appliance that has none by what it is called.
-var noCompressor = regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+// withoutCompressor tells an appliance that has none by what it is called.
+var withoutCompressor = regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+
+// noCompressor reports whether the appliance has none: by the words for the
+// unit, and when it was not named by those of the complaint.
+func (c *Call) noCompressor() bool {
+	if unit := c.last("unit"); unit != "" {
+		return withoutCompressor.MatchString(unit)
+	}
+	fault := c.last("fault")
+	return withoutCompressor.MatchString(fault) && !cools.MatchString(fault)
+}
+
+// cools tells an appliance that has a compressor by the words of a complaint
+// that speak of a heater or fan in it too.
+var cools = regexp.MustCompile(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.
 func (c *Call) owner(of string) string {
-	if of == defaultMachine && noCompressor.MatchString(c.last("unit")) {
+	if of == defaultMachine && c.noCompressor() {
 		return "the appliance"
 	}
 	return of

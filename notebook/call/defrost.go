@@ -32,12 +32,7 @@ func (c *Call) defrost(name string, r *reading) verdict.Verdict {
 	case r.cond.is("hot"):
 		in.State = judge.Hot
 	}
-	switch {
-	case r.cond.is("open"):
-		in.Want = "open"
-	case r.cond.is("closed"):
-		in.Want = "closed"
-	}
+	in.Want = wanted(r)
 	if r.cond.hasAt {
 		v := c.temperatureBeside(r)
 		in.Celsius = &v

@@ -14,6 +14,7 @@ import (
 // standing is what the causes were when last told.
 type standing struct {
 	open, supported, ruledOut []string
+	beside                    []string // ruled out as the reason, and yet shown
 	next                      string
 }
 
@@ -433,7 +434,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 	}
 	c.weighed.told = true
 	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
-	now.next = c.nextStep(&r)
+	now.next, now.beside = c.nextStep(&r), besides(&r)
 	was := c.standing
 	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next {
 		return reply
@@ -452,6 +453,11 @@ func (c *Call) finish(reply *Reply) *Reply {
 			}
 		}
 	}
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !slices.Contains(was.beside, s.Cause.Code) {
+			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
+		}
+	}
 	if len(r.Contradictions) > 0 {
 		reply.flag("contradiction")
 		k := r.Contradictions[len(r.Contradictions)-1]
@@ -461,6 +467,17 @@ func (c *Call) finish(reply *Reply) *Reply {
 		reply.flag("causes-exhausted")
 	}
 	return reply
+}
+
+// besides lists the causes that are no reason for the complaint and yet shown.
+func besides(r *cause.Result) []string {
+	var out []string
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence {
+			out = append(out, s.Cause.Code)
+		}
+	}
+	return out
 }
 
 func (c *Call) factText(f cause.Fact) string {

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -149,13 +150,38 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 	return out
 }
 
-func judgeRelay(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
+	if c.noCompressor() {
+		return plainRelay(c, name, latest(rs))
+	}
 	all := c.relayValues("relay", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
 		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
 	}
 	r := latest(rs)
 	return judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
+}
+
+// plainRelay judges a relay that starts no compressor: a coil, or a contact
+// that is closed when the coil is fed or when it is not.
+func plainRelay(c *Call, name string, r *reading) verdict.Verdict {
+	name = strings.TrimPrefix(name, "relay")
+	name = strings.Trim(strings.TrimPrefix(strings.TrimPrefix(name, "-contact"), "-coil"), "-")
+	if relayPart(r) == judge.Coil {
+		return judge.RelayCoil(name, c.value(r))
+	}
+	return judge.Switch(judge.SwitchIn{Path: judge.Relay, Name: name, Ohms: c.value(r), Want: wanted(r)})
+}
+
+// wanted is how a contact should be by the condition typed.
+func wanted(r *reading) string {
+	switch {
+	case r.cond.is("open"):
+		return "open"
+	case r.cond.is("closed"):
+		return "closed"
+	}
+	return ""
 }
 
 func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
@@ -236,7 +262,17 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 		}
 	}
 	v.Also = append(v.Also, doubts...)
+	if !steers(name) {
+		v.Also = slices.DeleteFunc(v.Also, func(s string) bool { return strings.HasPrefix(s, "a control that") })
+		v.Fact = slices.DeleteFunc(v.Fact, func(f string) bool { return strings.HasPrefix(f, "sensor-reads") })
+	}
 	return v
+}
+
+// steers tells the sensor that the control holds the temperature by from one
+// on the evaporator, which ends the defrost.
+func steers(name string) bool {
+	return !strings.Contains(name, "evap") && !strings.Contains(name, "defrost")
 }
 
 // sensorRows are the rows of a sensor's table as typed with plate row.

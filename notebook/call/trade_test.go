@@ -158,3 +158,34 @@ func TestIsolatedGroups(t *testing.T) {
 			map[string]cause.State{"winding-open": cause.RuledOut}, "", "common practice"},
 	})
 }
+
+// 60 kΩ of a 10 kΩ sensor with beta 3977 is -10.3 °C (IEC 60539-1); what a
+// control does by it is common practice.
+func TestSensorDirection(t *testing.T) {
+	plate := "; plate r25 10k, beta 3977; safe; "
+	checkTrade(t, []tradeCase{
+		{"reads too cold, box too cold", "fault freezes food in fridge" + plate + "ohm sensor 60k ice",
+			[]string{"reads as -10.3 °C, colder", "stops too early", "does not explain the complaint"}, []string{"Cause supported"},
+			map[string]cause.State{"sensor-failed": cause.RuledOut}, "", "common practice"},
+		{"reads too warm, box too cold", "fault freezes food in fridge" + plate + "ohm sensor 20k ice",
+			[]string{"warmer than it is", "goes on too long", "Cause supported"}, []string{"not explain"},
+			map[string]cause.State{"sensor-failed": cause.Supported}, "", "common practice"},
+		{"reads too cold, box too warm", "fault fridge not cooling" + plate + "ohm sensor 60k ice", []string{"Cause supported: temperature sensor reads too cold"}, nil,
+			map[string]cause.State{"sensor-cold": cause.Supported}, "", "common practice"},
+		{"reads too cold, oven cold", "fault oven stays cold" + plate + "ohm sensor 60k ice", []string{"does not explain"}, nil,
+			map[string]cause.State{"sensor-failed": cause.RuledOut}, "", "common practice"},
+		{"a sensor on the evaporator steers the defrost", "fault freezes food in fridge" + plate + "ohm sensor-evap 60k ice", []string{"failed"}, []string{"stops too early"},
+			map[string]cause.State{"sensor-failed": cause.Supported}, "", "common practice"},
+	})
+}
+
+// A start relay belongs to a compressor; elsewhere a relay is a coil and a
+// contact. Fig. 14-40 of training manual 14259 for the start relay.
+func TestRelayOfWhat(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"an oven's", "fault oven stays cold; safe; ohm relay OL", []string{"relay contact: cannot tell"}, []string{"current relay", "apacitor"}, nil, "", "common practice"},
+		{"a dryer's, that should be closed", "unit electric dryer; fault no heat; safe; ohm relay OL closed", []string{"relay contact: failed"}, nil, nil, "", "common practice"},
+		{"an oven's coil", "unit oven; fault no heat; safe; ohm relay-coil OL", []string{"relay coil: failed, the coil is open"}, []string{"current relay"}, nil, "", "common practice"},
+		{"a refrigerator's", "unit refrigerator; fault clicks; safe; ohm relay OL upright", []string{"current relay contact: sound"}, nil, nil, "", "training manual 14259"},
+	})
+}
