@@ -38,6 +38,11 @@ func (w *weighing) advise() {
 		w.exhausted()
 	case found != 0:
 		if t := w.best(found); !sure && t != nil {
+			if first := w.insulationFirst(t); first != nil {
+				r.Next = first.Test
+				r.NextWhy = "before it is energised; then: " + t.Name
+				return
+			}
 			w.propose(t, found)
 			return
 		}
@@ -53,6 +58,15 @@ func (w *weighing) advise() {
 	default:
 		r.NextWhy = "no listed test parts what is left: " + w.names(left)
 	}
+}
+
+// insulationFirst gives the look at the insulation that has to come before a
+// test that energises the machine, nil when there was one or none is due.
+func (w *weighing) insulationFirst(t *trial) *trial {
+	if t.Danger != Live || !slices.Contains(t.Barred, "insulation-failed") {
+		return nil
+	}
+	return w.readied("case-ohms")
 }
 
 // reasons leaves out the causes that only follow from another; when nothing

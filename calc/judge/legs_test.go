@@ -21,8 +21,8 @@ func TestLegs(t *testing.T) {
 		facts   []string
 		text    string
 	}{
-		{"sound", 240, v(120), v(120), 240, verdict.Sound, []string{"supply-sound"}, "in range"},
-		{"sound at 208", 206, v(119), v(119), 208, verdict.Sound, []string{"supply-sound"}, "in range"},
+		{"sound", 240, v(120), v(120), 240, verdict.Sound, []string{"supply-sound"}, "is within"},
+		{"sound at 208", 206, v(119), v(119), 208, verdict.Sound, []string{"supply-sound"}, "is within"},
 		{"half and a dead leg", 118, v(119), v(0), 240, verdict.Failed, []string{"leg-missing"}, "lost"},
 		{"half of 208 and a dead leg", 119, v(0), v(119), 208, verdict.Failed, []string{"leg-missing"}, "lost"},
 		{"half, legs not read", 118, nil, nil, 240, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
