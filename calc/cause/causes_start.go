@@ -16,7 +16,7 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "no-supply", Name: "no supply at the appliance",
-		Predicts: []string{"silent", "all-dead", "cond-fan-stopped", "amps-none", "does-not-heat"},
+		Predicts: []string{"silent", "all-dead", "cond-fan-stopped", "amps-none", "does-not-heat", "breaker-tripped"},
 		ShownBy:  []string{"supply-absent", "outlet-dead"},
 		Contradicts: []string{"one-speed-dead", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "cond-fan-runs", "evap-fan-runs",
 			"clicks", "hums", "starts-and-runs", "control-calling", "sag-sound", "sag-deep", "amps-locked-rotor"},

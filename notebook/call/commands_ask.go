@@ -263,7 +263,7 @@ func applyCauses(c *Call, _ *args) (*Reply, error) {
 		reply.add(Plain, "Ruled out: "+strings.Join(out, "; ")+".")
 	}
 	for _, k := range r.Contradictions {
-		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+		reply.add(Warn, c.contradiction(k)+".")
 	}
 	if r.Exhausted {
 		reply.add(Warn, "Every cause is ruled out: the findings cannot all be right.")

@@ -14,6 +14,7 @@ import (
 // standing is what the causes were when last told.
 type standing struct {
 	open, supported, ruledOut []string
+	contradictions            []cause.Contradiction
 	beside                    []string // ruled out as the reason, and yet shown
 	next                      string
 }
@@ -85,7 +86,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
-	return c.supersede(out)
+	return c.supersede(c.restored(out, before))
 }
 
 // sightings gives a finding at its first entry that counts and, when it was
@@ -434,9 +435,10 @@ func (c *Call) finish(reply *Reply) *Reply {
 	}
 	c.weighed.told = true
 	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
-	now.next, now.beside = c.nextStep(&r), besides(&r)
+	now.next, now.beside, now.contradictions = c.nextStep(&r), besides(&r), r.Contradictions
 	was := c.standing
-	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next {
+	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next &&
+		slices.Equal(now.contradictions, was.contradictions) && slices.Equal(now.beside, was.beside) {
 		return reply
 	}
 	c.standing = now
@@ -458,10 +460,11 @@ func (c *Call) finish(reply *Reply) *Reply {
 			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
 		}
 	}
-	if len(r.Contradictions) > 0 {
+	for _, k := range r.Contradictions {
 		reply.flag("contradiction")
-		k := r.Contradictions[len(r.Contradictions)-1]
-		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+		if !slices.Contains(was.contradictions, k) {
+			reply.add(Warn, c.contradiction(k)+".")
+		}
 	}
 	if r.Exhausted {
 		reply.flag("causes-exhausted")
@@ -478,6 +481,11 @@ func besides(r *cause.Result) []string {
 		}
 	}
 	return out
+}
+
+// contradiction says which two facts cannot both be true.
+func (c *Call) contradiction(k cause.Contradiction) string {
+	return "These contradict each other: " + c.factText(k.A) + " and " + c.factText(k.B)
 }
 
 func (c *Call) factText(f cause.Fact) string {

@@ -189,3 +189,32 @@ func TestRelayOfWhat(t *testing.T) {
 		{"a refrigerator's", "unit refrigerator; fault clicks; safe; ohm relay OL upright", []string{"current relay contact: sound"}, nil, nil, "", "training manual 14259"},
 	})
 }
+
+// A breaker that was found tripped is set again: what was read of the supply
+// last counts. Common practice.
+func TestSupplyComesBack(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"breaker set", "fault dead, nothing works; saw all dead; saw breaker tripped; volt line 119; saw light works", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"outlet that was dead", "fault dead, nothing works; saw outlet dead; volt line 119", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"outlet that died", "fault dead, nothing works; volt line 119; saw outlet dead", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.Supported}, "", "common practice"},
+		{"read again after it", "fault dead, nothing works; volt line 119; saw outlet dead; volt line 119", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"breaker found tripped is no dead outlet", "fault dead, nothing works; saw breaker tripped", nil, []string{"nothing works at that outlet"},
+			map[string]cause.State{"no-supply": cause.Open}, "", "common practice"},
+		{"dead without a reason and lit", "fault dead, nothing works; saw all dead; saw light works", []string{"These contradict each other"}, nil, nil, "", "follows from the words"},
+	})
+}
+
+// What contradicts is told once, and stands where a supervisor looks.
+func TestContradictionNeedsAttention(t *testing.T) {
+	c := applyAll(t, "fault clicks and does not start", "saw clicks", "saw silent")
+	if e := must(t, c, "saw long cord"); strings.Contains(e.Reply.Plain(), "contradict") {
+		t.Errorf("told again: %q", e.Reply.Plain())
+	}
+	if !slices.ContainsFunc(c.Record().Alerts, func(s string) bool { return strings.Contains(s, "contradict each other") }) {
+		t.Errorf("not among the alerts: %v", c.Record().Alerts)
+	}
+}

@@ -296,6 +296,10 @@ func (c *Call) alerts(r *record.Record) []string {
 			out = append(out, fmt.Sprintf("Expectation not met: %s (entry %d)", e.meaning, e.entry))
 		}
 	}
+	now := c.weigh(math.MaxInt)
+	for _, k := range now.Contradictions {
+		out = append(out, c.contradiction(k)+"; read or look again, or strike the one that is wrong")
+	}
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)
 	}
