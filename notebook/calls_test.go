@@ -245,7 +245,7 @@ func lacks(is, fragment string) string {
 }
 
 // howPlate is what a plate must say for the example readings of the tests.
-const howPlate = "plate volts 115, amps 1.2, lra 12, watts 450, r25 10k, beta 3950, mfd start 88-108"
+const howPlate = "plate volts 115, amps 1.2, lra 12, watts 450, r25 10k, beta 3950, gas R-600a, mfd start 88-108"
 
 // TestProposedLinesLead types, in a call of its own, the line that each
 // proposed test gives as an example: it has to be taken, and to establish

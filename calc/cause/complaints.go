@@ -3,20 +3,20 @@ package cause
 // Needs that several complaints share.
 var (
 	needWindings = Need{"windings of the machine, three pairs", []string{"windings-sound", "windings-equal", "winding-open", "winding-shorted",
-		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced", "winding-grounded"}}
-	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-failed", "winding-grounded"}}
+		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced", "windings-isolated", "winding-grounded"}}
+	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-undecided", "insulation-failed", "winding-grounded"}}
 	// needSupply is met by the supply judged or seen to work.
-	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "leg-missing"}}
+	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "does-not-start", "clicks", "hums", "silent"}}
 	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-undecided"}}
-	needDevice = Need{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-failed", "device-rattles", "device-burnt",
+	needDevice = Need{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-undecided", "start-device-failed", "device-rattles", "device-burnt",
 		"windings-equal", "drive-fault-shown", "drive-no-fault"}}
 	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none"}}
 	needEvapFan  = Need{"evaporator fan seen", []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none"}}
 	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy"}}
 	needPullDown = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool"}}
 	needEarth    = Need{"earth continuity", []string{"earth-sound", "earth-failed"}}
-	needHeater   = Need{"ohms of the heater", []string{"heater-sound", "heater-suspect", "heater-open", "heater-failed"}}
+	needHeater   = Need{"ohms of the heater", []string{"heater-sound", "heater-suspect", "heater-undecided", "heater-open", "heater-failed"}}
 )
 
 var defrostCauses = []string{"evaporator-iced", "heater-failed", "limit-open", "defrost-control-failed"}
@@ -75,7 +75,7 @@ var complaints = []Complaint{
 		Signs:  []string{"freezes-food"},
 		Causes: []string{"set-wrong", "damper-stuck", "sensor-failed", "thermostat-stuck", "control-stuck"},
 		Need: []Need{{"setting", []string{"set-normal", "set-coldest"}}, {"thermostat or sensor",
-			[]string{"thermostat-opens", "thermostat-stuck-closed", "sensor-sound", "sensor-suspect", "sensor-failed"}}, needPullDown},
+			[]string{"thermostat-opens", "thermostat-stuck-closed", "sensor-sound", "sensor-suspect", "sensor-undecided", "sensor-failed"}}, needPullDown},
 	},
 	{
 		Code: "runs-always", Name: "runs all the time",
@@ -83,7 +83,7 @@ var complaints = []Complaint{
 		Signs: []string{"runs-all-the-time"},
 		Cured: []string{"cycles-off"},
 		Causes: append([]string{"set-wrong", "heavy-use", "room-hot", "gasket-leaks", "lamp-stays-on", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed",
-			"evap-fan-failed", "evap-fan-unfed", "sensor-failed", "thermostat-stuck", "control-stuck", "refrigerant-low", "restriction", "compressor-weak"}, defrostCauses...),
+			"evap-fan-failed", "evap-fan-unfed", "sensor-failed", "thermostat-stuck", "control-stuck", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
 		Need: []Need{needFrost, needFans, needEvapFan, needPullDown, needAmps},
 	},
 	{
@@ -92,7 +92,7 @@ var complaints = []Complaint{
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
-			"gasket-leaks", "refrigerant-low", "restriction", "compressor-weak"}, defrostCauses...),
+			"gasket-leaks", "sensor-cold", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
 		Need: []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
 	},
 	{
@@ -102,14 +102,14 @@ var complaints = []Complaint{
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-failed",
 			"airflow-blocked", "limit-open", "connection-weak", "heater-failed"},
-		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-grounded"}},
-			{"thermal limit", []string{"limit-closed", "limit-open"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
+		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-grounded"}},
+			{"thermal limit", []string{"limit-closed", "limit-open", "limit-undecided"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
 		Code: "motor-dead", Name: "a motor that does not turn",
 		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
 		Cured: []string{"starts-and-runs"},
-		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "load-jammed",
+		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "speed-switch-open", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",
 			"protector-failed", "drive-fault", "motor-seized"},
 		Need: []Need{needSupply, needWindings, needCase, {"shaft turned by hand", []string{"shaft-free", "shaft-stuck"}}, needStart, needAmps, needEarth},

@@ -5,6 +5,7 @@ var judged = []Finding{
 	// Windings of the machine at hand.
 	{"windings-sound", nil, "start and run windings are whole and fit each other", []string{"winding-open", "winding-shorted", "protector-open", "protector-open-cold", "windings-equal"}},
 	{"windings-equal", nil, "all three pairs are equal: a three-phase or inverter-driven machine", []string{"winding-open", "winding-shorted", "protector-open"}},
+	{"windings-isolated", nil, "groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them", nil},
 	{"windings-do-not-add-up", nil, "the two lower readings do not add up to the highest: suspect the readings first", nil},
 	{"open-unplaced", nil, "two open pairs on unmarked pins: protector, start or run winding open", []string{"windings-sound", "windings-equal"}},
 	{"not-a-winding", nil, "the readings are not those of a winding", []string{"windings-sound", "windings-equal"}},
@@ -61,6 +62,8 @@ var judged = []Finding{
 	{"fuse-open", nil, "the appliance's fuse is open", nil},
 	{"switch-closed", nil, "the switch or door interlock conducts when it should", []string{"switch-open"}},
 	{"switch-open", nil, "the switch or door interlock does not conduct when it should", nil},
+	{"speed-switch-closed", nil, "the speed switch conducts at each speed", []string{"speed-switch-open"}},
+	{"speed-switch-open", nil, "the speed switch does not conduct at a speed", nil},
 	{"plug-to-plug-sound", nil, "no short between the plug's supply pins with everything switched on", []string{"plug-to-plug-shorted"}},
 	{"plug-to-plug-shorted", nil, "a short between the plug's supply pins", nil},
 
@@ -81,6 +84,8 @@ var judged = []Finding{
 	{"sensor-sound", nil, "the sensor fits its curve", []string{"sensor-suspect", "sensor-failed"}},
 	{"sensor-suspect", nil, "the sensor is at the edge of its curve", []string{"sensor-failed"}},
 	{"sensor-failed", nil, "the sensor is open, shorted or off its curve", nil},
+	{"sensor-reads-cold", nil, "the sensor pretends a temperature below the true one", []string{"sensor-sound", "sensor-reads-warm"}},
+	{"sensor-reads-warm", nil, "the sensor pretends a temperature above the true one", []string{"sensor-sound"}},
 	{"cond-fan-windings-sound", nil, "the condenser fan motor's windings are sound", []string{"cond-fan-windings-failed"}},
 	{"cond-fan-windings-failed", nil, "the condenser fan motor's windings are open or shorted", nil},
 	{"cond-fan-volts-present", nil, "the condenser fan gets its volts", []string{"cond-fan-volts-absent"}},
@@ -93,6 +98,33 @@ var judged = []Finding{
 	{"pulls-down-slowly", nil, "the timed temperatures lead to the set point far too late", []string{"will-not-reach", "cools-down"}},
 	{"will-not-reach", nil, "the timed temperatures level off above the set point", []string{"cools-down"}},
 	{"temp-at-target", nil, "the temperature is at or below its target", []string{"will-not-reach", "does-not-cool"}},
+
+	// Read, but too near a limit to say: the test was made and is to be repeated
+	// with a closer meter when nothing else parts what is left.
+	{"insulation-undecided", nil, "insulation to the case read too near its limit to say", nil},
+	{"start-device-undecided", nil, "the start device read too near its limit to say", nil},
+	{"start-cap-undecided", nil, "the start capacitor read too near its limit to say", nil},
+	{"run-cap-undecided", nil, "the run capacitor read too near its limit to say", nil},
+	{"supply-undecided", nil, "the supply read too near its limit to say", nil},
+	{"sag-undecided", nil, "the fall of the volts read too near its limit to say", nil},
+	{"heater-undecided", nil, "the heater's ohms read too near their limit to say", nil},
+	{"heater-insulation-undecided", nil, "heater to sheath read too near its limit to say", nil},
+	{"thermostat-undecided", nil, "the thermostat read neither closed nor open", nil},
+	{"limit-undecided", nil, "the limit read neither closed nor open", nil},
+	{"switch-undecided", nil, "the switch read neither closed nor open", nil},
+	{"speed-switch-undecided", nil, "the speed switch read neither closed nor open", nil},
+	{"fuse-undecided", nil, "the fuse read neither closed nor open", nil},
+	{"cord-undecided", nil, "the cord read neither closed nor open", nil},
+	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},
+
+	{"two-legs", nil, "the plate's volts are those of two legs: no lamp fits that outlet", nil},
+
+	// Pressures.
+	{"pressures-apart", nil, "the running compressor raises the pressure", []string{"pressures-level"}},
+	{"pressures-level", nil, "suction and discharge are nearly level while it should run", nil},
+	{"standing-pressure-sound", nil, "the standing pressure is that of the gas at the room's temperature", []string{"standing-pressure-high", "standing-pressure-none"}},
+	{"standing-pressure-high", nil, "the standing pressure is above that of the gas at the room's temperature", []string{"standing-pressure-none"}},
+	{"standing-pressure-none", nil, "hardly any standing pressure", nil},
 }
 
 // yields names weaker facts and the stronger ones before which they count for

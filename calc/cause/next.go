@@ -19,6 +19,12 @@ func (w *weighing) advise() {
 	if best == nil {
 		best = w.whole(left)
 	}
+	if best == nil && left.count() > 1 {
+		if w.again = w.undecided(); w.again != 0 {
+			w.may = w.again
+			best = w.best(left)
+		}
+	}
 	if c, t := w.dispute(); t != nil && (t.Danger != Live || best == nil || best.Danger == Live) {
 		r.Next, r.Repeat = t, true
 		r.NextWhy = fmt.Sprintf("%s and %s cannot both be true: repeat it before going on", w.cite(c.A), w.cite(c.B))
@@ -32,6 +38,11 @@ func (w *weighing) advise() {
 		w.exhausted()
 	case found != 0:
 		if t := w.best(found); !sure && t != nil {
+			if first := w.insulationFirst(t); first != nil {
+				r.Next = first.Test
+				r.NextWhy = "before it is energised; then: " + t.Name
+				return
+			}
 			w.propose(t, found)
 			return
 		}
@@ -47,6 +58,15 @@ func (w *weighing) advise() {
 	default:
 		r.NextWhy = "no listed test parts what is left: " + w.names(left)
 	}
+}
+
+// insulationFirst gives the look at the insulation that has to come before a
+// test that energises the machine, nil when there was one or none is due.
+func (w *weighing) insulationFirst(t *trial) *trial {
+	if t.Danger != Live || !slices.Contains(t.Barred, "insulation-failed") {
+		return nil
+	}
+	return w.readied("case-ohms")
 }
 
 // reasons leaves out the causes that only follow from another; when nothing
@@ -140,8 +160,11 @@ func (w *weighing) beside() {
 // propose puts a test forward and says what it parts.
 func (w *weighing) propose(t *trial, among group) {
 	w.result.Next = t.Test
+	w.result.Repeat = w.again != 0
 	told := w.tells(t, among)
 	switch {
+	case w.again != 0:
+		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range; it bears on " + w.names(told)
 	case told == 0:
 		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:
@@ -166,6 +189,18 @@ func (w *weighing) ready() (may uint64) {
 	return may
 }
 
+// undecided marks the tests that were made and settled nothing, as when a
+// reading lay too near its limit.
+func (w *weighing) undecided() (again uint64) {
+	for k := range w.trials {
+		t := &w.trials[k]
+		if t.done.meets(w.settled) && !t.outcomes.meets(w.settled) && !t.barred.meets(w.known) {
+			again |= 1 << k
+		}
+	}
+	return again
+}
+
 // readied gives the test with a code when it may be proposed.
 func (w *weighing) readied(code string) *trial {
 	for k := range w.trials {
@@ -178,12 +213,13 @@ func (w *weighing) readied(code string) *trial {
 
 // best gives the test that parts the group at the smallest cost: twice the
 // causes that it leaves in the worst case plus its effort. A live test is
-// taken only when no other says anything about the group. Of equals the one
-// wins that bears on the causes which explain more of what was found, then the
-// safer one, then the earlier in the table.
+// taken only when no other says anything about the group. Tests that bear on a
+// cause which explains a sign of the complaint come before those that do not.
+// Of equals the one wins that bears on a cause which explains more signs, then
+// the safer one, then the earlier in the table.
 func (w *weighing) best(g group) *trial {
 	var best *trial
-	var bestScore [4]int
+	var bestScore [5]int
 	for k := range w.trials {
 		if w.may&(1<<k) == 0 {
 			continue
@@ -193,7 +229,11 @@ func (w *weighing) best(g group) *trial {
 		if told == 0 {
 			continue
 		}
-		score := [4]int{t.live(), 2*w.worst(t, g) + t.Effort, -w.explained(told), int(t.Danger)}
+		explained := w.explained(told)
+		score := [5]int{t.live(), 0, 2*w.worst(t, g) + t.Effort, -explained, int(t.Danger)}
+		if explained == 0 {
+			score[1] = 1
+		}
 		if best == nil || slices.Compare(score[:], bestScore[:]) < 0 {
 			best, bestScore = t, score
 		}
@@ -227,12 +267,13 @@ func (w *weighing) bears(t *trial, g group) bool {
 	return false
 }
 
-// explained counts the most facts for any cause of the group.
+// explained counts the most signs of the complaint that any cause of the group
+// predicts or is shown by.
 func (w *weighing) explained(g group) int {
 	n := 0
 	for i := range w.causes {
 		if g.has(i) {
-			n = max(n, len(w.result.Standings[i].For))
+			n = max(n, w.causes[i].fits.and(w.told).count())
 		}
 	}
 	return n

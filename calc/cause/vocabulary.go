@@ -1,6 +1,9 @@
 package cause
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Fact is something that an entry of the notebook established: a finding that
 // was typed or a reading that was judged.
@@ -62,6 +65,28 @@ func FindFinding(text string) (code, matched string, ok bool) {
 		return c, phrase, true
 	}
 	return "", "", false
+}
+
+// Heard gives the findings that a customer's words name, each once, sorted.
+// They are hearsay: see Weigh.
+func Heard(text string) []string {
+	words := fold(text)
+	var out []string
+	for i := 0; i < len(words); i++ {
+		for n := min(len(words)-i, vocabulary().longest); n > 0; n-- {
+			code, known := vocabulary().phrases[strings.Join(words[i:i+n], " ")]
+			if !known {
+				continue
+			}
+			if i == 0 || !denies[words[i-1]] {
+				out = append(out, code)
+			}
+			i += n - 1
+			break
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
 }
 
 // denies holds the words that turn a finding into its opposite when they come

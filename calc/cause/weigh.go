@@ -50,7 +50,11 @@ type Result struct {
 // causes but neither rules out nor shows any of them until one of the two
 // facts is struck or belongs to an earlier phase and is no longer passed. A
 // weaker fact yields to a stronger one of its kind, see yields.
-func Weigh(complaint string, facts []Fact) Result {
+//
+// Heard are findings that the customer told, see Heard: like the signs that were
+// seen they say which causes to look into first, and they neither show nor rule
+// out anything.
+func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	if complaint == "" && len(facts) == 0 {
 		return Result{} // as at every start, before the tables are made
 	}
@@ -72,7 +76,16 @@ func Weigh(complaint string, facts []Fact) Result {
 		return r
 	}
 	r.Complaint = p.Code
-	w := weighing{plan: p, items: items, known: known, settled: settled, result: &r}
+	told := known
+	for _, c := range heard {
+		if n, ok := vocabulary().number[c]; ok {
+			told.add(n)
+		}
+	}
+	if signs := told.and(p.signs); signs != (set{}) {
+		told = signs
+	}
+	w := weighing{plan: p, items: items, known: known, settled: settled, told: told, result: &r}
 	w.stand()
 	w.advise()
 	return r
@@ -131,9 +144,11 @@ type weighing struct {
 	*plan
 	items          []item
 	known, settled set
+	told           set // the signs of the complaint among what is known or was heard; all of it when no sign is
 	result         *Result
 	left, shown    group  // not ruled out; of these, shown by a fact
 	may            uint64 // the tests that may be proposed, by their place
+	again          uint64 // of these, all that are to be repeated; 0 unless only such are left
 }
 
 // stand fills the standings.

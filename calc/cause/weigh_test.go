@@ -118,7 +118,7 @@ func TestLiveTestWaitsForInsulation(t *testing.T) {
 // When no test parts what is left, one that bears on all of it is better than
 // none.
 func TestWhatNoTestPartsIsStillTested(t *testing.T) {
-	r := Weigh("no-cool", facts("starts-and-runs evap-fan-none frost-even vents-clear condenser-clean gasket-sound normal-use"))
+	r := Weigh("no-cool", facts("starts-and-runs evap-fan-none frost-even vents-clear condenser-clean gasket-sound normal-use standing-pressure-sound sensor-sound"))
 	if got := r.Codes(Open); !slices.Equal(got, []string{"cond-fan-failed", "cond-fan-unfed"}) {
 		t.Fatalf("open %v", got)
 	}

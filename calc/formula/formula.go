@@ -258,10 +258,12 @@ func (p Param) wordError(typed string) error {
 	return fmt.Errorf("%s %q is not known: one of %s", p.Name, typed, strings.Join(p.Words, ", "))
 }
 
+var joiners = strings.NewReplacer("-", "", " ", "", "_", "")
+
 // plainWord folds what people write differently: case, hyphens, blanks and
 // the two spellings of aluminium.
 func plainWord(s string) string {
-	s = strings.NewReplacer("-", "", " ", "", "_", "").Replace(strings.ToLower(s))
+	s = joiners.Replace(strings.ToLower(s))
 	return strings.Replace(s, "aluminum", "aluminium", 1)
 }
 

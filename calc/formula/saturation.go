@@ -8,8 +8,8 @@ import (
 
 // vapour is one saturation line: ln(p/pc) = (Tc/T) Σ n θ^t, θ = 1 − T/Tc.
 // The coefficients are those of the CoolProp fluid files (MIT licence,
-// © the CoolProp developers), fitted to the equation of state named beside
-// each to within 0.053 %.
+// © the CoolProp developers), fitted to the equation of state named in each
+// gas to within 0.053 %.
 type vapour struct {
 	tc float64 // critical temperature, K
 	pc float64 // critical pressure, Pa
@@ -20,36 +20,32 @@ type vapour struct {
 // gas is a refrigerant with its dew (vapour) and bubble (liquid) lines.
 type gas struct {
 	name        string
+	source      string // of the equation of state
 	dew, bubble vapour
 	glide       bool // the two lines differ
 }
 
 // pure makes a refrigerant whose dew and bubble lines are one.
-func pure(name string, tc, pc float64, n, t [6]float64) gas {
+func pure(name, source string, tc, pc float64, n, t [6]float64) gas {
 	line := vapour{tc, pc, n, t}
-	return gas{name: name, dew: line, bubble: line}
+	return gas{name: name, source: source, dew: line, bubble: line}
 }
 
 var gases = []gas{
-	// Tillner-Roth & Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657.
-	pure("R-134a", 374.21, 4059280,
+	pure("R-134a", "Tillner-Roth & Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657", 374.21, 4059280,
 		[6]float64{0.4331478287291047, -9.090302559074352, 2.1476074125217703, -1.557687007603464, -3.5020328972698604, 14.958442337201044},
 		[6]float64{0.845, 0.99, 1.14, 2.651, 4.507, 17.235}),
-	// Bücker & Wagner, J. Phys. Chem. Ref. Data 35 (2006).
-	pure("R-600a", 407.817, 3629000,
+	pure("R-600a", "Bücker & Wagner, J. Phys. Chem. Ref. Data 35 (2006)", 407.817, 3629000,
 		[6]float64{-48.02915589537987, 43.34653680580028, -1.4421317283854331, -3.1322275225078413, 5.203481182010376, -6.173022897817098},
 		[6]float64{1.082, 1.108, 1.463, 4.045, 13.157, 14.042}),
-	// Lemmon, McLinden & Wagner, J. Chem. Eng. Data 54 (2009).
-	pure("R-290", 369.89, 4251200,
+	pure("R-290", "Lemmon, McLinden & Wagner, J. Chem. Eng. Data 54 (2009)", 369.89, 4251200,
 		[6]float64{-23.998635747391152, 18.313017605233238, -0.42240851966839504, -2.7378298813798962, 0.257888414168987, -1.3113462226130785},
 		[6]float64{1.05, 1.084, 2.259, 4.287, 7.66, 18.584}),
-	// Marx, Pruss & Wagner (1992).
-	pure("R-12", 385.12, 4136100,
+	pure("R-12", "Marx, Pruss & Wagner (1992)", 385.12, 4136100,
 		[6]float64{-0.4180899251614923, -6.821426208906223, 1.4450198472690974, -1.4837613030063526, -2.1731387101462754, -5.72739817030707},
 		[6]float64{0.894, 1.009, 1.274, 3.0, 4.927, 19.696}),
-	// Lemmon, Int. J. Thermophys. 24 (2003), as a pseudo-pure fluid.
 	{
-		name: "R-404A", glide: true,
+		name: "R-404A", source: "Lemmon, Int. J. Thermophys. 24 (2003), as a pseudo-pure fluid", glide: true,
 		dew: vapour{345.27, 3734800,
 			[6]float64{-5.364477716661244, -1.4230007624991121, 3.314690272990208, -5.181329955404622, -3.360484849212965, -551.2801078830697},
 			[6]float64{0.951, 1.13, 2.426, 2.778, 5.072, 16.153}},
@@ -190,4 +186,55 @@ var saturation = []Formula{
 		},
 		Say: func(a Args, _ float64) string { return gasNamed(a.Word[0]).say(a.Word[2]) },
 	},
+}
+
+// GasNamed finds the refrigerant of the table that a plate names, as in
+// "R600a" or "r-600A"; false when it is not in the table.
+func GasNamed(plate string) (name string, ok bool) {
+	plate = plainWord(plate)
+	for _, g := range gases {
+		if plate == plainWord(g.name) {
+			return g.name, true
+		}
+	}
+	return "", false
+}
+
+// SaturationPSI is the gauge pressure in psi on the dew and the bubble line of
+// a refrigerant of the table, at sea level; false outside the lines.
+func SaturationPSI(gas string, celsius float64) (dew, bubble float64, ok bool) {
+	name, ok := GasNamed(gas)
+	t := celsius + zeroC
+	if !ok || t < coldest {
+		return 0, 0, false
+	}
+	g := gasNamed(name)
+	if t > min(g.dew.tc, g.bubble.tc) {
+		return 0, 0, false
+	}
+	return gaugePSI(g.dew.pressure(t)), gaugePSI(g.bubble.pressure(t)), true
+}
+
+// SaturationCelsius is the temperature in °C at which a refrigerant of the
+// table boils at a gauge pressure in psi at sea level; false outside the line.
+func SaturationCelsius(gas string, press float64) (float64, bool) {
+	name, ok := GasNamed(gas)
+	if !ok {
+		return 0, false
+	}
+	v := gasNamed(name).dew
+	p := press*psi + atmosphere
+	if p < v.pressure(coldest) || p > v.pc {
+		return 0, false
+	}
+	return v.temperature(p) - zeroC, true
+}
+
+// SaturationSource names the equation of state behind a refrigerant's lines.
+func SaturationSource(gas string) string {
+	name, ok := GasNamed(gas)
+	if !ok {
+		return ""
+	}
+	return gasNamed(name).source
 }

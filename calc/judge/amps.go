@@ -31,6 +31,8 @@ const (
 	aboveLRA = 1.2
 )
 
+const runSource = "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory)"
+
 // Amps judges the running current.
 func Amps(in AmpsIn) verdict.Verdict {
 	subject := named("running amps", in.Name)
@@ -38,7 +40,7 @@ func Amps(in AmpsIn) verdict.Verdict {
 		return cannot(subject, "finite amps and the plate's RLA or FLA are needed to judge it", in.Run)
 	}
 	w := window{in.Plate * lowShare, in.Plate * runUpper}
-	out := begin(subject, in.Run, w, "A", "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory); lower end "+commonPractice)
+	out := begin(subject, in.Run, w, "A", runSource+"; lower end "+commonPractice)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Run.X, "A")
 	locked := in.lockedFrom()
@@ -61,7 +63,7 @@ func Amps(in AmpsIn) verdict.Verdict {
 		out.Word, out.Fact = verdict.Sound, []string{"amps-sound"}
 		out.Text = fmt.Sprintf("%s against a plate of %s", x, quantity(in.Plate, "A"))
 	default:
-		out.Word = w.straddleWord(in.Run)
+		out.Word = verdict.CannotTell
 		out.Text = x + " is too near the limit to say: wind more turns through the clamp and divide"
 	}
 	return out
@@ -113,11 +115,8 @@ func Surge(in SurgeIn) verdict.Verdict {
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Peak.X, "A")
 	switch p := w.place(in.Peak); {
-	case !in.Stays && in.LRA > 0 && in.Peak.Lo > in.LRA*aboveLRA:
-		out.Word, out.Text = verdict.Suspect, x+" is well above the LRA: a shorted turn, a shorted start device, or another load"
 	case !in.Stays:
-		out.Word, out.Text = verdict.Sound, x+" and falling at once: a normal start"
-		out.Fact = []string{"surge-sound"}
+		return in.falling(out)
 	case p == above:
 		out.Word, out.Fact = a.lockedWord(), []string{"amps-locked-rotor"}
 		out.Text = x + " and staying: the rotor is locked (inferred); seized, no start help, or pressures not equal"
@@ -125,15 +124,29 @@ func Surge(in SurgeIn) verdict.Verdict {
 	case p == inside:
 		out.Word, out.Text = verdict.CannotTell, x+" stays but is well under locked-rotor current: judge it as running amps"
 	default:
-		out.Word, out.Text = w.straddleWord(in.Peak), x+" stays near locked-rotor current: repeat with a peak-hold clamp"
+		out.Word, out.Text = verdict.CannotTell, x+" stays near locked-rotor current: repeat with a peak-hold clamp"
 	}
-	if !in.Stays {
-		// What speaks of a locked rotor when it stays is no limit for a start.
-		out.Judged, out.Margin = false, 0
-		out.Limit, out.Source = "falls within a second or so", commonPractice
-		if in.LRA > 0 {
-			out.Limit = atMost(in.LRA*aboveLRA).text("A") + ", falling within a second or so"
-		}
+	return out
+}
+
+// falling judges a start current that falls at once: what speaks of a locked
+// rotor when it stays is no limit for it, the plate's LRA is.
+func (in SurgeIn) falling(out verdict.Verdict) verdict.Verdict {
+	const falls = "falling within a second or so"
+	x := quantity(in.Peak.X, "A")
+	out.Word, out.Text, out.Fact = verdict.Sound, x+" and falling at once: a normal start", []string{"surge-sound"}
+	out.Limit, out.Source, out.Judged, out.Margin = falls, commonPractice, false, 0
+	if in.LRA <= 0 {
+		return out
+	}
+	w := atMost(in.LRA * aboveLRA)
+	out.Limit = w.text("A") + ", " + falls
+	out.Margin, out.Judged = w.margin(in.Peak)
+	switch out.Word = w.advisoryWord(in.Peak); out.Word {
+	case verdict.Suspect:
+		out.Text, out.Fact = x+" is well above the LRA: a shorted turn, a shorted start device, or another load", nil
+	case verdict.CannotTell:
+		out.Text, out.Fact = x+" may be above the LRA: repeat on a closer clamp", nil
 	}
 	return out
 }
@@ -170,11 +183,16 @@ func Trip(in TripIn) verdict.Verdict {
 		out.Word, out.Fact = tripWindow.advisoryWord(in.Seconds), []string{"amps-locked-rotor"}
 		out.Text = "an unusual time at locked-rotor current: check that the protector is the right part"
 	case in.Plate > 0 && in.Amps.Hi <= in.Plate*runUpper:
-		out.Word, out.Judged, out.Margin = verdict.Suspect, false, 0
+		holds := atLeast(in.Plate * runUpper)
+		out.Word, out.Limit, out.Source = verdict.Suspect, "opens only above "+quantity(in.Plate*runUpper, "A"), runSource
+		out.Margin, out.Judged = holds.margin(in.Amps)
 		out.Text = "it opens at a current within the plate: a weak or wrong protector, or a hot shell"
 	default:
-		out.Word, out.Judged, out.Margin = verdict.CannotTell, false, 0
+		out.Word, out.Judged, out.Margin, out.Limit = verdict.CannotTell, false, 0, ""
 		out.Text = "it opens on a high current: find what loads the machine before the protector"
+		if in.Plate > 0 && in.Amps.Lo <= in.Plate*runUpper {
+			out.Text = "the current is too near the plate's to say: wind more turns through the clamp and divide"
+		}
 	}
 	return out
 }

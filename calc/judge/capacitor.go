@@ -225,16 +225,7 @@ func CapOhms(in CapOhmsIn) verdict.Verdict {
 	return out
 }
 
-func capFact(kind CapKind, w verdict.Word) string {
-	end := "-suspect"
-	switch w {
-	case verdict.Sound:
-		end = "-sound"
-	case verdict.Failed:
-		end = "-failed"
-	}
-	return string(kind) + "-cap" + end
-}
+func capFact(kind CapKind, w verdict.Word) string { return fact(string(kind)+"-cap", w) }
 
 // named joins what a thing is and what it is called.
 func named(what, name string) string {

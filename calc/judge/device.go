@@ -118,14 +118,5 @@ func Overload(in OverloadIn) verdict.Verdict {
 	return out
 }
 
-// deviceFact is the fact of a start device that was judged by a limit; a
-// reading at the edge leaves it suspect.
-func deviceFact(w verdict.Word) []string {
-	switch w {
-	case verdict.Sound:
-		return []string{"start-device-sound"}
-	case verdict.Failed:
-		return []string{"start-device-failed"}
-	}
-	return []string{"start-device-suspect"}
-}
+// deviceFact is the fact of a start device that was judged by a limit.
+func deviceFact(w verdict.Word) []string { return []string{fact("start-device", w)} }

@@ -26,7 +26,7 @@ func TestPTC(t *testing.T) {
 		{"zero cold", within(0.2, 0.3), Cold, 115, verdict.Failed, []string{"start-device-failed"}},
 		{"35 Ω on 115 V", within(35, 0.7), Cold, 115, verdict.Suspect, []string{"start-device-suspect"}},
 		{"35 Ω on 230 V", within(35, 0.7), Cold, 230, verdict.Sound, []string{"start-device-sound"}},
-		{"edge", within(3.1, 0.3), Cold, 115, verdict.CannotTell, []string{"start-device-suspect"}},
+		{"edge", within(3.1, 0.3), Cold, 115, verdict.CannotTell, []string{"start-device-undecided"}},
 		{"50 kΩ hot", within(50e3, 1e3), Hot, 115, verdict.Sound, nil},
 		{"8 Ω hot", within(8, 0.4), Hot, 115, verdict.Suspect, []string{"start-device-suspect"}},
 		{"400 Ω hot", within(400, 8), Hot, 115, verdict.CannotTell, nil},

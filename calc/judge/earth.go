@@ -53,7 +53,7 @@ func Earth(in EarthIn) verdict.Verdict {
 		out.Word = verdict.Suspect
 		out.Text = ohms(in.Ohms.X) + " is over the limit: take off the probes' ohms, clean the points, or test at 10 A"
 	default:
-		out.Word = w.straddleWord(in.Ohms)
+		out.Word = verdict.CannotTell
 		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": take off the probes' ohms or use an earth tester"
 	}
 	if in.Ohms.Over || in.Ohms.Lo > limit {

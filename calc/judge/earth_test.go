@@ -20,7 +20,7 @@ func TestEarth(t *testing.T) {
 		{"earth tester", EarthIn{Ohms: within(0.06, 0.01), TestAmps: 10}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"earth tester, too much", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10}, verdict.Failed, []string{"earth-continuity-failed"}},
 		{"the same with the cord", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10, WithCord: true}, verdict.Sound, []string{"earth-continuity-sound"}},
-		{"ohm-meter cannot prove it", EarthIn{Ohms: within(0.2, 0.3)}, verdict.Suspect, nil},
+		{"ohm-meter cannot prove it", EarthIn{Ohms: within(0.2, 0.3)}, verdict.CannotTell, nil},
 		{"ohm-meter reads zero", EarthIn{Ohms: within(0, 0.3)}, verdict.CannotTell, nil},
 		{"fine ohm-meter", EarthIn{Ohms: within(0.05, 0.02)}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"0.7 Ω", EarthIn{Ohms: within(0.7, 0.3)}, verdict.Suspect, nil},
@@ -50,7 +50,7 @@ func TestTemperatureTarget(t *testing.T) {
 		{"fresh food freezes", FreshFood, within(-3, 0.5), verdict.Suspect, nil},
 		{"freezer -19 °C", Freezer, within(-19, 0.5), verdict.Sound, []string{"temp-at-target"}},
 		{"freezer -10 °C", Freezer, within(-10, 0.5), verdict.Failed, nil},
-		{"freezer -17.5 °C", Freezer, within(-17.5, 0.5), verdict.Suspect, nil},
+		{"freezer -17.5 °C", Freezer, within(-17.5, 0.5), verdict.CannotTell, nil},
 		{"exactly 0 °F", Freezer, measure.Exact(FreezerCelsius), verdict.Sound, []string{"temp-at-target"}},
 		{"open probe", Freezer, measure.Open(7), verdict.CannotTell, nil},
 	} {

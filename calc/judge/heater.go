@@ -78,9 +78,9 @@ func Heater(in HeaterIn) verdict.Verdict {
 			out.Text = fmt.Sprintf("%s is low for the plate's %s even cold: lift one wire and repeat", x, expect)
 		}
 	default:
-		out.Word = w.straddleWord(in.Ohms)
+		out.Word = verdict.CannotTell
 		out.Text = fmt.Sprintf("%s is too near the limit for the plate's %s hot: read again on a lower range", x, expect)
-		out.Fact = []string{"heater-suspect"}
+		out.Fact = []string{fact("heater", out.Word)}
 	}
 	return out
 }
@@ -158,7 +158,7 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, x+" agrees with the plate's "+expect, []string{"amps-sound", "heater-sound"}
 	case p == straddles:
-		out.Word, out.Text = w.straddleWord(in.Amps), x+" is too near the limit for the plate's "+expect+": read the volts beside it"
+		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit for the plate's "+expect+": read the volts beside it"
 	case p == below:
 		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is low for the plate's "+expect+": low volts, a poor joint, or part of it open", []string{"amps-low"}
 	default:
@@ -193,7 +193,8 @@ func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdi
 	case w.place(v) == below:
 		out.Word, out.Text = verdict.Suspect, ohms(v.X)+" to the sheath may be damp: dry it gently and repeat"
 	default:
-		out.Word, out.Text = w.straddleWord(v), "too near the limit to say: dry it and repeat with an insulation tester"
+		out.Word, out.Text = verdict.CannotTell, "too near the limit to say: dry it and repeat with an insulation tester"
+		out.Fact = []string{fact("heater-insulation", out.Word)}
 	}
 	return out
 }

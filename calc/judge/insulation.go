@@ -112,8 +112,10 @@ func Insulation(in InsulationIn) verdict.Verdict {
 		out.Word, out.Fact = verdict.Sound, []string{"insulation-sound"}
 		out.Text = fmt.Sprintf("insulation holds at %s V test", num(in.TestVolts))
 	case p == straddles:
-		out.Word = w.straddleWord(at)
-		out.Text = "too near the limit to say; clean and dry the terminals, then use an insulation tester"
+		out.Word = verdict.CannotTell
+		out.Text = "too near the limit to say; do not energise: clean and dry the terminals, use an insulation tester"
+		out.Fact = []string{fact("insulation", out.Word)}
+		out.Caution = append(out.Caution, caution.NeverEnergise)
 	default:
 		insulationLow(in, at, &out)
 	}
@@ -142,11 +144,23 @@ func insulationLow(in InsulationIn, at measure.Value, out *verdict.Verdict) {
 		out.Text = fmt.Sprintf("%s to the case: grounded, do not energise", ohms(at.X))
 	case in.TestVolts > 0:
 		out.Word = verdict.Suspect
-		out.Text = "below the rule applied, though a laxer published limit would pass it; dry it and repeat"
+		out.Text = "below the rule applied, though a laxer published limit would pass it; do not energise: clean the terminals and repeat"
+		if !passesSomeRule(in, at) {
+			out.Text = "below the rule applied, and no published limit surely passes it; do not energise: clean the terminals and repeat"
+		}
 	default:
 		out.Word = verdict.Suspect
 		out.Text = "low for good insulation; do not energise until an insulation tester has settled it"
 	}
+}
+
+func passesSomeRule(in InsulationIn, at measure.Value) bool {
+	for _, r := range insulationRules {
+		if limit, ok := r.Ohms(in.RatedVolts); ok && at.Lo >= limit {
+			return true
+		}
+	}
+	return false
 }
 
 func belowEveryRule(in InsulationIn, at measure.Value) bool {

@@ -3,12 +3,12 @@
 //
 // The rule is the same everywhere. A reading is sound when the whole of its
 // guaranteed bounds lies inside the limit, and failed when the whole lies
-// outside. When the bounds straddle the limit it is suspect if the reading
-// itself is outside and cannot be told if the reading itself is inside; the
-// text then says what would settle it. A limit that is only a typical range
-// (common practice) condemns nothing: outside it a reading is suspect. So is
-// one that another published limit would pass, or that a slip of the meter's
-// range or something else in the path would explain.
+// outside. When the bounds straddle the limit it cannot be told, on whichever
+// side the reading itself lies; no fact follows, and the text says what would
+// settle it. A limit that is only a typical range or advice (common practice)
+// condemns nothing: wholly outside it a reading is suspect. So is one that
+// another published limit would pass, or that a slip of the meter's range or
+// something else in the path would explain.
 //
 // The package knows neither pins, notebooks nor the order of entries, and it
 // does not judge windings. Every text is one sentence.
@@ -93,14 +93,17 @@ func (w window) word(v measure.Value) verdict.Word {
 	case below, above:
 		return verdict.Failed
 	}
-	return w.straddleWord(v)
+	return verdict.CannotTell
 }
 
-func (w window) straddleWord(v measure.Value) verdict.Word {
-	if w.holds(v.X) {
-		return verdict.CannotTell
+// fact is the code of what a verdict on a part establishes: nothing but that
+// it was read when it cannot be told.
+func fact(part string, w verdict.Word) string {
+	switch w {
+	case verdict.Sound, verdict.Suspect, verdict.Failed:
+		return part + "-" + string(w)
 	}
-	return verdict.Suspect
+	return part + "-undecided"
 }
 
 // advisoryWord applies it to a typical range, which condemns nothing.

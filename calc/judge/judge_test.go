@@ -50,10 +50,10 @@ func TestWordFollowsTheBounds(t *testing.T) {
 		{15, 1, verdict.Sound, verdict.Sound, 5},
 		{11, 1, verdict.Sound, verdict.Sound, 1},
 		{10.5, 1, verdict.CannotTell, verdict.CannotTell, 0.5},
-		{9.5, 1, verdict.Suspect, verdict.Suspect, -0.5},
+		{9.5, 1, verdict.CannotTell, verdict.CannotTell, -0.5},
 		{8.5, 1, verdict.Failed, verdict.Suspect, -1.5},
 		{21.5, 1, verdict.Failed, verdict.Suspect, -1.5},
-		{20.5, 1, verdict.Suspect, verdict.Suspect, -0.5},
+		{20.5, 1, verdict.CannotTell, verdict.CannotTell, -0.5},
 	} {
 		v := within(c.x, c.half)
 		if got := w.word(v); got != c.word {

@@ -42,7 +42,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		RunCap(RunCapIn{Name: "C1 fan section", Measured: draw(r, 35), Marked: pick(0, 35), Tolerance: pick(0, 3, 5, 6, 10)}),
 		StartCap(StartCapIn{Name: "C2", Measured: draw(r, 97), Low: pick(0, 88), High: pick(0, 108)}),
 		load,
-		CapOhms(CapOhmsIn{Name: "C2", Kind: StartKind, Readings: seq[:r.IntN(4)], Bleeder: pick(0, 15_000)}),
+		CapOhms(CapOhmsIn{Name: "C2", Kind: []CapKind{RunKind, StartKind}[r.IntN(2)], Readings: seq[:r.IntN(4)], Bleeder: pick(0, 15_000)}),
 		PTC(PTCIn{Name: "P", Ohms: draw(r, 10), State: state, Volts: pick(0, 115, 230)}),
 		CurrentRelay(RelayIn{Name: "K", Part: []RelayPart{Coil, Contact, Inverted}[r.IntN(3)], Ohms: draw(r, 1)}),
 		PotentialRelay(RelayIn{Name: "K", Part: []RelayPart{Coil, Contact}[r.IntN(2)], Ohms: draw(r, pick(1, 5000))}),
@@ -52,7 +52,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Heater(HeaterIn{Name: "defrost", Ohms: draw(r, 32), Watts: pick(0, 450, 150, 20), Volts: pick(0, 120), Hot: r.IntN(2) == 0,
 			Tolerance: pick(0, 5), Series: []Series{Alone, WithThermostat, ""}[r.IntN(3)]}),
 		HeaterToCase("defrost", draw(r, 1e6), pick(0, 500)),
-		Switch(SwitchIn{Path: []Path{Thermostat, Limit, Switched, Fuse, Cord}[r.IntN(5)], Ohms: draw(r, 0.5), Want: []string{"", "open", "closed"}[r.IntN(3)]}),
+		Switch(SwitchIn{Path: []Path{Thermostat, Limit, Switched, Speed, Fuse, Cord}[r.IntN(6)], Ohms: draw(r, 0.5), Want: []string{"", "open", "closed"}[r.IntN(3)]}),
 		NTC(NTCIn{Name: "evaporator", Ohms: draw(r, 15e3), Celsius: t, R25: pick(0, 10_000), Beta: 3977}),
 		NTC(NTCIn{Ohms: draw(r, 15e3), Celsius: t, Table: table}),
 		Platinum(PlatinumIn{Ohms: draw(r, 105), Celsius: t, R0: pick(0, 100), Class: []string{"", "A", "B", "C"}[r.IntN(4)]}),
@@ -62,6 +62,10 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Surge(SurgeIn{Peak: draw(r, 10), Plate: pick(0, 1.2), LRA: pick(0, 12), Stays: r.IntN(2) == 0}),
 		Trip(TripIn{Seconds: draw(r, 10), Amps: draw(r, 8), Plate: pick(0, 1.2), LRA: pick(0, 12)}),
 		Earth(EarthIn{Part: "cabinet", Ohms: draw(r, 0.2), WithCord: r.IntN(2) == 0, TestAmps: pick(0, 10, 25)}),
+		Plug(draw(r, 2)),
+		Feed(FeedIn{Place: "comp", Volts: draw(r, 60), Rated: pick(0, 115), Called: r.IntN(2) == 0, Fed: "control-calling", Unfed: "control-not-calling"}),
+		Pumping(PumpingIn{Suction: draw(r, 5), Discharge: draw(r, 60), Gas: "R-600a"}),
+		AtRest(AtRestIn{PSI: draw(r, 36), Celsius: measure.Within(40*r.Float64(), r.Float64()), Gas: []string{"", "R-600a", "R600a", "R-404A"}[r.IntN(4)]}),
 		TemperatureTarget([]Space{FreshFood, Freezer}[r.IntN(2)], measure.Within(60*r.Float64()-30, r.Float64())),
 	}
 }
@@ -97,6 +101,9 @@ func TestEveryVerdictKeepsThePromises(t *testing.T) {
 			}
 			for _, f := range v.Fact {
 				facts[f] = true
+				if v.Word == verdict.CannotTell && (strings.HasSuffix(f, "-suspect") || strings.HasSuffix(f, "-failed") || strings.HasSuffix(f, "-sound")) {
+					t.Fatalf("%s: %s with the fact %s", v.Subject, v.Word, f)
+				}
 				bad := strings.HasSuffix(f, "-failed") || strings.HasSuffix(f, "-suspect") || strings.HasSuffix(f, "-grounded")
 				if v.Word == verdict.Sound && bad || v.Word == verdict.Failed && strings.HasSuffix(f, "-sound") {
 					t.Fatalf("%s: %s with the fact %s", v.Subject, v.Word, f)
@@ -121,7 +128,7 @@ func TestEveryVerdictKeepsThePromises(t *testing.T) {
 }
 
 // vocabulary is what the causes may rely on from this package.
-const vocabulary = `insulation-sound insulation-no-gross-fault insulation-suspect insulation-failed
+const vocabulary = `sensor-reads-cold sensor-reads-warm insulation-sound insulation-no-gross-fault insulation-suspect insulation-failed
 	supply-sound supply-low supply-high supply-absent sag-sound sag-deep
 	start-cap-sound start-cap-suspect start-cap-failed start-cap-open start-cap-shorted run-cap-sound run-cap-suspect run-cap-failed
 	start-device-sound start-device-suspect start-device-failed overload-open overload-closed
@@ -129,4 +136,9 @@ const vocabulary = `insulation-sound insulation-no-gross-fault insulation-suspec
 	heater-sound heater-open heater-failed heater-suspect heater-insulation-sound heater-grounded
 	thermostat-open thermostat-closed thermostat-stuck-closed thermostat-opens limit-closed limit-open
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open
-	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target`
+	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target
+	plug-to-plug-sound plug-to-plug-shorted control-calling control-not-calling
+	pressures-apart pressures-level standing-pressure-sound standing-pressure-high standing-pressure-none
+	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided
+	heater-undecided heater-insulation-undecided speed-switch-closed speed-switch-open speed-switch-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
+	cord-undecided sensor-undecided`

@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"math"
+
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -128,4 +130,16 @@ func whole(subject string, parts ...verdict.Verdict) verdict.Verdict {
 		worst.Judged, worst.Margin = false, 0
 	}
 	return worst
+}
+
+// RelayCoil judges the coil of a relay of which nothing is known: only an open
+// one is certainly bad.
+func RelayCoil(name string, v measure.Value) verdict.Verdict {
+	out := begin(named("relay coil", name), v, atMost(math.Inf(1)), "Ω", commonPractice)
+	out.Limit, out.Caution = "finite", []string{caution.ProveDead}
+	out.Word, out.Text = verdict.CannotTell, ohms(v.X)+"; whether that is right is on the relay's data sheet"
+	if v.Over {
+		out.Word, out.Text = verdict.Failed, "the coil is open"
+	}
+	return out
 }

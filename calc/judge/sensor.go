@@ -43,11 +43,17 @@ func NTC(in NTCIn) verdict.Verdict {
 	if in.Celsius.Over || !okCold || !okHot {
 		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
-	if cold < hot {
-		cold, hot = hot, cold
+	at, okAt := curve(in.Celsius.X)
+	if !okAt {
+		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
-	w := window{hot * (1 - tol/100), cold * (1 + tol/100)}
-	return sensor(subject, in.Ohms, in.Celsius, w, fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+	// What the thermometer may be off counts as doubt of the reading: it is
+	// taken to the temperature read from each end of that doubt.
+	v := in.Ohms
+	v.Lo *= at / max(cold, hot)
+	v.Hi *= at / min(cold, hot)
+	out := sensor(subject, v, in.Celsius, around(at, tol), fmt.Sprintf("%s, ±%s %%", source, num(tol)))
+	return pretends(out, in.Ohms, in.Celsius.X, curve, ntcCold, ntcWarm)
 }
 
 // curve is the resistance at a temperature, false where it is not defined.
@@ -64,19 +70,24 @@ func (in NTCIn) curve() (f func(c float64) (float64, bool), tol float64, source 
 			tol = defaultBetaTolerance
 		}
 		return func(c float64) (float64, bool) {
-			return betaOhms(in.R25, in.Beta, c), c > -kelvin
+			return BetaOhms(in.R25, in.Beta, c), c > -kelvin
 		}, tol, "IEC 60539-1, beta equation"
 	}
 	return nil, 0, ""
 }
 
-// betaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C.
-func betaOhms(r25, beta, c float64) float64 {
+// BetaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C
+// (IEC 60539-1).
+func BetaOhms(r25, beta, c float64) float64 {
 	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
 }
 
+// defaultPlatinumKelvin is how far a platinum sensor of no known class may be
+// off, in kelvin: an appliance's control needs no better (common practice).
+const defaultPlatinumKelvin = 3.0
+
 // PlatinumIn is a platinum sensor of R0 ohms at 0 °C, of tolerance class
-// "A" or "B"; an empty class is B.
+// "A" or "B"; without a class defaultPlatinumKelvin is taken.
 type PlatinumIn struct {
 	Name    string
 	Ohms    measure.Value
@@ -100,24 +111,37 @@ func platinumOhms(r0, c float64) float64 {
 	return r0 * r
 }
 
-// Platinum judges a platinum sensor by its class of IEC 60751.
+// Platinum judges a platinum sensor against the curve of IEC 60751.
 func Platinum(in PlatinumIn) verdict.Verdict {
 	subject := named("platinum sensor", in.Name)
-	fixed, slope, class := 0.30, 0.005, "B"
-	if in.Class == "A" {
-		fixed, slope, class = 0.15, 0.002, "A"
+	fixed, slope, known := 0.0, 0.0, true
+	source := "IEC 60751, class " + in.Class
+	switch in.Class {
+	case "A":
+		fixed, slope = 0.15, 0.002
+	case "B":
+		fixed, slope = 0.30, 0.005
+	case "":
+		fixed, source = defaultPlatinumKelvin, fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
+	default:
+		known = false
 	}
 	t := in.Celsius
-	if in.R0 <= 0 || in.Class != "" && in.Class != class || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
+	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
 		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
-	lo := t.Lo - fixed - slope*math.Abs(t.Lo)
-	hi := t.Hi + fixed + slope*math.Abs(t.Hi)
-	w := window{platinumOhms(in.R0, lo), platinumOhms(in.R0, hi)}
-	return sensor(subject, in.Ohms, t, w, "IEC 60751, class "+class)
+	off := fixed + slope*math.Abs(t.X)
+	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}
+	v, at := in.Ohms, platinumOhms(in.R0, t.X)
+	v.Lo -= platinumOhms(in.R0, t.Hi) - at
+	v.Hi += at - platinumOhms(in.R0, t.Lo)
+	out := sensor(subject, v, t, w, source)
+	curve := func(c float64) (float64, bool) { return platinumOhms(in.R0, c), true }
+	return pretends(out, in.Ohms, t.X, curve, ptCold, ptWarm)
 }
 
-// sensor judges any resistance sensor against the window at a temperature.
+// sensor judges any resistance sensor against the window at a temperature;
+// the doubt of v holds that of the temperature.
 func sensor(subject string, v, celsius measure.Value, w window, source string) verdict.Verdict {
 	out := begin(subject, v, w, "Ω", source)
 	out.Entries = entries(v, celsius)
@@ -143,11 +167,9 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Text, out.Fact = ohms(v.X)+" is right at "+at, []string{"sensor-sound"}
 	case verdict.Failed:
 		out.Text, out.Fact = ohms(v.X)+" is wrong at "+at+", the limit is "+out.Limit, []string{"sensor-failed"}
-	case verdict.Suspect:
-		out.Text, out.Fact = ohms(v.X)+" is near the limit at "+at+": repeat in ice water", []string{"sensor-suspect"}
 	default:
 		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
-		out.Fact = []string{"sensor-suspect"}
+		out.Fact = []string{fact("sensor", out.Word)}
 	}
 	return out
 }

@@ -15,7 +15,7 @@ func TestBetaOhms(t *testing.T) {
 		{3950, 0, 33621}, {3950, 10, 20175}, {3950, 50, 3588}, {3950, 85, 1087}, {3950, 100, 698},
 		{3435, -20, 77523}, {3435, 0, 28704}, {3435, 10, 18410}, {3435, 50, 4101}, {3435, 85, 1451}, {3435, 100, 987},
 	} {
-		near(t, "ohms", betaOhms(10_000, c.beta, c.celsius), c.want, 0.51)
+		near(t, "ohms", BetaOhms(10_000, c.beta, c.celsius), c.want, 0.51)
 	}
 }
 
@@ -41,10 +41,10 @@ func TestPlatinum(t *testing.T) {
 		facts []string
 	}{
 		{"0.3 K high, class A", measure.Exact(platinumOhms(100, 100.3)), "A", verdict.Sound, []string{"sensor-sound"}},
-		{"0.4 K high, class A", measure.Exact(platinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed"}},
+		{"0.4 K high, class A", measure.Exact(platinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
 		{"0.7 K high, class B", measure.Exact(platinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
-		{"0.9 K high, class B", measure.Exact(platinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed"}},
-		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, []string{"sensor-suspect"}},
+		{"0.9 K high, class B", measure.Exact(platinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
+		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, []string{"sensor-undecided"}},
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"138 kΩ", within(138.5e3, 1e3), "B", verdict.Suspect, []string{"sensor-suspect"}},
@@ -63,7 +63,7 @@ func TestNTC(t *testing.T) {
 	if err != nil || len(doubts) != 0 {
 		t.Fatal(doubts, err)
 	}
-	ice, room := measure.Within(0, 0.5), measure.Within(22, 1)
+	ice, room := measure.Within(0, 0.2), measure.Within(22, 1)
 	beta := func(o, c measure.Value) NTCIn { return NTCIn{Ohms: o, Celsius: c, R25: 10_000, Beta: 3977} }
 	for _, c := range []struct {
 		name  string
@@ -73,17 +73,46 @@ func TestNTC(t *testing.T) {
 	}{
 		{"in ice water, by table", NTCIn{Ohms: within(32.6e3, 350), Celsius: ice, Table: table}, verdict.Sound, []string{"sensor-sound"}},
 		{"good part judged by beta alone", beta(within(32.6e3, 350), ice), verdict.Sound, []string{"sensor-sound"}},
-		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed", "sensor-reads-cold"}},
 		{"open", beta(measure.Open(7), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
-		{"at room, by table", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.Sound, []string{"sensor-sound"}},
+		{"a thermometer good to 1 K is too coarse for a table's 5 %", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
 		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, nil},
 		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, nil},
-		{"near the limit", beta(within(38.2e3, 600), ice), verdict.CannotTell, []string{"sensor-suspect"}},
+		{"near the limit", beta(within(37e3, 600), ice), verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)
 	}
+}
+
+// 60 kΩ of a 10 kΩ sensor with beta 3977 is -10.3 °C: 1/T = 1/298.15 +
+// ln 6 / 3977. 96.36 kΩ is -20 °C by the published curve, 138.5055 Ω of a
+// Pt100 100 °C (IEC 60751).
+func TestPretends(t *testing.T) {
+	table, _, err := NewTable(curve)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ice := measure.Within(0, 0.2)
+	for _, c := range []struct {
+		name string
+		got  verdict.Verdict
+		fact string
+		text string
+	}{
+		{"beta", NTC(NTCIn{Ohms: within(60e3, 700), Celsius: ice, R25: 10_000, Beta: 3977}), "sensor-reads-cold", "reads as -10.3 °C, colder"},
+		{"table", NTC(NTCIn{Ohms: within(96.36e3, 700), Celsius: ice, Table: table}), "sensor-reads-cold", "reads as -20 °C, colder"},
+		{"table, the other way", NTC(NTCIn{Ohms: within(10e3, 70), Celsius: ice, Table: table}), "sensor-reads-warm", "reads as 25 °C, warmer"},
+		{"platinum", Platinum(PlatinumIn{Ohms: within(138.5055, 0.1), Celsius: measure.Within(80, 0.2), R0: 100, Class: "B"}), "sensor-reads-warm", "reads as 100 °C, warmer"},
+	} {
+		check(t, c.name, c.got, verdict.Failed, "sensor-failed", c.fact)
+		if !strings.Contains(c.got.Text, c.text) {
+			t.Errorf("%s: %q does not say %q", c.name, c.got.Text, c.text)
+		}
+	}
+	beyond := NTC(NTCIn{Ohms: within(2, 0.1), Celsius: ice, R25: 10_000, Beta: 3977})
+	check(t, "beyond what a control sees", beyond, verdict.Failed, "sensor-failed")
 }
 
 // A sensor of any size is judged alike: all ohms times a factor, same words.
@@ -110,7 +139,10 @@ func TestTableInterpolates(t *testing.T) {
 	coarse, _, _ := NewTable([]Point{{0, 32555}, {20, 12488}, {40, 5330}})
 	got, _ := coarse.Ohms(10) // the row left out says 19873
 	near(t, "between rows", got, 19873, 19873*0.005)
-	if _, ok := every.Ohms(-41); ok {
+	if got, ok := every.Ohms(-41); !ok || got < 332100 || got > 360_000 {
+		t.Errorf("a thermometer's doubt beyond the end row gave %v", got)
+	}
+	if _, ok := every.Ohms(-43); ok {
 		t.Error("a value below the table was made up")
 	}
 	if _, ok := (Table{}).Ohms(0); ok {
@@ -183,4 +215,15 @@ func TestWrongRange(t *testing.T) {
 			t.Errorf("%q: %s, want suspected and not condemned", display, got.Word)
 		}
 	}
+}
+
+// `003` on a 2000k range is suspected, not condemned; what is not failed stays.
+func TestOnWrongRange(t *testing.T) {
+	burnt := Heater(HeaterIn{Ohms: within(3, 0.3), Watts: 450, Volts: 120, Series: Alone})
+	check(t, "before", burnt, verdict.Failed, "heater-failed")
+	check(t, "heater", OnWrongRange(burnt), verdict.Suspect, "heater-suspect")
+	check(t, "sensor", OnWrongRange(NTC(NTCIn{Ohms: within(3, 0.3), Celsius: measure.Exact(0), R25: 10e3, Beta: 3977})), verdict.Suspect, "sensor-suspect")
+	check(t, "contact", OnWrongRange(CurrentRelay(RelayIn{Part: Contact, Ohms: within(0.3, 0.3)})), verdict.Suspect, "start-device-suspect")
+	check(t, "sound", OnWrongRange(Heater(HeaterIn{Ohms: within(32, 0.3), Watts: 450, Volts: 120})), verdict.Sound, "heater-sound")
+	check(t, "no fact of its own", OnWrongRange(Switch(SwitchIn{Path: Fuse, Ohms: measure.Open(7)})), verdict.Suspect)
 }

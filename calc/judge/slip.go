@@ -57,3 +57,28 @@ func WrongRange(display string) (verdict.Verdict, bool) {
 		Limit: "no leading zeros on the display", Source: commonPractice,
 		Text: "only the counts " + counts + " show: choose the lowest range that does not read OL, and repeat"}, true
 }
+
+// OnWrongRange softens a verdict on a reading whose display speaks for a wrong
+// range: what failed is suspected and not condemned until it is repeated.
+func OnWrongRange(v verdict.Verdict) verdict.Verdict {
+	if v.Word != verdict.Failed {
+		return v
+	}
+	v.Word = verdict.Suspect
+	v.Text = "the display speaks for a wrong range, repeat on the lowest that does not read OL; else " + v.Text
+	var facts []string
+	for _, f := range v.Fact {
+		for _, end := range []string{"-failed", "-open", "-shorted"} {
+			if part, ok := strings.CutSuffix(f, end); ok && rangeDoubted[part] {
+				facts = append(facts, fact(part, v.Word))
+				break
+			}
+		}
+	}
+	v.Fact = facts
+	return v
+}
+
+// rangeDoubted are the parts of which it is a fact of its own that they are
+// suspect.
+var rangeDoubted = map[string]bool{"heater": true, "sensor": true, "start-device": true, "start-cap": true, "run-cap": true}

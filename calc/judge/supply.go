@@ -84,13 +84,13 @@ func Supply(in SupplyIn) verdict.Verdict {
 		out.Text, out.Fact = x+" is no working supply: a lost neutral, a poor joint or a ghost reading", []string{"supply-low"}
 		out.Also = append(out.Also, "repeat with a load or a low-impedance meter ("+commonPractice+")")
 	case p == below:
-		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V"), []string{"supply-low"}
+		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-low"}
 	case p == above:
-		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V"), []string{"supply-high"}
+		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-high"}
 	case p == inside:
-		out.Text, out.Fact = x+" is in range", []string{"supply-sound"}
+		out.Text, out.Fact = x+" is within "+e.Name, []string{"supply-sound"}
 	default:
-		out.Text = x + " is too near the limit to say: repeat with a closer meter"
+		out.Text, out.Fact = x+" is too near the limit to say: repeat with a closer meter", []string{fact("supply", out.Word)}
 	}
 	for _, other := range supplyEditions {
 		if other.Code == e.Code || !other.speaksOf(in.Nominal) {
@@ -150,7 +150,7 @@ func Sag(in SagIn) verdict.Verdict {
 	out.Entries = entries(in.NoLoad, in.Loaded, in.Amps)
 	out.Caution = []string{caution.MainsLive}
 	out.Limit += " of the no-load volts"
-	out.Word = w.word(drop)
+	out.Word = w.advisoryWord(drop) // neither limit condemns: one is advice, the other practice
 	x := fmt.Sprintf("%.1f %%", drop.X)
 	switch w.place(drop) {
 	case inside:
@@ -158,7 +158,7 @@ func Sag(in SagIn) verdict.Verdict {
 	case above:
 		out.Text, out.Fact = "the volts fall by "+x+": look for a long cord, a thin wire or a poor joint", []string{"sag-deep"}
 	default:
-		out.Text = "the volts fall by " + x + ", too near the limit to say: repeat both on one range"
+		out.Text, out.Fact = "the volts fall by "+x+", too near the limit to say: repeat both on one range", []string{fact("sag", out.Word)}
 	}
 	if !in.Starting && drop.Lo > branchSag && drop.Lo <= limit {
 		out.Also = append(out.Also, "NEC 210.19(A) informational note: 3 % in the branch circuit is exceeded")

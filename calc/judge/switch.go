@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"strings"
+
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -11,10 +13,12 @@ type Path string
 
 // The parts that Switch knows.
 const (
-	Thermostat Path = "thermostat" // operates in use
-	Limit      Path = "limit"      // thermal limit, thermal fuse, defrost thermostat
-	Switched   Path = "switch"     // switch or door interlock
+	Thermostat Path = "thermostat"   // operates in use
+	Limit      Path = "limit"        // thermal limit, thermal fuse, defrost thermostat
+	Switched   Path = "switch"       // switch or door interlock
+	Speed      Path = "speed switch" // at the speed that is set
 	Fuse       Path = "fuse"
+	Relay      Path = "relay contact"
 	Cord       Path = "cord" // one conductor from end to end
 )
 
@@ -33,6 +37,7 @@ var switchFacts = map[Path][4]string{
 	Thermostat: {"thermostat-closed", "thermostat-open", "thermostat-stuck-closed", "thermostat-opens"},
 	Limit:      {"limit-closed", "limit-open", "", ""},
 	Switched:   {"switch-closed", "switch-open", "", ""},
+	Speed:      {"speed-switch-closed", "speed-switch-open", "", ""},
 	Fuse:       {"fuse-sound", "fuse-open", "", ""},
 	Cord:       {"cord-sound", "cord-open", "", ""},
 }
@@ -47,32 +52,38 @@ func Switch(in SwitchIn) verdict.Verdict {
 	if in.Path == Fuse || in.Path == Cord {
 		want = "closed"
 	}
-	fact := 0
+	column := 0
 	if want == "open" {
 		out.Limit, out.Judged, out.Margin = "open", false, 0
-		fact = 2
+		column = 2
 	}
 	is := ""
 	switch {
 	case in.Ohms.Over:
 		is = "open"
-		fact++
+		column++
 	case w.place(in.Ohms) == inside:
 		is = "closed"
 	}
 	switch {
 	case is == "":
 		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across it: short the probes and repeat, else a burnt contact"
+		if out.Word == verdict.CannotTell {
+			out.Fact = []string{fact(strings.ReplaceAll(string(in.Path), " ", "-"), out.Word)}
+		}
 		return out
 	case want == "":
 		out.Word, out.Text = verdict.CannotTell, is+"; it depends on heat and setting whether it should be"
+		if in.Path == Relay {
+			out.Text = is + "; it depends on the coil whether it should be: write open or closed behind the value"
+		}
 		return out
 	case want == is:
 		out.Word, out.Text = verdict.Sound, is+", as it must be"
 	default:
 		out.Word, out.Text = verdict.Failed, is+" where it must be "+want
 	}
-	if code := switchFacts[in.Path][fact]; code != "" {
+	if code := switchFacts[in.Path][column]; code != "" {
 		out.Fact = []string{code}
 	}
 	return out

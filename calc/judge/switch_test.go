@@ -25,9 +25,17 @@ func TestSwitch(t *testing.T) {
 		{"limit", SwitchIn{Path: Limit, Ohms: ol, Want: "closed"}, verdict.Failed, []string{"limit-open"}},
 		{"limit that should be open", SwitchIn{Path: Limit, Ohms: ol, Want: "open"}, verdict.Sound, nil},
 		{"door", SwitchIn{Path: Switched, Ohms: low, Want: "closed"}, verdict.Sound, []string{"switch-closed"}},
+		{"relay at rest, nobody said", SwitchIn{Path: Relay, Ohms: ol}, verdict.CannotTell, nil},
+		{"relay that should close", SwitchIn{Path: Relay, Ohms: ol, Want: "closed"}, verdict.Failed, nil},
 		{"fuse", SwitchIn{Path: Fuse, Ohms: ol}, verdict.Failed, []string{"fuse-open"}},
 		{"cord", SwitchIn{Path: Cord, Ohms: low}, verdict.Sound, []string{"cord-sound"}},
 	} {
 		check(t, c.name, Switch(c.in), c.word, c.facts...)
 	}
+}
+
+// A coil that is open is bad whatever it is for: common practice.
+func TestRelayCoil(t *testing.T) {
+	check(t, "open", RelayCoil("", measure.Open(7)), verdict.Failed)
+	check(t, "some ohms", RelayCoil("bake", within(400, 5)), verdict.CannotTell)
 }

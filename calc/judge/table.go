@@ -109,14 +109,19 @@ func neighbourly(bridged float64, slope []float64, i int) bool {
 	return near && any
 }
 
+// edgeKelvin is how far the first and last step of a table are carried on, so
+// that a thermometer's doubt does not put its end rows out of reach.
+const edgeKelvin = 2
+
 // Ohms interpolates ln R over 1/T, which follows a thermistor closely; it is
-// false outside the table.
+// false more than edgeKelvin outside the table.
 func (t Table) Ohms(c float64) (float64, bool) {
 	p := t.points
-	if len(p) < 2 || c < p[0].Celsius || c > p[len(p)-1].Celsius {
+	if len(p) < 2 || c < p[0].Celsius-edgeKelvin || c > p[len(p)-1].Celsius+edgeKelvin {
 		return 0, false
 	}
-	i := max(sort.Search(len(p), func(i int) bool { return p[i].Celsius >= c }), 1)
+	i := sort.Search(len(p), func(i int) bool { return p[i].Celsius >= c })
+	i = min(max(i, 1), len(p)-1)
 	a, b := p[i-1], p[i]
 	x, xa, xb := 1/(c+kelvin), 1/(a.Celsius+kelvin), 1/(b.Celsius+kelvin)
 	return a.Ohms * math.Exp(math.Log(b.Ohms/a.Ohms)*(x-xa)/(xb-xa)), true

@@ -42,7 +42,7 @@ func TemperatureTarget(space Space, celsius measure.Value) verdict.Verdict {
 	case p == above:
 		out.Word, out.Text = verdict.Failed, "above "+name
 	default:
-		out.Word = w.straddleWord(celsius)
+		out.Word = verdict.CannotTell
 		out.Text = "too near " + name + " to say: read a thermometer that stood for hours in a glass of water"
 	}
 	return out

@@ -53,6 +53,10 @@ func Infer(in Input) Result {
 	}
 	judgeCase(t, &res)
 	wantCase(t, &res)
+	if in.Sheet != nil {
+		res.Sheet = CompareSheet(in, res, *in.Sheet)
+		res.note(res.Sheet.Notes...)
+	}
 	for _, r := range res.Repeats {
 		res.note("Read again: " + r.Pair.String() + " was " + reads(r.Was) + ", now " + reads(r.Now) +
 			": a jump beyond both limits; the latest counts.")

@@ -1,5 +1,10 @@
 package winding
 
+import (
+	"slices"
+	"strconv"
+)
+
 // isolatedPair answers for the motor with two isolated windings.
 func (x network) isolatedPair() bool {
 	t, res := x.t, x.res
@@ -15,7 +20,15 @@ func (x network) isolatedPair() bool {
 	a, b := x.groups[0].pins(), x.groups[1].pins()
 	va, vb := t.v(a[0], a[1]), t.v(b[0], b[1])
 	res.State = Sound
-	res.fact(FactSound)
+	if x.in.Diagram == Joined {
+		x.joined()
+		return true
+	}
+	if x.in.Diagram == Isolated || x.in.EqualByDesign || x.in.Leads == len(t.pins) || len(x.m.role) > 0 {
+		res.fact(FactSound)
+	} else {
+		res.fact(FactIsolated)
+	}
 	name := [2]string{"winding 1", "winding 2"}
 	roles := [2]Role{Main, Auxiliary}
 	known := true
@@ -50,12 +63,29 @@ func (x network) isolatedPair() bool {
 		}
 	}
 	res.note("Readings: "+t.says(a[0], a[1])+", "+t.says(b[0], b[1])+"; open between them.",
-		"If the wiring diagram joins them inside, one winding is open instead.")
+		x.ifJoined("one winding is open instead"))
 	res.Windings = []Winding{
 		{From: t.pins[a[0]], To: t.pins[a[1]], Name: name[0], Value: va},
 		{From: t.pins[b[0]], To: t.pins[b[1]], Name: name[1], Value: vb},
 	}
 	return true
+}
+
+// ifJoined says what isolated groups leave open.
+func (x network) ifJoined(then string) string {
+	if x.in.Diagram == Isolated {
+		return "The wiring diagram shows them apart."
+	}
+	return "If the wiring diagram joins them inside, " + then + "."
+}
+
+// joined answers for groups that the wiring diagram joins inside: what reads
+// open between them is broken.
+func (x network) joined() {
+	x.res.State, x.res.Settled = OpenWinding, false
+	x.res.Facts = slices.DeleteFunc(x.res.Facts, func(f string) bool { return f == FactSound })
+	x.res.fact(FactOpen)
+	x.res.note("A winding is open: the leads fall into " + strconv.Itoa(len(x.groups)) + " groups that the wiring diagram joins inside.")
 }
 
 // roleOf gives the role of group a by the markings on either group.

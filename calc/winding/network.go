@@ -203,7 +203,19 @@ func (x network) apartNote() {
 	res := x.res
 	res.Settled = len(res.Roles) == len(x.t.pins)
 	if x.in.Kind != Fan {
-		res.note("Isolated groups: if the wiring diagram joins them inside, a winding is open between them.")
+		switch x.in.Diagram {
+		case Joined:
+			x.joined()
+		case Isolated:
+			res.note("Isolated groups: the wiring diagram shows them apart.")
+		default:
+			res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
+			if res.State == Sound {
+				res.fact(FactIsolated)
+			}
+			res.note("Isolated groups: if the wiring diagram joins them inside, a winding is open between them.",
+				"Look at the diagram, then: plate windings isolated, or plate windings joined.")
+		}
 		return
 	}
 	if worse(OpenUnplaced, res.State) {

@@ -13,6 +13,12 @@ func (x three) shorted() bool {
 	if t.known < 3 {
 		return false
 	}
+	if x.allNearZero() {
+		x.res.State = TooClose
+		x.res.note("All three pairs read about zero, within what meter and leads allow: no winding can be told from the leads.",
+			"Zero the leads (probes) on the lowest range, scrape the pins and read again before judging.")
+		return true
+	}
 	type entry struct{ i, j int }
 	var low []entry
 	for _, e := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
@@ -60,6 +66,16 @@ func (x three) shorted() bool {
 	if t.open > 0 {
 		res.fact(FactOpen)
 		res.note("And a winding is open: " + x.others(func(i, j int) bool { return t.v(i, j).Over }) + ".")
+	}
+	return true
+}
+
+// allNearZero reports three finite pairs each of which may be zero.
+func (x three) allNearZero() bool {
+	for _, v := range x.values() {
+		if v.Over || v.Lo > 0 {
+			return false
+		}
 	}
 	return true
 }

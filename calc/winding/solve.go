@@ -109,16 +109,20 @@ func (p *part) edges(t tree) []Winding {
 func sketch(ws []Winding) string {
 	var out []string
 	for _, w := range ws {
-		text := reads(w.Value)
-		switch {
-		case math.IsInf(w.Value.Hi, 1):
-			text = "not known"
-		case w.computed:
-			text = "about " + rounded(w.Value.X)
-		}
-		out = append(out, w.From+"–"+w.To+" "+text)
+		out = append(out, w.From+"–"+w.To+" "+w.says())
 	}
 	return list(out, "and")
+}
+
+// says is the ohms of a winding in words.
+func (w Winding) says() string {
+	switch {
+	case math.IsInf(w.Value.Hi, 1):
+		return "not known"
+	case w.computed:
+		return "about " + rounded(w.Value.X)
+	}
+	return reads(w.Value)
 }
 
 // leak reports a network in which one piece between windings is far above all
@@ -166,79 +170,6 @@ func (p *part) settle(t tree, ws []Winding, how string) {
 		p.name2roles(t, ws)
 	}
 	p.out.Windings = append(ws, p.out.Windings...)
-}
-
-// several reports networks that fit equally well and the reading that parts
-// them best: the unread pair for which they predict the most different values,
-// or a pair to be read again.
-func (p *part) several() {
-	trees := p.net.found
-	p.out.State = TooClose
-	unread := !p.complete()
-	if unread {
-		p.out.State = Incomplete
-	}
-	many := strconv.Itoa(len(trees))
-	if p.net.full {
-		many += " or more"
-	}
-	p.out.note(many + " networks of windings fit the readings.")
-	plain := 0
-	for i := range trees {
-		if t := trees[i]; p.without(&t) {
-			plain++
-		}
-	}
-	if plain == 1 && !p.net.full && !unread {
-		p.out.note("Without probe leads only one fits: short the probes, read them and enter `probes`.")
-	}
-	for k, t := range trees {
-		p.out.Candidates = append(p.out.Candidates, p.edges(t))
-		if k < 3 {
-			p.out.note("Possible: " + sketch(p.out.Candidates[k]) + ".")
-		}
-	}
-	type choice struct {
-		pair  Pair
-		worth float64
-	}
-	var best []choice
-	for a := range p.nodes {
-		for b := a + 1; b < len(p.nodes); b++ {
-			if unread && p.net.known[a][b] {
-				continue
-			}
-			lo, hi := math.Inf(1), math.Inf(-1)
-			for i := range trees {
-				s := trees[i].between(a, b)
-				if !p.net.known[a][b] {
-					lo, hi = min(lo, s.lo), max(hi, s.hi)
-					continue
-				}
-				x := (s.lo + s.hi) / 2
-				lo, hi = min(lo, x), max(hi, x)
-			}
-			best = append(best, choice{p.t.pair(p.lead(p.nodes[a]), p.lead(p.nodes[b])), hi - lo})
-		}
-	}
-	sort.SliceStable(best, func(i, j int) bool {
-		if best[i].worth != best[j].worth {
-			return best[i].worth > best[j].worth
-		}
-		return best[i].pair.String() < best[j].pair.String()
-	})
-	for _, c := range best {
-		if unread {
-			p.out.Wanted = append(p.out.Wanted, c.pair)
-		}
-	}
-	if len(best) > 0 {
-		again := ""
-		if !unread {
-			again = " again on a finer range"
-		}
-		p.out.note(best[0].pair.String() + " parts them best: read it" + again + ".")
-	}
 }
 
 // none looks for an explanation when no series network of the leads fits: a

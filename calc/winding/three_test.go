@@ -65,7 +65,7 @@ func TestThreePins(t *testing.T) {
 			Shorted, nil, false, "Shorted: A–B 0 Ω"},
 		{"near zero, marked", pairs("A", "B", "0.1", "A", "C", "4.2", "B", "C", "4.2"), []Mark{{"A", Common, 1}, {"B", Run, 2}},
 			Shorted, abc("A", "C", "B"), true, "this is the run winding"},
-		{"all zero", pairs("A", "B", "0.0", "A", "C", "0.0", "B", "C", "0.0"), nil, Shorted, nil, false, ""},
+		{"all zero", pairs("A", "B", "0.0", "A", "C", "0.0", "B", "C", "0.0"), nil, TooClose, nil, false, ""},
 		{"kilohms", pairs("A", "B", "4700", "A", "C", "4.2"), nil, NotAWinding, nil, false, "A–B 4.7 kΩ"},
 		{"unusual ratio", pairs("A", "B", "4.00", "A", "C", "5.00", "B", "C", "9.00"), nil,
 			Sound, abc("A", "C", "B"), true, "Start is 1.3 times run"},

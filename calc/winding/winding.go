@@ -96,6 +96,7 @@ const (
 	FactEqual        = "windings-equal"
 	FactDoNotAddUp   = "windings-do-not-add-up"
 	FactNotAWinding  = "not-a-winding"
+	FactIsolated     = "windings-isolated" // whole groups, and no diagram says that they are apart
 )
 
 // Pair names two pins; the order means nothing.
@@ -121,6 +122,15 @@ type Mark struct {
 	Entry int
 }
 
+// Diagram is what a wiring diagram says of windings.
+type Diagram string
+
+// What a diagram can say.
+const (
+	Isolated Diagram = "isolated"
+	Joined   Diagram = "joined"
+)
+
 // Input is everything known of one machine.
 type Input struct {
 	Readings      []Reading     // unstruck, in entry order; the last of a pair counts
@@ -130,8 +140,12 @@ type Input struct {
 	Meter         measure.Meter // to say which accuracy was assumed
 	Probes        float64       // ohms already taken off every reading
 	Kind          Kind
-	EqualByDesign bool // a reversing motor: main and auxiliary are alike
-	StartLead     bool // one lead is known to be for a start winding or capacitor
+	EqualByDesign bool   // a reversing motor: main and auxiliary are alike
+	StartLead     bool   // one lead is known to be for a start winding or capacitor
+	Sheet         *Sheet // ohms of a nameplate or service sheet; nil when there are none
+	// Diagram says what the wiring diagram shows of groups that read open to each
+	// other: Isolated or Joined, "" when nobody has looked.
+	Diagram Diagram
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
 	Tested []string
@@ -189,7 +203,8 @@ type Result struct {
 	Wanted      []Pair      // pairs still wanted, the best first
 	Next        string      // the next step as a sentence, empty when nothing is wanted
 	Predictions []Prediction
-	Gap         *Gap // nil unless three pairs were read
+	Gap         *Gap    // nil unless three pairs were read
+	Sheet       BySheet // what a sheet adds to roles that are not settled
 	Repeats     []Repeat
 	Conflicts   []string
 	Facts       []string

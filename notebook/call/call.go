@@ -44,12 +44,15 @@ type Call struct {
 	bySubjectKind map[string][]*reading
 	curveKey      curveKey // of curveMemo
 	curveMemo     []record.Curve
+	secondLeg     []*reading // volts that name the second leg of a supply
+	wasSplit      bool       // how resubject last filed them
 	marks         []mark
 	atHand        []text // machine at hand, in Value
 	findings      []finding
 	seenCodes     []string         // of the findings, in the order first seen
 	seenAt        map[string][]int // entries by code
 	mended        []int            // entries of did and part
+	mendedWhat    map[int][]string // the facts that showed what each was done for
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
 	weighed       weighed
@@ -66,13 +69,15 @@ type Call struct {
 	closed        []int
 	defied        []int // entries that show a machine energised that should not be
 
-	machines map[string]*machine
-	judged   map[string]*judged
-	subjects []string // keys of judged, in the order of first use
-	caution  []cautioned
-	warned   map[string]int // the entry at which each caution was last given
-	standing standing       // causes as last shown
-	matched  text           // the complaint's words in value, its code in key
+	machines  map[string]*machine
+	judged    map[string]*judged
+	subjects  []string // keys of judged, in the order of first use
+	caution   []cautioned
+	warned    map[string]int // the entry at which each caution was last given
+	standing  standing       // causes as last shown
+	matched   text           // the complaint's words in value, its code in key
+	told      text           // the complaint as heard in value
+	toldCodes []string       // the findings that its words name
 
 	proofTold  string // the proof last asked for
 	tenthsTold int    // the entry that was told how whole ohms are read
@@ -118,6 +123,7 @@ func New() *Call {
 		machines:      map[string]*machine{},
 		judged:        map[string]*judged{},
 		warned:        map[string]int{},
+		mendedWhat:    map[int][]string{},
 	}
 }
 

@@ -120,13 +120,15 @@ func (c *Call) nextStep(r *cause.Result) string {
 	switch {
 	case len(c.repairs()) > 0 && c.grounds() != "":
 		return "do not energise: " + c.grounds() + " stands; replace it or read it again"
-	case len(c.repairs()) > 0:
+	case len(c.repairs()) > 0 && !c.persists():
 		if m := c.proofMissing(); len(m) > 0 {
 			return "prove the repair: " + m[0]
 		}
 		return ""
 	case c.settleInsulation() != "":
 		return c.settleInsulation()
+	case c.readAgain(r) != "":
+		return c.readAgain(r)
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case c.gapWide():
@@ -134,7 +136,7 @@ func (c *Call) nextStep(r *cause.Result) string {
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
 		return c.pairWanted()
 	case r.Next != nil:
-		return r.Next.Name + ": " + r.Next.How
+		return c.proposed(r.Next)
 	case r.Repair != nil:
 		return "mend: " + r.Repair.Fix
 	}
@@ -153,6 +155,31 @@ func (c *Call) pairWanted() string {
 		return ""
 	}
 	return m.result.Next
+}
+
+// readAgain asks for the pairs once more before anything rests on them: all of
+// about zero, or a short that was read once with leads that were not zeroed.
+func (c *Call) readAgain(r *cause.Result) string {
+	of := c.mainMachine()
+	m := c.machines[of]
+	if m == nil {
+		return ""
+	}
+	zero, again := m.result.State == winding.TooClose, false
+	for _, key := range c.keysOf(of) {
+		if prev, now := c.last2(key); now != nil && now.b != caseName {
+			v := c.value(now)
+			zero = zero && !v.Over && v.Lo <= 0
+			again = again || prev != nil
+		}
+	}
+	switch {
+	case zero:
+		return "zero the leads (hold the probes together, then: probes 0.2), scrape the pins and read the three pairs again on the lowest range"
+	case r.Repair != nil && r.Repair.Code == "winding-shorted" && m.result.State == winding.Shorted && !again && c.probes() == 0:
+		return "before the machine is condemned: zero the leads (probes 0.2) and read the pairs again"
+	}
+	return ""
 }
 
 // tooClose reports whether the pins of the machine that the call is about
@@ -198,12 +225,21 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		if r.NextWhy != "" && len(c.repairs()) == 0 && c.settleInsulation() == "" {
-			reply.add(Plain, r.NextWhy+endStop(r.NextWhy))
+		proving := len(c.repairs()) > 0 && !c.persists() || c.readAgain(&r) != "" || c.settleInsulation() != ""
+		if r.NextWhy != "" && !proving {
+			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
+		}
+		if r.Next != nil && !proving {
+			if s := c.forecast(r.Next).sentence(); s != "" {
+				reply.add(Plain, s)
+			}
+		}
+		if len(c.repairs()) > 0 && c.persists() {
+			reply.add(Plain, "The complaint was seen again after the repair: what the machine did before it, and what the repair was made for, count no more.")
 		}
 		if c.settleInsulation() != "" {
 			c.warn(reply, caution.InsulationVolts)
-		} else if r.Next != nil && len(c.repairs()) == 0 {
+		} else if r.Next != nil && !proving {
 			for _, code := range r.Next.Caution {
 				c.warn(reply, code)
 			}
@@ -256,7 +292,7 @@ func applyCauses(c *Call, _ *args) (*Reply, error) {
 		reply.add(Plain, "Ruled out: "+strings.Join(out, "; ")+".")
 	}
 	for _, k := range r.Contradictions {
-		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+		reply.add(Warn, c.contradiction(k)+".")
 	}
 	if r.Exhausted {
 		reply.add(Warn, "Every cause is ruled out: the findings cannot all be right.")

@@ -2,11 +2,13 @@ package call
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
 )
 
@@ -112,18 +114,51 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 			c.warn(r, caution.InverterLine)
 		}
 	}
+	c.tellRows(values, r)
 	return c.rejudgeAll(r), nil
 }
 
-// noCompressor tells an appliance that has none by what it is called.
-var noCompressor = sync.OnceValue(func() *regexp.Regexp {
+// tellRows checks a sensor's table once rows were typed, so that a misprint is
+// seen before a part is judged by it.
+func (c *Call) tellRows(values []plate, r *Reply) {
+	rows := c.sensorRows()
+	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" }) {
+		return
+	}
+	_, doubts, err := judge.NewTable(rows)
+	if err != nil {
+		r.add(Warn, "Sensor table: "+err.Error()+"; strike what is wrong and type it again.").flag("table-misprint")
+	}
+	for _, d := range doubts {
+		r.add(Warn, "Sensor table: "+d+".").flag("table-doubt")
+	}
+}
+
+// withoutCompressor tells an appliance that has none by what it is called.
+var withoutCompressor = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+})
+
+// noCompressor reports whether the appliance has none: by the words for the
+// unit, and when it was not named by those of the complaint.
+func (c *Call) noCompressor() bool {
+	if unit := c.last("unit"); unit != "" {
+		return withoutCompressor().MatchString(unit)
+	}
+	fault := c.last("fault")
+	return withoutCompressor().MatchString(fault) && !cools().MatchString(fault)
+}
+
+// cools tells an appliance that has a compressor by the words of a complaint
+// that speak of a heater or fan in it too.
+var cools = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 })
 
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.
 func (c *Call) owner(of string) string {
-	if of == defaultMachine && noCompressor().MatchString(c.last("unit")) {
+	if of == defaultMachine && c.noCompressor() {
 		return "the appliance"
 	}
 	return of

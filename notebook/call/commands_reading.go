@@ -7,7 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
-	"ohmcall/calc/judge"
+	"ohmcall/calc/repair"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/script"
@@ -28,7 +28,7 @@ func readingCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
 		}
 	}
-	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
+	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
 		reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
@@ -37,7 +37,7 @@ func readingCommands() []Command {
 		reads("mfd", "microfarads of a capacitor", cond, "mfd C1 11.8"),
 		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
 		reads("watt", "watts", cond, "watt comp 110"),
-		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2"),
+		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2 run", "psi suction -6 run, discharge 70 run", "psi suction 36 standing at 25C"),
 		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
@@ -153,10 +153,11 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.refreshMachine(of, reply)
 		c.tellPlateOhms(of, reply)
 	}
+	c.resubject()
 	done := map[string]bool{}
 	var likewise []string
 	caseTold := verdict.Word("")
-	for i, r := range rs {
+	for _, r := range rs {
 		kind, name := c.subject(r)
 		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
 			done[key] = true
@@ -183,11 +184,17 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 			if kind != "temp" || len(c.repairs()) == 0 && j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text) {
 				c.tellVerdict(j, reply)
 			}
+			if kind == "leg" {
+				// What lies between the legs is judged by each of them.
+				if j, changed := c.judge("supply", "line"); changed {
+					c.tellVerdict(j, reply)
+				}
+			}
 		}
 		if kind == "" && q.word == "ohm" && r.b == "" {
 			reply.add(Ask, r.a+" is none of the parts that are judged here; two points are parted by a space: ohm A B 3.4.")
 		}
-		c.suspectRange(r, words, i, reply)
+		c.suspectRange(r, reply)
 		if q.word == "temp" {
 			c.tellCourse(r, reply)
 		}
@@ -253,6 +260,9 @@ func (c *Call) addReading(r *reading) {
 		}
 	}
 	c.readings = append(c.readings, r)
+	if namesSecondLeg(r) {
+		c.secondLeg = append(c.secondLeg, r)
+	}
 	switch r.quality.word {
 	case "volt":
 		if r.over || c.value(r).X >= deadVolts {
@@ -271,10 +281,15 @@ func (c *Call) addReading(r *reading) {
 	}
 	c.byKey[k] = append(c.byKey[k], r)
 	if kind, name := c.subject(r); kind != "" {
-		s := kind + "\x00" + name
-		c.bySubject[s] = append(c.bySubject[s], r)
-		c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
+		c.file(r, kind, name)
 	}
+}
+
+// file puts a reading under its subject.
+func (c *Call) file(r *reading, kind, name string) {
+	s := kind + "\x00" + name
+	c.bySubject[s] = append(c.bySubject[s], r)
+	c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
 }
 
 // recorded says in one line what was taken down.
@@ -341,6 +356,9 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		c.warn(reply, caution.HotMoving)
 	case "psi":
 		c.warn(reply, caution.SealedSystem)
+		if repair.Flammable(c.gas()) {
+			c.warn(reply, caution.Flammable)
+		}
 	}
 }
 
@@ -422,6 +440,9 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	text := v.Subject + ": " + string(v.Word) + ", " + v.Text
 	if v.Limit != "" {
 		text += " (limit " + v.Limit
+		if v.Judged {
+			text += ", " + marginText(v.Margin)
+		}
 		if v.Source != "" && v.Word != verdict.Sound {
 			text += "; " + v.Source
 		}
@@ -452,14 +473,8 @@ func endStop(s string) string {
 }
 
 // suspectRange points out a display that speaks for a wrong meter range.
-func (c *Call) suspectRange(r *reading, words []script.Word, _ int, reply *Reply) {
-	if r.quality.word != "ohm" || r.over || r.derived {
-		return
-	}
-	for _, w := range words {
-		if v, ok := judge.WrongRange(w.Text); ok && startsLikeNumber(w.Text) {
-			reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
-			return
-		}
+func (c *Call) suspectRange(r *reading, reply *Reply) {
+	if v, ok := r.wrongRange(); ok {
+		reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
 	}
 }

@@ -71,7 +71,7 @@ func workCommands() []Command {
 			Examples: []string{"did replaced start device"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
-				c.mended = append(c.mended, c.entry)
+				c.mend()
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
 				return c.afterRepair(r.add(Plain, "Done: "+a.text("TEXT")+".")), nil
 			},
@@ -201,7 +201,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		p.priced = true
 	}
 	c.parts = append(c.parts, p)
-	c.mended = append(c.mended, c.entry)
+	c.mend()
 	text := "Part: " + number(p.count) + " × " + p.name
 	if p.priced {
 		text += " at " + money(p.price)

@@ -31,7 +31,7 @@ func (c *Call) Suggest() []string {
 	for _, p := range c.pinsWanted() {
 		add("ohm " + p + " ")
 	}
-	if len(c.repairs()) == 0 {
+	if len(c.repairs()) == 0 || c.persists() {
 		if r := c.weigh(math.MaxInt); r.Next != nil {
 			add(testLine(r.Next))
 		}

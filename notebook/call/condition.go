@@ -18,13 +18,24 @@ type condition struct {
 }
 
 // conditionWords are the conditions that stand alone.
-var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted"}
+var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord, "standing"}
+
+// iceWord says that a sensor stands in stirred ice water, at 0 °C.
+const iceWord = "ice"
+
+// put sets a condition word before those that are there.
+func (c *condition) put(word string) {
+	c.words = append([]string{word}, c.words...)
+	if word == iceWord {
+		c.at, c.hasAt = 0, true
+	}
+}
 
 func (c condition) is(word string) bool { return slices.Contains(c.words, word) }
 
 func (c condition) String() string {
 	parts := append([]string(nil), c.words...)
-	if c.hasAt {
+	if c.hasAt && !c.is(iceWord) {
 		parts = append(parts, "at "+number(c.at)+" °C")
 	}
 	if c.test > 0 {
@@ -43,7 +54,7 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 		prev := words[len(words)-2]
 		switch {
 		case slices.Contains(conditionWords, last.Text) && !last.Quoted:
-			c.words = append([]string{last.Text}, c.words...)
+			c.put(last.Text)
 			words = words[:len(words)-1]
 			continue
 		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:

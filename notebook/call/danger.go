@@ -10,11 +10,11 @@ import (
 	"ohmcall/calc/winding"
 )
 
-// barring are the facts that forbid to energise, and the one that forbids it
+// barring are the facts that forbid to energise, inDoubt those that forbid it
 // until an insulation tester has settled it.
 var (
 	barring = []string{"winding-grounded", "insulation-failed", "earth-continuity-failed", "heater-grounded"}
-	inDoubt = "insulation-suspect"
+	inDoubt = []string{"insulation-suspect", "insulation-undecided"}
 )
 
 // verdictsWith are the verdicts that carry one of the facts and stand: what was
@@ -110,7 +110,7 @@ func (c *Call) defeated() []work {
 // what nobody has settled.
 func (c *Call) unproved() []string {
 	var out []string
-	for _, j := range c.verdictsWith(inDoubt) {
+	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, j.verdict.Subject+": "+string(j.verdict.Word)+", "+j.verdict.Text)
 	}
 	var defied []int
@@ -151,7 +151,7 @@ func (c *Call) doubtful(machine string) []string {
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		j := c.judged[key]
-		if kind != "case" || j == nil || !slices.Contains(j.verdict.Fact, inDoubt) || c.replacedSince(key, j) {
+		if kind != "case" || j == nil || !intersects(j.verdict.Fact, inDoubt) || c.replacedSince(key, j) {
 			continue
 		}
 		if of, pin, _ := strings.Cut(name, "\x00"); of == machine {
@@ -175,7 +175,7 @@ func (c *Call) settleInsulation() string {
 // energisedAnyway warns when readings are of a machine that should not have
 // been energised.
 func (c *Call) energisedAnyway(reply *Reply) {
-	for _, j := range append(c.verdictsWith(barring...), c.verdictsWith(inDoubt)...) {
+	for _, j := range append(c.verdictsWith(barring...), c.verdictsWith(inDoubt[0])...) {
 		t, _ := caution.Text(caution.NeverEnergise)
 		reply.add(Caution, "Caution: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+"). "+t.Text).flag("caution-" + t.Code)
 		if n := len(c.defied); n == 0 || c.defied[n-1] != c.entry {
@@ -185,11 +185,11 @@ func (c *Call) energisedAnyway(reply *Reply) {
 	}
 }
 
-// withoutCompressor are the complaints that are not of a sealed system.
-var withoutCompressor = []string{"no-heat", "motor-dead"}
+// unsealed are the complaints that are not of a sealed system.
+var unsealed = []string{"no-heat", "motor-dead"}
 
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {
-	return kindOf(c.machineAtHand()) == winding.Compressor && !noCompressor().MatchString(c.last("unit")) &&
-		!slices.Contains(withoutCompressor, cause.Refine(c.complaint(), nil))
+	return kindOf(c.machineAtHand()) == winding.Compressor && !c.noCompressor() &&
+		!slices.Contains(unsealed, cause.Refine(c.complaint(), nil))
 }

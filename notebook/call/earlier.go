@@ -11,6 +11,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if prev.over && readsCold(r) && !readsCold(prev) {
 		return // it has cooled: that an open pair reads through now is no slip
 	}
+	if prev.cond.test != r.cond.test {
+		return // an insulation tester sees what an ohm-meter does not
+	}
 	if prev.over != r.over {
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; both stand, the last counts.").flag("jump")
 		return

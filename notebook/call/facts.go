@@ -15,6 +15,8 @@ import (
 // standing is what the causes were when last told.
 type standing struct {
 	open, supported, ruledOut []string
+	contradictions            []cause.Contradiction
+	beside                    []string // ruled out as the reason, and yet shown
 	next                      string
 }
 
@@ -26,7 +28,9 @@ type finding struct {
 
 // facts gathers what the call has established before an entry, for the
 // elimination of causes. After a repair a newer fact takes the place of an
-// older one that it excludes: the machine is another one now.
+// older one that it excludes: the machine is another one now. When the
+// complaint is seen again after it, nothing of what the machine did before
+// counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
 	add := func(code string, entry int) {
@@ -76,10 +80,14 @@ func (c *Call) facts(before int) []cause.Fact {
 			add("start-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":
 			add("run-cap-none", p.entry)
+		case p.key == "volts":
+			if v, err := p.q.In("V"); err == nil && v > twoLegs {
+				add("two-legs", p.entry)
+			}
 		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
-	return c.supersede(out)
+	return c.supersede(c.restored(out, before))
 }
 
 // sightings gives a finding at its first entry that counts and, when it was
@@ -190,7 +198,9 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 		case winding.OpenWinding, winding.Shorted, winding.Grounded:
 			add(of+"-windings-failed", at)
 		}
-		return
+		if c.complaint() != motorDead {
+			return
+		}
 	}
 	if of != c.mainMachine() {
 		return
@@ -299,7 +309,60 @@ func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
 			out = append(out, f)
 		}
 	}
-	return out
+	at := c.persistsIn(out, repairs)
+	if at == 0 {
+		return out
+	}
+	return slices.DeleteFunc(out, func(f cause.Fact) bool {
+		return phase(repairs, f.Entry) < at && (cause.Passing(f.Code) || c.mendedFor(f, repairs, at))
+	})
+}
+
+// persistsIn is the last phase in which a fact says that the complaint is
+// still there after a repair, 0 when none does or the last word is a cure.
+func (c *Call) persistsIn(facts []cause.Fact, repairs []int) int {
+	at, complaint := 0, c.complaint()
+	for _, f := range facts {
+		if cause.Persists(complaint, f.Code) {
+			at = max(at, phase(repairs, f.Entry))
+		}
+	}
+	return at
+}
+
+// persists reports whether the complaint was seen again after the last repair.
+func (c *Call) persists() bool {
+	rep := c.repairs()
+	return len(rep) > 0 && c.persistsIn(c.facts(math.MaxInt), rep) == len(rep)
+}
+
+// mendedFor reports whether a fact had shown a cause that was supported when a
+// repair up to phase at was made after it.
+func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
+	for _, n := range c.mended {
+		if n > f.Entry && phase(repairs, n) < at && slices.Contains(c.mendedWhat[n], f.Code) {
+			return true
+		}
+	}
+	return false
+}
+
+// mend notes work done, with the facts that show the causes supported now:
+// they are what it was done for.
+func (c *Call) mend() {
+	c.mended = append(c.mended, c.entry)
+	r := c.weigh(math.MaxInt)
+	for i := range r.Standings {
+		s := &r.Standings[i]
+		if s.State != cause.Supported || s.Last {
+			continue
+		}
+		for _, f := range s.For {
+			if slices.Contains(s.Cause.ShownBy, f.Code) {
+				c.mendedWhat[c.entry] = append(c.mendedWhat[c.entry], f.Code)
+			}
+		}
+	}
 }
 
 func excludes(a, b string) bool {
@@ -319,11 +382,14 @@ func (c *Call) complaint() string {
 			c.matched.key = m[0].Code
 		}
 		if drives().MatchString(t) {
-			c.matched.key = "motor-dead"
+			c.matched.key = motorDead
 		}
 	}
 	return c.matched.key
 }
+
+// motorDead is the complaint that is about a motor by itself.
+const motorDead = "motor-dead"
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
@@ -331,16 +397,25 @@ var drives = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
 })
 
+// heard are the findings that the complaint's words name.
+func (c *Call) heard() []string {
+	if t := c.last("fault"); t != c.told.value {
+		c.told, c.toldCodes = text{value: t}, cause.Heard(t)
+	}
+	return c.toldCodes
+}
+
 // weigh says where the causes stand before an entry. The same facts are
 // weighed once.
 func (c *Call) weigh(before int) cause.Result {
 	facts := c.facts(before)
 	complaint := cause.Refine(c.complaint(), facts)
+	heard := c.heard()
 	w := &c.weighed
-	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) {
+	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) && slices.Equal(w.heard, heard) {
 		return w.result
 	}
-	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, result: cause.Weigh(complaint, facts)}
+	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
 	return w.result
 }
 
@@ -350,20 +425,22 @@ type weighed struct {
 	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact
+	heard     []string
 	result    cause.Result
 }
 
 // finish adds to a reply what has changed about the causes.
 func (c *Call) finish(reply *Reply) *Reply {
 	r := c.weigh(math.MaxInt)
-	if c.weighed.told && len(c.mended) == 0 && (r.Next != nil || r.Repair != nil) {
+	if c.weighed.told && (len(c.mended) == 0 || c.persists()) && (r.Next != nil || r.Repair != nil) {
 		return reply
 	}
 	c.weighed.told = true
 	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
-	now.next = c.nextStep(&r)
+	now.next, now.beside, now.contradictions = c.nextStep(&r), besides(&r), r.Contradictions
 	was := c.standing
-	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next {
+	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next &&
+		slices.Equal(now.contradictions, was.contradictions) && slices.Equal(now.beside, was.beside) {
 		return reply
 	}
 	c.standing = now
@@ -371,7 +448,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 	if !slices.Equal(now.supported, was.supported) {
 		for i := range r.Standings {
 			s := &r.Standings[i]
-			if s.Last && len(c.repairs()) > 0 {
+			if s.Last && len(c.repairs()) > 0 && !c.persists() {
 				continue // left over only because the mended part is sound now
 			}
 			if s.State == cause.Supported && !slices.Contains(was.supported, s.Cause.Code) {
@@ -380,15 +457,37 @@ func (c *Call) finish(reply *Reply) *Reply {
 			}
 		}
 	}
-	if len(r.Contradictions) > 0 {
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !slices.Contains(was.beside, s.Cause.Code) {
+			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
+		}
+	}
+	for _, k := range r.Contradictions {
 		reply.flag("contradiction")
-		k := r.Contradictions[len(r.Contradictions)-1]
-		reply.add(Warn, "These contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B)+".")
+		if !slices.Contains(was.contradictions, k) {
+			reply.add(Warn, c.contradiction(k)+".")
+		}
 	}
 	if r.Exhausted {
 		reply.flag("causes-exhausted")
 	}
 	return reply
+}
+
+// besides lists the causes that are no reason for the complaint and yet shown.
+func besides(r *cause.Result) []string {
+	var out []string
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence {
+			out = append(out, s.Cause.Code)
+		}
+	}
+	return out
+}
+
+// contradiction says which two facts cannot both be true.
+func (c *Call) contradiction(k cause.Contradiction) string {
+	return "These contradict each other: " + c.factText(k.A) + " and " + c.factText(k.B)
 }
 
 func (c *Call) factText(f cause.Fact) string {

@@ -25,7 +25,10 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 	if r.quality.word == "ohm" && len(out) == 0 {
 		return points
 	}
-	r.cond.words = append(lifted, r.cond.words...)
+	slices.Reverse(lifted)
+	for _, w := range lifted {
+		r.cond.put(w)
+	}
 	return out
 }
 

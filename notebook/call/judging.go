@@ -46,6 +46,14 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		return "amp", r.a
 	case "trip":
 		return "trip", r.a
+	case "psi":
+		switch {
+		case sideOf(r.a) == "":
+		case r.cond.is("standing"):
+			return "psi", "standing"
+		default:
+			return "psi", "running"
+		}
 	case "temp":
 		if spaceOf(r.a) != "" {
 			return "temp", r.a
@@ -138,14 +146,13 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	}
 	switch kind {
 	case "case":
-		r := latest(rs)
-		if p := partOf(of); p != nil && p.words[0] == "heater" {
-			return judge.HeaterToCase(of, c.value(r), r.cond.test), true
-		}
-		return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
-			RatedVolts: c.ratedVolts(), Rule: c.last("limit")})), true
+		return c.judgeCase(of, pin, rs), true
 	case "part":
-		return partOf(name).judge(c, name, rs, before), true
+		v := partOf(name).judge(c, name, rs, before)
+		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {
+			v = judge.OnWrongRange(v)
+		}
+		return v, true
 	case "sheath":
 		return judgeSheath(name, latest(rs), c.value(latest(rs))), true
 	case "mfd":
@@ -162,11 +169,13 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "supply":
 		return c.judgeSupply(rs, before)
 	case "leg":
-		return c.judgeLeg(latest(rs)), true
+		return c.judgeLeg(rs)
 	case "volt":
 		return c.judgeVolt(rs, before)
 	case "amp":
 		return c.judgeAmp(name, rs), true
+	case "psi":
+		return c.judgePressure(rs), true
 	case "temp":
 		r := latest(rs)
 		v := judge.TemperatureTarget(spaceOf(name), c.value(r))

@@ -52,6 +52,9 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	if len(res.Repeats) > 0 {
 		reply.flag("jump")
 	}
+	if res.Sheet.Contradicts {
+		reply.flag("sheet-contradicts")
+	}
 	if len(res.Conflicts) > 0 {
 		reply.flag("marking-conflict")
 	}
@@ -124,6 +127,9 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 	switch res.State {
 	case winding.Sound:
 		v.Word = verdict.Sound
+		if slices.Contains(res.Facts, winding.FactIsolated) {
+			v.Word = verdict.CannotTell
+		}
 	case winding.Incomplete:
 		delete(c.judged, key)
 		return
@@ -165,6 +171,7 @@ func (c *Call) rejudgeAll(reply *Reply) *Reply {
 		c.refreshMachine(of, reply)
 		c.tellPlateOhms(of, reply)
 	}
+	c.resubject()
 	for _, key := range append([]string(nil), c.subjects...) {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {

@@ -1,9 +1,9 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -28,7 +28,8 @@ func init() {
 		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
 		{[]string{"heater", "defrost-heater", "element", "bake", "broil"}, "heater element", judgeHeater},
-		{[]string{"limit", "defrost-thermostat", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
+		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
+		{[]string{"limit", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
 		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},
 		{[]string{"sensor", "ntc", "thermistor"}, "thermistor sensor", judgeNTC},
 		{[]string{"pt100", "pt1000", "rtd"}, "platinum sensor", judgePlatinum},
@@ -37,6 +38,7 @@ func init() {
 		{[]string{"cord"}, "one conductor of the cord", judgePath(judge.Cord)},
 		{[]string{"plug"}, "between the plug's supply pins, with everything switched on", judgePlug},
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
+		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
 	}
 }
@@ -148,13 +150,38 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 	return out
 }
 
-func judgeRelay(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
+	if c.noCompressor() {
+		return plainRelay(c, name, latest(rs))
+	}
 	all := c.relayValues("relay", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
 		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
 	}
 	r := latest(rs)
 	return judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
+}
+
+// plainRelay judges a relay that starts no compressor: a coil, or a contact
+// that is closed when the coil is fed or when it is not.
+func plainRelay(c *Call, name string, r *reading) verdict.Verdict {
+	name = strings.TrimPrefix(name, "relay")
+	name = strings.Trim(strings.TrimPrefix(strings.TrimPrefix(name, "-contact"), "-coil"), "-")
+	if relayPart(r) == judge.Coil {
+		return judge.RelayCoil(name, c.value(r))
+	}
+	return judge.Switch(judge.SwitchIn{Path: judge.Relay, Name: name, Ohms: c.value(r), Want: wanted(r)})
+}
+
+// wanted is how a contact should be by the condition typed.
+func wanted(r *reading) string {
+	switch {
+	case r.cond.is("open"):
+		return "open"
+	case r.cond.is("closed"):
+		return "closed"
+	}
+	return ""
 }
 
 func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
@@ -202,6 +229,8 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		switch {
 		case r.cond.is("open"):
 			in.Want = "open"
+		case path == judge.Limit && r.cond.is("hot") && !r.cond.is("closed"):
+			// A limit that has just acted is open; it is read again when cool.
 		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
 			in.Want = "closed"
 		}
@@ -209,31 +238,9 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 	}
 }
 
-// plugShorted is below what any load of a household appliance reads between
-// the supply pins, in ohms; plugSound is what the largest cooker reads
-// (common practice).
-const (
-	plugShorted = 1.0
-	plugSound   = 4.0
-)
-
 // judgePlug judges the ohms between the plug's supply pins.
 func judgePlug(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
-	r := latest(rs)
-	v := c.value(r)
-	out := verdict.Verdict{Subject: "plug, between its supply pins", Limit: "at least " + number(plugSound) + " Ω", Source: "common practice",
-		Caution: []string{caution.ProveDead, caution.Capacitor}, Entries: []int{r.entry}}
-	switch {
-	case v.Over:
-		out.Word, out.Text, out.Fact = verdict.Sound, "no short; nothing in it was switched on either", []string{"plug-to-plug-sound"}
-	case v.Hi < plugShorted:
-		out.Word, out.Text, out.Fact = verdict.Failed, r.shown()+": a short in the cord or in what is switched on", []string{"plug-to-plug-shorted"}
-	case v.Lo >= plugSound:
-		out.Word, out.Text, out.Fact = verdict.Sound, r.shown()+" is a load, not a short", []string{"plug-to-plug-sound"}
-	default:
-		out.Word, out.Text = verdict.CannotTell, r.shown()+" may be a large load or a short: take the loads off one by one and repeat"
-	}
-	return out
+	return judge.Plug(c.value(latest(rs)))
 }
 
 func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
@@ -250,9 +257,22 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	v := judge.NTC(in)
 	if fault != nil {
 		v.Also = append(v.Also, "the table typed from the sheet is not used: "+fault.Error())
+		if v.Word == verdict.CannotTell {
+			v.Text = v.Also[len(v.Also)-1]
+		}
 	}
 	v.Also = append(v.Also, doubts...)
+	if !steers(name) {
+		v.Also = slices.DeleteFunc(v.Also, func(s string) bool { return strings.HasPrefix(s, "a control that") })
+		v.Fact = slices.DeleteFunc(v.Fact, func(f string) bool { return strings.HasPrefix(f, "sensor-reads") })
+	}
 	return v
+}
+
+// steers tells the sensor that the control holds the temperature by from one
+// on the evaporator, which ends the defrost.
+func steers(name string) bool {
+	return !strings.Contains(name, "evap") && !strings.Contains(name, "defrost")
 }
 
 // sensorRows are the rows of a sensor's table as typed with plate row.
@@ -277,14 +297,22 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 			r0 = 1000
 		}
 	}
-	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0})
+	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0, Class: c.plateText("", "class")})
 }
 
-// temperatureBeside is the temperature at which a sensor was read: `at 0C`,
+// iceBath is how near to 0 °C stirred ice water holds a sensor, in kelvin
+// (common practice).
+const iceBath = 0.2
+
+// temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
 // or the last temperature read before it.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
 	if r.cond.hasAt {
-		v := measure.Within(r.cond.at, c.meterFor("temp").fixed)
+		doubt := c.meterFor("temp").fixed
+		if r.cond.is(iceWord) {
+			doubt = iceBath
+		}
+		v := measure.Within(r.cond.at, doubt)
 		v.Entry = r.entry
 		return v
 	}

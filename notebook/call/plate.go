@@ -1,11 +1,13 @@
 package call
 
 import (
+	"errors"
 	"slices"
 	"strconv"
 	"strings"
 
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
 	"ohmcall/notebook/script"
 )
 
@@ -31,12 +33,14 @@ var plateKeys = []plateKey{
 	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
 	{word: "run", words: []string{"cap", "none"}, help: "run cap fitted by the maker, or none"},
 	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
+	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},
 	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6%, mfd start 88-108"},
 	{word: "ohms", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},
 	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
 	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
 	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
+	{word: "class", words: []string{"A", "B"}, help: "platinum sensor's tolerance class"},
 	{word: "row", help: "a row of a sensor's table: row 0C 32.65k"},
 	{word: "bleeder", unit: "ohm", help: "resistor across the capacitor"},
 }
@@ -78,7 +82,8 @@ func plateKeyOf(word string) *plateKey {
 	return nil
 }
 
-// parsePlate reads `key value` parts.
+// parsePlate reads `key value` parts. One that cannot be read refuses all: a
+// line of which a part was taken could not be typed again as it stood.
 func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 	parts, err := split(words)
 	if err != nil {
@@ -86,20 +91,42 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 	}
 	var out []plate
 	for _, p := range parts {
-		k := plateKeyOf(p[0].Text)
-		if k == nil {
-			return nil, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))
+		v, err := c.platePart(p)
+		if err == nil {
+			out = append(out, v)
+			continue
 		}
-		if len(p) == 1 {
-			return nil, p[0].Errorf("%s has no value", k.word).WithHint("%s", k.help)
+		var e *source.Error
+		if len(parts) > 1 && errors.As(err, &e) {
+			whole := "none of the line is taken yet: Up brings it back to be mended"
+			if e.Hint != "" {
+				whole = e.Hint + "; " + whole
+			}
+			return nil, e.WithHint("%s", whole)
 		}
-		v, err := c.plateValue(k, p[1:])
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, v)
+		return nil, err
 	}
 	return out, nil
+}
+
+// platePart reads one `key value`.
+func (c *Call) platePart(p []script.Word) (plate, error) {
+	k := plateKeyOf(p[0].Text)
+	if k == nil {
+		return plate{}, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))
+	}
+	if len(p) == 1 {
+		return plate{}, p[0].Errorf("%s has no value", k.word).WithHint("%s", k.hint())
+	}
+	return c.plateValue(k, p[1:])
+}
+
+// hint says what a key takes.
+func (k *plateKey) hint() string {
+	if k.unit == "" || strings.Contains(k.help, k.word+" ") {
+		return k.help
+	}
+	return k.help + ": a number, in " + k.unit + " unless a unit is written"
 }
 
 func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
@@ -159,7 +186,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		}
 	}
 	if err != nil {
-		return v, value.Errorf("%q is no value for %s", value.Text, k.word).WithHint("%s", k.help)
+		return v, value.Errorf("%q is no value for %s", value.Text, k.word).WithHint("%s", k.hint())
 	}
 	if v.q.SI() < 0 {
 		return v, value.Errorf("%s below zero", k.word)

@@ -207,7 +207,7 @@ func (c *Call) curves(since, before int) []record.Curve {
 	}
 	var out []record.Curve
 	for _, p := range places {
-		if list := byTime(points[p]); len(list) >= 3 {
+		if list := byTime(points[p]); len(list) >= fewestForCourse {
 			out = append(out, c.curve(p, thin(list)))
 		}
 	}
@@ -275,7 +275,7 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	show := func(x float64) string { return degrees(x, k.Unit) }
 	j := fit.Judge(target, show)
 	if j.State == pulldown.WillNotReach && len(pts) < fewestToDoubt {
-		j.State, j.Reason = pulldown.TooEarly, "three readings are too few to say that it will not get there: "+j.Reason
+		j.State, j.Reason = pulldown.TooEarly, "three readings are too few to say that it will not get there, a fourth tells: "+j.Reason
 	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
@@ -297,8 +297,25 @@ func (c *Call) since() int {
 	return 0
 }
 
+// fewestForCourse is how many timed temperatures of a place make a course.
+const fewestForCourse = 3
+
+// timed counts the readings of a place's temperature since the last repair.
+func (c *Call) timed(r *reading) int {
+	n, since := 0, c.since()
+	for _, o := range c.byKey[r.key()] {
+		if o.entry > since && c.alive(o.entry) && !o.over {
+			n++
+		}
+	}
+	return n
+}
+
 // tellCourse adds where a pull-down stands.
 func (c *Call) tellCourse(r *reading, reply *Reply) {
+	if n := c.timed(r); n == fewestForCourse-1 && spaceOf(r.a) != "" {
+		reply.add(Ask, "Pull-down of "+r.a+": two timed readings; a third tells whether it is on course, a fourth whether it will not get there.")
+	}
 	for _, k := range c.curves(c.since(), math.MaxInt) {
 		if k.Place != r.a {
 			continue

@@ -6,9 +6,11 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
+	"ohmcall/calc/verdict"
 	"ohmcall/notebook/script"
 )
 
@@ -73,6 +75,7 @@ type reading struct {
 	res     float64 // worth of the last digit, in the quality's unit
 	over    bool
 	rough   bool
+	typed   string
 	derived bool // the value was a sum in parentheses and has its own doubt
 	tenths  bool // typed in whole ohms and taken as tenths shown
 	cond    condition
@@ -89,6 +92,15 @@ func (r *reading) key() string {
 		phase = "start"
 	}
 	return strings.Join([]string{r.quality.word, r.of, a, b, phase}, "\x00")
+}
+
+// wrongRange reports whether the digits typed speak for a wrong range of the
+// ohm-meter.
+func (r *reading) wrongRange() (verdict.Verdict, bool) {
+	if r.quality.word != "ohm" || r.over || r.derived {
+		return verdict.Verdict{}, false
+	}
+	return judge.WrongRange(r.typed)
 }
 
 // where names the points as people read them.
@@ -237,6 +249,7 @@ func isUnit(word, want string) bool {
 // parseValue reads the value word.
 func (r *reading) parseValue(c *Call, w script.Word) error {
 	text := w.Text
+	r.typed = text
 	if isOver(text) {
 		r.over = true
 		return nil

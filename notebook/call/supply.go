@@ -1,45 +1,12 @@
 package call
 
 import (
-	"math"
 	"slices"
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 )
-
-// isLeg tells the volts of one leg to neutral at an appliance that is fed by
-// both legs.
-func (c *Call) isLeg(r *reading) bool {
-	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
-	if a == "N" {
-		a, b = b, a
-	}
-	return b == "N" && (a == "L1" || a == "L2") && c.ratedVolts() > twoLegs
-}
-
-// twoLegs is the plate voltage above which an appliance in a split-phase
-// house is fed by both legs: they are 208 or 240 V apart.
-const twoLegs = 200
-
-// judgeLeg judges one leg to neutral. A leg that is there says nothing of the
-// other, so only a missing or low one is a fact.
-func (c *Call) judgeLeg(r *reading) verdict.Verdict {
-	v := judge.Supply(judge.SupplyIn{Place: r.where(), Volts: c.value(r), Nominal: 120})
-	var facts []string
-	for _, f := range v.Fact {
-		switch f {
-		case "supply-absent":
-			facts = append(facts, "leg-missing")
-		case "supply-low":
-			facts = append(facts, f)
-		}
-	}
-	v.Fact = facts
-	return v
-}
 
 // nominalVolts is the nominal voltage of the supply that a plate speaks of;
 // without a plate, 120 V is taken when the reading v speaks for it.
@@ -80,13 +47,12 @@ func restAndLoad(rs []*reading) (rest, load *reading) {
 // judgeSupply judges the volts at rest, or the sag when volts at start were
 // read too.
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
-	rs = slices.DeleteFunc(slices.Clone(rs), c.provesDead)
+	rs = c.notProvingDead(rs)
 	rest, load := restAndLoad(rs)
 	if rest == nil {
 		return verdict.Verdict{}, false
 	}
-	v := c.value(rest)
-	out := judge.Supply(judge.SupplyIn{Volts: v, Nominal: c.nominalVolts(v.X), Edition: c.last("edition")})
+	out := c.atRest(rest, before)
 	if load == nil {
 		return out, true
 	}
@@ -103,6 +69,11 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	}
 	sag.Also = append([]string{"at rest: " + out.Text}, sag.Also...)
 	return sag, true
+}
+
+// notProvingDead leaves out the readings that prove the unit dead.
+func (c *Call) notProvingDead(rs []*reading) []*reading {
+	return slices.DeleteFunc(slices.Clone(rs), c.provesDead)
 }
 
 // provesDead tells volts near zero on a unit that was made safe: they prove it
@@ -147,7 +118,7 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if !atMachine(r) || !starting(r) {
 		return out, true
 	}
-	if rest, _ := restAndLoad(c.recent("supply", c.bySubject["supply\x00line"], before)); rest != nil {
+	if rest, _ := restAndLoad(c.recent("supply", c.bySubject[supplyKey], before)); rest != nil {
 		sag := c.sag(rest, r, "at "+r.where())
 		sag.Fact = append(sag.Fact, out.Fact...)
 		sag.Entries = slices.Compact(sag.Entries)
@@ -172,27 +143,10 @@ func feedFacts(r *reading) (fed, unfed string) {
 
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
-	v := c.value(r)
-	out := verdict.Verdict{Subject: "volts at " + r.where(), Limit: "60 % of the plate's volts", Source: "common practice",
-		Caution: []string{caution.MainsLive}, Entries: []int{r.entry}}
 	rated := c.ratedVolts()
 	if rated == 0 {
 		rated = 115
 	}
-	half := math.Max(v.Half(), 1e-9)
-	out.Margin, out.Judged = (v.X-0.6*rated)/half, true
-	switch {
-	case !r.cond.is("run") && !r.cond.is("start") && v.Hi < 0.6*rated:
-		// It may well be switched off: only a reading taken while the
-		// control should call says that it does not.
-		out.Word, out.Text = verdict.CannotTell, r.shown()+": no call now; write run behind it when it should be called"
-		out.Judged = false
-	case v.Lo >= 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Sound, "it is given "+r.shown(), []string{fed}
-	case v.Hi < 0.6*rated:
-		out.Word, out.Text, out.Fact = verdict.Failed, "it should be called and is given "+r.shown(), []string{unfed}
-	default:
-		out.Word, out.Text = verdict.CannotTell, r.shown()+" is neither a call nor none: a ghost reading or a poor joint"
-	}
-	return out
+	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,
+		Called: r.cond.is("run") || r.cond.is("start"), Fed: fed, Unfed: unfed})
 }

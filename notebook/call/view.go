@@ -25,7 +25,7 @@ func (c *Call) Record() *record.Record {
 	c.drawCauses(r, found)
 	c.drawProof(r)
 	r.Missing = c.missing()
-	r.Alerts = c.alerts(r, found)
+	r.Alerts = c.alerts(r)
 	c.drawHeader(r, found)
 	c.drawOutcome(r, found)
 	r.Log = make([]record.Entry, 0, len(c.entries))
@@ -195,13 +195,13 @@ func pairKey(of, a, b string) string {
 func marginText(m float64) string {
 	switch {
 	case m > 99:
-		return "over 99 × the meter's limit"
+		return "inside by over 99 × its doubt"
 	case m >= 0:
-		return number(math.Round(m*10)/10) + " × the meter's limit"
+		return "inside by " + number(math.Round(m*10)/10) + " × its doubt"
 	case m < -99:
-		return "outside by over 99 × the meter's limit"
+		return "outside by over 99 × its doubt"
 	}
-	return "outside by " + number(math.Round(-m*10)/10) + " × the meter's limit"
+	return "outside by " + number(math.Round(-m*10)/10) + " × its doubt"
 }
 
 func (c *Call) drawWork(r *record.Record) {
@@ -308,7 +308,7 @@ func (c *Call) drawProof(r *record.Record) {
 
 // alerts lists what a supervisor must see first: what is unsafe, then what
 // is missing.
-func (c *Call) alerts(r *record.Record, found cause.Result) []string {
+func (c *Call) alerts(r *record.Record) []string {
 	out := append([]string(nil), c.unsafe()...)
 	for i, s := range out {
 		out[i] = "Unsafe: " + s
@@ -316,15 +316,16 @@ func (c *Call) alerts(r *record.Record, found cause.Result) []string {
 	for _, s := range c.unproved() {
 		out = append(out, "In doubt: "+s)
 	}
-	for _, k := range found.Contradictions {
-		out = append(out, "In doubt: these contradict each other: "+c.factText(k.A)+" and "+c.factText(k.B))
-	}
 	for _, e := range c.expects {
 		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
 			out = append(out, fmt.Sprintf("In doubt: %s (entry %d): %s", e.meaning, e.entry, s))
 		} else if !e.met && c.alive(e.entry) {
 			out = append(out, fmt.Sprintf("Expectation not met: %s (entry %d)", e.meaning, e.entry))
 		}
+	}
+	now := c.weigh(math.MaxInt)
+	for _, k := range now.Contradictions {
+		out = append(out, c.contradiction(k)+"; read or look again, or strike the one that is wrong")
 	}
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)

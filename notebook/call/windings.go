@@ -24,6 +24,7 @@ func kindOf(of string) winding.Kind {
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
+		Diagram:   winding.Diagram(c.plateText(of, "windings")),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	stale := c.staleBefore(of, before)
 	mixed := c.mixedHeat(of)
@@ -50,11 +51,45 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
 		}
 	}
+	in.Sheet = c.sheet(of, mixed)
 	res := winding.Infer(in)
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t)
 	}
 	return res
+}
+
+// sheet is what the plate or service sheet says of a machine's windings, nil
+// when it says nothing. The readings stand for 25 °C unless all of them were
+// read hot: then the sheet is taken to that heat, with the doubt of not
+// knowing it.
+func (c *Call) sheet(of string, mixed bool) *winding.Sheet {
+	s := winding.Sheet{Start: measure.Open(0), Run: measure.Open(0)}
+	hot := false
+	for _, key := range c.keysOf(of) {
+		_, now := c.last2(key)
+		hot = hot || !mixed && readHot(now)
+	}
+	for role, v := range map[string]*measure.Value{"start": &s.Start, "run": &s.Run} {
+		p, ok := c.plateAt(of, "ohms", role)
+		if !ok || !strings.EqualFold(p.name, role) {
+			continue
+		}
+		tol := p.tol
+		if tol == 0 {
+			tol = plateOhmsTolerance
+		}
+		x, _ := p.q.In("ohm")
+		*v = measure.Within(x, x*tol/100)
+		if hot {
+			v.Lo = winding.ToTemp(*v, coldTemperature, hotLeast).Lo
+			v.Hi = winding.ToTemp(*v, coldTemperature, hotMost).Hi
+		}
+	}
+	if s.Start.Over && s.Run.Over {
+		return nil
+	}
+	return &s
 }
 
 // noRoles takes the roles away from a machine whose plate says that it has

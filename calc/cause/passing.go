@@ -1,0 +1,50 @@
+package cause
+
+// passing holds the codes of what an appliance did at the time: how it starts,
+// runs, sounds, draws, heats and cools. Once it does the same again after a
+// repair, what it did before says nothing of the machine as it is now, while a
+// part that was measured and not touched stays as it was.
+var passing = codeSet(
+	"clicks", "hums", "silent", "does-not-start", "starts-and-runs", "cuts-out", "runs-all-the-time", "cycles-off", "short-cycles",
+	"comp-hot", "comp-cold", "restarted-soon", "starts-after-wait", "no-start-after-wait", "starts-on-other-outlet",
+	"no-start-on-other-outlet", "starts-with-test-device", "no-start-with-test-device", "drive-fault-shown", "drive-no-fault",
+	"cond-fan-runs", "cond-fan-stopped", "evap-fan-runs", "evap-fan-stopped", "condenser-warm", "condenser-cold",
+	"frost-none", "frost-partial", "frost-even", "frost-heavy", "cools-down", "cools-slowly", "does-not-cool", "freezes-food",
+	"defrost-runs-by-hand", "defrost-dead-by-hand", "defrost-starts-itself", "defrost-never-starts",
+	"all-dead", "light-works", "trips-at-once", "trips-later", "breaker-holds", "residual-trips", "trips-only-when-called",
+	"heats-up", "heats-slowly", "does-not-heat", "starts-when-pushed", "control-calls-when-cold", "control-stops-when-cold",
+	"suction-low", "suction-normal", "suction-high", "pressures-apart", "pressures-level",
+	"sag-sound", "sag-deep", "sag-undecided", "control-calling", "control-not-calling",
+	"amps-none", "amps-undecided", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "surge-sound",
+	"cond-fan-volts-present", "cond-fan-volts-absent", "evap-fan-volts-present", "evap-fan-volts-absent",
+	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-at-target",
+)
+
+func codeSet(codes ...string) map[string]bool {
+	m := make(map[string]bool, len(codes))
+	for _, c := range codes {
+		m[c] = true
+	}
+	return m
+}
+
+// Passing reports whether a fact tells what the appliance did at the time,
+// which a repair may have changed as a whole.
+func Passing(code string) bool { return passing[code] }
+
+// Persists reports whether a fact says that a complaint is still there: it is
+// a sign of it, or of another that the same would cure, or cannot be true
+// beside the cure.
+func Persists(complaint, code string) bool {
+	p := tables().complaint[complaint]
+	n, ok := vocabulary().number[code]
+	if p == nil || !ok || p.cured.has(n) {
+		return false
+	}
+	for _, q := range tables().plans {
+		if q.signs.has(n) && (q == p || q.cured.meets(p.cured)) {
+			return true
+		}
+	}
+	return vocabulary().excludes[n].meets(p.cured)
+}

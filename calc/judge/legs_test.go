@@ -1,0 +1,41 @@
+package judge
+
+import (
+	"strings"
+	"testing"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// What a lost leg reads: common practice. 240 V ± range A: ANSI C84.1-2011
+// Table 1 (from memory).
+func TestLegs(t *testing.T) {
+	v := func(x float64) *measure.Value { m := within(x, 1.5); return &m }
+	for _, c := range []struct {
+		name    string
+		pair    float64
+		l1, l2  *measure.Value
+		nominal float64
+		word    verdict.Word
+		facts   []string
+		text    string
+	}{
+		{"sound", 240, v(120), v(120), 240, verdict.Sound, []string{"supply-sound"}, "is within"},
+		{"sound at 208", 206, v(119), v(119), 208, verdict.Sound, []string{"supply-sound"}, "is within"},
+		{"half and a dead leg", 118, v(119), v(0), 240, verdict.Failed, []string{"leg-missing"}, "lost"},
+		{"half of 208 and a dead leg", 119, v(0), v(119), 208, verdict.Failed, []string{"leg-missing"}, "lost"},
+		{"half, legs not read", 118, nil, nil, 240, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
+		{"half, one leg read", 118, v(119), nil, 240, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
+		{"none and a dead leg", 1, v(119), v(0), 240, verdict.Failed, []string{"leg-missing"}, "lost"},
+		{"none though both read", 1, v(119), v(118), 240, verdict.Failed, []string{"leg-missing"}, "fed back"},
+		{"none at all", 1, v(0), v(0), 240, verdict.Failed, []string{"supply-absent"}, "no supply"},
+		{"low", 205, v(102), v(103), 240, verdict.Failed, []string{"supply-low"}, "low"},
+	} {
+		got := Legs(LegsIn{Pair: within(c.pair, 1.5), L1: c.l1, L2: c.l2, Nominal: c.nominal})
+		check(t, c.name, got, c.word, c.facts...)
+		if !strings.Contains(got.Text, c.text) {
+			t.Errorf("%s: %q does not say %q", c.name, got.Text, c.text)
+		}
+	}
+}

@@ -1,0 +1,141 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// twoLegs is the plate voltage above which an appliance in a split-phase
+// house is fed by both legs: they are 208 or 240 V apart.
+const twoLegs = 200
+
+// splitNominal is taken between two legs when no plate gives their volts.
+const splitNominal = 240
+
+// legOf names the leg whose volts to neutral a reading gives, "" for others.
+// Above notLeg it is the phase of another system.
+func legOf(r *reading) string {
+	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
+	if a == "N" {
+		a, b = b, a
+	}
+	if b != "N" || a != "L1" && a != "L2" || !r.over && r.x > notLeg {
+		return ""
+	}
+	return a
+}
+
+// notLeg is the voltage to neutral above which no leg of a split-phase supply
+// lies: half way between 120 and 230 V.
+const notLeg = 175
+
+// betweenLegs tells the volts between the two legs by the names of the points.
+func betweenLegs(r *reading) bool {
+	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
+	return a == "L1" && b == "L2" || a == "L2" && b == "L1"
+}
+
+// split reports whether the appliance is fed by both legs of a split-phase
+// supply: by its plate, or when it has none by a second leg among the points.
+func (c *Call) split() bool {
+	if c.plateNumber("", "hz", "Hz") == 50 {
+		return false
+	}
+	if v := c.ratedVolts(); v > 0 {
+		return v > twoLegs
+	}
+	return slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
+}
+
+// namesSecondLeg tells volts that only a supply of two legs can have.
+func namesSecondLeg(r *reading) bool {
+	return r.quality.word == "volt" && (betweenLegs(r) || legOf(r) == "L2")
+}
+
+// isLeg tells the volts of one leg to neutral at an appliance that is fed by
+// both legs: they are not its supply.
+func (c *Call) isLeg(r *reading) bool { return legOf(r) != "" && c.split() }
+
+// judgeLeg judges one leg to neutral. A leg that is there says nothing of the
+// other, so only a missing or low one is a fact.
+func (c *Call) judgeLeg(rs []*reading) (verdict.Verdict, bool) {
+	rs = c.notProvingDead(rs)
+	if len(rs) == 0 {
+		return verdict.Verdict{}, false
+	}
+	r := latest(rs)
+	v := judge.Supply(judge.SupplyIn{Place: r.where(), Volts: c.value(r), Nominal: judge.LegNominal})
+	var facts []string
+	for _, f := range v.Fact {
+		switch f {
+		case "supply-absent":
+			facts = append(facts, "leg-missing")
+		case "supply-low":
+			facts = append(facts, f)
+		}
+	}
+	v.Fact = facts
+	return v, true
+}
+
+// leg is the last reading of one leg to neutral before an entry, nil when
+// there is none.
+func (c *Call) leg(name string, before int) *measure.Value {
+	list := c.bySubjectKind["leg"]
+	for i := len(list) - 1; i >= 0; i-- {
+		r := list[i]
+		if r.entry < before && c.alive(r.entry) && legOf(r) == name && !c.provesDead(r) {
+			v := c.value(r)
+			return &v
+		}
+	}
+	return nil
+}
+
+// atRest judges the supply without load: between the legs where the appliance
+// is fed by both.
+func (c *Call) atRest(r *reading, before int) verdict.Verdict {
+	v, edition := c.value(r), c.last("edition")
+	nominal := c.nominalVolts(v.X)
+	if betweenLegs(r) && nominal <= twoLegs && c.split() {
+		nominal = splitNominal
+	}
+	if !c.split() || nominal <= twoLegs {
+		return judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal, Edition: edition})
+	}
+	in := judge.LegsIn{Pair: v, Nominal: nominal, Edition: edition}
+	in.L1, in.L2 = c.leg("L1", before), c.leg("L2", before)
+	return judge.Legs(in)
+}
+
+// resubject puts the volts under the subjects that they have now: a plate or a
+// second leg tells that what was taken for the supply is one leg of it.
+func (c *Call) resubject() {
+	if c.split() == c.wasSplit {
+		return
+	}
+	c.wasSplit = !c.wasSplit
+	for _, kind := range []string{"leg", "supply"} {
+		for _, r := range c.bySubjectKind[kind] {
+			delete(c.bySubject, kind+"\x00"+r.where())
+		}
+		c.bySubjectKind[kind] = nil
+	}
+	delete(c.bySubject, supplyKey)
+	for _, r := range c.readings {
+		if kind, name := c.subject(r); kind == "leg" || kind == "supply" {
+			c.file(r, kind, name)
+		}
+	}
+	for _, r := range c.bySubjectKind["leg"] {
+		c.judge("leg", r.where())
+	}
+	c.judge("supply", "line")
+}
+
+// supplyKey is the subject of the supply.
+const supplyKey = "supply\x00line"

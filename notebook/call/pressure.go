@@ -1,0 +1,68 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/formula"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// sideOf says on which side of the sealed system a gauge was read, "" for a
+// place that is neither.
+func sideOf(place string) string {
+	switch p := strings.ToLower(place); {
+	case strings.HasPrefix(p, "suction"), strings.HasPrefix(p, "low"):
+		return "suction"
+	case strings.HasPrefix(p, "discharge"), strings.HasPrefix(p, "high"):
+		return "discharge"
+	case strings.HasPrefix(p, "system"), strings.HasPrefix(p, "process"):
+		return "system"
+	}
+	return ""
+}
+
+// gas is the refrigerant of the plate.
+func (c *Call) gas() string {
+	if g := c.plateText(c.mainMachine(), "gas"); g != "" {
+		return g
+	}
+	return c.plateText("", "gas")
+}
+
+// judgePressure judges the last gauge readings: those at rest by the gas, those
+// of both sides at work by each other.
+func (c *Call) judgePressure(rs []*reading) verdict.Verdict {
+	r := latest(rs)
+	running := func(side string) measure.Value {
+		for i := len(rs) - 1; i >= 0; i-- {
+			if rs[i].cond.is("run") && sideOf(rs[i].a) == side {
+				return c.value(rs[i])
+			}
+		}
+		return measure.Open(0)
+	}
+	gas := c.gas()
+	switch {
+	case r.cond.is("standing"):
+		return judge.AtRest(judge.AtRestIn{PSI: c.value(r), Celsius: c.temperatureBeside(r), Gas: gas})
+	case !r.cond.is("run"):
+		return verdict.Verdict{Subject: "pressure", Word: verdict.CannotTell, Entries: []int{r.entry},
+			Text: "write run behind it while the compressor runs, or standing once all has stood level and at one temperature"}
+	}
+	v := judge.Pumping(judge.PumpingIn{Suction: running("suction"), Discharge: running("discharge"), Gas: gas})
+	if v.Word == verdict.CannotTell && v.Limit == "" {
+		v.Entries = []int{r.entry}
+		v.Text = "one side alone tells little: read the other side (psi discharge 70 run), and frost and timed temperatures"
+		if t, ok := formula.SaturationCelsius(gas, r.x); ok && sideOf(r.a) == "suction" {
+			v.Text = "at this suction " + gas + " boils at " + oneDigit(t) + " °C; " + v.Text
+			v.Source = formula.SaturationSource(gas)
+		}
+	}
+	return v
+}
+
+// oneDigit writes x with at most one digit behind the point.
+func oneDigit(x float64) string { return number(math.Round(x*10) / 10) }

@@ -1,0 +1,220 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/cause"
+)
+
+// tradeCase is a short conversation and what the trade expects of it. In says
+// what must be in the reply to the last line, not what must not; a state is a
+// cause and where it must stand.
+type tradeCase struct {
+	name, lines string
+	in, not     []string
+	states      map[string]cause.State
+	next        string // a part of the next step
+	source      string
+}
+
+func checkTrade(t *testing.T, tests []tradeCase) {
+	t.Helper()
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			c := New()
+			var last Entry
+			for _, l := range strings.Split(tt.lines, "; ") {
+				last = must(t, c, l)
+			}
+			got := last.Reply.Plain()
+			for _, s := range tt.in {
+				if !strings.Contains(got, s) {
+					t.Errorf("%q is not in %q (%s)", s, got, tt.source)
+				}
+			}
+			for _, s := range tt.not {
+				if strings.Contains(got, s) {
+					t.Errorf("%q is in %q (%s)", s, got, tt.source)
+				}
+			}
+			r := c.weigh(math.MaxInt)
+			for code, state := range tt.states {
+				if !slices.Contains(r.Codes(state), code) {
+					t.Errorf("%s is not %s (%s); supported %v, open %v", code, state, tt.source, r.Codes(cause.Supported), r.Codes(cause.Open))
+				}
+			}
+			if step := c.nextStep(&r); !strings.Contains(step, tt.next) {
+				t.Errorf("next is %q, want %q (%s)", step, tt.next, tt.source)
+			}
+		})
+	}
+}
+
+// A defrost thermostat is open when warm by design: common practice.
+func TestDefrostThermostat(t *testing.T) {
+	iced := "fault freezer not cold enough, packed with ice; saw frost heavy; safe; "
+	checkTrade(t, []tradeCase{
+		{"open and warm", iced + "ohm defrost-thermostat OL at 70F", []string{"cannot tell", "below the temperature marked"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
+		{"open, nobody said", iced + "ohm bimetal OL", []string{"cannot tell", "write cold"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
+		{"open and cold", iced + "ohm defrost-thermostat OL at -20C", []string{"failed"}, nil,
+			map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"closed and warm", iced + "ohm defrost-thermostat 0.2 at 70F", []string{"suspect", "welded"}, nil,
+			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
+		{"cold closed, then warm open: as it must be", iced + "ohm defrost-thermostat 0.2 cold; ohm defrost-thermostat OL at 70F", []string{"sound"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
+		{"closed and cold", iced + "ohm defrost-thermostat 0.2 cold", []string{"sound"}, nil,
+			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
+		{"a limit that is hot may be open", "fault dryer has no heat; safe; ohm limit OL hot", []string{"cannot tell"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
+	})
+}
+
+// Two legs of 120 V that are 240 V apart; what a lost one reads is common
+// practice, the limits are those of ANSI C84.1-2011 Table 1 (from memory).
+func TestSplitPhase(t *testing.T) {
+	dryer := "unit electric dryer; fault no heat; "
+	checkTrade(t, []tradeCase{
+		{"a lost leg without a plate", dryer + "volt L1 L2 118; volt L1 N 119; volt L2 N 0", []string{"that leg is lost", "Cause supported: one leg"}, []string{"sound"},
+			map[string]cause.State{"leg-missing": cause.Supported}, "electrician", "common practice"},
+		{"half of the volts alone is not sound", dryer + "volt L1 L2 118", []string{"read each leg to neutral"}, []string{"sound"},
+			map[string]cause.State{"leg-missing": cause.Open}, "", "common practice"},
+		{"the pair after the leg", dryer + "plate volts 240; volt L2 N 0; volt L1 L2 118", []string{"that leg is lost"}, []string{"ghost", "Ruled out"},
+			map[string]cause.State{"leg-missing": cause.Supported}, "electrician", "common practice"},
+		{"fed back through the element", dryer + "volt L1 N 119, L2 N 118; volt L1 L2 0.4", []string{"fed back"}, nil,
+			map[string]cause.State{"leg-missing": cause.Supported}, "", "common practice"},
+		{"sound, plate typed last", dryer + "volt L1 L2 240, L1 N 120, L2 N 120; plate volts 240; show verdicts", []string{"supply | sound"}, []string{"ghost", "failed"},
+			map[string]cause.State{"leg-missing": cause.RuledOut, "no-supply": cause.RuledOut}, "", "ANSI C84.1-2011"},
+		{"sound without a plate", dryer + "volt L1 L2 240", []string{"sound"}, nil,
+			map[string]cause.State{"leg-missing": cause.RuledOut}, "", "ANSI C84.1-2011"},
+		{"the plate says 208", dryer + "plate volts 208; volt L1 L2 206", []string{"sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"the plate says 115: one leg feeds it", "fault clicks; plate volts 115; volt L1 L2 118", []string{"supply: sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"one point called L1 is the supply", "fault clicks; volt L1 N 118", []string{"supply: sound"}, nil, nil, "", "ANSI C84.1-2011"},
+		{"a three-wire 230 V supply", "fault no heat; plate volts 230, hz 50; volt L1 N 231", []string{"supply: sound"}, nil, nil, "", "IEC 60038 (from memory)"},
+		{"a dead leg proves it dead", dryer + "plate volts 240; volt L1 L2 240; safe breaker off; volt L1 N 0, L2 N 0", nil, []string{"lost", "missing"},
+			map[string]cause.State{"leg-missing": cause.RuledOut}, "", "common practice"},
+	})
+}
+
+// A struck second leg is as if it had never been named.
+func TestStruckLeg(t *testing.T) {
+	c := applyAll(t, "fault no heat", "volt L1 N 120", "volt L2 N 0", "strike 3 slip")
+	if r := c.weigh(math.MaxInt); !slices.Contains(r.Codes(cause.RuledOut), "no-supply") {
+		t.Errorf("the volts to neutral are not the supply: open %v", r.Codes(cause.Open))
+	}
+}
+
+// An ohm-meter finds a gross fault, an insulation tester finds the rest:
+// Hermetic Compressor Service Handbook pp. 40-41.
+func TestInsulationByTwoMethods(t *testing.T) {
+	start := "fault clicks; plate volts 115, gas R-600a, amps 1.1; safe; "
+	checkTrade(t, []tradeCase{
+		{"a tester does not soften what the meter found", start + "ohm A case 12k; ohm A case 0.1M test 500V", []string{"failed", "grounded"}, []string{"ten times", "dry it"},
+			map[string]cause.State{"winding-grounded": cause.Supported}, "do not energise", "Handbook pp. 40-41"},
+		{"nor the other way round", start + "ohm A case 12k test 500V; ohm A case OL", []string{"failed"}, []string{"no gross fault found"},
+			map[string]cause.State{"winding-grounded": cause.Supported}, "", "Handbook pp. 40-41"},
+		{"the same method repeated counts", start + "ohm A case 12k; ohm A case OL", nil, []string{"failed"},
+			map[string]cause.State{"winding-grounded": cause.RuledOut}, "", "common practice"},
+		{"the tester settles what the meter suspects", start + "ohm A case 1.2M; ohm A case 200M test 500V", []string{"sound"}, []string{"suspect"}, nil, "", "Handbook pp. 40-41"},
+		{"a meter takes nothing from the tester", start + "ohm A case 200M test 500V; ohm A case OL; show verdicts", []string{"insulation A to case | sound"}, nil, nil, "", "Handbook pp. 40-41"},
+		{"no limit passes it", start + "ohm A case 0.115M test 500V", []string{"suspect", "no published limit surely passes it"}, []string{"laxer", "dry it"}, nil, "", "AE4-1294: 1000 Ω/V"},
+	})
+}
+
+// Contact resistance and lead resistance pass for a short; a winding is
+// condemned by a reading that was repeated with the leads zeroed: common
+// practice.
+func TestAboutZero(t *testing.T) {
+	start := "fault wont start; safe; "
+	checkTrade(t, []tradeCase{
+		{"all three", start + "ohm A B 0.0, A C 0.1, B C 0.1; next", []string{"zero the leads"}, []string{"replace"},
+			map[string]cause.State{"winding-shorted": cause.Open}, "read the three pairs again", "common practice"},
+		{"one pair, read once", start + "ohm A B 0.0, A C 4.1, B C 4.1; next", []string{"zero the leads"}, []string{"replace"},
+			map[string]cause.State{"winding-shorted": cause.Supported}, "before the machine is condemned", "common practice"},
+		{"one pair, leads zeroed", "probes 0.1; " + start + "ohm A B 0.1, A C 4.1, B C 4.1; next", nil, nil,
+			map[string]cause.State{"winding-shorted": cause.Supported}, "replace the machine", "common practice"},
+	})
+}
+
+// Groups of leads that read open to each other are whole windings or one
+// broken one: only the wiring diagram tells. Common practice.
+func TestIsolatedGroups(t *testing.T) {
+	drum := "fault drum doesnt turn; on motor; "
+	groups := "; safe; ohm 3 4 6.8; ohm 5 6 1.9; ohm 1 3 OL, 1 5 OL, 3 5 OL; ohm 1 2 112"
+	checkTrade(t, []tradeCase{
+		{"diagram not known", drum + "note" + " no diagram" + groups, []string{"plate windings isolated"}, nil,
+			map[string]cause.State{"winding-open": cause.Open, "winding-shorted": cause.Open, "protector-failed": cause.Open}, "", "common practice"},
+		{"apart by the diagram", drum + "plate windings isolated" + groups, nil, nil,
+			map[string]cause.State{"winding-open": cause.RuledOut}, "", "common practice"},
+		{"joined by the diagram", drum + "plate windings joined" + groups, []string{"A winding is open"}, nil,
+			map[string]cause.State{"winding-open": cause.Supported}, "", "common practice"},
+		{"two groups, lead count not known", drum + "safe; ohm 1 2 2.6; ohm 3 4 5.9; ohm 1 3 OL, 1 4 OL, 2 3 OL, 2 4 OL", nil, nil,
+			map[string]cause.State{"winding-open": cause.Open}, "", "common practice"},
+		{"two groups, four leads by the plate", drum + "plate leads 4; safe; ohm 1 2 2.6; ohm 3 4 5.9; ohm 1 3 OL, 1 4 OL, 2 3 OL, 2 4 OL", nil, nil,
+			map[string]cause.State{"winding-open": cause.RuledOut}, "", "common practice"},
+	})
+}
+
+// 60 kΩ of a 10 kΩ sensor with beta 3977 is -10.3 °C (IEC 60539-1); what a
+// control does by it is common practice.
+func TestSensorDirection(t *testing.T) {
+	plate := "; plate r25 10k, beta 3977; safe; "
+	checkTrade(t, []tradeCase{
+		{"reads too cold, box too cold", "fault freezes food in fridge" + plate + "ohm sensor 60k ice",
+			[]string{"reads as -10.3 °C, colder", "stops too early", "does not explain the complaint"}, []string{"Cause supported"},
+			map[string]cause.State{"sensor-failed": cause.RuledOut}, "", "common practice"},
+		{"reads too warm, box too cold", "fault freezes food in fridge" + plate + "ohm sensor 20k ice",
+			[]string{"warmer than it is", "goes on too long", "Cause supported"}, []string{"not explain"},
+			map[string]cause.State{"sensor-failed": cause.Supported}, "", "common practice"},
+		{"reads too cold, box too warm", "fault fridge not cooling" + plate + "ohm sensor 60k ice", []string{"Cause supported: temperature sensor reads too cold"}, nil,
+			map[string]cause.State{"sensor-cold": cause.Supported}, "", "common practice"},
+		{"reads too cold, oven cold", "fault oven stays cold" + plate + "ohm sensor 60k ice", []string{"does not explain"}, nil,
+			map[string]cause.State{"sensor-failed": cause.RuledOut}, "", "common practice"},
+		{"a sensor on the evaporator steers the defrost", "fault freezes food in fridge" + plate + "ohm sensor-evap 60k ice", []string{"failed"}, []string{"stops too early"},
+			map[string]cause.State{"sensor-failed": cause.Supported}, "", "common practice"},
+	})
+}
+
+// A start relay belongs to a compressor; elsewhere a relay is a coil and a
+// contact. Fig. 14-40 of training manual 14259 for the start relay.
+func TestRelayOfWhat(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"an oven's", "fault oven stays cold; safe; ohm relay OL", []string{"relay contact: cannot tell"}, []string{"current relay", "apacitor"}, nil, "", "common practice"},
+		{"a dryer's, that should be closed", "unit electric dryer; fault no heat; safe; ohm relay OL closed", []string{"relay contact: failed"}, nil, nil, "", "common practice"},
+		{"an oven's coil", "unit oven; fault no heat; safe; ohm relay-coil OL", []string{"relay coil: failed, the coil is open"}, []string{"current relay"}, nil, "", "common practice"},
+		{"a refrigerator's", "unit refrigerator; fault clicks; safe; ohm relay OL upright", []string{"current relay contact: sound"}, nil, nil, "", "training manual 14259"},
+	})
+}
+
+// A breaker that was found tripped is set again: what was read of the supply
+// last counts. Common practice.
+func TestSupplyComesBack(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"breaker set", "fault dead, nothing works; saw all dead; saw breaker tripped; volt line 119; saw light works", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"outlet that was dead", "fault dead, nothing works; saw outlet dead; volt line 119", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"outlet that died", "fault dead, nothing works; volt line 119; saw outlet dead", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.Supported}, "", "common practice"},
+		{"read again after it", "fault dead, nothing works; volt line 119; saw outlet dead; volt line 119", nil, []string{"contradict"},
+			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
+		{"breaker found tripped is no dead outlet", "fault dead, nothing works; saw breaker tripped", nil, []string{"nothing works at that outlet"},
+			map[string]cause.State{"no-supply": cause.Open}, "", "common practice"},
+		{"dead without a reason and lit", "fault dead, nothing works; saw all dead; saw light works", []string{"These contradict each other"}, nil, nil, "", "follows from the words"},
+	})
+}
+
+// What contradicts is told once, and stands where a supervisor looks.
+func TestContradictionNeedsAttention(t *testing.T) {
+	c := applyAll(t, "fault clicks and does not start", "saw clicks", "saw silent")
+	if e := must(t, c, "saw long cord"); strings.Contains(e.Reply.Plain(), "contradict") {
+		t.Errorf("told again: %q", e.Reply.Plain())
+	}
+	if !slices.ContainsFunc(c.Record().Alerts, func(s string) bool { return strings.Contains(s, "contradict each other") }) {
+		t.Errorf("not among the alerts: %v", c.Record().Alerts)
+	}
+}
