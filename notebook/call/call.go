@@ -79,8 +79,8 @@ type Call struct {
 	told      text           // the complaint as heard in value
 	toldCodes []string       // the findings that its words name
 
-	proofTold  string // the proof last asked for
-	tenthsTold int    // the entry that was told how whole ohms are read
+	proofTold string         // the proof last asked for
+	said      map[string]int // the entry at which what is said once was said
 
 	at    time.Time // of the entry being applied
 	entry int       // its number
@@ -123,6 +123,7 @@ func New() *Call {
 		machines:      map[string]*machine{},
 		judged:        map[string]*judged{},
 		warned:        map[string]int{},
+		said:          map[string]int{},
 		mendedWhat:    map[int][]string{},
 	}
 }

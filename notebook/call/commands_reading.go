@@ -145,8 +145,8 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	}
 	reply.Lines = append(reply.Lines[:before:before], append([]Line{{Plain, c.recorded(rs)}}, reply.Lines[before:]...)...)
 	for _, r := range rs {
-		if r.tenths && !c.saidTenths() {
-			reply.add(Plain, "Whole ohms are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
+		if r.tenths && c.sayOnce("tenths of "+q.word) {
+			reply.add(Plain, "Whole "+q.word+"s are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
 		}
 	}
 	for _, of := range sortedNames(machines) {
@@ -205,14 +205,14 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	return c.finish(reply), nil
 }
 
-// saidTenths reports whether an earlier entry was told that whole ohms are
-// taken as tenths, and notes that this one is.
-func (c *Call) saidTenths() bool {
-	said := c.tenthsTold != 0 && c.tenthsTold <= c.entry
-	if !said {
-		c.tenthsTold = c.entry
+// sayOnce reports whether something is yet to be said in this call, and notes
+// that this entry says it.
+func (c *Call) sayOnce(what string) bool {
+	if c.said[what] != 0 {
+		return false
 	}
-	return said
+	c.said[what] = c.entry
+	return true
 }
 
 func sortedNames(m map[string]bool) []string {

@@ -62,7 +62,7 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 		reply.flag("roles-settled")
 		reply.Table = rolesTable(m)
 	}
-	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() {
+	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() && c.sayOnce("free to turn "+of) {
 		reply.add(Plain, "Sound windings do not mean that it is free to turn.")
 	}
 	if c.mixedHeat(of) {

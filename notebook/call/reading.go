@@ -52,10 +52,10 @@ func qualityWords(*Call) []string {
 // kelvin (common practice for a pocket thermometer).
 const thermometer = 1.0
 
-// tenthsBelow is the end of the lowest range of an ordinary meter, in ohms.
-// It shows tenths there, which people leave out when they are zero (common
-// practice): `7` is read as 7.0, and the reply says so once.
-const tenthsBelow = 200
+// tenthsBelow is the end of the lowest range of an ordinary meter or clamp. It
+// shows tenths there at least, which people leave out (common practice): `7`
+// is read as 7.0, and the reply says so once.
+var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 
 // number writes a float shortly.
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
@@ -77,7 +77,7 @@ type reading struct {
 	rough   bool
 	typed   string
 	derived bool // the value was a sum in parentheses and has its own doubt
-	tenths  bool // typed in whole ohms and taken as tenths shown
+	tenths  bool // typed in whole numbers and taken as tenths shown
 	cond    condition
 }
 
@@ -306,7 +306,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 		r.res, _ = q.Resolution(r.quality.unit)
 	}
 	x := r.x
-	if r.quality.word == "ohm" && !derived && r.res >= 1 && x < tenthsBelow {
+	if !derived && r.res >= 1 && x < tenthsBelow[r.quality.word] {
 		r.res, r.tenths = 0.1, true
 	}
 	switch r.quality.word {
