@@ -125,6 +125,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 			return "prove the repair: " + m[0]
 		}
 		return ""
+	case c.grounds() != "" && r.Repair == nil && (r.Next == nil || r.Next.Danger != cause.Dead):
+		return "do not energise: " + c.grounds() + "; take the loads off one by one and read again until the path to the metal is gone"
 	case c.settleInsulation() != "":
 		return c.settleInsulation()
 	case c.readAgain(r) != "":

@@ -258,6 +258,9 @@ func (c *Call) addReading(r *reading) {
 		if isHeater(r.a) && r.b == caseName {
 			r.of = "" // a heater named outright is no pin of the machine
 		}
+		if r.b == caseName && isSupplyPoint(r.a) && !slices.Contains(c.pins(), r.a) {
+			r.of = "" // nor is a conductor of the supply
+		}
 	}
 	c.readings = append(c.readings, r)
 	if namesSecondLeg(r) {

@@ -123,6 +123,10 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 		if err != nil {
 			return nil, err
 		}
+		if q.word == "ohm" && strings.EqualFold(r.a, "plug") && r.b == caseName {
+			return nil, p[0].Errorf("a plug has several pins").
+				WithHint("its earth pin to metal: ohm earth 0.05; a supply pin to metal: ohm L case OL, ohm N case OL")
+		}
 		if q.word == "ohm" && r.b != "" {
 			r.a, r.b = c.spelling(r.a, out), c.spelling(r.b, out)
 		}
@@ -217,6 +221,15 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
 	}
 	return r, nil
+}
+
+// isSupplyPoint tells the conductors of the supply by their names.
+func isSupplyPoint(p string) bool {
+	switch strings.ToLower(p) {
+	case "l", "n", "l1", "l2", "l3", "line", "live", "hot", "neutral":
+		return true
+	}
+	return false
 }
 
 // caseName is the metal shell among the points.
