@@ -31,13 +31,19 @@ const (
 	aboveLRA = 1.2
 )
 
-const runSource = "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory)"
+const (
+	runSource = "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory)"
+	overClamp = "over the clamp's range: take a higher one and read again"
+)
 
 // Amps judges the running current.
 func Amps(in AmpsIn) verdict.Verdict {
 	subject := named("running amps", in.Name)
-	if in.Run.Over || in.Plate <= 0 {
-		return cannot(subject, "finite amps and the plate's RLA or FLA are needed to judge it", in.Run)
+	if in.Run.Over {
+		return cannot(subject, overClamp, in.Run)
+	}
+	if in.Plate <= 0 {
+		return cannot(subject, "the plate's running amps are needed to judge it: plate amps …", in.Run)
 	}
 	w := window{in.Plate * lowShare, in.Plate * runUpper}
 	out := begin(subject, in.Run, w, "A", runSource+"; lower end "+commonPractice)
@@ -107,8 +113,11 @@ func Surge(in SurgeIn) verdict.Verdict {
 	subject := named("start surge", in.Name)
 	a := AmpsIn{Plate: in.Plate, LRA: in.LRA}
 	locked := a.lockedFrom()
-	if in.Peak.Over || locked <= 0 {
-		return cannot(subject, "finite amps and the plate's LRA or running amps are needed to judge it", in.Peak)
+	if in.Peak.Over {
+		return cannot(subject, overClamp, in.Peak)
+	}
+	if locked <= 0 {
+		return cannot(subject, "the plate's LRA or running amps are needed to judge it: plate lra …", in.Peak)
 	}
 	w := atMost(locked)
 	out := begin(subject, in.Peak, w, "A", a.lockedRule())

@@ -72,7 +72,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 		out.Text = fmt.Sprintf("%+.1f %% off its marking, within ±%s %%", off, num(tol))
 	}
 	out.Fact = []string{capFact(RunKind, out.Word)}
-	if in.Tolerance <= 0 {
+	if in.Tolerance <= 0 && out.Word == verdict.Sound {
 		out.Also = append(out.Also, stricterRunTolerances(in, tol)...)
 	}
 	return out

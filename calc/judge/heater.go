@@ -140,8 +140,11 @@ type HeaterAmpsIn struct {
 // as currents at the volts found, the element's ohms being the same at them.
 func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	subject := named("heater amps", in.Name)
-	if in.Amps.Over || in.Watts <= 0 || in.Rated <= 0 {
-		return cannot(subject, "finite amps and the plate's watts and volts are needed to judge it", in.Amps)
+	if in.Amps.Over {
+		return cannot(subject, overClamp, in.Amps)
+	}
+	if in.Watts <= 0 || in.Rated <= 0 {
+		return cannot(subject, "the plate's watts and volts are needed to judge it: plate watts …, volts …", in.Amps)
 	}
 	if in.Volts <= 0 {
 		in.Volts = in.Rated

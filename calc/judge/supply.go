@@ -65,8 +65,11 @@ const (
 // Supply judges the no-load volts against one edition, which it names.
 func Supply(in SupplyIn) verdict.Verdict {
 	subject := named("supply", in.Place)
-	if in.Nominal <= 0 || in.Volts.Over {
-		return cannot(subject, "finite volts and the nominal volts are needed to judge it", in.Volts)
+	if in.Volts.Over {
+		return cannot(subject, "over the meter's range: take a higher one and read again", in.Volts)
+	}
+	if in.Nominal <= 0 {
+		return cannot(subject, "the plate's volts are needed to judge it: plate volts …", in.Volts)
 	}
 	e, ok := supplyEdition(in)
 	if !ok {

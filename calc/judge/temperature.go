@@ -31,7 +31,7 @@ func TemperatureTarget(space Space, celsius measure.Value) verdict.Verdict {
 	out := begin(string(space)+" temperature", celsius, w, "°C", targetSource)
 	out.Limit = "at most " + name
 	if celsius.Over {
-		return cannot(out.Subject, "a finite temperature is needed", celsius)
+		return cannot(out.Subject, "a number is needed, the thermometer is out of its range", celsius)
 	}
 	switch p := w.place(celsius); {
 	case p == inside && space == FreshFood && celsius.Hi < 0:

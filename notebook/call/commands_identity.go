@@ -107,6 +107,9 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 	}
 	r := say("Plate of " + c.owner(values[0].of) + ": " + strings.Join(parts, ", ") + ".")
 	for _, v := range values {
+		if v.wide {
+			r.add(Plain, "Where one number is needed, the middle of "+v.text+" is taken: "+v.q.String()+".")
+		}
 		if v.key == "gas" && repair.Flammable(v.text) {
 			c.warn(r, caution.Flammable)
 		}

@@ -34,7 +34,7 @@ func readingCommands() []Command {
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
 		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
 		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
-		reads("mfd", "microfarads of a capacitor", cond, "mfd C1 11.8"),
+		reads("mfd", "microfarads of a capacitor", "It is judged by what is marked on that can: plate mfd C1 12 5%. Both sections of one can: mfd herm 44.6, fan 4.9. "+cond, "mfd C1 11.8", "mfd herm 44.6, fan 4.9"),
 		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
 		reads("watt", "watts", cond, "watt comp 110"),
 		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2 run", "psi suction -6 run, discharge 70 run", "psi suction 36 standing at 25C"),
@@ -451,7 +451,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 		}
 		text += ")"
 	}
-	reply.add(tone, text+".")
+	reply.add(tone, text+endStop(text))
 	also := v.Also
 	if v.Word == verdict.Sound || v.Word == verdict.CannotTell {
 		also = nil // why and the record hold them
@@ -469,7 +469,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 }
 
 func endStop(s string) string {
-	if strings.HasSuffix(s, ".") {
+	if strings.HasSuffix(s, ".") || strings.HasSuffix(s, "…") {
 		return ""
 	}
 	return "."

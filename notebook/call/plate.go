@@ -64,6 +64,7 @@ type plate struct {
 	hi     quantity.Q // upper end of a range such as 88-108
 	isQ    bool
 	ranged bool
+	wide   bool    // volts given as a range; q is its middle
 	tol    float64 // percent, 0 when not given
 }
 
@@ -169,30 +170,84 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	} else if len(words) > 1 {
 		return v, words[1].Errorf("more than %s takes", k.word).WithHint("%s", k.help)
 	}
-	lo, hi, ranged := strings.Cut(value.Text, "-")
-	if !ranged {
-		lo, hi, ranged = strings.Cut(value.Text, "–")
-	}
-	if !ranged || lo == "" || k.word != "mfd" {
-		lo, hi, ranged = value.Text, "", false
-	}
+	lo, hi, two := twoValues(k, value.Text)
 	var err error
-	if v.q, err = quantity.Parse(lo, k.unit); err == nil {
-		v.q, err = v.q.Assume(k.unit)
-	}
-	if err == nil && ranged {
-		if v.hi, err = quantity.Parse(hi, k.unit); err == nil {
-			v.hi, err = v.hi.Assume(k.unit)
-		}
+	if v.q, err = k.parse(lo); err == nil && two {
+		v.hi, err = k.parse(hi)
 	}
 	if err != nil {
 		return v, value.Errorf("%q is no value for %s", value.Text, k.word).WithHint("%s", k.hint())
 	}
+	if two {
+		if err := v.settleTwo(k, value, lo, hi); err != nil {
+			return v, err
+		}
+	}
 	if v.q.SI() < 0 {
 		return v, value.Errorf("%s below zero", k.word)
 	}
-	v.isQ, v.ranged = true, ranged
+	v.isQ = true
 	return v, nil
+}
+
+func (k *plateKey) parse(text string) (quantity.Q, error) {
+	q, err := quantity.Parse(text, k.unit)
+	if err != nil {
+		return q, err
+	}
+	return q.Assume(k.unit)
+}
+
+// twoValues parts `88-108` and `115/230`. Only horsepower is written as a
+// fraction.
+func twoValues(k *plateKey, text string) (lo, hi string, two bool) {
+	for _, sign := range []string{"-", "–", "/"} {
+		if k.word == "hp" {
+			break
+		}
+		if lo, hi, two = strings.Cut(text, sign); two && lo != "" && hi != "" {
+			return lo, hi, true
+		}
+	}
+	return text, "", false
+}
+
+// narrow is how far the ends of one range of supply volts lie apart at most:
+// 208/230 and 220-240 are one connection, 115/230 are two (common practice).
+const narrow = 1.2
+
+// settleTwo takes two values for the range that they mean, or refuses them
+// with the line to type.
+func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
+	slash := strings.Contains(value.Text, "/")
+	lowest, highest := v.q.SI(), v.hi.SI()
+	if highest < lowest {
+		lowest, highest = highest, lowest
+	}
+	switch {
+	case k.word == "mfd" && !slash:
+		v.ranged = true
+		return nil
+	case k.word == "mfd":
+		tol := ""
+		if v.tol > 0 {
+			tol = " " + number(v.tol) + "%"
+		}
+		return value.Errorf("%s are two sections of one can", value.Text).
+			WithHint("name each: plate mfd herm %s%s, mfd fan %s%s", lo, tol, hi, tol)
+	case k.word == "volts" && lowest > 0 && highest <= narrow*lowest:
+		mid, err := quantity.New((lowest+highest)/2, k.unit)
+		v.q, v.wide = mid, true
+		return err
+	case k.word == "volts":
+		return value.Errorf("%s are two voltages", value.Text).
+			WithHint("type the one that it is connected for here: plate volts %s, or: plate volts %s", lo, hi)
+	case k.word == "hz":
+		return value.Errorf("%s are two frequencies", value.Text).
+			WithHint("type the one of the supply here: plate hz %s, or: plate hz %s", lo, hi)
+	}
+	return value.Errorf("%s takes one value", k.word).
+		WithHint("of two on the plate, the one for the volts that it is connected for: plate %s %s", k.word, lo)
 }
 
 // parseRow reads a temperature and the sensor's ohms at it.
@@ -237,7 +292,7 @@ func (c *Call) plateAt(of, key, name string) (plate, bool) {
 		if p.key != key || p.of != of && of != "" || !c.alive(p.entry) {
 			continue
 		}
-		if strings.EqualFold(p.name, name) {
+		if sameName(p.name, name) {
 			return p, true
 		}
 		if p.name == "" && !found {
@@ -245,6 +300,12 @@ func (c *Call) plateAt(of, key, name string) (plate, bool) {
 		}
 	}
 	return unnamed, found
+}
+
+// sameName takes run and run-cap for one name.
+func sameName(a, b string) bool {
+	a, b = strings.ToLower(a), strings.ToLower(b)
+	return a == b || a != "" && b != "" && strings.TrimSuffix(a, "-cap") == strings.TrimSuffix(b, "-cap")
 }
 
 // plateNumber is a plate value in a unit, 0 when there is none.

@@ -278,6 +278,10 @@ func (r *reading) parseValue(c *Call, w script.Word) error {
 		}
 		return r.settle(c, q, w, true)
 	}
+	if strings.Contains(text, "/") {
+		return w.Errorf("%s is no single value", w.Text).
+			WithHint("a comma parts two readings, as in mfd herm 44.6, fan 4.9; a sum stands in parentheses: (%s)", text)
+	}
 	q, err := quantity.Parse(text, r.bareUnit(c))
 	if err != nil {
 		if e, ok := err.(*source.Error); ok {

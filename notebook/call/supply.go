@@ -18,6 +18,12 @@ func (c *Call) nominalVolts(v float64) float64 {
 		return 230
 	case nominal == 0 && v >= 100 && v <= 135:
 		return 120
+	case nominal > 208 && nominal < 230:
+		// A plate of 208-230 V fits both systems.
+		if v < 224 {
+			return 208
+		}
+		return 240
 	default:
 		return nominal
 	}
