@@ -18,7 +18,7 @@ var energy = []Formula{
 		Fn: func(a Args) (float64, error) { return a.Num[0] * hoursPerYear * a.Num[1] / 1e5, nil },
 	},
 	{
-		Name: "energy_cost", Topic: "energy", Params: []Param{wattParam("watts", "while on"), price, duty},
+		Name: "energy_cost", Topic: "energy", Money: true, Params: []Param{wattParam("watts", "while on"), price, duty},
 		Help: "what the energy of a year costs", Equation: "cost = P · 8760 h · duty · price", Valid: "a year of 365 days at a steady duty and one price; refuses a duty outside 0 to 100 %", Source: energySource,
 		Example: Example{Call: "energy_cost(270W, 0.11, 4/24)", Args: []any{270.0, 0.11, 100.0 / 6}, Want: 43.36, Tol: 0.01,
 			Text: "270 W for four hours a day at 0.11 a kWh costs 43.36 a year"},

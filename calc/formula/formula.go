@@ -29,6 +29,7 @@ type Formula struct {
 	Repeat   int     // the last Repeat parameters form a group that may repeat; 0 when none
 	Groups   int     // how many of these groups a call needs at least
 	Unit     string  // of the result; "" for a plain number, or AnyUnit
+	Money    bool    // the result is a sum of money, told to the hundredth
 	Help     string  // one line
 	Equation string
 	Valid    string // where it holds, and whether it refuses or warns outside

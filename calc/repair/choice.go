@@ -72,6 +72,17 @@ func (a Assumptions) Names() []string {
 	return out
 }
 
+// Wanting lists what nobody can assume and is still without a value.
+func (a Assumptions) Wanting() []string {
+	var out []string
+	for _, x := range a.costed() {
+		if !x.Known {
+			out = append(out, x.Name)
+		}
+	}
+	return out
+}
+
 func (a Assumptions) value(name string) float64 {
 	for _, x := range a {
 		if x.Name == name {
@@ -129,14 +140,8 @@ func (a Assumptions) costed() Assumptions {
 // the same price; the machine repaired is worth nothing at the end. Money is
 // not discounted. The values are the caller's own or common practice.
 func Compare(a Assumptions) (Comparison, error) {
-	a = a.costed()
-	var missing []string
-	for _, x := range a {
-		if !x.Known {
-			missing = append(missing, x.Name)
-		}
-	}
-	if len(missing) > 0 {
+	missing := a.Wanting()
+	if a = a.costed(); len(missing) > 0 {
 		return Comparison{}, fmt.Errorf("the sum needs %s", strings.Join(missing, " and "))
 	}
 	years := int(a.value("years"))

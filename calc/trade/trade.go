@@ -5,6 +5,7 @@ package trade
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/formula"
@@ -13,19 +14,57 @@ import (
 	"ohmcall/calc/sum"
 )
 
-// Func is the function for a formula. What the formula says about a result,
-// or against relying on it, goes to note, a sentence each.
-func Func(f *formula.Formula, note func(string)) sum.Func {
+// Use is what the place where a formula is used settles for it.
+type Use struct {
+	// Note takes what the formula says about a result, or against relying on
+	// it, a sentence each; it may be nil.
+	Note func(string)
+	// Hertz is the supply's frequency where it is left out; 0 takes the
+	// formula's own.
+	Hertz float64
+	// Temp is degC or degF: the unit of a temperature typed without one, and
+	// of one computed. Empty takes degC, and for what is computed the unit of
+	// the arguments.
+	Temp string
+}
+
+// Func is the function for a formula.
+func Func(f *formula.Formula, use Use) sum.Func {
+	if use.Hertz > 0 {
+		f = fedWith(f, use.Hertz)
+	}
 	out := sum.Func{Name: f.Name, Help: f.Help, Params: make([]sum.Param, len(f.Params))}
 	for i, p := range f.Params {
 		out.Params[i] = sum.Param{Name: p.Name, Unit: p.Unit, Text: p.Words != nil, Optional: p.Optional,
 			Many: f.Repeat > 0 && i == len(f.Params)-1}
 	}
-	out.Call = func(args []sum.Value) (sum.Value, error) { return call(f, args, note) }
+	out.Call = func(args []sum.Value) (sum.Value, error) { return call(f, args, use) }
 	return out
 }
 
-func call(f *formula.Formula, args []sum.Value, note func(string)) (sum.Value, error) {
+// fedWith is a formula with another frequency where none is given.
+func fedWith(f *formula.Formula, hertz float64) *formula.Formula {
+	g := *f
+	g.Params = slices.Clone(f.Params)
+	for i := range g.Params {
+		if p := &g.Params[i]; p.Optional && p.Unit == "Hz" {
+			p.Default = hertz
+		}
+	}
+	return &g
+}
+
+// leftOut reports whether the call goes by a frequency that it does not give.
+func leftOut(f *formula.Formula, slots []int) bool {
+	for i, p := range f.Params {
+		if p.Optional && p.Unit == "Hz" && !slices.Contains(slots, i) {
+			return true
+		}
+	}
+	return false
+}
+
+func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 	isWord := make([]bool, len(args))
 	for i, a := range args {
 		_, isWord[i] = a.(string)
@@ -36,7 +75,7 @@ func call(f *formula.Formula, args []sum.Value, note func(string)) (sum.Value, e
 	}
 	var qs []quantity.Q
 	var units []string
-	shared := ""
+	shared, fahrenheit := "", use.Temp == "degF"
 	for i, a := range args {
 		q, ok := a.(quantity.Q)
 		if !ok {
@@ -49,9 +88,14 @@ func call(f *formula.Formula, args []sum.Value, note func(string)) (sum.Value, e
 			}
 			unit = shared
 		}
-		if q, err = q.Assume(unit); err != nil {
+		bare := unit
+		if unit == "degC" && use.Temp != "" {
+			bare = use.Temp
+		}
+		if q, err = q.Assume(bare); err != nil {
 			return nil, fault(err)
 		}
+		fahrenheit = fahrenheit || use.Temp == "" && (q.Symbol() == "°F" || q.Symbol() == "Fdiff")
 		qs, units = append(qs, q), append(units, unit)
 	}
 	out := f.Unit
@@ -81,17 +125,31 @@ func call(f *formula.Formula, args []sum.Value, note func(string)) (sum.Value, e
 	if err != nil {
 		return nil, fault(err)
 	}
-	if laid, err := f.Lay(first...); err == nil && note != nil {
+	if laid, err := f.Lay(first...); err == nil && use.Note != nil {
 		if f.Warn != nil {
 			if s := f.Warn(laid); s != "" {
-				note("Careful: " + s + ".")
+				use.Note("Careful: " + s + ".")
 			}
 		}
 		if f.Say != nil {
 			if s := f.Say(laid, result); s != "" {
-				note(strings.ToUpper(s[:1]) + s[1:] + ".")
+				if use.Hertz > 0 && leftOut(f, slots) {
+					s += ", from the plate"
+				}
+				use.Note(strings.ToUpper(s[:1]) + s[1:] + ".")
 			}
 		}
+	}
+	switch {
+	case fahrenheit && f.Unit == "degC":
+		q, err = q.Convert("degF")
+	case fahrenheit && f.Unit == "K":
+		q, err = q.Convert("Fdiff")
+	case f.Money && q.Exact():
+		q, err = quantity.Round(q, 2)
+	}
+	if err != nil {
+		return nil, fault(err)
 	}
 	return q, nil
 }

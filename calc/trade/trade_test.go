@@ -14,20 +14,22 @@ import (
 type scope struct {
 	more  []formula.Formula
 	notes []string
+	use   Use
 }
 
 func (s *scope) Lookup(string) (quantity.Q, bool) { return quantity.Q{}, false }
 func (s *scope) Def(string) (sum.Def, bool)       { return sum.Def{}, false }
 func (s *scope) Names() []string                  { return nil }
 func (s *scope) Func(name string) (sum.Func, bool) {
-	note := func(t string) { s.notes = append(s.notes, t) }
+	use := s.use
+	use.Note = func(t string) { s.notes = append(s.notes, t) }
 	for i := range s.more {
 		if s.more[i].Name == name {
-			return Func(&s.more[i], note), true
+			return Func(&s.more[i], use), true
 		}
 	}
 	if f, ok := formula.Lookup(name); ok {
-		return Func(f, note), true
+		return Func(f, use), true
 	}
 	return sum.Func{}, false
 }
@@ -76,7 +78,7 @@ func TestUncertaintyIsCarried(t *testing.T) {
 	}
 	s := &sum.Scope{Values: map[string]quantity.Q{"a": amps.WithU(0.042, 1), "v": volts.WithU(6.6, 2)}}
 	f, _ := formula.Lookup("cap_load")
-	s.Funcs = map[string]sum.Func{"cap_load": Func(f, nil)}
+	s.Funcs = map[string]sum.Func{"cap_load": Func(f, Use{})}
 	q, err := sum.Quantity("cap_load(a, v)", s)
 	if err != nil {
 		t.Fatal(err)
@@ -113,5 +115,42 @@ func TestRecipeFormula(t *testing.T) {
 	}
 	if _, err := sum.Quantity("twice_ohms(3V)", s); err == nil {
 		t.Error("volts were taken for ohms")
+	}
+}
+
+// TestUse holds what a place may settle: the supply's frequency, and the unit
+// of temperatures. Values are the formulas' own, turned by hand.
+func TestUse(t *testing.T) {
+	tests := []struct {
+		use        Use
+		call, want string
+		notes      string
+	}{
+		// C = I/(2πfU), any alternating-current text: 40.51 at 50 Hz, 33.76 at 60.
+		{Use{}, "cap_load(4.2A, 330V)", "33.8 µF", "At 60 Hz."},
+		{Use{Hertz: 50}, "cap_load(4.2A, 330V)", "40.5 µF", "At 50 Hz, from the plate."},
+		{Use{Hertz: 50}, "cap_load(4.2A, 330V, 60Hz)", "33.8 µF", "At 60 Hz."},
+		{Use{Hertz: 50}, "reactance_c(35uF)", "90.9 Ω", "At 50 Hz, from the plate."},
+		// 75, 60, 50 °F in equal steps of time tend to 30: 60 − 10·10/(15 − 10).
+		{Use{}, "cool_final(75F, 60F, 50F)", "30 °F", ""},
+		{Use{Temp: "degC"}, "cool_final(75F, 60F, 50F)", "-1.1 °C", ""},
+		{Use{Temp: "degF"}, "cool_final(75, 60, 50)", "30 °F", ""},
+		{Use{}, "cool_final(20C, 15C, 12C)", "7.5 °C", ""},
+		{Use{Temp: "degF"}, "cool_final(20C, 15C, 12C)", "45.5 °F", ""},
+		{Use{Temp: "degF"}, "75F in degC", "23.9 °C", ""},
+		{Use{}, `winding_rise(4ohm, 22C, 5.2ohm, 26C, "copper-235")`, "73.1 K", "k = 235"},
+		{Use{Temp: "degF"}, `winding_rise(4ohm, 22C, 5.2ohm, 26C, "copper-235")`, "131.6 Fdiff", "k = 235"},
+		{Use{}, "energy_cost(120W, 0.16, 45%)", "75.69", ""}, // 0.12 kW · 8760 h · 0.45 · 0.16 = 75.6864
+	}
+	for _, tt := range tests {
+		s := &scope{use: tt.use}
+		q, err := sum.Quantity(tt.call, s)
+		if err != nil {
+			t.Errorf("%s: %v", tt.call, err)
+			continue
+		}
+		if notes := strings.Join(s.notes, ""); q.String() != tt.want || !strings.Contains(notes, tt.notes) {
+			t.Errorf("%s with %+v: %s %q, want %s %q", tt.call, tt.use, q, notes, tt.want, tt.notes)
+		}
 	}
 }

@@ -10,8 +10,10 @@
 package call
 
 import (
+	"cmp"
 	"errors"
 	"slices"
+	"strings"
 	"time"
 
 	"ohmcall/calc/source"
@@ -239,6 +241,15 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return nil
 	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
+	if bare && slices.Contains(leaving, strings.ToLower(first.Text)) {
+		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
+	}
+	if strings.EqualFold(first.Text, "done") {
+		return e.WithHint("perhaps did; close ends the call")
+	}
+	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
+		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
+	}
 	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 {
 		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
 	}
@@ -247,6 +258,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
 }
+
+// leaving are words with which people want to leave a program.
+var leaving = []string{"quit", "exit", "done", "bye", "q", "end", "stop"}
 
 // operatorWords may stand between the words of a sum.
 var operatorWords = []string{"in", "and", "or", "not"}

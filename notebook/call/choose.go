@@ -126,6 +126,37 @@ type assumption struct {
 	value float64
 }
 
+// spokenUnit is a unit of the repair-or-replace sum as people say it.
+func spokenUnit(unit string) string {
+	switch unit {
+	case "":
+		return ""
+	case "a":
+		return " years"
+	case "kWh/a":
+		return " kWh a year"
+	case "1/kWh":
+		return " a kWh"
+	}
+	return " " + unit
+}
+
+// worthDoc lists what can be given for the sum.
+func worthDoc() string {
+	var parts []string
+	for _, x := range repair.Assume() {
+		s := x.Name + ": " + x.Help
+		switch {
+		case !x.Known:
+			s += " (to be given)"
+		case x.Value > 0:
+			s += " (" + number(x.Value) + spokenUnit(x.Unit) + " taken)"
+		}
+		parts = append(parts, s)
+	}
+	return "Keys: " + strings.Join(parts, "; ") + "."
+}
+
 // minutes is how long the call has taken so far, from its first line that is
 // not a date.
 func (c *Call) minutes() float64 {
@@ -188,18 +219,23 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	k, err := repair.Compare(table)
 	c.assumed = append(c.assumed, given...)
 	if err != nil {
-		return (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+"; give it so: worth replacement-price 650, hour-rate 80."), nil
+		wanted := table.Wanting()
+		reply := (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+", with your own figures: worth "+strings.Join(wanted, " …, ")+" …")
+		if slices.Contains(wanted, "repair-cost") {
+			reply.add(Plain, "It is also added up from parts, minutes and hour-rate; help worth lists what can be given.")
+		}
+		return reply, nil
 	}
 	r := (&Reply{}).add(Good, strings.ToUpper(k.Text[:1])+k.Text[1:]+" ("+money(k.Repair)+" against "+money(k.Replace)+", the worth of what stands at the end taken off).")
 	if k.Rule != "" {
 		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
 	}
 	for _, s := range k.Assumptions {
-		unit := ""
-		if s.Unit != "" {
-			unit = " " + s.Unit
+		if s.From == "given" {
+			r.add(Plain, "Given "+s.Name+" "+number(s.Value)+spokenUnit(s.Unit)+", "+s.Help+".")
+			continue
 		}
-		r.add(Plain, "Assumed "+s.Name+" "+number(s.Value)+unit+", "+s.Help+" ("+s.From+").")
+		r.add(Plain, "Assumed "+s.Name+" "+number(s.Value)+spokenUnit(s.Unit)+", "+s.Help+" ("+strings.TrimPrefix(s.From, "assumed: ")+").")
 	}
 	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}

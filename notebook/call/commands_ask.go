@@ -75,7 +75,8 @@ func askCommands() []Command {
 			Word: "worth", Group: Asks,
 			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume().Names() }}},
 			Help:     "repair or replace: the sum over the years, with each assumption changeable",
-			Examples: []string{"worth age 9, replacement-price 650, hour-rate 80"},
+			Doc:      worthDoc(),
+			Examples: []string{"worth repair-cost 180, replacement-price 650, age 9"},
 			apply:    applyWorth,
 		},
 		{

@@ -45,8 +45,9 @@ func readingCommands() []Command {
 			Help:     "the machine whose pins and plate come next (the first is the compressor)",
 			Examples: []string{"on evap-fan"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				c.atHand = append(c.atHand, text{value: a.text("MACHINE"), entry: c.entry})
-				return say("At hand: " + a.text("MACHINE") + "."), nil
+				name := c.machineNamed(a.text("MACHINE"))
+				c.atHand = append(c.atHand, text{value: name, entry: c.entry})
+				return say("At hand: " + name + "."), nil
 			},
 		},
 		{
@@ -60,6 +61,20 @@ func readingCommands() []Command {
 			apply:    applyMark,
 		},
 	}
+}
+
+// machineNamed is the machine that a name means: comp is the compressor, as
+// in amp comp, and another letter case is no other machine.
+func (c *Call) machineNamed(name string) string {
+	if strings.EqualFold(name, "comp") || strings.EqualFold(name, defaultMachine) {
+		return defaultMachine
+	}
+	for _, h := range c.atHand {
+		if strings.EqualFold(h.value, name) && c.alive(h.entry) {
+			return h.value
+		}
+	}
+	return name
 }
 
 // markRoles are the roles that a housing can print.
@@ -145,6 +160,8 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	}
 	reply.Lines = append(reply.Lines[:before:before], append([]Line{{Plain, c.recorded(rs)}}, reply.Lines[before:]...)...)
 	for _, r := range rs {
+		c.tellBare(r, reply)
+		c.tellBeyond(r, reply)
 		if r.tenths && c.sayOnce("tenths of "+q.word) {
 			reply.add(Plain, "Whole "+q.word+"s are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
 		}

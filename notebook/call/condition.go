@@ -13,6 +13,7 @@ type condition struct {
 	words []string // in the order typed
 	at    float64  // °C of the part, when hasAt
 	hasAt bool
+	bare  bool    // at was typed without a unit
 	test  float64 // volts of an insulation tester, 0 for an ordinary meter
 	amps  float64 // of an earth tester, 0 for an ordinary meter
 }
@@ -48,7 +49,8 @@ func (c condition) String() string {
 }
 
 // parse takes the conditions off the end of the words and returns the rest.
-func (c *condition) parse(words []script.Word) ([]script.Word, error) {
+// A temperature without a unit is in the one named.
+func (c *condition) parse(words []script.Word, unit string) ([]script.Word, error) {
 	for len(words) > 1 {
 		last := words[len(words)-1]
 		prev := words[len(words)-2]
@@ -58,7 +60,7 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 			words = words[:len(words)-1]
 			continue
 		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
-			q, err := quantity.Parse(last.Text, "degC")
+			q, err := quantity.Parse(last.Text, unit)
 			if err != nil {
 				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
 			}
@@ -66,7 +68,7 @@ func (c *condition) parse(words []script.Word) ([]script.Word, error) {
 			if err != nil {
 				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
 			}
-			c.at, c.hasAt = t, true
+			c.at, c.hasAt, c.bare = t, true, asBare(last.Text)
 			words = words[:len(words)-2]
 			continue
 		case prev.Text == "test" && len(words) > 2 && !prev.Quoted:

@@ -76,7 +76,11 @@ func (s *scope) Func(name string) (sum.Func, bool) {
 		}
 	}
 	if f, ok := formula.Lookup(name); ok {
-		return trade.Func(f, func(t string) { s.notes = append(s.notes, t) }), true
+		use := trade.Use{Note: func(t string) { s.notes = append(s.notes, t) }, Hertz: s.c.ratedHertz()}
+		if s.c.last("units") != "" {
+			use.Temp = s.c.tempUnit()
+		}
+		return trade.Func(f, use), true
 	}
 	return sum.Func{}, false
 }

@@ -7,11 +7,13 @@ import (
 	"ohmcall/notebook/script"
 )
 
-// Expand completes a line that carries on with the last kind of reading: after
-// `ohm A B 3.4` a bare `C 6.5` means `ohm A C 6.5` (the first probe stayed
-// where it was) and `B C 2.5` means `ohm B C 2.5`. Any other line comes back
-// as it is. Only what was typed live is expanded: the record holds full lines.
+// Expand makes of a line typed live the full line that the record holds. Its
+// command word and its time take their one form (see spell). A line that
+// carries on with the last kind of reading is completed: after `ohm A B 3.4` a
+// bare `C 6.5` means `ohm A C 6.5` (the first probe stayed where it was) and
+// `B C 2.5` means `ohm B C 2.5`. Any other line comes back as it is.
 func (c *Call) Expand(text string) string {
+	text = c.spell(text)
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() || l.Guard != "" || len(c.readings) == 0 {
 		return text
@@ -21,9 +23,6 @@ func (c *Call) Expand(text string) string {
 		return text // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
-	if !c.alive(last.entry) {
-		return text
-	}
 	parts, err := split(l.Words)
 	if err != nil {
 		return text
@@ -44,7 +43,7 @@ func (c *Call) Expand(text string) string {
 // a value, and conditions.
 func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 	var cond condition
-	rest, err := cond.parse(words)
+	rest, err := cond.parse(words, c.tempUnit())
 	if err != nil || len(rest) < 2 || len(rest) > 3 {
 		return "", false
 	}
@@ -53,6 +52,9 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		return "", false
 	}
 	points := rest[:len(rest)-1]
+	if len(points) == 1 && last.b != "" && !c.alive(last.entry) {
+		return "", false // where the probes stood is struck too
+	}
 	for _, p := range points {
 		if strings.ContainsAny(p.Text, `()+*/<>="`) || p.Quoted || len(p.Text) > 1 && startsLikeNumber(p.Text) && !onlyDigits(p.Text) {
 			return "", false

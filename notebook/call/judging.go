@@ -353,7 +353,7 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 	if amps == nil || volts == nil || amps.over || volts.over {
 		return verdict.Verdict{}, false
 	}
-	hz := c.plateNumber("", "hz", "Hz")
+	hz := c.ratedHertz()
 	assumed := hz == 0
 	if assumed {
 		hz = 60

@@ -86,7 +86,8 @@ func meterCommands() []Command {
 		{
 			Word: "units", Group: Meter,
 			Params:   []Param{{Name: "C|F", Kind: Choice, Words: func(*Call) []string { return []string{"C", "F"} }}},
-			Help:     "the unit of a temperature typed without one",
+			Help:     "the unit of a temperature typed without one, and of one that is computed",
+			Doc:      "A reading taken down before it stays as it was. Without it, °C is taken, and a formula answers in the unit of its arguments.",
 			Examples: []string{"units F"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.set("units", a.text("C|F"))

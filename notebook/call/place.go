@@ -340,6 +340,14 @@ func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.CapOhms(in)
 }
 
+// ratedHertz is the plate's frequency of the machine at hand, else of any.
+func (c *Call) ratedHertz() float64 {
+	if v := c.plateNumber(c.machineAtHand(), "hz", "Hz"); v > 0 {
+		return v
+	}
+	return c.plateNumber("", "hz", "Hz")
+}
+
 // ratedVolts is the plate's volts of the main machine, else of any.
 func (c *Call) ratedVolts() float64 {
 	if v := c.plateNumber(c.machineAtHand(), "volts", "V"); v > 0 {

@@ -145,7 +145,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		return v, nil
 	}
 	if k.word == "row" {
-		return v, v.parseRow(words)
+		return v, v.parseRow(words, c.tempUnit())
 	}
 	numeric := k.unit != "" || k.word == "leads" || k.word == "beta"
 	if !numeric {
@@ -251,14 +251,14 @@ func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
 }
 
 // parseRow reads a temperature and the sensor's ohms at it.
-func (v *plate) parseRow(words []script.Word) error {
+func (v *plate) parseRow(words []script.Word, unit string) error {
 	bad := words[0].Errorf("a row is a temperature and ohms").WithHint("as in: plate row 0C 32.65k, row 25C 10k")
 	if len(words) != 2 {
 		return bad
 	}
-	t, err := quantity.Parse(words[0].Text, "degC")
+	t, err := quantity.Parse(words[0].Text, unit)
 	if err == nil {
-		t, err = t.Assume("degC")
+		t, err = t.Assume(unit)
 	}
 	if err != nil {
 		return bad

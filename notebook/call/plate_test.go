@@ -62,10 +62,77 @@ func TestMarkingOfItsOwn(t *testing.T) {
 		{"plate mfd 12; mfd C1 11.8", "sound"},
 		{"plate mfd 45; mfd C1 4.8", "cannot tell, 4.8 µF is far from the one marking typed, 45; name the can that is marked so: plate mfd C1 …"},
 		{"plate mfd 45; mfd C1 44.8; mfd C2 4.8", "plate mfd C2 …"},
-		{"plate mfd 45; mfd C1 44.8; mfd C2 4.98; plate mfd C2 5 10%", "C2: cannot tell, -0.4 % off"},
+		{"plate mfd 45; mfd C1 44.8; mfd C2 4.98; plate mfd C2 5 10%", "run capacitor C2: sound, -0.4 % off"},
 		{"plate mfd 45; mfd C1 0.3", "failed"},
 		{"plate mfd C2 45; mfd C1 44.8", "plate mfd C1 …"},
 		{"plate mfd run 12; mfd run-cap 11.9", "sound"},
 		{"mfd C1 4.8", "needed to judge it: plate mfd C1 …"},
+	})
+}
+
+// The plate's frequency and the unit of temperatures hold for sums too.
+func TestSumsKnowTheCall(t *testing.T) {
+	answers(t, [][2]string{
+		{"plate volts 230, hz 50; cap_load(4.2A, 330V)", "= 40.5 µF\nAt 50 Hz, from the plate."},
+		{"on cond-fan; plate hz 50; on compressor; reactance_c(35uF)", "= 90.9 Ω"},
+		{"plate hz 50; on cond-fan; plate hz 60; cap_load(4.2A, 330V)", "At 60 Hz, from the plate."},
+		{"units F; cool_final(75, 60, 50)", "= 30 °F"},
+		{"units C; cool_final(75F, 60F, 50F)", "= -1.1 °C"},
+		{"75F - 55F", "= 20 Fdiff"},
+	})
+}
+
+// What a place can have is common practice; a bare temperature is told once.
+func TestBareAndBeyond(t *testing.T) {
+	const told = "is taken as °C"
+	answers(t, [][2]string{
+		{"temp fridge 5", "5 is taken as °C. Type 5F for °F, or units F for all that follow."},
+		{"ohm ptc 5.2 at 70", "70 is taken as °C"},
+		{"units F; temp fridge 38", "Entry 2: fridge 38 °F"},
+		{"units F; ohm sensor 9.8k at 77; ohm(sensor)", "9.8"},
+		{"temp fridge 52", "52 °C is beyond what a fridge has, -30 °C to 45 °C (common practice). If it is a slip: strike 1 misread; if it was °F, then: temp fridge 52F."},
+		{"temp room 78", "temp room 78F"},
+		{"temp oven 2000F", "beyond what an oven has, -22 °F to 1022 °F"},
+		{"volt line 1180", "1180 V is beyond"},
+		{"plate volts 115; volt line 400", "400 V is beyond what is found there, at most about 345 V"},
+		{"amp comp 1150", "1150 A is beyond"},
+		{"plate lra 12; amp comp 30 peak", "at most about 24 A"},
+	})
+	for _, lines := range []string{"temp fridge 5; temp fridge 6", "units C; temp fridge 5", "temp fridge 5C", "temp fridge 41F", "ohm ptc 5.2 at 70F"} {
+		if got := answer(t, lines); strings.Contains(got, told) {
+			t.Errorf("%s is told of °C: %s", lines, got)
+		}
+	}
+	for _, lines := range []string{"temp oven 480F", "temp freezer -20F", "volt line 241", "plate volts 115; volt cap 420", "plate lra 12; amp comp 14 peak"} {
+		if got := answer(t, lines); strings.Contains(got, "beyond") {
+			t.Errorf("%s is asked about: %s", lines, got)
+		}
+	}
+}
+
+func TestOneCompressor(t *testing.T) {
+	answers(t, [][2]string{
+		{"on comp", "At hand: compressor."},
+		{"on comp; ohm A B 3.0; on Compressor; ohm A C 8.0; ohm B C 11.0; roles", "A is common"},
+		{"on cond-fan; on Cond-Fan", "At hand: cond-fan."},
+	})
+	c := New()
+	for _, l := range []string{"ohm A B 3.0", "on cond-fan", "ohm A B 40.0"} {
+		must(t, c, l)
+	}
+	rows := must(t, c, "show readings").Reply.Table.Rows
+	if rows[0][2] != "A–B" || rows[1][2] != "cond-fan A–B" {
+		t.Errorf("two machines are shown as %v", rows)
+	}
+}
+
+// The hint for a sum that lacks something names what it lacks, and the line
+// it proposes is taken.
+func TestWorthHint(t *testing.T) {
+	answers(t, [][2]string{
+		{"worth", "worth repair-cost …, replacement-price …"},
+		{"worth age 9, replacement-price 650, hour-rate 80", "worth repair-cost …"},
+		{"worth age 9, replacement-price 650, hour-rate 80; worth repair-cost 180", "Over 10 years"},
+		{"help worth", "replacement-price: a like machine, delivered (to be given)"},
 	})
 }

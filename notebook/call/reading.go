@@ -78,6 +78,7 @@ type reading struct {
 	typed   string
 	derived bool // the value was a sum in parentheses and has its own doubt
 	tenths  bool // typed in whole numbers and taken as tenths shown
+	bare    bool // a temperature typed without its unit
 	cond    condition
 }
 
@@ -155,7 +156,7 @@ func (c *Call) spelling(pin string, sameLine []*reading) string {
 
 func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	r := &reading{quality: q}
-	rest, err := r.cond.parse(words)
+	rest, err := r.cond.parse(words, c.tempUnit())
 	if err != nil {
 		return nil, err
 	}
@@ -169,6 +170,10 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		n := points[len(points)-1]
 		value = script.Word{Text: n.Text + value.Text, Col: n.Col, End: value.End}
 		points = points[:len(points)-1]
+	}
+	if said := lastWord(r.cond.words); (said == "open" || said == "closed") && !startsLikeNumber(value.Text) && !isOver(value.Text) && !strings.HasPrefix(value.Text, "(") {
+		return nil, value.Errorf("no value stands before %s", said).
+			WithHint("write what the meter shows, OL when it is open: %s %s OL", q.word, pointWords(rest))
 	}
 	if err := r.parseValue(c, value); err != nil {
 		return nil, err
@@ -232,6 +237,21 @@ func isSupplyPoint(p string) bool {
 	return false
 }
 
+func lastWord(words []string) string {
+	if len(words) == 0 {
+		return ""
+	}
+	return words[len(words)-1]
+}
+
+func pointWords(words []script.Word) string {
+	out := make([]string, len(words))
+	for i, w := range words {
+		out[i] = w.Text
+	}
+	return strings.Join(out, " ")
+}
+
 // caseName is the metal shell among the points.
 const caseName = "case"
 
@@ -292,6 +312,7 @@ func (r *reading) parseValue(c *Call, w script.Word) error {
 		}
 		return w.Errorf("%v", err)
 	}
+	r.bare = r.quality.word == "temp" && asBare(text)
 	return r.settle(c, q, w, false)
 }
 

@@ -21,6 +21,9 @@ func applyShow(c *Call, a *args) (*Reply, error) {
 			if m.B != "" {
 				at += "–" + m.B
 			}
+			if m.Of != "" && m.Of != defaultMachine {
+				at = m.Of + " " + at
+			}
 			cond := m.Condition
 			if m.Struck != "" {
 				cond = strings.TrimPrefix(cond+", struck: "+m.Struck, ", ")

@@ -1,0 +1,116 @@
+package call
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+
+	"ohmcall/notebook/script"
+)
+
+// spell gives a line typed live the one form that the record holds: a time as
+// 09:15, a command word in small letters and in the singular, points without
+// a colon. What is no such line comes back as it is.
+func (c *Call) spell(text string) string {
+	text = spellTime(text)
+	l, err := script.Parse(text)
+	if err != nil || l.Blank() {
+		return text
+	}
+	first := l.Words[0]
+	if first.Quoted {
+		return text
+	}
+	word := c.spellWord(l)
+	edits := []edit{{first, word}}
+	if qualityOf(word) != nil {
+		edits = append(edits, barePoints(l.Words[1:])...)
+	}
+	out := []rune(l.Text)
+	for _, e := range slices.Backward(edits) {
+		if e.to == e.from.Text {
+			continue
+		}
+		rest := out[e.from.End-1:]
+		if e.to == "" && len(rest) > 0 && rest[0] == ' ' {
+			rest = rest[1:]
+		}
+		out = slices.Concat(out[:e.from.Col-1], []rune(e.to), rest)
+	}
+	return string(out)
+}
+
+// edit puts a text in the place of a word.
+type edit struct {
+	from script.Word
+	to   string
+}
+
+// spellWord is the command word that a line's first word means.
+func (c *Call) spellWord(l *script.Line) string {
+	typed := l.Words[0].Text
+	low := strings.ToLower(typed)
+	_, own := c.lookupName(typed)
+	switch {
+	case own || byWord[typed] != nil:
+		return typed
+	case typed == "?":
+		return "help"
+	case byWord[low] != nil:
+		return low
+	}
+	// In the plural only what names its place is a reading: `amps 1.2` may be
+	// the plate's.
+	one := strings.TrimSuffix(low, "s")
+	if one == low || qualityOf(one) == nil || len(l.Words) < 3 || !isWord(l.Words[1].Text) && !onlyDigits(l.Words[1].Text) ||
+		slices.Contains(operatorWords, l.Words[1].Text) {
+		return typed
+	}
+	return one
+}
+
+// barePoints takes the colon or the equals sign off the points of a reading,
+// as in `A B: 3.4`.
+func barePoints(words []script.Word) []edit {
+	var out []edit
+	for _, w := range words {
+		if bare := strings.TrimRight(w.Text, ":="); !w.Quoted && bare != w.Text && !strings.HasPrefix(w.Text, "(") {
+			out = append(out, edit{w, bare})
+		}
+	}
+	return out
+}
+
+var looseTime = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
+})
+
+// spellTime writes the time before a line as the language has it: 9:15 as
+// 09:15, 9:15pm as 21:15.
+func spellTime(text string) string {
+	m := looseTime().FindStringSubmatchIndex(text)
+	if m == nil {
+		return text
+	}
+	part := func(i int) string {
+		if m[2*i] < 0 {
+			return ""
+		}
+		return text[m[2*i]:m[2*i+1]]
+	}
+	hour, _ := strconv.Atoi(part(1))
+	half := strings.ToLower(part(4))
+	if half != "" && (hour < 1 || hour > 12) {
+		return text
+	}
+	if half != "" {
+		hour %= 12
+	}
+	if half == "pm" {
+		hour += 12
+	}
+	return fmt.Sprintf("%02d:%s%s %s", hour, part(2), part(3), text[m[10]:])
+}
