@@ -262,6 +262,9 @@ func (k *Completer) firstWord(c *call.Call, l *script.Line) (offer, bool) {
 		}
 	}
 	o.words = append(o.words, given...)
+	if l.Guard == "" {
+		o.words = append(o.words, "when")
+	}
 	for _, w := range o.words {
 		if strings.HasPrefix(w, o.typed) {
 			return o, true

@@ -72,17 +72,20 @@ func readScript(name string, folders []string) ([]byte, error) {
 			names = append(names, filepath.Join(d, name))
 		}
 	}
-	var first error
+	var fault error
 	for _, n := range names {
 		b, err := (journal.Disk{}).ReadFile(n)
 		if err == nil {
 			return b, nil
 		}
-		if first == nil {
-			first = err
+		if fault == nil && !os.IsNotExist(err) {
+			fault = err
 		}
 	}
-	return nil, first
+	if fault == nil {
+		fault = fmt.Errorf("there is no file %s here, nor in %s", name, strings.Join(folders, " or "))
+	}
+	return nil, fault
 }
 
 // snippets reads the user's own definitions. A line that defines nothing is

@@ -230,12 +230,22 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if k.Rule != "" {
 		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
 	}
+	typed := func(name string) bool {
+		return slices.ContainsFunc(c.assumed, func(s assumption) bool { return s.name == name && c.alive(s.entry) })
+	}
 	for _, s := range k.Assumptions {
-		if s.From == "given" {
-			r.add(Plain, "Given "+s.Name+" "+number(s.Value)+spokenUnit(s.Unit)+", "+s.Help+".")
-			continue
+		twice := ""
+		if s.Name == "years" {
+			twice = " years"
 		}
-		r.add(Plain, "Assumed "+s.Name+" "+number(s.Value)+spokenUnit(s.Unit)+", "+s.Help+" ("+strings.TrimPrefix(s.From, "assumed: ")+").")
+		head, tail := "Assumed ", " ("+strings.TrimPrefix(s.From, "assumed: ")+")"
+		switch {
+		case typed(s.Name):
+			head, tail = "Given ", ""
+		case s.From == "given":
+			head, tail = "Counted ", ""
+		}
+		r.add(Plain, head+strings.TrimSuffix(s.Name+" "+number(s.Value)+spokenUnit(s.Unit), twice)+", "+s.Help+tail+".")
 	}
 	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}

@@ -81,9 +81,9 @@ func askCommands() []Command {
 		},
 		{
 			Word: "help", Group: Asks, Screen: true,
-			Params:   []Param{{Name: "WORD", Kind: Name, Optional: true, Words: helpWords}},
-			Help:     "the commands, or one command, formula or function",
-			Examples: []string{"help", "help ohm", "help cap_load"},
+			Params:   []Param{{Name: "WORD", Kind: Name, Optional: true, Words: helpWords}, {Name: "PART", Kind: Free, Optional: true, Words: formulaTopics}},
+			Help:     "the commands, or one command, formula, function or page",
+			Examples: []string{"help", "help ohm", "help cap_load", "help formulas capacitors"},
 			apply:    applyHelp,
 		},
 	}
@@ -374,7 +374,21 @@ func helpWords(c *Call) []string {
 	for _, f := range sum.Functions() {
 		out = append(out, f.Name)
 	}
-	return append(out, "language", "formulas", "units")
+	for _, t := range topics {
+		if byWord[t.word] == nil {
+			out = append(out, t.word)
+		}
+	}
+	return out
+}
+
+// formulaTopics are the groups that help formulas can be narrowed to.
+func formulaTopics(*Call) []string {
+	var out []string
+	for _, g := range formulaGroups() {
+		out = append(out, g.name)
+	}
+	return out
 }
 
 func showWords(*Call) []string {

@@ -2,6 +2,7 @@ package call
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
@@ -14,16 +15,27 @@ func applyHelp(c *Call, a *args) (*Reply, error) {
 	switch word {
 	case "":
 		return helpScreen(), nil
-	case "language":
-		return Language(), nil
 	case "formulas":
-		return formulaList(), nil
+		return formulaList(a.get("PART"))
 	case "units":
 		return unitList(commandHelp(byWord["units"])), nil
 	}
 	r := &Reply{}
+	t := topicOf(word)
+	if part := a.get("PART"); part.given && (t == nil || !t.narrows) {
+		return nil, part.errorf("more than help %s takes", word).WithHint("as in: help %s", word)
+	}
+	if t != nil && t.page != nil {
+		r = t.page(a.text("PART"))
+		if len(r.Lines) == 1 {
+			return nil, a.get("PART").errorf("none of the %s has %q in it", t.word, a.text("PART")).WithHint("help %s lists them all", t.word)
+		}
+	}
 	if cmd := byWord[word]; cmd != nil {
 		r = commandHelp(cmd)
+	}
+	if word == "saw" {
+		r.add(Plain, "  help findings lists what it knows.")
 	}
 	if f, ok := formula.Lookup(word); ok {
 		return formulaHelp(f), nil
@@ -63,15 +75,18 @@ func helpScreen() *Reply {
 		r.add(Plain, pad(string(g), 20)+strings.Join(words, " "))
 	}
 	r.add(Plain, "Anything else is a sum: 120V / 3.45ohm, ohm(A, B) * 1.2A, cap_load(4.2A, 330V)")
-	r.add(Plain, "help WORD tells of one; also: help formulas, help units, help language")
+	var pages []string
+	for _, t := range topics {
+		pages = append(pages, t.word)
+	}
+	r.add(Plain, "A time (14:30, +40min) or when CONDITION: may stand before a line")
+	r.add(Plain, "help WORD tells of one of these, or of")
+	r.add(Plain, pad("", 20)+strings.Join(pages, " "))
 	return r
 }
 
 func pad(s string, n int) string {
-	if len(s) >= n {
-		return s + " "
-	}
-	return s + strings.Repeat(" ", n-len(s))
+	return s + strings.Repeat(" ", max(1, n-utf8.RuneCountInString(s)))
 }
 
 func commandHelp(cmd *Command) *Reply {
@@ -86,25 +101,68 @@ func commandHelp(cmd *Command) *Reply {
 	return r
 }
 
-func formulaList() *Reply {
-	r := &Reply{}
-	topic := ""
-	for _, f := range formula.All() {
-		if f.Topic != topic {
-			topic = f.Topic
-			r.add(Plain, topic+":")
+// formulaGroup is one group of functions of sums.
+type formulaGroup struct {
+	name string
+	rows [][2]string // how it is called, and what it gives
+}
+
+func formulaGroups() []formulaGroup {
+	var out []formulaGroup
+	add := func(name, call, help string) {
+		if n := len(out); n == 0 || out[n-1].name != name {
+			out = append(out, formulaGroup{name: name})
 		}
-		r.add(Plain, "  "+pad(f.Signature(), 40)+f.Help)
+		g := &out[len(out)-1]
+		g.rows = append(g.rows, [2]string{call, help})
 	}
-	r.add(Plain, "mathematics:")
+	for _, f := range formula.All() {
+		add(f.Topic, f.Name, f.Help)
+	}
 	for _, f := range sum.Functions() {
-		r.add(Plain, "  "+pad(f.Usage(), 40)+f.Help)
+		add("mathematics", f.Usage(), f.Help)
 	}
-	r.add(Plain, "of this call:")
 	for _, f := range callFuncs {
-		r.add(Plain, "  "+pad(f.usage, 40)+f.help)
+		add("of this call", f.usage, f.help)
 	}
-	return r
+	return out
+}
+
+// formulaList names the formulas group by group, or shows one group with its
+// arguments.
+func formulaList(want arg) (*Reply, error) {
+	r := &Reply{}
+	var names []string
+	for _, g := range formulaGroups() {
+		names = append(names, g.name)
+		if !want.given {
+			var calls []string
+			for _, row := range g.rows {
+				name, _, _ := strings.Cut(row[0], "(")
+				calls = append(calls, name)
+			}
+			r.add(Plain, pad(g.name, 22)+strings.Join(calls, " "))
+			continue
+		}
+		if !strings.HasPrefix(g.name, want.text) {
+			continue
+		}
+		r.add(Plain, g.name+":")
+		for _, row := range g.rows {
+			if f, ok := formula.Lookup(row[0]); ok {
+				row[0] = f.Signature()
+			}
+			r.add(Plain, "  "+row[0])
+			r.add(Plain, "      "+row[1])
+		}
+	}
+	if len(r.Lines) == 0 {
+		return nil, withNearest(want.errorf("there is no group of formulas named %s", want.text), want.text, names)
+	}
+	if !want.given {
+		r.add(Plain, "help NAME shows one with its arguments, units and source; help formulas GROUP a group")
+	}
+	return r, nil
 }
 
 // unitList adds the table of units to a reply.

@@ -155,6 +155,9 @@ func withNearest(e *source.Error, word string, list []string) *source.Error {
 	if n := source.Nearest(word, list); n != "" {
 		return e.WithHint("perhaps %s", n)
 	}
+	if len(list) == 0 {
+		return e
+	}
 	return e.WithHint("one of: %s", strings.Join(list, ", "))
 }
 

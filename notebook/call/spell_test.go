@@ -60,3 +60,38 @@ func TestLeaving(t *testing.T) {
 		{"amps 1.2", "amp comp …; from the plate: plate amps …"},
 	})
 }
+
+// Every page that help names is there, and what can be narrowed is.
+func TestHelpPages(t *testing.T) {
+	screen := answer(t, "help")
+	for _, p := range topics {
+		if !strings.Contains(screen, " "+p.word) {
+			t.Errorf("help does not name its page %s", p.word)
+		}
+		if got := answer(t, "help "+p.word); strings.HasPrefix(got, "refused") || !strings.Contains(got, "\n") {
+			t.Errorf("help %s: %s", p.word, got)
+		}
+	}
+	answers(t, [][2]string{
+		{"help when", `seen("FINDING")`},
+		{"help when", `when is(gas, "R-600a"): need safe`},
+		{"help time", "after the entry before, not after now"},
+		{"help conditions", "when CONDITION"},
+		{"help findings fan", "cond-fan stopped: the condenser fan stands still"},
+		{"help parts heat", "heater, defrost-heater"},
+		{"help parts nothing", "refused: none of the parts"},
+		{"help points", "none named is line"},
+		{"help formulas", "capacitors            cap_load cap_energy"},
+		{"help formulas capacitors", "cap_load(amps A, volts V, freq Hz = 60)"},
+		{"help formulas nothing", "refused: there is no group"},
+		{"help ohm nothing", "refused: more than help ohm takes"},
+	})
+	for _, l := range strings.Split(answer(t, "help formulas"), "\n") {
+		if strings.HasPrefix(l, " ") {
+			t.Errorf("a group is not named: %q", l)
+		}
+	}
+	if n := strings.Count(answer(t, "help findings fan"), "\n"); n > 20 {
+		t.Errorf("help findings fan has %d lines", n)
+	}
+}

@@ -58,7 +58,8 @@ func (p *Printer) Reply(r *call.Reply) {
 		p.Say(l.Tone, l.Text)
 	}
 	if r.Table != nil && len(r.Table.Rows) > 0 {
-		for _, line := range tableLines(r.Table, p.columns()) {
+		// Only text is hard to follow when it is wide.
+		for _, line := range tableLines(r.Table, p.Width) {
 			fmt.Fprintln(p.Out, line)
 		}
 	}

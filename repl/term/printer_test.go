@@ -158,3 +158,37 @@ func TestColourIsNeverAlone(t *testing.T) {
 		}
 	}
 }
+
+// A table takes the whole of a wide screen, and on a narrow one words stay
+// whole while another column can give way; text stays as narrow as it reads.
+func TestTableWidth(t *testing.T) {
+	long := strings.Repeat("not shown ", 30)
+	table := &call.Table{Head: []string{"Unit", "Missing"}, Rows: [][]string{{"refrigerator temperatures", strings.TrimSpace(long)}}}
+	for _, tt := range []struct{ screen, atLeast int }{{200, 190}, {120, 110}, {60, 50}} {
+		var b bytes.Buffer
+		(&Printer{Out: &b, Width: tt.screen}).Reply(&call.Reply{Table: table, Lines: []call.Line{{Text: long}}})
+		widest := 0
+		for _, line := range strings.Split(b.String(), "\n") {
+			n := len([]rune(line))
+			if n > tt.screen {
+				t.Errorf("%d columns on %d: %s", n, tt.screen, line)
+			}
+			if !strings.HasPrefix(line, "not") && !strings.HasPrefix(line, "  ") {
+				widest = max(widest, n)
+			} else if n > 100 && strings.HasPrefix(line, "not") {
+				t.Errorf("text runs over %d columns", n)
+			}
+		}
+		if widest < tt.atLeast {
+			t.Errorf("on %d columns the table takes %d", tt.screen, widest)
+		}
+	}
+	var b bytes.Buffer
+	(&Printer{Out: &b, Width: 36}).Reply(&call.Reply{Table: &call.Table{Head: []string{"A", "B", "C"},
+		Rows: [][]string{{"refrigerator", "temperatures", "one two three four five six"}}}})
+	for _, w := range []string{"refrigerator", "temperatures"} {
+		if !strings.Contains(b.String(), w) {
+			t.Errorf("%s is cut:\n%s", w, b.String())
+		}
+	}
+}

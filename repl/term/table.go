@@ -15,6 +15,8 @@ import (
 const (
 	gap       = 2 // columns of space between two columns of a table
 	narrowest = 6 // to which a column may shrink
+
+	longestWord = 18 // that is kept whole where it can be
 )
 
 // tableLines draws a table: plain columns, a line of dashes under the head.
@@ -94,7 +96,8 @@ func wrapCell(s string, columns int) []string {
 }
 
 // columnWidths are the widths that cells want, shrunk until the table fits:
-// no column shrinks while a wider one is left.
+// no column shrinks while a wider one is left, nor below its longest word
+// while another has room.
 func columnWidths(rows [][]string, screen int) []int {
 	want := make([]int, len(rows[0]))
 	sum := gap * (len(want) - 1)
@@ -104,18 +107,39 @@ func columnWidths(rows [][]string, screen int) []int {
 		}
 		sum += want[i]
 	}
-	for screen > 0 && sum > screen {
-		wide := 0
-		for i := range want {
-			if want[i] > want[wide] {
-				wide = i
+	for _, whole := range []bool{true, false} {
+		least := leastWidths(rows, whole)
+		for screen > 0 && sum > screen {
+			wide := -1
+			for i := range want {
+				if want[i] > least[i] && (wide < 0 || want[i] > want[wide]) {
+					wide = i
+				}
 			}
+			if wide < 0 {
+				break
+			}
+			want[wide]--
+			sum--
 		}
-		if want[wide] <= narrowest {
-			break
-		}
-		want[wide]--
-		sum--
 	}
 	return want
+}
+
+// leastWidths are the widths to which columns may shrink, with whole words or
+// at all. A word longer than longestWord is cut all the same.
+func leastWidths(rows [][]string, whole bool) []int {
+	least := make([]int, len(rows[0]))
+	for i := range least {
+		least[i] = narrowest
+		for _, row := range rows {
+			if !whole {
+				break
+			}
+			for _, w := range strings.Fields(row[i]) {
+				least[i] = max(least[i], min(width(w), longestWord))
+			}
+		}
+	}
+	return least
 }
