@@ -437,7 +437,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	var causes []string
 	for i := range found.Standings {
 		if s := &found.Standings[i]; s.State == cause.Supported {
-			causes = append(causes, s.Cause.Name+", inferred from "+entriesWord(s.For))
+			causes = append(causes, s.Cause.Name+", inferred from "+c.foundBy(s.For))
 		}
 	}
 	if len(causes) == 0 {
@@ -459,7 +459,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	case "proved":
 		text += "; proved: " + proofWords(r)
 	case "not proved":
-		text += "; not proved yet: " + strings.Join(c.proofMissing(), "; ")
+		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
 	case "unsafe":
 		text += "; left unsafe: " + strings.Join(c.unsafe(), "; ")
 	}

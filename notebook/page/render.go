@@ -38,7 +38,6 @@ var parts = []part{
 	{"causes", "Causes considered", causes},
 	{"work", "Work and parts", work},
 	{"proof", "Proof of repair", proof},
-	{"missing", "What is missing", missing},
 }
 
 // PartIDs lists the derived sections in their order on the page.
@@ -395,5 +394,3 @@ func proof(b *strings.Builder, r *record.Record) {
 		}
 	}
 }
-
-func missing(b *strings.Builder, r *record.Record) { bullets(b, r.Missing) }

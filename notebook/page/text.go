@@ -39,8 +39,20 @@ func Escape(s string) string {
 	for i := 0; i < len(s); i++ {
 		c := s[i]
 		switch c {
-		case '\\', '`', '*', '_', '[', ']', '<', '>', '|', '~', '&', '$', '@':
+		case '\\', '`', '*', '[', ']', '<', '>', '|', '&', '$', '@':
 			b.WriteByte('\\')
+		case '_':
+			// Between letters it opens and closes nothing (CommonMark 0.31.2, 6.2;
+			// from memory).
+			if i == 0 || i+1 == len(s) || !alnum(s[i-1]) || !alnum(s[i+1]) {
+				b.WriteByte('\\')
+			}
+		case '~':
+			// Behind a space it closes nothing, and no other is left that could
+			// close what it opens.
+			if i > 0 && s[i-1] != ' ' || i+1 == len(s) || s[i+1] < '0' || s[i+1] > '9' {
+				b.WriteByte('\\')
+			}
 		case '.':
 			if strings.HasSuffix(strings.ToLower(s[:i]), "www") {
 				b.WriteByte('\\')
@@ -53,6 +65,10 @@ func Escape(s string) string {
 		b.WriteByte(c)
 	}
 	return b.String()
+}
+
+func alnum(c byte) bool {
+	return c >= '0' && c <= '9' || c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z'
 }
 
 // schemeBefore tells the schemes that become links without slashes.

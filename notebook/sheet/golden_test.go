@@ -8,6 +8,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"ohmcall/notebook/record"
@@ -77,5 +78,23 @@ func TestWellFormed(t *testing.T) {
 	}
 	if wellFormed([]byte("<p><b></p>")) == nil {
 		t.Error("the reader takes a page that is not well-formed")
+	}
+}
+
+// TestPlaceToSign: on paper the page ends with a place for names, dates and
+// signatures; on the screen it is not there.
+func TestPlaceToSign(t *testing.T) {
+	got := string(mustRender(t, demo(), demoRemarks))
+	at := strings.Index(got, `<section class="sign"`)
+	if at < strings.Index(got, `id="log"`) || !strings.Contains(got[at:], demo().Header.Technician) {
+		t.Fatal("the place to sign does not end the page, or lacks who did the work")
+	}
+	if n := strings.Count(got[at:], "Signature"); n != 2 {
+		t.Errorf("%d places to sign", n)
+	}
+	css := got[:strings.Index(got, "</style>")]
+	paper := strings.Index(css, "@media print")
+	if !strings.Contains(css[:paper], ".sign { display: none; }") || !strings.Contains(css[paper:], ".sign { display: block;") {
+		t.Error("the place to sign is not for paper alone")
 	}
 }

@@ -56,7 +56,6 @@ var sections = []section{
 	{"causes", "Causes considered"},
 	{"work", "Work and parts"},
 	{"proof", "Proof of repair"},
-	{"missing", "What is missing"},
 	{"remarks", "Remarks written by hand"},
 	{"log", "Log"},
 }

@@ -162,7 +162,7 @@ func readable(s string) string {
 
 // newAlert parts the word that leads an alert from the rest of it.
 func newAlert(s string) alert {
-	for _, word := range []string{"Unsafe", "Missing", "Expectation not met"} {
+	for _, word := range []string{"Unsafe", "In doubt", "Missing", "Expectation not met"} {
 		if rest, ok := strings.CutPrefix(s, word+": "); ok {
 			return alert{word, rest}
 		}
@@ -186,7 +186,7 @@ func contents(v *view) []section {
 		"cautions": len(r.Cautions) > 0, "terminals": len(r.Machines) > 0, "wiring": len(r.Wiring) > 0,
 		"verdicts": len(r.Verdicts) > 0, "readings": len(r.Readings) > 0, "sums": len(r.Sums) > 0,
 		"causes": len(r.Causes) > 0 || r.Next != "", "work": len(r.Work)+len(r.Parts) > 0,
-		"proof": len(r.Proof)+len(r.Curves) > 0, "missing": len(r.Missing) > 0,
+		"proof":   len(r.Proof)+len(r.Curves) > 0,
 		"remarks": len(v.Remarks) > 0, "log": len(r.Log) > 0,
 	}
 	var out []section
