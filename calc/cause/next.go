@@ -164,16 +164,16 @@ func (w *weighing) propose(t *trial, among group) {
 	told := w.tells(t, among)
 	switch {
 	case w.again != 0:
-		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range; it bears on " + w.names(told)
+		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range; it speaks for or against " + w.names(told)
 	case told == 0:
 		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:
-		w.result.NextWhy = "it bears on all that is left: " + w.names(told)
+		w.result.NextWhy = "it speaks for or against all that is left: " + w.names(told)
 	default:
-		w.result.NextWhy = fmt.Sprintf("it bears on %d of the %d causes left: %s", told.count(), among.count(), w.names(told))
+		w.result.NextWhy = "it speaks for or against " + w.names(told)
 	}
 	if t.Danger == Live {
-		w.result.NextWhy += "; no dead test parts them further"
+		w.result.NextWhy += "; no dead test tells more"
 	}
 }
 

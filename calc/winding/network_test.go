@@ -31,7 +31,7 @@ func TestNetwork(t *testing.T) {
 	}{
 		{"three speeds", Input{Readings: fan5(), Kind: Fan}, Sound, true, five, "Tapped motor"},
 		{"three speeds, one pair unread", Input{Readings: fan5()[:9], Kind: Fan}, Sound, true, five, "Windings in series"},
-		{"three speeds, half read", Input{Readings: fan5()[:5], Kind: Fan}, Incomplete, false, nil, "parts them best"},
+		{"three speeds, half read", Input{Readings: fan5()[:5], Kind: Fan}, Incomplete, false, nil, "tells most"},
 		{"marked against every pattern", Input{Readings: fan5(), Kind: Fan, Marks: []Mark{{"S", Common, 1}}},
 			Sound, false, map[string]Role{"S": Common}, "the markings hold"},
 		{"two speeds, ambiguous", Input{Readings: fan4, Kind: Fan}, Sound, false, map[string]Role{"L": Low}, "the names are not"},

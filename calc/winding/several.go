@@ -59,7 +59,7 @@ func (p *part) several() {
 	if !unread {
 		again = " again on a finer range"
 	}
-	p.out.note(best[0].pair.String() + " parts them best: read it" + again + p.outcomes(trees, best[0]) + ".")
+	p.out.note(best[0].pair.String() + " tells most: read it" + again + p.outcomes(trees, best[0]) + ".")
 }
 
 // choice is a pair of nodes by what reading it is worth: how many candidates

@@ -160,7 +160,7 @@ func formulaList(want arg) (*Reply, error) {
 		return nil, withNearest(want.errorf("there is no group of formulas named %s", want.text), want.text, names)
 	}
 	if !want.given {
-		r.add(Plain, "help NAME shows one with its arguments, units and source; help formulas GROUP a group")
+		r.add(Plain, "help NAME shows one in full, help formulas GROUP a group with its arguments")
 	}
 	return r, nil
 }

@@ -85,7 +85,7 @@ func helpWhen(string) *Reply {
 	for _, f := range callFuncs {
 		r.add(Plain, "  "+pad(f.usage, 24)+f.help)
 	}
-	r.add(Plain, "  "+pad("<  <=  ==  and  or  not", 24)+"compare and join: amp(comp) < 2A and not seen(\"clicks\")")
+	r.add(Plain, "  Values compare with < <= == and join with and, or, not: amp(comp) < 2A and not seen(\"clicks\")")
 	for _, e := range []string{`when is(gas, "R-600a"): need safe`, `when has("ohm A case"): expect ohm(A, B) < 10ohm "the main winding"`} {
 		r.add(Plain, "    "+e)
 	}

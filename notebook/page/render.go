@@ -186,6 +186,17 @@ func bullets(b *strings.Builder, list []string) {
 	}
 }
 
+// Spoken is a code word, such as ruled-out, as people say it; any other text
+// stays as it is.
+func Spoken(code string) string {
+	for _, r := range code {
+		if r != '-' && (r < 'a' || r > 'z') {
+			return code
+		}
+	}
+	return strings.ReplaceAll(code, "-", " ")
+}
+
 func attention(b *strings.Builder, r *record.Record) { bullets(b, r.Alerts) }
 
 func identity(b *strings.Builder, r *record.Record) {
@@ -217,7 +228,7 @@ func terminals(b *strings.Builder, r *record.Record) {
 		if !m.Settled {
 			settled = "roles not settled"
 		}
-		fmt.Fprintf(b, "### %s: %s, %s\n\n", Escape(m.Name), Escape(m.State), settled)
+		fmt.Fprintf(b, "### %s: %s, %s\n\n", Escape(m.Name), Escape(Spoken(m.State)), settled)
 		b.WriteString(CodeBlock(record.Drawing(m)) + "\n")
 		var rows [][]string
 		for _, p := range m.Pins {
@@ -275,7 +286,7 @@ func verdicts(b *strings.Builder, r *record.Record) {
 		writeTable(b, []string{"What", "Verdict", "Reason", "Limit", "Margin", "Source", "Entries"}, rows)
 	}
 	if also != nil {
-		b.WriteString("\nBeside these verdicts:\n\n")
+		b.WriteString("\nOther limits and remarks:\n\n")
 		bullets(b, also)
 	}
 }
@@ -321,7 +332,7 @@ func sums(b *strings.Builder, r *record.Record) {
 func causes(b *strings.Builder, r *record.Record) {
 	var rows [][]string
 	for _, c := range r.Causes {
-		rows = append(rows, []string{c.Name, c.State, cmp.Or(entries(c.For), "-"), cmp.Or(entries(c.Against), "-")})
+		rows = append(rows, []string{c.Name, Spoken(c.State), cmp.Or(entries(c.For), "-"), cmp.Or(entries(c.Against), "-")})
 	}
 	if rows != nil {
 		if r.CausesBefore > 0 {

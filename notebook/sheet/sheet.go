@@ -27,6 +27,7 @@ var layout = sync.OnceValue(func() *template.Template {
 		"amount": page.Amount,
 		"money":  page.Money,
 		"iso":    iso,
+		"spoken": page.Spoken,
 		"tone":   tone,
 		"long":   func(s string) bool { return page.Width(s) > 48 },
 		"times":  func(count, price float64) float64 { return count * price },
