@@ -99,8 +99,9 @@ var judged = []Finding{
 	{"will-not-reach", nil, "the timed temperatures level off above the set point", []string{"cools-down"}},
 	{"temp-at-target", nil, "the temperature is at or below its target", []string{"will-not-reach", "does-not-cool"}},
 
-	// Read, but too near a limit to say: the test was made and is to be repeated
-	// with a closer meter when nothing else parts what is left.
+	// Read, but too near a limit to say, or with nothing to judge it by: the test
+	// was made and is to be repeated, with a closer meter or the plate's values,
+	// when nothing else parts what is left.
 	{"insulation-undecided", nil, "insulation to the case read too near its limit to say", nil},
 	{"start-device-undecided", nil, "the start device read too near its limit to say", nil},
 	{"start-cap-undecided", nil, "the start capacitor read too near its limit to say", nil},

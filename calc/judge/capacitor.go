@@ -47,7 +47,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 		tol, source = defaultRunTolerance, handbookCap+" (±10 % assumed, none read from the can)"
 	}
 	if in.Marked <= 0 {
-		return cannot(subject, "the marked µF is needed to judge it", in.Measured)
+		return undecided("run-cap", subject, "the marked µF is needed to judge it", in.Measured)
 	}
 	w := around(in.Marked, tol)
 	out := begin(subject, in.Measured, w, "µF", source)
@@ -103,7 +103,7 @@ func StartCap(in StartCapIn) verdict.Verdict {
 	subject := named("start capacitor", in.Name)
 	source := "range on the can"
 	if in.Low <= 0 || in.High > 0 && in.High < in.Low {
-		return cannot(subject, "the marked range in µF is needed to judge it", in.Measured)
+		return undecided("start-cap", subject, "the marked range in µF is needed to judge it", in.Measured)
 	}
 	w := window{in.Low, in.High}
 	if in.High <= 0 {
@@ -233,6 +233,14 @@ func named(what, name string) string {
 		return what
 	}
 	return what + " " + name
+}
+
+// undecided is the verdict on a part that was read and for which there is
+// nothing to judge it by.
+func undecided(part, subject, text string, vs ...measure.Value) verdict.Verdict {
+	out := cannot(subject, text, vs...)
+	out.Fact = []string{fact(part, out.Word)}
+	return out
 }
 
 // cannot is the verdict when something needed is missing.

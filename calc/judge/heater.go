@@ -44,7 +44,7 @@ func Heater(in HeaterIn) verdict.Verdict {
 		return heaterOpen(subject, in)
 	}
 	if in.Watts <= 0 || in.Volts <= 0 {
-		return cannot(subject, "plate watts and volts are needed to judge it", in.Ohms)
+		return undecided("heater", subject, "plate watts and volts are needed to judge it", in.Ohms)
 	}
 	w, source := heaterWindow(in)
 	if !in.Hot {

@@ -35,17 +35,22 @@ type NTCIn struct {
 func NTC(in NTCIn) verdict.Verdict {
 	subject := named("NTC sensor", in.Name)
 	curve, tol, source := in.curve()
+	if curve == nil && in.Ohms.Over {
+		return verdict.Verdict{Subject: subject, Word: verdict.Suspect, Limit: "finite", Source: commonPractice,
+			Text: "open: the sensor, its lead or its plug; read at the sensor itself on the highest range",
+			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
+	}
 	if curve == nil {
-		return cannot(subject, "a table, or R25 and beta, is needed to judge it", in.Ohms, in.Celsius)
+		return undecided("sensor", subject, "a table, or R25 and beta, is needed to judge it", in.Ohms, in.Celsius)
 	}
 	cold, okCold := curve(in.Celsius.Lo)
 	hot, okHot := curve(in.Celsius.Hi)
 	if in.Celsius.Over || !okCold || !okHot {
-		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
+		return undecided("sensor", subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
 	at, okAt := curve(in.Celsius.X)
 	if !okAt {
-		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
+		return undecided("sensor", subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
 	// What the thermometer may be off counts as doubt of the reading: it is
 	// taken to the temperature read from each end of that doubt.
@@ -128,7 +133,7 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 	}
 	t := in.Celsius
 	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
-		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
+		return undecided("sensor", subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
 	off := fixed + slope*math.Abs(t.X)
 	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}

@@ -48,7 +48,7 @@ func TestPlatinum(t *testing.T) {
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"138 kΩ", within(138.5e3, 1e3), "B", verdict.Suspect, []string{"sensor-suspect"}},
-		{"unknown class", within(138.5, 0.1), "Q", verdict.CannotTell, nil},
+		{"unknown class", within(138.5, 0.1), "Q", verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, Platinum(PlatinumIn{Ohms: c.ohm, Celsius: at, R0: 100, Class: c.class}), c.word, c.facts...)
 	}
@@ -78,8 +78,9 @@ func TestNTC(t *testing.T) {
 		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
 		{"a thermometer good to 1 K is too coarse for a table's 5 %", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
-		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, nil},
-		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, nil},
+		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
+		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, []string{"sensor-undecided"}},
+		{"no data, open", NTCIn{Ohms: measure.Open(7), Celsius: ice}, verdict.Suspect, []string{"sensor-suspect"}},
 		{"near the limit", beta(within(37e3, 600), ice), verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)

@@ -14,7 +14,7 @@ func kindOf(of string) winding.Kind {
 	switch l := strings.ToLower(of); {
 	case strings.HasPrefix(l, "comp"):
 		return winding.Compressor
-	case strings.Contains(l, "fan"):
+	case strings.Contains(l, "fan"), strings.Contains(l, "blower"):
 		return winding.Fan
 	}
 	return winding.Motor
