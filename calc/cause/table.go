@@ -38,6 +38,7 @@ type Test struct {
 	On         []string // complaints in which it is proposed; empty is all on which it bears
 	When       []string // proposed only when one of these facts is known; empty is always
 	Barred     []string // never proposed when one of these facts is known
+	Source     string   // of a number that Name holds; empty when it holds none
 }
 
 // live is 1 for a live test and 0 for any other, to sort by.

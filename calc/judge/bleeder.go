@@ -15,10 +15,12 @@ type Bleeder struct {
 	Source  string
 }
 
-// SafeVolts is the voltage to which a capacitor on up to 600 V is discharged.
+// SafeVolts is the voltage to which a capacitor on up to 600 V is discharged
+// (NEC 460.6: 50 V within one minute).
 const SafeVolts = 50.0
 
-// DischargeOhms is the resistor that the handbook gives for the purpose.
+// DischargeOhms is the resistor that the Hermetic Compressor Service Handbook
+// gives for the purpose (p. 69).
 const DischargeOhms = 20_000.0
 
 // BleederFor sums the discharge of microfarads charged by volts (rms) through

@@ -9,7 +9,12 @@ import (
 	"ohmcall/calc/verdict"
 )
 
+// kelvin is 0 °C in kelvin (NIST SP 811).
 const kelvin = 273.15
+
+// shortShare is the share of the lowest resistance expected below which a
+// sensor is shorted (common practice).
+const shortShare = 0.01
 
 // Tolerances in percent of the resistance that are used when the sensor's
 // data give none (common practice). Beta alone misses a published curve by
@@ -101,6 +106,10 @@ type PlatinumIn struct {
 	Class   string
 }
 
+// ptClasses are the tolerances of IEC 60751 in kelvin: a fixed part and one
+// for each degree.
+var ptClasses = map[string]struct{ fixed, slope float64 }{"A": {0.15, 0.002}, "B": {0.30, 0.005}}
+
 // Coefficients of IEC 60751 and the range in which they hold.
 const (
 	ptA, ptB, ptC  = 3.9083e-3, -5.775e-7, -4.183e-12
@@ -119,23 +128,17 @@ func platinumOhms(r0, c float64) float64 {
 // Platinum judges a platinum sensor against the curve of IEC 60751.
 func Platinum(in PlatinumIn) verdict.Verdict {
 	subject := named("platinum sensor", in.Name)
-	fixed, slope, known := 0.0, 0.0, true
+	class, known := ptClasses[in.Class]
 	source := "IEC 60751, class " + in.Class
-	switch in.Class {
-	case "A":
-		fixed, slope = 0.15, 0.002
-	case "B":
-		fixed, slope = 0.30, 0.005
-	case "":
-		fixed, source = defaultPlatinumKelvin, fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
-	default:
-		known = false
+	if in.Class == "" {
+		class.fixed, known = defaultPlatinumKelvin, true
+		source = fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
 	}
 	t := in.Celsius
 	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
 		return undecided("sensor", subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
-	off := fixed + slope*math.Abs(t.X)
+	off := class.fixed + class.slope*math.Abs(t.X)
 	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}
 	v, at := in.Ohms, platinumOhms(in.R0, t.X)
 	v.Lo -= platinumOhms(in.R0, t.Hi) - at
@@ -157,7 +160,7 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
 		out.Text = "open: the sensor, its lead or its plug; read at the sensor itself"
 		return out
-	case v.Hi < w.lo/100 && powerOfTen(v, w) == "":
+	case v.Hi < w.lo*shortShare && powerOfTen(v, w) == "":
 		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
 		out.Text = "near zero ohms: the sensor or its lead is shorted"
 		return out

@@ -54,7 +54,8 @@ func (in Input) leads() float64 {
 }
 
 // plainGap is the gap, in percent of the highest reading, from which a plain
-// word is due even when the readings' limits allow it.
+// word is due even when the readings' limits allow it (common practice: no
+// percentage is published).
 const plainGap = 5
 
 // gapNote says how the sum compares.

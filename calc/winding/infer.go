@@ -11,7 +11,7 @@ import (
 const (
 	// GroundedBelow is the resistance to the case, in ohms, below which even
 	// an ordinary ohm-meter proves a ground fault: the condemnation limit of
-	// AE4-1294, Megohm Values of Copeland Compressors.
+	// bulletin AE4-1294 (2010), megohm values of compressors.
 	GroundedBelow = 0.5e6
 	// ClearAbove is the resistance to the case, in ohms, that every published
 	// limit for insulation passes (reference values §1: the highest is 5 MΩ).
