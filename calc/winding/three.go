@@ -267,7 +267,7 @@ func (x three) ratio(n naming) {
 	}
 	if k := s.X / r.X; s.Hi/r.Lo < usualLow || s.Lo/r.Hi > usualHigh {
 		x.res.note("Start is " + number(float64(int(k*10+0.5))/10) +
-			" times run; "+number(usualLow)+" to "+number(usualHigh)+" is usual (common practice), sound machines differ: no fault by itself.")
+			" times run; " + number(usualLow) + " to " + number(usualHigh) + " is usual (common practice), sound machines differ: no fault by itself.")
 	}
 }
 

@@ -21,6 +21,9 @@ var sourceWord = regexp.MustCompile(`(?i)common\s+practice|from\s+memory|IEC|IEE
 // own are the numbers of the trade's packages that are no rule of the trade,
 // with what they are.
 var own = map[string]string{
+	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
+	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
+	"call.proofAmps": "an index", "call.proofHeat": "an index", "call.severity": "an order", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",
 	"pulldown.gutter": "a drawing's size", "pulldown.vague": "a width beyond which a number is not told", "pulldown.gridSteps": "steps of a search",
 	"winding.mostTold": "how many candidates are told", "winding.speedNames": "counts of speeds", "winding.namings": "pins by number",
@@ -39,8 +42,9 @@ var own = map[string]string{
 // its source beside it, or is listed above with what it is.
 func TestNumbersNameTheirSource(t *testing.T) {
 	numbers, used := 0, map[string]bool{}
-	for _, pkg := range []string{"judge", "cause", "pulldown", "repair", "winding", "measure", "formula"} {
-		files, err := filepath.Glob("../../calc/" + pkg + "/*.go")
+	for _, dir := range []string{"calc/judge", "calc/cause", "calc/pulldown", "calc/repair", "calc/winding", "calc/measure", "calc/formula", "notebook/call"} {
+		pkg := filepath.Base(dir)
+		files, err := filepath.Glob("../../" + dir + "/*.go")
 		if err != nil || len(files) == 0 {
 			t.Fatal(pkg, err)
 		}
