@@ -58,7 +58,7 @@ var gases = []gas{
 }
 
 // Standard atmosphere and the pound per square inch, for gauge pressures at
-// sea level (NIST SP 811).
+// sea level (NIST SP 811, from memory).
 const (
 	atmosphere = 101325.0 // Pa
 	psi        = 6894.757293168361

@@ -9,7 +9,7 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// kelvin is 0 °C in kelvin (NIST SP 811).
+// kelvin is 0 °C in kelvin (NIST SP 811, from memory).
 const kelvin = 273.15
 
 // shortShare is the share of the lowest resistance expected below which a
