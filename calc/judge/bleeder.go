@@ -41,7 +41,7 @@ func BleederFor(microfarads, volts, r float64) (Bleeder, bool) {
 	if b.Peak > SafeVolts {
 		b.Seconds = r * c * math.Log(b.Peak/SafeVolts)
 	}
-	b.Text = fmt.Sprintf("%s through %s falls from %s V to %s V in %s s; prove it with a meter",
-		quantity(microfarads, "µF"), ohms(r), num(b.Peak), num(SafeVolts), num(b.Seconds))
+	b.Text = fmt.Sprintf("%s through %s falls from %.3g V to %s V in %.2g s; prove it with a meter",
+		quantity(microfarads, "µF"), ohms(r), b.Peak, num(SafeVolts), b.Seconds)
 	return b, true
 }

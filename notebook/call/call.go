@@ -81,6 +81,8 @@ type Call struct {
 	told      text           // the complaint as heard in value
 	toldCodes []string       // the findings that its words name
 
+	discharged float64 // µF of the largest capacitor whose discharge was summed
+
 	proofTold string         // the proof last asked for
 	said      map[string]int // the entry at which what is said once was said
 

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -358,6 +359,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		c.warn(reply, caution.ProveDead)
 		if q.word == "mfd" {
 			c.warn(reply, caution.Capacitor)
+			c.tellDischarge(rs, reply)
 		}
 		for _, r := range rs {
 			if r.cond.test > 0 {
@@ -379,6 +381,33 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		if repair.Flammable(c.gas()) {
 			c.warn(reply, caution.Flammable)
 		}
+	}
+}
+
+// canVolts is the highest voltage that run capacitors of appliances are marked
+// with (common practice): a winding lifts it above the line's.
+const canVolts = 440
+
+// tellDischarge sums how long the discharge of the largest capacitor read
+// takes, once in a call for each size.
+func (c *Call) tellDischarge(rs []*reading, reply *Reply) {
+	most := 0.0
+	for _, r := range rs {
+		if p, ok := c.plateAt("", "mfd", r.a); ok {
+			if marked, err := p.q.In("uF"); err == nil {
+				most = max(most, marked)
+			}
+		}
+		if !r.over {
+			most = max(most, r.x)
+		}
+	}
+	if most <= c.discharged {
+		return
+	}
+	c.discharged = most
+	if b, ok := judge.BleederFor(most, canVolts, 0); ok {
+		reply.add(Plain, "Discharge: "+b.Text+"; reckoned from "+number(canVolts)+" V ("+b.Source+").")
 	}
 }
 

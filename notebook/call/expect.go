@@ -72,7 +72,8 @@ func init() {
 		"case-ohms":   func(*Call) forecast { return forecast{also: "OL at every pin; it finds a gross fault only"} },
 		"heater-case": func(*Call) forecast { return forecast{also: "OL; it finds a gross fault only"} },
 		"insulation-tester": func(c *Call) forecast {
-			return forecast{verdict: judge.Insulation(judge.InsulationIn{Ohms: measure.Exact(1e9), TestVolts: 500, RatedVolts: c.ratedVolts(), Rule: c.last("limit")})}
+			rule, house := c.insulationRule()
+			return forecast{verdict: judge.Insulation(judge.InsulationIn{Ohms: measure.Exact(1e9), TestVolts: 500, RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house})}
 		},
 		"heater-tester":  func(*Call) forecast { return forecast{verdict: judge.HeaterToCase("", measure.Exact(1e9), 500)} },
 		"cond-fan-motor": expectFan, "evap-fan-motor": expectFan,

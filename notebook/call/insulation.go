@@ -35,6 +35,7 @@ func (c *Call) insulation(of, pin string, r *reading) verdict.Verdict {
 	if isHeater(of) {
 		return judge.HeaterToCase(of, c.value(r), r.cond.test)
 	}
+	rule, house := c.insulationRule()
 	return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
-		RatedVolts: c.ratedVolts(), Rule: c.last("limit")}))
+		RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house}))
 }
