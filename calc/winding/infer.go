@@ -14,7 +14,8 @@ const (
 	// bulletin AE4-1294 (2010), megohm values of compressors.
 	GroundedBelow = 0.5e6
 	// ClearAbove is the resistance to the case, in ohms, that every published
-	// limit for insulation passes (reference values §1: the highest is 5 MΩ).
+	// limit for insulation passes: the highest is that of IEEE 43-2000, as quoted
+	// by a testing-trade quiz.
 	ClearAbove = 5e6
 	// windingBelow bounds what can be a winding of a compressor, in ohms
 	// (common practice: windings read from under one to some hundred ohms).

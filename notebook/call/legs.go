@@ -10,10 +10,12 @@ import (
 )
 
 // twoLegs is the plate voltage above which an appliance in a split-phase
-// house is fed by both legs: they are 208 or 240 V apart.
+// house is fed by both legs: they are 208 or 240 V apart (ANSI C84.1, from
+// memory).
 const twoLegs = 200
 
-// splitNominal is taken between two legs when no plate gives their volts.
+// splitNominal is taken between two legs when no plate gives their volts
+// (ANSI C84.1, from memory).
 const splitNominal = 240
 
 // legOf names the leg whose volts to neutral a reading gives, "" for others.
@@ -30,7 +32,7 @@ func legOf(r *reading) string {
 }
 
 // notLeg is the voltage to neutral above which no leg of a split-phase supply
-// lies: half way between 120 and 230 V.
+// lies: half way between 120 and 230 V (common practice).
 const notLeg = 175
 
 // betweenLegs tells the volts between the two legs by the names of the points.
