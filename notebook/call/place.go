@@ -223,7 +223,7 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 		r := latest(rs)
 		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
-		if name != string(path) {
+		if name != strings.ReplaceAll(string(path), " ", "-") {
 			in.Name = name
 		}
 		switch {
