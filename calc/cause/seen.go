@@ -42,6 +42,8 @@ var seen = []Finding{
 	{"cond-fan-stopped", []string{"cond-fan stopped", "condenser fan stopped", "cond-fan still", "condenser fan still", "cond-fan not running", "condenser fan not running", "cond-fan dead", "condenser fan dead"}, "the condenser fan stands still", []string{"cond-fan-none"}},
 	{"cond-fan-none", []string{"no cond-fan", "no condenser fan"}, "the condenser has no fan", nil},
 	{"cond-fan-stiff", []string{"cond-fan stiff", "condenser fan stiff", "cond-fan jammed", "condenser fan jammed"}, "the condenser fan does not turn freely by hand", []string{"cond-fan-runs", "cond-fan-none"}},
+	{"cond-fan-free", []string{"cond-fan free", "condenser fan free", "cond-fan turns freely", "condenser fan turns freely"}, "the condenser fan turns freely by hand", []string{"cond-fan-stiff", "cond-fan-none"}},
+	{"evap-fan-free", []string{"evap-fan free", "evaporator fan free", "evap-fan turns freely", "evaporator fan turns freely"}, "the evaporator fan turns freely by hand", []string{"evap-fan-stiff", "evap-fan-none"}},
 	{"evap-fan-stiff", []string{"evap-fan stiff", "evaporator fan stiff", "evap-fan jammed", "evaporator fan jammed"}, "the evaporator fan does not turn freely by hand", []string{"evap-fan-runs", "evap-fan-none"}},
 	{"evap-fan-runs", []string{"evap-fan runs", "evaporator fan runs", "freezer fan runs"}, "the evaporator fan runs", []string{"evap-fan-stopped", "evap-fan-none", "all-dead"}},
 	{"evap-fan-stopped", []string{"evap-fan stopped", "evaporator fan stopped", "freezer fan stopped", "evap-fan still", "evap-fan not running", "evaporator fan not running", "freezer fan not running", "evap-fan dead"}, "the evaporator fan stands still with its door switch held in", []string{"evap-fan-none"}},

@@ -122,7 +122,11 @@ func (c *Call) proposed(t *cause.Test) string {
 	if f := c.forecast(t); f.line != "" {
 		line = f.line
 	}
-	if of := c.mainMachine(); t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
+	of := c.mainMachine()
+	if kindOf(of) != winding.Compressor {
+		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
+	}
+	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"
 		if of != c.machineAtHand() {
 			line = "on " + of + ", then " + line
