@@ -236,7 +236,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if slices.Contains(operatorWords, next.Text) {
 			return nil
 		}
-		if (next.Text[0] == '-' || next.Text[0] == '+') && len(next.Text) == 1 {
+		if next.Text == "-" || next.Text == "+" {
 			return nil
 		}
 	} else if _, known := c.lookupName(first.Text); known {
