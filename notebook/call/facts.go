@@ -133,7 +133,7 @@ func (c *Call) allPinsToCase(of string) bool {
 // worstCases keeps, of what several pins say of one machine's insulation, the
 // worst: one bad pin condemns it, whatever the others read.
 func worstCases(facts []cause.Fact) []cause.Fact {
-	for _, code := range []string{"insulation-failed", "insulation-suspect"} {
+	for _, code := range []string{"insulation-failed", "insulation-suspect", "insulation-undecided"} {
 		for _, f := range facts {
 			if f.Code == code {
 				return []cause.Fact{f}
