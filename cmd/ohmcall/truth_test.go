@@ -13,6 +13,7 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/judge"
+	"ohmcall/notebook/call"
 )
 
 // source tells a word that names where a number comes from.
@@ -151,6 +152,28 @@ func TestJudgesWorkWithNamedLimits(t *testing.T) {
 				return true
 			})
 		}
+	}
+}
+
+// limitInWords tells a number with a unit of the trade, written in prose.
+var limitInWords = regexp.MustCompile(`[0-9] (%|K|°C|V|A|Ω|MΩ|kΩ|µF|s|min)\b|[0-9] (%|Ω|MΩ|kΩ)`)
+
+// A limit that the program's own help states names its source there.
+func TestHelpNamesItsSources(t *testing.T) {
+	limits := 0
+	for _, c := range call.Commands() {
+		for _, text := range []string{c.Help, c.Doc} {
+			if !limitInWords.MatchString(text) {
+				continue
+			}
+			limits++
+			if !sourceWord.MatchString(text) {
+				t.Errorf("help %s states a limit without its source: %s", c.Word, text)
+			}
+		}
+	}
+	if limits < 2 {
+		t.Errorf("only %d texts state a limit", limits)
 	}
 }
 

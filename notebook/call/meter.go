@@ -57,7 +57,7 @@ func meterCommands() []Command {
 			Word: "meter", Group: Meter,
 			Params:   []Param{{Name: "KIND", Kind: Choice, Words: qualityWords}, {Name: "ACCURACY", Kind: Free}},
 			Help:     "the meter's accuracy: percent of reading and counts of the last digit",
-			Doc:      "It holds for all readings of that kind in this call, earlier ones too. When none is declared, 1 % and 3 counts are assumed (common practice), and 1 K for temperatures.",
+			Doc:      "It holds for all readings of that kind in this call, earlier ones too. When none is declared, 1 % and 3 counts are assumed, and 1 K for temperatures (common practice).",
 			Examples: []string{"meter ohm 0.9% 2", "meter temp 0.5C"},
 			apply:    applyMeter,
 		},
