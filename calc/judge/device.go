@@ -102,6 +102,11 @@ func ptcHot(subject string, in PTCIn) verdict.Verdict {
 	return out
 }
 
+const coolSource = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+
+// cool is the temperature to which a machine is let cool, in words.
+var cool = num(measure.CoolBelow) + " °C"
+
 // OverloadIn is an overload protector read across its two terminals.
 type OverloadIn struct {
 	Name  string
@@ -121,11 +126,12 @@ func Overload(in OverloadIn) verdict.Verdict {
 		out.Text = "open when cold: replace it with the same part"
 	case in.Ohms.Over && in.State == Hot:
 		out.Word = verdict.CannotTell
-		out.Text = "open while hot is its work: let it cool below 49 °C, which can take hours, and repeat"
-		out.Source = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+		out.Text = "open while hot is its work: let it cool below " + cool + ", which can take hours, and repeat"
+		out.Source = coolSource
 	case in.Ohms.Over:
 		out.Word = verdict.Suspect
-		out.Text = "open: let it cool below 49 °C and repeat; open when cold is failed"
+		out.Text = "open: let it cool below " + cool + " and repeat; open when cold is failed"
+		out.Source = coolSource
 	case w.place(in.Ohms) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"overload-closed"}
 		out.Text = "closed"

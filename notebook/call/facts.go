@@ -9,6 +9,7 @@ import (
 	"sync"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/winding"
 )
 
@@ -248,7 +249,7 @@ func (c *Call) readCold(of string, before int) bool {
 	n := 0
 	for _, key := range c.keysOf(of) {
 		if _, now := c.pairBefore(key, before); now != nil && now.over && now.b != caseName {
-			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < 49) {
+			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < measure.CoolBelow) {
 				return false
 			}
 			n++

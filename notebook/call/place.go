@@ -196,7 +196,7 @@ func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdic
 func judgeOverload(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.OverloadIn{Name: name, Ohms: c.value(r)}
-	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 {
+	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < measure.CoolBelow {
 		in.State = judge.Cold
 	} else if r.cond.is("hot") || r.cond.hasAt {
 		in.State = judge.Hot
