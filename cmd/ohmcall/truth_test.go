@@ -22,7 +22,7 @@ var sourceWord = regexp.MustCompile(`(?i)common\s+practice|from\s+memory|IEC|IEE
 // own are the numbers of the trade's packages that are no rule of the trade,
 // with what they are.
 var own = map[string]string{
-	"judge.ntcCold": "where is looked", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
+	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
 	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
 	"call.proofAmps": "an index", "call.proofHeat": "an index", "call.severity": "an order", "call.coldTemperature": "the temperature to which is corrected",
