@@ -16,6 +16,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -58,6 +59,8 @@ type Call struct {
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
 	weighed       weighed
+	foundKey      foundKey     // of found
+	found         cause.Result // what the repairs were for, see foundOnce
 	works         []work
 	parts         []part
 	wires         []wire

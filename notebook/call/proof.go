@@ -179,6 +179,9 @@ func (c *Call) missing() []string {
 	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
 		out = append(out, "that it was made safe before the dead tests of "+entryList(n)+" (safe)")
 	}
+	for _, g := range c.untreated() {
+		out = append(out, "work for what was found: "+g.told())
+	}
 	for _, p := range c.proofMissing() {
 		out = append(out, "proof: "+p)
 	}

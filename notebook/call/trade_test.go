@@ -218,3 +218,21 @@ func TestContradictionNeedsAttention(t *testing.T) {
 		t.Errorf("not among the alerts: %v", c.Record().Alerts)
 	}
 }
+
+// Every fault found is mended or written down as left: common practice.
+func TestEveryCauseFoundIsMended(t *testing.T) {
+	found := "fault runs all the time; saw cond-fan stopped; saw condenser dirty; did cleaned condenser; "
+	checkTrade(t, []tradeCase{
+		{"the fan still stands", found + "next", []string{"condenser fan", "No work is written down for what was found: either condenser fan motor failed or jammed or condenser fan gets no supply (not parted)"},
+			[]string{"prove the repair"}, nil, "condenser fan", "common practice"},
+		{"and is missing", found + "missing", []string{"work for what was found: either condenser fan"}, nil, nil, "", "common practice"},
+		{"told which it is", found + "safe; saw cond-fan stiff; next", []string{"mend: replace the fan motor"}, nil, nil, "", "common practice"},
+		{"mended too", found + "did replaced condenser fan motor; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+		{"runs now", found + "saw cond-fan runs; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+		{"work in other words may be for all of it", "fault runs all the time; saw cond-fan stopped; saw condenser dirty; did the usual; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+	})
+	c := applyAll(t, "fault runs all the time", "saw cond-fan stopped", "did the usual")
+	if h := c.Record().Header.Cause; h != "either condenser fan motor failed or jammed or condenser fan gets no supply (not parted)" {
+		t.Errorf("the cause found is %q", h)
+	}
+}

@@ -406,10 +406,8 @@ const timeLayout = "2006-01-02T15:04:05-07:00"
 
 func causeNames(found cause.Result) []string {
 	var out []string
-	for i := range found.Standings {
-		if s := &found.Standings[i]; s.State == cause.Supported {
-			out = append(out, s.Cause.Name)
-		}
+	for _, g := range groupsOf(&found) {
+		out = append(out, g.name())
 	}
 	return out
 }
@@ -435,10 +433,8 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	}
 	add("Complaint", complaint)
 	var causes []string
-	for i := range found.Standings {
-		if s := &found.Standings[i]; s.State == cause.Supported {
-			causes = append(causes, s.Cause.Name+", inferred from "+c.foundBy(s.For))
-		}
+	for _, g := range groupsOf(&found) {
+		causes = append(causes, g.name()+", inferred from "+c.foundBy(g.rests()))
 	}
 	if len(causes) == 0 {
 		open := len(found.Codes(cause.Open))
