@@ -65,7 +65,7 @@ var seen = []Finding{
 	{"oil-stain", []string{"oil stain", "oily joint", "oil trace"}, "oil at a joint or on the tubing", nil},
 	{"leak-found", []string{"leak found", "bubbles", "leak detector alarms"}, "a leak detector or bubbles showed a leak", []string{"leak-not-found"}},
 	{"leak-not-found", []string{"no leak found", "leak check clean"}, "a full search of all joints found no leak", nil},
-	{"gasket-leaks", []string{"gasket leaks", "gasket torn", "door seal bad", "door seal torn", "torn gasket", "door not closing"}, "the door gasket does not seal", []string{"gasket-sound"}},
+	{"gasket-leaks", []string{"gasket leaks", "gasket torn", "gasket bad", "seal torn", "door seal bad", "door seal torn", "torn gasket", "door not closing"}, "the door gasket does not seal", []string{"gasket-sound"}},
 	{"gasket-sound", []string{"gasket sound", "gasket good", "door seals", "door seal good"}, "the door gasket seals all round", nil},
 	{"heavy-use", []string{"heavy use", "door opened often", "warm food loaded", "new load"}, "much warm food or a door opened often", []string{"normal-use"}},
 	{"normal-use", []string{"normal use"}, "no unusual load and no unusual door openings", nil},
@@ -119,7 +119,7 @@ var seen = []Finding{
 	{"other-outlet-trips", []string{"trips other circuit", "trips on other circuit", "trips on another circuit"}, "the appliance trips another circuit as well", nil},
 
 	// Heating appliances and motors.
-	{"heats-up", []string{"heats up", "heats", "heating"}, "gets hot", []string{"does-not-heat", "heats-slowly"}},
+	{"heats-up", []string{"heats up", "heats", "heating", "heater heats", "element heats", "element glows"}, "gets hot", []string{"does-not-heat", "heats-slowly"}},
 	{"heats-slowly", []string{"heats slowly", "lukewarm"}, "gets warm but not to its set point", []string{"does-not-heat"}},
 	{"does-not-heat", []string{"does not heat", "no heat", "stays cold", "doesn't heat", "not heating", "won't heat", "not hot", "not heat"}, "does not get warm", nil},
 	{"heater-none", []string{"no heater"}, "the appliance has no heater", []string{"heater-sound", "heater-suspect", "heater-open", "heater-failed", "heater-grounded", "heater-insulation-sound"}},
@@ -135,7 +135,7 @@ var seen = []Finding{
 	{"load-free", []string{"load free", "pump free", "drum free", "blade free"}, "what the motor drives turns freely", nil},
 	{"belt-broken", []string{"belt broken", "belt off", "belt slips"}, "the belt is broken, off or slips", []string{"belt-sound"}},
 	{"belt-sound", []string{"belt good", "belt sound", "no belt"}, "the belt is on and tight, or there is none", nil},
-	{"brushes-worn", []string{"brushes worn", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
+	{"brushes-worn", []string{"brushes worn", "brush worn", "worn brushes", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
 	{"brushes-sound", []string{"brushes good", "brushes sound", "no brushes"}, "the carbon brushes are long and move freely, or there are none", nil},
 
 	// Read with a meter or gauge, and judged by the technician.

@@ -98,6 +98,9 @@ func commandHelp(cmd *Command) *Reply {
 	for _, e := range cmd.Examples {
 		r.add(Plain, "    "+e)
 	}
+	if cmd.list != nil {
+		cmd.list(r)
+	}
 	return r
 }
 

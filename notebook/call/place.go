@@ -40,12 +40,14 @@ func init() {
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
+		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
+		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 	}
 }
 
 // partOf finds the kind of part that a name means.
 func partOf(name string) *place {
-	name = strings.ToLower(name)
+	name = canonical(name)
 	for i := range partPlaces {
 		for _, w := range partPlaces[i].words {
 			if strings.HasPrefix(name, w) {

@@ -236,3 +236,32 @@ func TestEveryCauseFoundIsMended(t *testing.T) {
 		t.Errorf("the cause found is %q", h)
 	}
 }
+
+// Other names of the trade for the same parts: common practice.
+func TestTradeNames(t *testing.T) {
+	none := "none of the parts"
+	checkTrade(t, []tradeCase{
+		{"hi-limit", "fault no heat; safe; ohm hi-limit OL", []string{"limit hi-limit: failed"}, []string{none}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"two words", "fault no heat; safe; ohm high limit OL", []string{"failed"}, []string{none}, nil, "", "common practice"},
+		{"tco", "fault no heat; safe; ohm tco OL", []string{"failed"}, []string{none}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"cycling thermostat", "fault no heat; safe; ohm cycling-thermostat OL closed", []string{"failed"}, []string{none}, nil, "", "common practice"},
+		{"overload", "fault clicks; safe; ohm ol 0.3 cold", []string{"overload", "sound"}, []string{none}, nil, "", "common practice"},
+		{"igniter", "fault dryer has no heat; safe; ohm igniter OL", []string{"igniter: failed"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "", "common practice"},
+		{"valve", "fault no water; safe; ohm inlet-valve 1.1k", []string{"cannot tell, not open"}, []string{none}, nil, "", "common practice"},
+		{"valve by its sheet", "fault no water; plate ohms valve 1150; safe; ohm valve 1.12k", []string{"coil valve: sound"}, nil, nil, "", "common practice"},
+		{"a pump has pins", "fault no drain; safe; ohm pump 12.5", []string{"on pump, then ohm 1 2 12.5"}, nil, nil, "", "follows from the form"},
+		{"a slip", "fault no heat; safe; ohm thermstat 0.1", []string{none, "perhaps: thermostat", "help ohm"}, nil, nil, "", "follows from the table"},
+		{"a finding near the list", "fault fan noise; saw cond-fan free", []string{"Perhaps: saw cond-fan", "help saw"}, nil, nil, "", "follows from the table"},
+		{"the list of findings", "help saw", []string{"brushes worn", "cond-fan stiff", "frost heavy"}, nil, nil, "", "follows from the table"},
+		{"the list of parts", "help ohm", []string{"thermal-fuse", "hi-limit", "igniter"}, nil, nil, "", "follows from the table"},
+	})
+}
+
+// A part's other name leads to a part of the table.
+func TestAliasesLeadToParts(t *testing.T) {
+	for alias, known := range partAliases {
+		if !slices.ContainsFunc(partPlaces, func(p place) bool { return slices.Contains(p.words, known) }) {
+			t.Errorf("%s leads to %s, which is no part", alias, known)
+		}
+	}
+}
