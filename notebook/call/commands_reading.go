@@ -197,8 +197,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				caseTold = j.verdict.Word
 			}
 			// Of a temperature the course counts: the moment is told when it says
-			// something new, and not after a repair.
-			if kind != "temp" || len(c.repairs()) == 0 && j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text) {
+			// something new, and after a repair only when it freezes.
+			news := j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text)
+			if kind != "temp" || news && (len(c.repairs()) == 0 || j.verdict.Word == verdict.Suspect) {
 				c.tellVerdict(j, reply)
 			}
 			if kind == "leg" {

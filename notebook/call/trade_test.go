@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"ohmcall/calc/cause"
 )
@@ -20,6 +21,9 @@ type tradeCase struct {
 	source      string
 }
 
+// testDay is the wall clock of these calls.
+func testDay() time.Time { return time.Date(2026, 3, 2, 9, 0, 0, 0, time.UTC) }
+
 func checkTrade(t *testing.T, tests []tradeCase) {
 	t.Helper()
 	for _, tt := range tests {
@@ -27,7 +31,10 @@ func checkTrade(t *testing.T, tests []tradeCase) {
 			c := New()
 			var last Entry
 			for _, l := range strings.Split(tt.lines, "; ") {
-				last = must(t, c, l)
+				var err error
+				if last, err = c.Apply(c.Clock(l, testDay), l); err != nil {
+					t.Fatalf("%s: %v", l, err)
+				}
 			}
 			got := last.Reply.Plain()
 			for _, s := range tt.in {
@@ -262,6 +269,45 @@ func TestAliasesLeadToParts(t *testing.T) {
 	for alias, known := range partAliases {
 		if !slices.ContainsFunc(partPlaces, func(p place) bool { return slices.Contains(p.words, known) }) {
 			t.Errorf("%s leads to %s, which is no part", alias, known)
+		}
+	}
+}
+
+// A fresh-food part is proved above freezing and at 40 °F or below: FDA for the
+// 40 °F, common practice for the freezing.
+func TestTooColdIsProvedAboveFreezing(t *testing.T) {
+	start := "date 2026-03-02 09:00; unit refrigerator; fault freezes food in fridge; safe; did replaced thermostat; "
+	checkTrade(t, []tradeCase{
+		{"27 °F", start + "12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F", []string{"still freezes", "not surely above freezing"}, []string{"proved"}, nil, "", "common practice"},
+		{"is missing", start + "12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F; missing", []string{"the last above freezing", "temp fridge …"}, nil, nil, "", "common practice"},
+		{"32 °F is too near to say", start + "12:00 temp fridge 28F; 14:00 temp fridge 31F; 16:00 temp fridge 32F", []string{"still freezes"}, []string{"proved"}, nil, "", "common practice"},
+		{"37 °F", start + "12:00 temp fridge 45F; 14:00 temp fridge 38F; 16:00 temp fridge 37F; missing", nil, []string{"above freezing"}, nil, "", "FDA"},
+		{"27 °F after another complaint", "date 2026-03-02 09:00; fault not cooling; saw comp runs; did topped nothing; 12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F",
+			[]string{"still freezes"}, []string{": proved"}, nil, "", "common practice"},
+		{"a freezer at 0 °F is proved", "date 2026-03-02 09:00; fault not cooling; saw comp runs; did cleaned condenser; 12:00 temp freezer 10F; 13:00 temp freezer 2F; 14:00 temp freezer -3F; 15:00 temp freezer -4F",
+			[]string{"proved"}, []string{"freezes"}, nil, "", "FDA"},
+	})
+}
+
+// A sample in the proof list has no number that reads like a limit, and fits
+// the appliance.
+func TestProofSamples(t *testing.T) {
+	for _, tt := range []struct{ lines, want string }{
+		{"fault oven stays cold; did replaced element", "(temp oven …)"},
+		{"unit electric dryer; fault no heat; did replaced element", "(temp dryer …)"},
+		{"fault freezer not cooling; did cleaned condenser", "(temp freezer …)"},
+		{"fault fridge not cooling; did cleaned condenser", "(temp fridge …)"},
+		{"fault freezes food in fridge; did replaced sensor", "(temp fridge …)"},
+	} {
+		c := applyAll(t, strings.Split(tt.lines, "; ")...)
+		m := strings.Join(c.proofMissing(), "; ")
+		if !strings.Contains(m, tt.want) || strings.ContainsAny(m, "0123456789") {
+			t.Errorf("%s: %q, want %s and no number", tt.lines, m, tt.want)
+		}
+		for _, s := range c.Suggest() {
+			if strings.Contains(s, "…") {
+				t.Errorf("%s: %q is offered to be typed", tt.lines, s)
+			}
 		}
 	}
 }
