@@ -271,14 +271,25 @@ func (c *Call) complaint() string {
 	t := c.last("fault")
 	if t != c.matched.value {
 		c.matched = text{value: t}
-		if m := cause.Match(t); len(m) > 0 {
-			c.matched.key = m[0].Code
-		}
-		if drives().MatchString(t) {
-			c.matched.key = motorDead
+		if hits := complaintsOf(t); len(hits) > 0 {
+			c.matched.key = hits[0].Code
 		}
 	}
 	return c.matched.key
+}
+
+// complaintsOf gives the complaints that the customer's words name, the best
+// first: a fan, pump or drum that stands is a motor's, unless the words speak of
+// cold that is not kept.
+func complaintsOf(words string) []cause.Hit {
+	hits := cause.Hits(words)
+	drive := drives().FindString(words)
+	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
+		return hits
+	}
+	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == motorDead })
+	k, _ := cause.ComplaintBy(motorDead)
+	return append([]cause.Hit{{Complaint: k, Phrase: drive}}, hits...)
 }
 
 // motorDead is the complaint that is about a motor by itself.

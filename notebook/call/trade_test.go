@@ -311,3 +311,26 @@ func TestProofSamples(t *testing.T) {
 		}
 	}
 }
+
+// The best words decide what a complaint is taken for: what does not keep cold
+// is not a leak for the frost in it, nor a motor for its fan. Common practice.
+func TestComplaintIsTakenByItsBestWords(t *testing.T) {
+	for _, tt := range []struct{ fault, want string }{
+		{"freezer not cold enough, frost heavy on back wall", "no-cool"},
+		{"fridge warm freezer fine, fan not running", "no-cool"},
+		{"outdoor fan wont run, humming", "motor-dead"},
+		{"clicks and does not cool", "no-start"},
+		{"ice on the back wall", "leaks-ices"},
+	} {
+		c := applyAll(t, "fault "+tt.fault)
+		if got := c.complaint(); got != tt.want {
+			t.Errorf("%s: taken as %s, want %s", tt.fault, got, tt.want)
+		}
+	}
+	checkTrade(t, []tradeCase{
+		{"by which words, and how to change it", "fault freezer not cold enough, frost heavy on back wall",
+			[]string{`by "not cold"`, `leaks or ices up by "frost"`, "fault in other words changes it"}, nil, nil, "", "follows from the table"},
+		{"changed", "fault freezer not cold enough, frost heavy; fault ices up", []string{"Taken as: leaks or ices up"}, nil, nil, "", "follows from the table"},
+		{"none", "fault E5 on display", []string{"none of the common complaints", "trips the breaker"}, nil, nil, "", "follows from the table"},
+	})
+}
