@@ -46,7 +46,14 @@ func NTC(in NTCIn) verdict.Verdict {
 			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
 	}
 	if curve == nil {
-		return undecided("sensor", subject, "a table, or R25 and beta, is needed to judge it", in.Ohms, in.Celsius)
+		text := "a table, or R25 and beta, is needed to judge it"
+		if r0 := likelyPlatinum(in.Ohms, in.Celsius); r0 > 0 {
+			text += "; by its ohms it may be a platinum sensor: plate r0 " + num(r0)
+		}
+		return undecided("sensor", subject, text, in.Ohms, in.Celsius)
+	}
+	if d := Against(in.Table, in.R25, in.Beta); len(d) > 0 && !in.Ohms.Over {
+		return undecided("sensor", subject, d[0], in.Ohms, in.Celsius)
 	}
 	cold, okCold := curve(in.Celsius.Lo)
 	hot, okHot := curve(in.Celsius.Hi)
@@ -175,8 +182,17 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Text, out.Fact = ohms(v.X)+" is right at "+at, []string{"sensor-sound"}
 	case verdict.Failed:
 		out.Text, out.Fact = ohms(v.X)+" is wrong at "+at+", the limit is "+out.Limit, []string{"sensor-failed"}
-	default:
+	case verdict.CannotTell:
 		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
+		if v.Hi-v.Lo >= w.hi-w.lo {
+			// No reading of such a doubt can ever be called sound.
+			mid := (w.lo + w.hi) / 2
+			out.Text = fmt.Sprintf("%s is within %s %% of %s at %s", ohms(v.X), num(math.Ceil(1000*math.Abs(v.X/mid-1))/10), ohms(mid), at)
+			if w.holds(v.X) {
+				out.Text += ": no gross fault"
+			}
+			out.Text += "; only a finer meter can say more (meter ohm)"
+		}
 		out.Fact = []string{fact("sensor", out.Word)}
 	}
 	return out

@@ -138,10 +138,11 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 // seen before a part is judged by it.
 func (c *Call) tellRows(values []plate, r *Reply) {
 	rows := c.sensorRows()
-	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" }) {
+	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" || v.key == "r25" || v.key == "beta" }) {
 		return
 	}
-	_, doubts, err := judge.NewTable(rows)
+	table, doubts, err := judge.NewTable(rows)
+	doubts = append(doubts, judge.Against(table, c.plateNumber("", "r25", "ohm"), c.plateNumber("", "beta", ""))...)
 	if err != nil {
 		r.add(Warn, "Sensor table: "+err.Error()+"; strike what is wrong and type it again.").flag("table-misprint")
 	}

@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -129,17 +128,12 @@ func (c *Call) proofList() []proofWanted {
 	return list
 }
 
-// placesOfProof names the place whose temperature proves a repair, by what the
-// complaint or the unit speaks of; the first that fits counts.
-var placesOfProof = []struct {
-	words *regexp.Regexp
-	place string
-}{
-	{regexp.MustCompile(`(?i)dryer`), "dryer"},
-	{regexp.MustCompile(`(?i)dishwasher|washer|washing|water heater`), "water"},
-	{regexp.MustCompile(`(?i)\b(oven|range|cooker|bake|broil)`), "oven"},
-	{regexp.MustCompile(`(?i)freezer`), "freezer"},
-	{regexp.MustCompile(`(?i)fridge|refrig|fresh food`), "fridge"},
+// placesOfProof names the place whose temperature proves a repair, by a word of
+// the complaint or the unit; the first that fits counts.
+var placesOfProof = []struct{ word, place string }{
+	{"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
+	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"},
+	{"freezer", "freezer"}, {"fridge", "fridge"}, {"refrig", "fridge"}, {"fresh food", "fridge"},
 }
 
 func (c *Call) placeOfProof() string {
@@ -149,7 +143,7 @@ func (c *Call) placeOfProof() string {
 	}
 	for _, text := range []string{c.last("fault"), c.last("unit")} {
 		for _, p := range placesOfProof {
-			if p.words.MatchString(text) {
+			if strings.Contains(strings.ToLower(text), p.word) {
 				return p.place
 			}
 		}

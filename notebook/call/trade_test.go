@@ -334,3 +334,15 @@ func TestComplaintIsTakenByItsBestWords(t *testing.T) {
 		{"none", "fault E5 on display", []string{"none of the common complaints", "trips the breaker"}, nil, nil, "", "follows from the table"},
 	})
 }
+
+// A sensor's table that contradicts R25 and beta judges nothing; 32.65 kΩ at
+// 0 °C is the curve of a 10 kΩ sensor (document 29049, from memory).
+func TestSensorData(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"asked when typed", "plate r25 10k, beta 3977; plate row 32 32.6k; plate row 0C 32.65k", []string{"is the row meant as 32 °F?"}, nil, nil, "", "IEC 60539-1"},
+		{"judges nothing", "plate r25 10k, beta 3977; plate row 32 32.6k; plate row 0C 32.65k; ohm sensor 9.8k at 77F", []string{"cannot tell", "32 °F?"}, []string{"failed"}, nil, "", "IEC 60539-1"},
+		{"an oven's, read with a coarse meter", "fault oven stays cold; plate r0 1000; ohm sensor 1080 at 70F", []string{"no gross fault", "finer meter"}, nil, nil, "", "IEC 60751"},
+		{"an oven's without data", "fault oven stays cold; ohm sensor 1080 at 70F", []string{"plate r0 1000"}, nil, nil, "", "IEC 60751"},
+		{"a bleeder is counted from the volts given", "bleeder_ohms(45uF, 440V, 50V, 60s)", []string{"440 V rms leaves up to 622.3 V", "528.8 kΩ"}, nil, nil, "", "R = t / (C ln(V / Vsafe)) with V = √2 · 440 V"},
+	})
+}
