@@ -124,7 +124,8 @@ type foundKey struct {
 func (c *Call) foundOnce() cause.Result {
 	key := foundKey{c.complaint(), len(c.mended), len(c.struck), len(c.plates), len(c.meters)}
 	if key != c.foundKey {
-		c.foundKey, c.found = key, c.causeFound()
+		c.foundKey = key
+		c.found, _ = c.causeFound()
 	}
 	return c.found
 }
