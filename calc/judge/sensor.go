@@ -187,7 +187,7 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		if v.Hi-v.Lo >= w.hi-w.lo {
 			// No reading of such a doubt can ever be called sound.
 			mid := (w.lo + w.hi) / 2
-			out.Text = fmt.Sprintf("%s is within %s %% of %s at %s", ohms(v.X), num(math.Ceil(1000*math.Abs(v.X/mid-1))/10), ohms(mid), at)
+			out.Text = fmt.Sprintf("%s is within %s %% of %s at %s", ohms(v.X), num(math.Ceil(10*100*math.Abs(v.X/mid-1))/10), ohms(mid), at)
 			if w.holds(v.X) {
 				out.Text += ": no gross fault"
 			}
