@@ -204,7 +204,11 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 			}
 			if kind == "leg" {
 				// What lies between the legs is judged by each of them.
-				if j, changed := c.judge("supply", "line"); changed {
+				was := ""
+				if j := c.judged[supplyKey]; j != nil {
+					was = j.verdict.Text
+				}
+				if j, _ := c.judge("supply", "line"); j != nil && j.verdict.Text != was {
 					c.tellVerdict(j, reply)
 				}
 			}
@@ -443,8 +447,12 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	if v.Word == verdict.Sound || v.Word == verdict.CannotTell {
 		also = nil // why and the record hold them
 	}
-	if len(also) > 1 && !slices.ContainsFunc(also, func(s string) bool { return !strings.HasSuffix(s, "would fail it") }) {
-		also = []string{"every other published limit would fail it too"}
+	fails := func(s string) bool { return strings.HasSuffix(s, "would fail it") }
+	passes := func(s string) bool {
+		return strings.HasSuffix(s, "would pass it") || strings.HasSuffix(s, "is too near to say")
+	}
+	if len(also) > 1 && slices.ContainsFunc(also, fails) && !slices.ContainsFunc(also, passes) {
+		also = append([]string{"every other published limit would fail it too"}, slices.DeleteFunc(slices.Clone(also), fails)...)
 	}
 	for _, s := range also {
 		reply.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))

@@ -42,7 +42,8 @@ func betweenLegs(r *reading) bool {
 }
 
 // split reports whether the appliance is fed by both legs of a split-phase
-// supply: by its plate, or when it has none by a second leg among the points.
+// supply: by its plate, or when it has none by what it is called or by a second
+// leg among the points.
 func (c *Call) split() bool {
 	if c.plateNumber("", "hz", "Hz") == 50 {
 		return false
@@ -50,7 +51,15 @@ func (c *Call) split() bool {
 	if v := c.ratedVolts(); v > 0 {
 		return v > twoLegs
 	}
-	return slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
+	return fedByBoth(c.last("unit")) || slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
+}
+
+// fedByBoth tells an appliance that both legs feed by what it is called (common
+// practice for electric heat in a split-phase house).
+func fedByBoth(unit string) bool {
+	unit = strings.ToLower(unit)
+	has := func(w string) bool { return strings.Contains(unit, w) }
+	return slices.ContainsFunc([]string{"dryer", "oven", "range", "cooker", "cooktop", "water heater"}, has) && !has("gas") && !has("microwave")
 }
 
 // namesSecondLeg tells volts that only a supply of two legs can have.

@@ -346,3 +346,18 @@ func TestSensorData(t *testing.T) {
 		{"a bleeder is counted from the volts given", "bleeder_ohms(45uF, 440V, 50V, 60s)", []string{"440 V rms leaves up to 622.3 V", "528.8 kΩ"}, nil, nil, "", "R = t / (C ln(V / Vsafe)) with V = √2 · 440 V"},
 	})
 }
+
+// A part fitted for a cause that a reading had ruled out wants a look: common
+// practice.
+func TestWorkForWhatWasRuledOut(t *testing.T) {
+	alerts := func(lines ...string) string {
+		return strings.Join(applyAll(t, lines...).Record().Alerts, "\n")
+	}
+	start := []string{"unit electric dryer", "fault no heat", "safe", "saw vent blocked", "ohm limit 0.1 closed"}
+	if got := alerts(append(start, "did cleaned vent", "part hi limit kit, 1, 20")...); !strings.Contains(got, "Work for what was ruled out: hi limit kit: thermal limit") {
+		t.Errorf("not told: %q", got)
+	}
+	if got := alerts(append(start, "did cleaned vent")...); strings.Contains(got, "ruled out") {
+		t.Errorf("told of the vent: %q", got)
+	}
+}

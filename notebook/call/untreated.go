@@ -64,6 +64,36 @@ func shows(s *cause.Standing) []cause.Fact {
 	return slices.DeleteFunc(slices.Clone(s.For), func(f cause.Fact) bool { return !slices.Contains(s.Cause.ShownBy, f.Code) })
 }
 
+// idle lists work that by its words mends nothing that was found or is open, but
+// something that was ruled out: either the work or the elimination is wrong.
+func (c *Call) idle() []string {
+	if len(c.repairs()) == 0 {
+		return nil
+	}
+	found := c.foundOnce()
+	var out []string
+	for _, text := range c.work() {
+		var against *cause.Standing
+		for i := range found.Standings {
+			s := &found.Standings[i]
+			if s.Cause.Consequence || !cause.Mends(s.Cause.Code, text) {
+				continue
+			}
+			if s.State != cause.RuledOut || s.Beside {
+				against = nil
+				break
+			}
+			if against == nil {
+				against = s
+			}
+		}
+		if against != nil {
+			out = append(out, text+": "+against.Cause.Name+" is ruled out by "+entriesWord(against.Against))
+		}
+	}
+	return out
+}
+
 // work lists what was done and fitted, in words.
 func (c *Call) work() []string {
 	var out []string

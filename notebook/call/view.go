@@ -327,6 +327,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, k := range now.Contradictions {
 		out = append(out, c.contradiction(k)+"; read or look again, or strike the one that is wrong")
 	}
+	for _, s := range c.idle() {
+		out = append(out, "Work for what was ruled out: "+s)
+	}
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)
 	}
