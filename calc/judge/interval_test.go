@@ -127,6 +127,9 @@ func judgements(t testing.TB) []judgement {
 	for _, amps := range []float64{0, 10} {
 		one("earth", 0.2, func(v measure.Value) verdict.Verdict { return Earth(EarthIn{Ohms: v, WithCord: true, TestAmps: amps}) })
 	}
+	for _, marked := range []float64{0, 1150} {
+		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })
+	}
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })
 	one("running pressures", 30, func(v measure.Value) verdict.Verdict {
@@ -143,6 +146,7 @@ func judgements(t testing.TB) []judgement {
 var unbounded = map[string]string{
 	"CapOhms": "judges how readings follow each other", "CurrentRelayWhole": "joins three verdicts",
 	"PotentialRelayWhole": "joins two verdicts", "OnWrongRange": "softens a verdict", "WrongRange": "judges digits", "RelayCoil": "judges open or not",
+	"Igniter": "judges open or not",
 }
 
 // A judge that is added is held to the bounds too, or says above why not.
