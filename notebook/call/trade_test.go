@@ -128,6 +128,7 @@ func TestInsulationByTwoMethods(t *testing.T) {
 			map[string]cause.State{"winding-grounded": cause.RuledOut}, "", "common practice"},
 		{"the tester settles what the meter suspects", start + "ohm A case 1.2M; ohm A case 200M test 500V", []string{"sound"}, []string{"suspect"}, nil, "", "Handbook pp. 40-41"},
 		{"a meter takes nothing from the tester", start + "ohm A case 200M test 500V; ohm A case OL; show verdicts", []string{"insulation A to case | sound"}, nil, nil, "", "Handbook pp. 40-41"},
+		{"nor at a heater's sheath", "fault no heat; safe; ohm heater case 20k test 500V; ohm heater case OL", []string{"failed"}, []string{"no gross fault found"}, nil, "", "AS/NZS 3760 (from memory)"},
 		{"no limit passes it", start + "ohm A case 0.115M test 500V", []string{"suspect", "no published limit surely passes it"}, []string{"laxer", "dry it"}, nil, "", "AE4-1294: 1000 Ω/V"},
 	})
 }
