@@ -9,6 +9,7 @@ type Cause struct {
 	Before      []string // tests to have done before the usual repair
 	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Fix         string   // the usual repair, common practice
+	Work        []string // words of work that mends it; they tell that something was done, not that it was done well
 	Note        string   // what else to know; may be empty
 	Source      string   // what the entry rests on
 }
