@@ -233,6 +233,8 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			in.Want = "open"
 		case path == judge.Limit && r.cond.is("hot") && !r.cond.is("closed"):
 			// A limit that has just acted is open; it is read again when cool.
+		case path == judge.Limit && r.over && c.maybeDefrost(canonical(name), r):
+			// In a machine that cools the limit may be the one that is open when warm.
 		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
 			in.Want = "closed"
 		}

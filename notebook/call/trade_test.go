@@ -76,6 +76,10 @@ func TestDefrostThermostat(t *testing.T) {
 			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
 		{"closed and cold", iced + "ohm defrost-thermostat 0.2 cold", []string{"sound"}, nil,
 			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
+		{"a limit in a freezer may be the defrost thermostat", iced + "ohm limit OL", []string{"cannot tell"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
+		{"a limit that should be closed", iced + "ohm limit OL closed", []string{"failed"}, nil,
+			map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
 		{"a limit that is hot may be open", "fault dryer has no heat; safe; ohm limit OL hot", []string{"cannot tell"}, []string{"failed"},
 			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
 	})
