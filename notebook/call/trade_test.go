@@ -243,6 +243,11 @@ func TestEveryCauseFoundIsMended(t *testing.T) {
 		{"runs now", found + "saw cond-fan runs; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
 		{"work in other words may be for all of it", "fault runs all the time; saw cond-fan stopped; saw condenser dirty; did the usual; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
 	})
+	for _, f := range applyAll(t, "fault runs all the time", "saw cond-fan stopped", "saw condenser dirty", "did cleaned condenser").Record().Outcome {
+		if f.Label == "Work and result" && !strings.Contains(f.Text, "no work is written down for: either condenser fan") {
+			t.Errorf("the outcome keeps quiet of the fan: %q", f.Text)
+		}
+	}
 	c := applyAll(t, "fault runs all the time", "saw cond-fan stopped", "did the usual")
 	if h := c.Record().Header.Cause; h != "either condenser fan motor failed or jammed or condenser fan gets no supply (not parted)" {
 		t.Errorf("the cause found is %q", h)

@@ -462,6 +462,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	case "unsafe":
 		text += "; left unsafe: " + strings.Join(c.unsafe(), "; ")
 	}
+	for _, g := range c.untreated() {
+		text += "; no work is written down for: " + g.name()
+	}
 	if t := c.last("closing"); t != "" {
 		text += "; " + t
 	}
