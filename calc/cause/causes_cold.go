@@ -12,6 +12,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"clicks", "does-not-start", "silent", "hums"},
 		Contradicts: []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-low", "frost-even", "frost-heavy", "pressures-apart"},
 		Fix:         "take it as a machine that does not start",
+		Work:        []string{"start", "compressor"},
 		Source:      commonPractice,
 	},
 	{
@@ -20,6 +21,7 @@ var coldCauses = []Cause{
 		Predicts:    []string{"runs-all-the-time", "freezes-food"},
 		Contradicts: []string{"set-normal", "does-not-cool"},
 		Fix:         "set it to its middle range and read the temperatures a day later",
+		Work:        []string{"set", "dial", "turn"},
 		Source:      commonPractice,
 	},
 	{
@@ -28,6 +30,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"heavy-use"},
 		Contradicts: []string{"normal-use", "will-not-reach"},
 		Fix:         "give it a day with the door shut and read the temperatures again",
+		Work:        []string{"explain", "advis", "told", "show"},
 		Source:      commonPractice,
 	},
 	{
@@ -36,6 +39,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"room-hot"},
 		Contradicts: []string{"room-normal"},
 		Fix:         "move it or cool the room",
+		Work:        []string{"move", "room", "ventilat"},
 		Source:      commonPractice,
 	},
 	{
@@ -44,6 +48,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"gasket-leaks"},
 		Contradicts: []string{"gasket-sound"},
 		Fix:         "clean, warm and shape the gasket or replace it; set the door and the feet",
+		Work:        []string{"gasket", "seal", "door"},
 		Source:      commonPractice,
 	},
 	{
@@ -52,6 +57,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"lamp-stays-on"},
 		Contradicts: []string{"lamp-goes-off"},
 		Fix:         "replace the door switch or set what should press it",
+		Work:        []string{"lamp", "light", "door switch"},
 		Source:      commonPractice,
 	},
 	{
@@ -60,6 +66,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"vents-blocked", "damper-stuck-shut"},
 		Contradicts: []string{"vents-clear"},
 		Fix:         "free the passages; replace a damper that does not move",
+		Work:        []string{"vent", "passage", "duct", "damper", "air"},
 		Source:      commonPractice,
 	},
 	{
@@ -68,6 +75,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"condenser-dirty"},
 		Contradicts: []string{"condenser-clean", "condenser-cold"},
 		Fix:         "clean the condenser and give it the room that its installation sheet asks for",
+		Work:        []string{"clean cond", "clean coil", "brush", "vacuum", "dust"},
 		Source:      commonPractice,
 	},
 	{
@@ -76,6 +84,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"cond-fan-stopped", "cond-fan-windings-failed", "cond-fan-stiff"},
 		Contradicts: []string{"cond-fan-runs", "cond-fan-none", "cond-fan-volts-absent", "condenser-cold"},
 		Fix:         "replace the fan motor with one of its volts, watts and turning direction; free what jams the blade",
+		Work:        []string{"cond fan", "fan motor", "fan blade", "fan replac"},
 		Source:      commonPractice,
 	},
 	{
@@ -84,6 +93,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"cond-fan-stopped", "cond-fan-volts-absent"},
 		Contradicts: []string{"cond-fan-runs", "cond-fan-none", "cond-fan-volts-present", "cond-fan-windings-failed", "cond-fan-stiff", "condenser-cold"},
 		Fix:         "mend the wire, connector or control output that should feed the fan",
+		Work:        []string{"cond fan", "wir", "connector", "harness", "board"},
 		Source:      commonPractice,
 	},
 	{
@@ -92,6 +102,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Contradicts: []string{"evap-fan-runs", "evap-fan-none", "evap-fan-volts-absent"},
 		Fix:         "replace the fan motor with one of its volts and turning direction; thaw ice that jams the blade and look for why it formed",
+		Work:        []string{"evap fan", "fan motor", "fan blade", "freezer fan", "fan replac"},
 		Source:      commonPractice,
 	},
 	{
@@ -100,6 +111,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-volts-absent"},
 		Contradicts: []string{"evap-fan-runs", "evap-fan-none", "evap-fan-volts-present", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Fix:         "check the door switch first, then the wire, connector or control output that should feed the fan",
+		Work:        []string{"evap fan", "wir", "connector", "harness", "door switch", "board"},
 		Source:      commonPractice,
 	},
 	{
@@ -108,6 +120,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"frost-heavy"},
 		Contradicts: notIced,
 		Fix:         "thaw it gently, with no sharp tool near the tubing, then look for why it formed: defrost, drain, gasket, fan",
+		Work:        []string{"thaw", "defrost", "ice"},
 		Source:      commonPractice,
 	},
 	{
@@ -116,6 +129,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"heater-open", "heater-failed"},
 		Contradicts: append([]string{"heater-sound", "defrost-runs-by-hand", "heats-up"}, notIced...),
 		Fix:         "replace it with a heater of the same volts and watts; look for why a limit beside it did not act",
+		Work:        []string{"heater", "element", "bake", "broil", "igniter"},
 		Source:      "ohms from watts and volts; power limits IEC 60335-1 cl. 10.1 (from memory)",
 	},
 	{
@@ -124,6 +138,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"limit-open"},
 		Contradicts: append([]string{"limit-closed", "defrost-runs-by-hand", "heats-up"}, notIced...),
 		Fix:         "replace it with one of the same rating, after what made it open is found; never bridge it",
+		Work:        []string{"limit", "thermal", "thermostat", "fuse", "bimetal", "cutoff"},
 		Note:        "a defrost thermostat conducts only when it is cold: measure it below its marked temperature",
 		Source:      commonPractice,
 	},
@@ -133,6 +148,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"defrost-never-starts"},
 		Contradicts: append([]string{"defrost-starts-itself"}, notIced...),
 		Fix:         "replace the timer or control, after heater and limit have been proved",
+		Work:        []string{"timer", "control", "board"},
 		Source:      commonPractice,
 	},
 	{
@@ -141,6 +157,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"drain-blocked"},
 		Contradicts: []string{"drain-clear"},
 		Fix:         "thaw and flush the drain; set its heater or strip so that it stays open",
+		Work:        []string{"drain"},
 		Source:      commonPractice,
 	},
 	{
@@ -149,6 +166,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"pan-cracked"},
 		Contradicts: []string{"pan-sound"},
 		Fix:         "set or replace the pan",
+		Work:        []string{"pan"},
 		Source:      commonPractice,
 	},
 	{
@@ -157,6 +175,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"water-line-leaks"},
 		Contradicts: []string{"water-line-dry"},
 		Fix:         "shut the water off; replace the tube, valve or hose",
+		Work:        []string{"tube", "line", "valve", "hose"},
 		Source:      commonPractice,
 	},
 	{
@@ -165,6 +184,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"not-level"},
 		Contradicts: []string{"level"},
 		Fix:         "set the feet so that doors close by themselves and water runs to the drain",
+		Work:        []string{"level", "feet", "foot"},
 		Source:      commonPractice,
 	},
 	{
@@ -173,6 +193,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"thermostat-stuck-closed"},
 		Contradicts: []string{"thermostat-opens", "cycles-off", "thermostat-open", "does-not-cool"},
 		Fix:         "replace the thermostat; set its bulb where the old one sat",
+		Work:        []string{"thermostat", "control"},
 		Source:      commonPractice,
 	},
 	{
@@ -181,6 +202,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"control-calls-when-cold"},
 		Contradicts: []string{"control-stops-when-cold", "cycles-off", "thermostat-stuck-closed", "does-not-cool"},
 		Fix:         "replace the control or relay, after its sensor has been proved",
+		Work:        []string{"control", "board", "relay"},
 		Source:      commonPractice,
 	},
 	{
@@ -189,6 +211,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"sensor-failed", "sensor-reads-warm"},
 		Contradicts: []string{"sensor-sound", "sensor-reads-cold"},
 		Fix:         "replace the sensor with one of the same curve",
+		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
 		Note:        "by a sensor that reads too cold a control that cools stops too early and one that heats goes on: that is no reason for this complaint",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
@@ -199,6 +222,7 @@ var coldCauses = []Cause{
 		Note:        "by it the control stops the machine too early",
 		Contradicts: []string{"sensor-sound", "sensor-reads-warm", "runs-all-the-time", "frost-none", "frost-partial", "frost-heavy", "condenser-cold", "will-not-reach"},
 		Fix:         "replace the sensor with one of the same curve",
+		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
 	{
@@ -207,6 +231,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"damper-stuck-open"},
 		Contradicts: []string{"damper-moves", "damper-none", "damper-stuck-shut"},
 		Fix:         "free or replace the damper",
+		Work:        []string{"damper"},
 		Source:      commonPractice,
 	},
 	{
@@ -215,6 +240,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"leak-found"},
 		Contradicts: []string{"leak-not-found", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "find and mend the leak, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
+		Work:        []string{"leak", "braz", "charg", "refrigerant"},
 		Source:      "40 CFR 82.154 and 82.161 (certified persons, no venting)",
 	},
 	{
@@ -223,6 +249,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"restriction-frost"},
 		Contradicts: []string{"restriction-none", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only",
+		Work:        []string{"drier", "capillary", "cap tube", "filter"},
 		Source:      commonPractice,
 	},
 	{
@@ -231,6 +258,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"standing-pressure-high"},
 		Contradicts: []string{"standing-pressure-sound", "standing-pressure-none", "condenser-cold", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "recover, find where air came in, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
+		Work:        []string{"evacuat", "charg", "recover"},
 		Note:        "look for it only where the system was opened before",
 		Source:      commonPractice,
 	},
@@ -239,6 +267,7 @@ var coldCauses = []Cause{
 		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-none", "condenser-cold", "amps-low", "suction-high", "pressures-level", "will-not-reach", "leak-not-found", "restriction-none"},
 		Contradicts: []string{"suction-low", "suction-normal", "frost-partial", "frost-even", "frost-heavy", "freezes-food", "pulls-down-on-course", "cools-down"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
+		Work:        []string{"compressor"},
 		Note:        "a compressor is condemned only after leak and restriction are ruled out",
 		Source:      commonPractice,
 	},

@@ -9,6 +9,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"leg-missing"},
 		Contradicts: []string{"supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
 		Fix:         "have the breaker, outlet or wiring mended by an electrician",
+		Work:        []string{"leg", "breaker", "electrician", "supply", "outlet", "wir"},
 		Source:      commonPractice,
 	},
 	{
@@ -17,6 +18,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"cord-open"},
 		Contradicts: []string{"cord-sound", "light-works", "starts-and-runs", "hums", "clicks", "heats-up"},
 		Fix:         "replace the cord whole with one of its rating; no splices",
+		Work:        []string{"cord", "plug"},
 		Source:      commonPractice,
 	},
 	{
@@ -25,6 +27,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"fuse-open"},
 		Contradicts: []string{"fuse-sound", "fuse-none", "light-works", "starts-and-runs", "hums", "clicks", "heats-up"},
 		Fix:         "find what opened it, then fit a fuse of the same rating",
+		Work:        []string{"fuse"},
 		Source:      commonPractice,
 	},
 	{
@@ -33,6 +36,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"switch-open"},
 		Contradicts: []string{"one-speed-dead", "switch-closed", "starts-and-runs", "hums", "clicks", "heats-up"},
 		Fix:         "replace the switch, or set what should press it; never bridge an interlock",
+		Work:        []string{"switch", "lock", "latch", "interlock"},
 		Source:      commonPractice,
 	},
 	{
@@ -41,6 +45,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"control-fed-and-dead"},
 		Contradicts: []string{"light-works", "control-unfed", "control-calling", "starts-and-runs"},
 		Fix:         "replace the control, after its supply, fuse and the loads on it have been proved",
+		Work:        []string{"control", "board"},
 		Source:      commonPractice,
 	},
 	{
@@ -49,6 +54,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"trips-unplugged", "trips-with-other-load"},
 		Contradicts: []string{"holds-unplugged", "other-outlet-trips", "holds-with-other-load", "breaker-holds"},
 		Fix:         "leave it off and call an electrician",
+		Work:        []string{"electrician", "outlet", "circuit", "breaker", "wir"},
 		Source:      commonPractice,
 	},
 	{
@@ -57,6 +63,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"trips-with-other-load"},
 		Contradicts: []string{"trips-unplugged", "trips-at-once", "holds-with-other-load", "other-outlet-trips", "breaker-holds", "residual-trips"},
 		Fix:         "give it a circuit of its own; have a weak breaker replaced by an electrician, never by a bigger one",
+		Work:        []string{"electrician", "outlet", "circuit", "breaker", "wir"},
 		Source:      commonPractice,
 	},
 	{
@@ -65,6 +72,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"cord-shorted", "plug-to-plug-shorted"},
 		Contradicts: []string{"cord-sound", "plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "trips-only-when-called"},
 		Fix:         "replace the cord whole with one of its rating",
+		Work:        []string{"cord", "plug"},
 		Source:      commonPractice,
 	},
 	{
@@ -73,6 +81,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"plug-to-plug-shorted"},
 		Contradicts: []string{"plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "cord-shorted", "trips-only-when-called"},
 		Fix:         "find the place by taking off one load after another, replace the wire, protect it where it was pinched",
+		Work:        []string{"wir", "harness"},
 		Source:      commonPractice,
 	},
 	{
@@ -81,6 +90,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"heater-grounded"},
 		Contradicts: []string{"heater-insulation-sound", "heater-none", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted",
+		Work:        []string{"heater", "element", "bake", "broil"},
 		Source:      commonPractice,
 	},
 	{
@@ -89,6 +99,7 @@ var otherCauses = []Cause{
 		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called"},
 		Contradicts: []string{"insulation-sound", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "measure with an insulation tester by the rule of the machine's maker; replace the machine when it fails",
+		Work:        []string{"compressor", "motor", "machine", "pump"},
 		Note:        "an ohmmeter cannot see it",
 		Source:      "Hermetic Compressor Service Handbook, pp. 40-41",
 	},
@@ -98,6 +109,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"airflow-blocked"},
 		Contradicts: []string{"airflow-clear"},
 		Fix:         "clear vent, filter and path; then prove the limit and the heater",
+		Work:        []string{"vent", "filter", "duct", "lint", "fan", "air", "flue"},
 		Source:      commonPractice,
 	},
 	{
@@ -106,6 +118,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"speed-switch-open"},
 		Contradicts: []string{"speed-switch-closed", "speed-switch-none"},
 		Fix:         "replace the speed switch with one of its rating",
+		Work:        []string{"switch", "selector"},
 		Note:        "a tap that is open inside the motor looks alike: read common to each speed",
 		Source:      commonPractice,
 	},
@@ -115,6 +128,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"load-jammed"},
 		Contradicts: []string{"one-speed-dead", "load-free", "starts-and-runs", "amps-none"},
 		Fix:         "take out what jams it; look for worn bearings",
+		Work:        []string{"pump", "drum", "jam", "blade", "clear", "took out"},
 		Source:      commonPractice,
 	},
 	{
@@ -123,6 +137,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"belt-broken"},
 		Contradicts: []string{"one-speed-dead", "belt-sound", "hums", "silent", "amps-locked-rotor", "amps-none"},
 		Fix:         "replace the belt, set its tension, turn all pulleys by hand",
+		Work:        []string{"belt"},
 		Source:      commonPractice,
 	},
 	{
@@ -131,6 +146,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"brushes-worn"},
 		Contradicts: []string{"one-speed-dead", "brushes-sound", "hums", "starts-and-runs", "amps-locked-rotor"},
 		Fix:         "replace both brushes; look at the commutator",
+		Work:        []string{"brush"},
 		Source:      commonPractice,
 	},
 	{
@@ -139,6 +155,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"shaft-stuck"},
 		Contradicts: []string{"one-speed-dead", "shaft-free", "starts-and-runs", "starts-when-pushed", "amps-none"},
 		Fix:         "replace the motor or its bearings",
+		Work:        []string{"motor", "bearing", "pump"},
 		Source:      commonPractice,
 	},
 }

@@ -22,7 +22,7 @@ var (
 var defrostCauses = []string{"evaporator-iced", "heater-failed", "limit-open", "defrost-control-failed"}
 
 // complaints holds the common complaints, the most specific first: of two that
-// match a text the earlier one is meant.
+// match a text alike the earlier one is meant.
 var complaints = []Complaint{
 	{
 		Code: "trips-breaker", Name: "trips the breaker",
@@ -107,7 +107,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "motor-dead", Name: "a motor that does not turn",
-		Words: []string{"not turn", "not spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
+		Words: []string{"not turn", "not spin", "no spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "speed-switch-open", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",

@@ -18,7 +18,7 @@ var judged = []Finding{
 	{"insulation-failed", nil, "insulation to the case below the failing limit", nil},
 	{"protector-open", nil, "both pairs to common open, start to run whole: the protector is open", []string{"protector-closed"}},
 	{"protector-closed", nil, "the protector conducts", []string{"protector-open-cold"}},
-	{"protector-open-cold", nil, "the protector stays open below 49 C", []string{"protector-reset"}},
+	{"protector-open-cold", nil, "the protector stays open below 49 C (ice machine operation manual 80-0111-9, p. 176)", []string{"protector-reset"}},
 	{"protector-reset", nil, "the protector was open when hot and closed again on cooling", nil},
 	{"overload-open", nil, "the outside overload does not conduct", []string{"overload-closed"}},
 	{"overload-open-cold", nil, "the outside overload does not conduct although it is cold", []string{"overload-closed"}},
@@ -99,8 +99,9 @@ var judged = []Finding{
 	{"will-not-reach", nil, "the timed temperatures level off above the set point", []string{"cools-down"}},
 	{"temp-at-target", nil, "the temperature is at or below its target", []string{"will-not-reach", "does-not-cool"}},
 
-	// Read, but too near a limit to say: the test was made and is to be repeated
-	// with a closer meter when nothing else parts what is left.
+	// Read, but too near a limit to say, or with nothing to judge it by: the test
+	// was made and is to be repeated, with a closer meter or the plate's values,
+	// when nothing else parts what is left.
 	{"insulation-undecided", nil, "insulation to the case read too near its limit to say", nil},
 	{"start-device-undecided", nil, "the start device read too near its limit to say", nil},
 	{"start-cap-undecided", nil, "the start capacitor read too near its limit to say", nil},

@@ -1,22 +1,79 @@
 package cause
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// Match gives the complaints that a customer's words name, the most specific
-// first; several mean that the words are ambiguous.
+// Hit is a complaint that a customer's words name, and the phrase by which.
+type Hit struct {
+	Complaint
+	Phrase string
+}
+
+// Match gives the complaints that a customer's words name, the best first;
+// several mean that the words are ambiguous.
 func Match(text string) []Complaint {
+	var out []Complaint
+	for _, h := range Hits(text) {
+		out = append(out, h.Complaint)
+	}
+	return out
+}
+
+// telling are single words that name their complaint as surely as a phrase of
+// three does; any other counts by its words, so that "not cold" says more of a
+// freezer than the frost in it.
+var telling = map[string]bool{"click": true, "hum": true, "buzz": true, "overload": true, "gfci": true, "rcd": true,
+	"leak": true, "puddle": true, "drips": true}
+
+// Hits is Match with the phrases. Of complaints that are named alike the more
+// specific, which is the earlier in the table, comes first. A motor comes last
+// where the words say that something does not keep cold: its fan is then a
+// cause and not the complaint.
+func Hits(text string) []Hit {
 	words := fold(text)
-	var found []Complaint
+	type scored struct {
+		Hit
+		score int
+	}
+	var found []scored
+	cold := false
 	for _, c := range complaints {
+		best := scored{Hit: Hit{Complaint: c}}
 		for _, phrase := range c.Words {
-			if saysAll(words, fold(phrase)) {
-				found = append(found, c)
-				break
+			p := fold(phrase)
+			weight := len(p)
+			if telling[phrase] {
+				weight = 3
+			}
+			if weight > best.score && saysAll(words, p) {
+				best.score, best.Phrase = weight, phrase
 			}
 		}
+		if best.score > 0 {
+			found = append(found, best)
+			cold = cold || slices.Contains(coldComplaints, c.Code)
+		}
 	}
-	return found
+	for i := range found {
+		if cold && found[i].Code == "motor-dead" {
+			found[i].score = 0
+		}
+	}
+	slices.SortStableFunc(found, func(a, b scored) int { return b.score - a.score })
+	var out []Hit
+	for _, f := range found {
+		out = append(out, f.Hit)
+	}
+	return out
 }
+
+// coldComplaints are those of an appliance that does not keep its cold.
+var coldComplaints = []string{"no-cool", "too-cold", "runs-always", "leaks-ices"}
+
+// KeepsNoCold reports whether a complaint is about the cold of an appliance.
+func KeepsNoCold(code string) bool { return slices.Contains(coldComplaints, code) }
 
 // saysAll reports whether each word of the phrase begins a word of the text,
 // or is one where it is so short that it begins too many, in the order of the

@@ -164,7 +164,7 @@ func (w *weighing) propose(t *trial, among group) {
 	told := w.tells(t, among)
 	switch {
 	case w.again != 0:
-		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range; it speaks for or against " + w.names(told)
+		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range, or give the plate's values; it speaks for or against " + w.names(told)
 	case told == 0:
 		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:

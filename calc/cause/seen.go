@@ -42,6 +42,8 @@ var seen = []Finding{
 	{"cond-fan-stopped", []string{"cond-fan stopped", "condenser fan stopped", "cond-fan still", "condenser fan still", "cond-fan not running", "condenser fan not running", "cond-fan dead", "condenser fan dead"}, "the condenser fan stands still", []string{"cond-fan-none"}},
 	{"cond-fan-none", []string{"no cond-fan", "no condenser fan"}, "the condenser has no fan", nil},
 	{"cond-fan-stiff", []string{"cond-fan stiff", "condenser fan stiff", "cond-fan jammed", "condenser fan jammed"}, "the condenser fan does not turn freely by hand", []string{"cond-fan-runs", "cond-fan-none"}},
+	{"cond-fan-free", []string{"cond-fan free", "condenser fan free", "cond-fan turns freely", "condenser fan turns freely"}, "the condenser fan turns freely by hand", []string{"cond-fan-stiff", "cond-fan-none"}},
+	{"evap-fan-free", []string{"evap-fan free", "evaporator fan free", "evap-fan turns freely", "evaporator fan turns freely"}, "the evaporator fan turns freely by hand", []string{"evap-fan-stiff", "evap-fan-none"}},
 	{"evap-fan-stiff", []string{"evap-fan stiff", "evaporator fan stiff", "evap-fan jammed", "evaporator fan jammed"}, "the evaporator fan does not turn freely by hand", []string{"evap-fan-runs", "evap-fan-none"}},
 	{"evap-fan-runs", []string{"evap-fan runs", "evaporator fan runs", "freezer fan runs"}, "the evaporator fan runs", []string{"evap-fan-stopped", "evap-fan-none", "all-dead"}},
 	{"evap-fan-stopped", []string{"evap-fan stopped", "evaporator fan stopped", "freezer fan stopped", "evap-fan still", "evap-fan not running", "evaporator fan not running", "freezer fan not running", "evap-fan dead"}, "the evaporator fan stands still with its door switch held in", []string{"evap-fan-none"}},
@@ -63,7 +65,7 @@ var seen = []Finding{
 	{"oil-stain", []string{"oil stain", "oily joint", "oil trace"}, "oil at a joint or on the tubing", nil},
 	{"leak-found", []string{"leak found", "bubbles", "leak detector alarms"}, "a leak detector or bubbles showed a leak", []string{"leak-not-found"}},
 	{"leak-not-found", []string{"no leak found", "leak check clean"}, "a full search of all joints found no leak", nil},
-	{"gasket-leaks", []string{"gasket leaks", "gasket torn", "door seal bad", "door seal torn", "torn gasket", "door not closing"}, "the door gasket does not seal", []string{"gasket-sound"}},
+	{"gasket-leaks", []string{"gasket leaks", "gasket torn", "gasket bad", "seal torn", "door seal bad", "door seal torn", "torn gasket", "door not closing"}, "the door gasket does not seal", []string{"gasket-sound"}},
 	{"gasket-sound", []string{"gasket sound", "gasket good", "door seals", "door seal good"}, "the door gasket seals all round", nil},
 	{"heavy-use", []string{"heavy use", "door opened often", "warm food loaded", "new load"}, "much warm food or a door opened often", []string{"normal-use"}},
 	{"normal-use", []string{"normal use"}, "no unusual load and no unusual door openings", nil},
@@ -117,7 +119,7 @@ var seen = []Finding{
 	{"other-outlet-trips", []string{"trips other circuit", "trips on other circuit", "trips on another circuit"}, "the appliance trips another circuit as well", nil},
 
 	// Heating appliances and motors.
-	{"heats-up", []string{"heats up", "heats", "heating"}, "gets hot", []string{"does-not-heat", "heats-slowly"}},
+	{"heats-up", []string{"heats up", "heats", "heating", "heater heats", "element heats", "element glows"}, "gets hot", []string{"does-not-heat", "heats-slowly"}},
 	{"heats-slowly", []string{"heats slowly", "lukewarm"}, "gets warm but not to its set point", []string{"does-not-heat"}},
 	{"does-not-heat", []string{"does not heat", "no heat", "stays cold", "doesn't heat", "not heating", "won't heat", "not hot", "not heat"}, "does not get warm", nil},
 	{"heater-none", []string{"no heater"}, "the appliance has no heater", []string{"heater-sound", "heater-suspect", "heater-open", "heater-failed", "heater-grounded", "heater-insulation-sound"}},
@@ -133,7 +135,7 @@ var seen = []Finding{
 	{"load-free", []string{"load free", "pump free", "drum free", "blade free"}, "what the motor drives turns freely", nil},
 	{"belt-broken", []string{"belt broken", "belt off", "belt slips"}, "the belt is broken, off or slips", []string{"belt-sound"}},
 	{"belt-sound", []string{"belt good", "belt sound", "no belt"}, "the belt is on and tight, or there is none", nil},
-	{"brushes-worn", []string{"brushes worn", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
+	{"brushes-worn", []string{"brushes worn", "brush worn", "worn brushes", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
 	{"brushes-sound", []string{"brushes good", "brushes sound", "no brushes"}, "the carbon brushes are long and move freely, or there are none", nil},
 
 	// Read with a meter or gauge, and judged by the technician.

@@ -9,6 +9,7 @@ type Cause struct {
 	Before      []string // tests to have done before the usual repair
 	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Fix         string   // the usual repair, common practice
+	Work        []string // words of work that mends it; they tell that something was done, not that it was done well
 	Note        string   // what else to know; may be empty
 	Source      string   // what the entry rests on
 }
@@ -38,6 +39,7 @@ type Test struct {
 	On         []string // complaints in which it is proposed; empty is all on which it bears
 	When       []string // proposed only when one of these facts is known; empty is always
 	Barred     []string // never proposed when one of these facts is known
+	Source     string   // of a number that Name holds; empty when it holds none
 }
 
 // live is 1 for a live test and 0 for any other, to sort by.

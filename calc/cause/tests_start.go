@@ -40,7 +40,7 @@ var startTests = []Test{
 	{Code: "cool-and-ohm", Name: "let it cool below 49 C (120 F) and measure the pairs again", How: "ohm A B 8.4 cold, A C 3.1 cold, B C 11.5 cold",
 		Outcomes: []string{"protector-reset", "protector-open-cold", "winding-open", "windings-sound"}, Effort: 4, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor},
-		When:    []string{"protector-open", "open-unplaced"}},
+		When:    []string{"protector-open", "open-unplaced"}, Source: "ice machine operation manual 80-0111-9, p. 176"},
 	{Code: "overload-ohms", Name: "ohms through the outside overload, cold", How: "ohm overload 0.4 cold",
 		Outcomes: []string{"overload-closed", "overload-open-cold"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "start-device", Name: "take the start device off, shake it and read its ohms cold", How: "ohm ptc 8.2 cold",

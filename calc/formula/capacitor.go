@@ -106,6 +106,14 @@ var capacitors = []Formula{
 			}
 			return a.Num[3] / (a.Num[0] * 1e-6 * l), nil
 		},
+		Say: func(a Args, _ float64) string {
+			l, err := decay(math.Sqrt2*a.Num[1], a.Num[2])
+			if err != nil || l == 0 {
+				return ""
+			}
+			return fmt.Sprintf("counted from %.4g V; a line of %.4g V rms leaves up to %.4g V, and then at most %.4g kΩ (volts_peak)",
+				a.Num[1], a.Num[1], math.Sqrt2*a.Num[1], a.Num[3]/(a.Num[0]*1e-6*l)/1e3)
+		},
 	},
 	{
 		Name: "bleeder_watts", Topic: "capacitors", Unit: "W",

@@ -13,6 +13,7 @@ type codeLetter struct {
 	least, most float64
 }
 
+// codeLetters is NEC Table 430.7(B).
 var codeLetters = []codeLetter{
 	{"A", 0, 3.14}, {"B", 3.15, 3.54}, {"C", 3.55, 3.99}, {"D", 4.0, 4.49}, {"E", 4.5, 4.99}, {"F", 5.0, 5.59},
 	{"G", 5.6, 6.29}, {"H", 6.3, 7.09}, {"J", 7.1, 7.99}, {"K", 8.0, 8.99}, {"L", 9.0, 9.99}, {"M", 10.0, 11.19},

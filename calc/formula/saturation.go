@@ -31,6 +31,8 @@ func pure(name, source string, tc, pc float64, n, t [6]float64) gas {
 	return gas{name: name, source: source, dew: line, bubble: line}
 }
 
+// gases are the refrigerants with the equation of state behind each; the
+// coefficients are of the CoolProp fluid files, see vapour.
 var gases = []gas{
 	pure("R-134a", "Tillner-Roth & Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657", 374.21, 4059280,
 		[6]float64{0.4331478287291047, -9.090302559074352, 2.1476074125217703, -1.557687007603464, -3.5020328972698604, 14.958442337201044},
@@ -56,7 +58,7 @@ var gases = []gas{
 }
 
 // Standard atmosphere and the pound per square inch, for gauge pressures at
-// sea level (NIST SP 811).
+// sea level (NIST SP 811, from memory).
 const (
 	atmosphere = 101325.0 // Pa
 	psi        = 6894.757293168361

@@ -80,7 +80,7 @@ var supplies = []Formula{
 }
 
 // A conductor's resistivity at 20 °C and the constant k of its temperature
-// law R2/R1 = (k + t2)/(k + t1), by the word a user picks.
+// law R2/R1 = (k + t2)/(k + t1), by the word a user picks: 100 and 61 % IACS (from memory).
 var conductors = map[string]struct{ rho20, k float64 }{
 	"copper":    {1.7241e-8, 234.5}, // 100 % IACS
 	"aluminium": {2.8264e-8, 228.1}, // 61 % IACS

@@ -27,7 +27,8 @@ const (
 	// lockedByRun is used without an LRA: a start draws up to 6 times the
 	// running amps (refrigerator service text).
 	lockedByRun = 4.0
-	// aboveLRA is what a start stays under, the plate's LRA being nominal.
+	// aboveLRA is what a start stays under, the plate's LRA being nominal
+	// (common practice).
 	aboveLRA = 1.2
 )
 

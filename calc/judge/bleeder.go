@@ -15,10 +15,12 @@ type Bleeder struct {
 	Source  string
 }
 
-// SafeVolts is the voltage to which a capacitor on up to 600 V is discharged.
+// SafeVolts is the voltage to which a capacitor on up to 600 V is discharged
+// (NEC 460.6: 50 V within one minute).
 const SafeVolts = 50.0
 
-// DischargeOhms is the resistor that the handbook gives for the purpose.
+// DischargeOhms is the resistor that the Hermetic Compressor Service Handbook
+// gives for the purpose (p. 69).
 const DischargeOhms = 20_000.0
 
 // BleederFor sums the discharge of microfarads charged by volts (rms) through
@@ -39,7 +41,7 @@ func BleederFor(microfarads, volts, r float64) (Bleeder, bool) {
 	if b.Peak > SafeVolts {
 		b.Seconds = r * c * math.Log(b.Peak/SafeVolts)
 	}
-	b.Text = fmt.Sprintf("%s through %s falls from %s V to %s V in %s s; prove it with a meter",
-		quantity(microfarads, "µF"), ohms(r), num(b.Peak), num(SafeVolts), num(b.Seconds))
+	b.Text = fmt.Sprintf("%s through %s falls from %.3g V to %s V in %.2g s; prove it with a meter",
+		quantity(microfarads, "µF"), ohms(r), b.Peak, num(SafeVolts), b.Seconds)
 	return b, true
 }

@@ -22,8 +22,21 @@ const (
 
 const handbookCap = "Hermetic Compressor Service Handbook p. 69"
 
-// defaultRunTolerance is the percentage applied when the can shows none.
+// defaultRunTolerance is the percentage applied when the can shows none
+// (Hermetic Compressor Service Handbook p. 69).
 const defaultRunTolerance = 10.0
+
+// canTolerances are the narrower ones that cans are marked with, in percent
+// (common practice; 5 is a class of IEC 60252-1, from memory).
+var canTolerances = []float64{6, 5, 3}
+
+// startSpread is how far above its marked minimum a start capacitor may be
+// (EIA-463, −0/+20 %, from memory).
+const startSpread = 1.2
+
+// openShare is the share of its marking below which a capacitor is as good as
+// open (common practice).
+const openShare = 0.1
 
 // RunCapIn is a run capacitor, or one section of a dual one, read in µF.
 type RunCapIn struct {
@@ -47,7 +60,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 		tol, source = defaultRunTolerance, handbookCap+" (±10 % assumed, none read from the can)"
 	}
 	if in.Marked <= 0 {
-		return cannot(subject, "the marked µF is needed to judge it", in.Measured)
+		return undecided("run-cap", subject, "the marked µF is needed to judge it", in.Measured)
 	}
 	w := around(in.Marked, tol)
 	out := begin(subject, in.Measured, w, "µF", source)
@@ -59,7 +72,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 	out.Word = w.word(in.Measured)
 	off := (in.Measured.X/in.Marked - 1) * 100
 	switch p := w.place(in.Measured); {
-	case p == below && in.Measured.Hi < in.Marked/10:
+	case p == below && in.Measured.Hi < in.Marked*openShare:
 		out.Text = fmt.Sprintf("%s where %s is marked: open", quantity(in.Measured.X, "µF"), quantity(in.Marked, "µF"))
 	case p == below || p == above:
 		out.Text = fmt.Sprintf("%+.1f %% off its marking, the limit is ±%s %%", off, num(tol))
@@ -81,7 +94,7 @@ func runCap(in RunCapIn) verdict.Verdict {
 // stricterRunTolerances says what a marking that was not read might change.
 func stricterRunTolerances(in RunCapIn, applied float64) []string {
 	var out []string
-	for _, tol := range []float64{6, 5, 3} {
+	for _, tol := range canTolerances {
 		if tol < applied && around(in.Marked, tol).place(in.Measured) != inside {
 			out = append(out, fmt.Sprintf("a can marked ±%s %% would not pass with it", num(tol)))
 		}
@@ -103,11 +116,11 @@ func StartCap(in StartCapIn) verdict.Verdict {
 	subject := named("start capacitor", in.Name)
 	source := "range on the can"
 	if in.Low <= 0 || in.High > 0 && in.High < in.Low {
-		return cannot(subject, "the marked range in µF is needed to judge it", in.Measured)
+		return undecided("start-cap", subject, "the marked range in µF is needed to judge it", in.Measured)
 	}
 	w := window{in.Low, in.High}
 	if in.High <= 0 {
-		w.hi, source = in.Low*1.2, "EIA-463, −0/+20 % of the marked minimum (from memory)"
+		w.hi, source = in.Low*startSpread, "EIA-463, −0/+20 % of the marked minimum (from memory)"
 	}
 	out := begin(subject, in.Measured, w, "µF", source)
 	out.Caution = []string{caution.ProveDead, caution.Capacitor}
@@ -132,7 +145,7 @@ func StartCap(in StartCapIn) verdict.Verdict {
 		out.Text = x + " is within the marked range"
 	}
 	out.Fact = []string{capFact(StartKind, out.Word)}
-	if in.Measured.Hi < in.Low/10 {
+	if in.Measured.Hi < in.Low*openShare {
 		out.Text = x + " where " + quantity(in.Low, "µF") + " or more is marked: open"
 		out.Fact = append(out.Fact, "start-cap-open")
 	}
@@ -175,7 +188,8 @@ type CapOhmsIn struct {
 	Bleeder  float64 // ohms of a resistor across it, 0 when there is none
 }
 
-// shortedOhms is what a shorted capacitor stays under, leads and all.
+// shortedOhms is what a shorted capacitor stays under, leads and all (common
+// practice).
 const shortedOhms = 5.0
 
 // CapOhms judges how the ohms moved. It can find an open or shorted part; it
@@ -233,6 +247,14 @@ func named(what, name string) string {
 		return what
 	}
 	return what + " " + name
+}
+
+// undecided is the verdict on a part that was read and for which there is
+// nothing to judge it by.
+func undecided(part, subject, text string, vs ...measure.Value) verdict.Verdict {
+	out := cannot(subject, text, vs...)
+	out.Fact = []string{fact(part, out.Word)}
+	return out
 }
 
 // cannot is the verdict when something needed is missing.

@@ -43,7 +43,7 @@ func TestRunCap(t *testing.T) {
 			t.Errorf("%s: no discharge caution", c.name)
 		}
 	}
-	check(t, "no marking", RunCap(RunCapIn{Measured: within(5, 0.1)}), verdict.CannotTell)
+	check(t, "no marking", RunCap(RunCapIn{Measured: within(5, 0.1)}), verdict.CannotTell, "run-cap-undecided")
 	check(t, "over range", RunCap(RunCapIn{Measured: measure.Open(7), Marked: 35}), verdict.CannotTell)
 }
 
@@ -81,7 +81,7 @@ func TestStartCap(t *testing.T) {
 	}
 	check(t, "open", StartCap(StartCapIn{Measured: within(0.3, 0.3), Low: 88, High: 108}), verdict.Failed,
 		"start-cap-failed", "start-cap-open")
-	check(t, "range reversed", StartCap(StartCapIn{Measured: within(97, 1), Low: 108, High: 88}), verdict.CannotTell)
+	check(t, "range reversed", StartCap(StartCapIn{Measured: within(97, 1), Low: 108, High: 88}), verdict.CannotTell, "start-cap-undecided")
 }
 
 // I = ωCV: any text on alternating current. The trade's 2652 is 10⁶/(2π·60).

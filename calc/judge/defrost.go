@@ -61,6 +61,9 @@ func Defrost(in DefrostIn) verdict.Verdict {
 		out.Text = "closed, which is right when it is cold: see that it opens when warm, above the temperature marked on it"
 	default:
 		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" across it: short the probes and repeat, else a burnt contact"
+		if out.Word == verdict.CannotTell && warm {
+			out.Word = verdict.Suspect // closed or burnt, it is neither way as it must be
+		}
 		if out.Word == verdict.CannotTell {
 			out.Fact = undecided
 		}

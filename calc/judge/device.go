@@ -6,8 +6,29 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// contactOhms is what a closed contact stays under, leads and all.
+// contactOhms is what a closed contact stays under, leads and all (common
+// practice).
 const contactOhms = 1.0
+
+// What a PTC start device reads, in ohms: cold on 115 V 3 to 10 (refrigerator
+// service manual, starting device, at 70 to 80 °F) and up to 20 (common
+// practice); on higher volts up to 100 (common practice). Hot it reads a
+// thousand or more, and one that reads below a hundred has not switched off
+// (common practice).
+var (
+	ptcLow      = window{3, 20}
+	ptcHigh     = window{3, 100}
+	ptcHotLeast = atLeast(1000)
+	ptcStuck    = 100.0
+)
+
+// lowVolts is the plate voltage up to which a machine is of the 115 V kind
+// (common practice).
+const lowVolts = 150
+
+// conducts is how many times contactOhms a protector may read and still pass
+// for one that conducts, dirt and all (common practice).
+const conducts = 20
 
 // State is the condition in which a part was read.
 type State string
@@ -33,9 +54,9 @@ func PTC(in PTCIn) verdict.Verdict {
 	if in.State == Hot {
 		return ptcHot(subject, in)
 	}
-	w, source := window{3, 20}, "refrigerator service manual, starting device (3 to 10 Ω at 70 to 80 °F); to 20 Ω common practice"
-	if in.Volts > 150 {
-		w, source = window{3, 100}, commonPractice+" (devices for 208 to 240 V read more)"
+	w, source := ptcLow, "refrigerator service manual, starting device (3 to 10 Ω at 70 to 80 °F); to 20 Ω common practice"
+	if in.Volts > lowVolts {
+		w, source = ptcHigh, commonPractice+" (devices for 208 to 240 V read more)"
 	}
 	out := begin(subject, in.Ohms, w, "Ω", source)
 	out.Caution = []string{caution.ProveDead, caution.Capacitor}
@@ -64,13 +85,13 @@ func PTC(in PTCIn) verdict.Verdict {
 }
 
 func ptcHot(subject string, in PTCIn) verdict.Verdict {
-	w := atLeast(1000)
+	w := ptcHotLeast
 	out := begin(subject+" hot", in.Ohms, w, "Ω", commonPractice)
 	out.Caution = []string{caution.ProveDead, caution.HotMoving}
 	switch {
 	case in.Ohms.Over || w.place(in.Ohms) == inside:
 		out.Word, out.Text = verdict.Sound, "high while hot, as it must be; now read it cold"
-	case w.place(in.Ohms) == below && in.Ohms.Hi < 100:
+	case w.place(in.Ohms) == below && in.Ohms.Hi < ptcStuck:
 		out.Word, out.Text = verdict.Suspect, "low though hot: it may not switch off; make sure it was at working heat and repeat"
 	default:
 		out.Word, out.Text = verdict.CannotTell, "between cold and hot: it cools as you read; read it cold"
@@ -80,6 +101,11 @@ func ptcHot(subject string, in PTCIn) verdict.Verdict {
 	}
 	return out
 }
+
+const coolSource = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+
+// cool is the temperature to which a machine is let cool, in words.
+var cool = num(measure.CoolBelow) + " °C"
 
 // OverloadIn is an overload protector read across its two terminals.
 type OverloadIn struct {
@@ -100,18 +126,19 @@ func Overload(in OverloadIn) verdict.Verdict {
 		out.Text = "open when cold: replace it with the same part"
 	case in.Ohms.Over && in.State == Hot:
 		out.Word = verdict.CannotTell
-		out.Text = "open while hot is its work: let it cool below 49 °C, which can take hours, and repeat"
-		out.Source = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+		out.Text = "open while hot is its work: let it cool below " + cool + ", which can take hours, and repeat"
+		out.Source = coolSource
 	case in.Ohms.Over:
 		out.Word = verdict.Suspect
-		out.Text = "open: let it cool below 49 °C and repeat; open when cold is failed"
+		out.Text = "open: let it cool below " + cool + " and repeat; open when cold is failed"
+		out.Source = coolSource
 	case w.place(in.Ohms) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"overload-closed"}
 		out.Text = "closed"
 	default:
 		out.Word = w.advisoryWord(in.Ohms)
 		out.Text = ohms(in.Ohms.X) + " across it: short the probes and repeat; a closed one reads near zero"
-		if in.Ohms.Hi < 20*contactOhms {
+		if in.Ohms.Hi < conducts*contactOhms {
 			out.Fact = []string{"overload-closed"}
 		}
 	}

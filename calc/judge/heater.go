@@ -2,6 +2,7 @@ package judge
 
 import (
 	"fmt"
+	"math"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
@@ -34,7 +35,7 @@ type HeaterIn struct {
 const coldShare = 0.85
 
 // partlyShorted is the share of the lowest resistance below which turns must
-// be missing, whatever the alloy of a sheathed element.
+// be missing, whatever the alloy of a sheathed element (common practice).
 const partlyShorted = 0.5
 
 // Heater judges an element against the resistance of its plate, V²/P.
@@ -44,7 +45,7 @@ func Heater(in HeaterIn) verdict.Verdict {
 		return heaterOpen(subject, in)
 	}
 	if in.Watts <= 0 || in.Volts <= 0 {
-		return cannot(subject, "plate watts and volts are needed to judge it", in.Ohms)
+		return undecided("heater", subject, "plate watts and volts are needed to judge it", in.Ohms)
 	}
 	w, source := heaterWindow(in)
 	if !in.Hot {
@@ -112,19 +113,26 @@ func heaterWindow(in HeaterIn) (window, string) {
 	return window{in.Volts * in.Volts / hi, in.Volts * in.Volts / lo}, powerSource
 }
 
+// powerInput are the deviations of IEC 60335-1 cl. 10.1 Table 1 for heating
+// appliances (from memory), as shares, with a least one in watts.
+var powerInput = []struct{ upTo, less, more, moreWatts float64 }{
+	{25, 0.2, 0.2, 0},
+	{200, 0.1, 0.1, 0},
+	{math.Inf(1), 0.1, 0.05, 20},
+}
+
 const powerSource = "IEC 60335-1 cl. 10.1 Table 1 (from memory)"
 
 // heatingPowerLimits are the deviations of power input that a heating
 // appliance may show. Up to 25 W only the upper one is fixed; the lower is
 // taken alike.
 func heatingPowerLimits(watts float64) (lo, hi float64) {
-	switch {
-	case watts <= 25:
-		return watts * 0.8, watts * 1.2
-	case watts <= 200:
-		return watts * 0.9, watts * 1.1
+	for _, p := range powerInput {
+		if watts <= p.upTo {
+			return watts * (1 - p.less), watts + max(watts*p.more, p.moreWatts)
+		}
 	}
-	return watts * 0.9, watts + max(watts*0.05, 20)
+	return watts, watts
 }
 
 // HeaterAmpsIn is the running current of a heater, and its plate.
@@ -170,8 +178,13 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	return out
 }
 
-// heaterInsulation is the least resistance from an element to its sheath.
+// heaterInsulation is the least resistance from an element to its sheath, in
+// ohms (AS/NZS 3760, class I, from memory).
 const heaterInsulation = 1e6
+
+// groundedShare is the share of heaterInsulation below which it is no matter
+// of damp (common practice).
+const groundedShare = 0.1
 
 // HeaterToCase judges the ohms from an element to its sheath. A sheathed
 // element draws damp while it lies cold and may dry out in use, so only a
@@ -190,7 +203,7 @@ func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdi
 	case v.Over || w.place(v) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"heater-insulation-sound"}
 		out.Text = "the element is sound to its sheath"
-	case v.Hi < w.lo/10:
+	case v.Hi < w.lo*groundedShare:
 		out.Word, out.Fact = verdict.Failed, []string{"heater-grounded"}
 		out.Text = ohms(v.X) + " to the sheath: the element is grounded"
 	case w.place(v) == below:

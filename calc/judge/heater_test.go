@@ -48,7 +48,7 @@ func TestHeater(t *testing.T) {
 		{"OL, nobody said", HeaterIn{Ohms: ol, Watts: 450, Volts: 120}, verdict.Suspect, []string{"heater-suspect"}},
 		{"OL needs no plate", HeaterIn{Ohms: ol, Series: Alone}, verdict.Failed, []string{"heater-open"}},
 		{"32 kΩ: a slip of range", HeaterIn{Ohms: within(32e3, 400), Watts: 450, Volts: 120, Series: Alone}, verdict.Suspect, []string{"heater-suspect"}},
-		{"no plate", HeaterIn{Ohms: within(32, 0.6)}, verdict.CannotTell, nil},
+		{"no plate", HeaterIn{Ohms: within(32, 0.6)}, verdict.CannotTell, []string{"heater-undecided"}},
 	} {
 		check(t, c.name, Heater(c.in), c.word, c.facts...)
 	}

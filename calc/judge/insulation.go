@@ -23,8 +23,8 @@ type InsulationRule struct {
 // of the limits that were published for small hermetic compressors.
 const DefaultInsulationRule = "2M"
 
-// The published limits, laxest first at mains volts. They disagree, so a
-// verdict always names the one applied.
+// The published limits, laxest first at mains volts, each with its source. They
+// disagree, so a verdict always names the one applied.
 var insulationRules = []InsulationRule{
 	{Code: "1000/V", Name: "1000 Ω per rated volt", perV: 1000,
 		Source: "bulletin AE4-1294 (2010), megohm values of compressors",

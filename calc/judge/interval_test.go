@@ -1,8 +1,14 @@
 package judge
 
 import (
+	"go/ast"
+	"go/parser"
+	"go/token"
 	"math"
 	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"strings"
 	"testing"
 
 	"ohmcall/calc/measure"
@@ -71,6 +77,13 @@ func judgements(t testing.TB) []judgement {
 	for _, want := range []string{"", "open", "closed"} {
 		one("switch "+want, 1, func(v measure.Value) verdict.Verdict { return Switch(SwitchIn{Path: Switched, Ohms: v, Want: want}) })
 	}
+	for _, s := range []State{Cold, ""} {
+		one("defrost thermostat "+string(s), 1, func(v measure.Value) verdict.Verdict { return Defrost(DefrostIn{Ohms: v, State: s}) })
+	}
+	leg := measure.Exact(120)
+	for _, l2 := range []*measure.Value{nil, &leg} {
+		one("legs", 240, func(v measure.Value) verdict.Verdict { return Legs(LegsIn{Pair: v, L1: &leg, L2: l2, Nominal: 240}) })
+	}
 	one("plug", 2, func(v measure.Value) verdict.Verdict { return Plug(v) })
 	table, _, err := NewTable(curve)
 	if err != nil {
@@ -114,6 +127,9 @@ func judgements(t testing.TB) []judgement {
 	for _, amps := range []float64{0, 10} {
 		one("earth", 0.2, func(v measure.Value) verdict.Verdict { return Earth(EarthIn{Ohms: v, WithCord: true, TestAmps: amps}) })
 	}
+	for _, marked := range []float64{0, 1150} {
+		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })
+	}
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })
 	one("running pressures", 30, func(v measure.Value) verdict.Verdict {
@@ -123,6 +139,55 @@ func judgements(t testing.TB) []judgement {
 		return AtRest(AtRestIn{PSI: v, Celsius: measure.Exact(21), Gas: "R-600a"})
 	})
 	return out
+}
+
+// unbounded are the judges that hold no single reading against a limit, with
+// the reason.
+var unbounded = map[string]string{
+	"CapOhms": "judges how readings follow each other", "CurrentRelayWhole": "joins three verdicts",
+	"PotentialRelayWhole": "joins two verdicts", "OnWrongRange": "softens a verdict", "WrongRange": "judges digits", "RelayCoil": "judges open or not",
+	"Igniter": "judges open or not",
+}
+
+// A judge that is added is held to the bounds too, or says above why not.
+func TestEveryJudgeIsHeldToTheBounds(t *testing.T) {
+	files, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	test, err := os.ReadFile("interval_test.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	judges := 0
+	for _, name := range files {
+		if strings.HasSuffix(name, "_test.go") {
+			continue
+		}
+		f, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range f.Decls {
+			fn, ok := d.(*ast.FuncDecl)
+			if !ok || fn.Recv != nil || !fn.Name.IsExported() || fn.Type.Results == nil {
+				continue
+			}
+			for _, r := range fn.Type.Results.List {
+				sel, ok := r.Type.(*ast.SelectorExpr)
+				if !ok || sel.Sel.Name != "Verdict" {
+					continue
+				}
+				judges++
+				if unbounded[fn.Name.Name] == "" && !strings.Contains(string(test), fn.Name.Name+"(") {
+					t.Errorf("%s is not among the judgements", fn.Name.Name)
+				}
+			}
+		}
+	}
+	if judges < 25 {
+		t.Errorf("only %d judges were seen", judges)
+	}
 }
 
 // words gives what a judge says at every corner and at points between the

@@ -16,7 +16,7 @@ type LegsIn struct {
 }
 
 // LegNominal is the nominal voltage of one leg to neutral, of a 240 V
-// split-phase or a 208 V three-phase service.
+// split-phase or a 208 V three-phase service (ANSI C84.1, from memory).
 const LegNominal = 120.0
 
 // oneLeg is what the pair reads when a load or the meter itself joins the lost

@@ -10,7 +10,7 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// airPSI is the standard atmosphere in psi (NIST SP 811): gauge pressures
+// airPSI is the standard atmosphere in psi (NIST SP 811, from memory): gauge pressures
 // become absolute ones by it, at sea level.
 const airPSI = 14.696
 

@@ -48,7 +48,7 @@ func inverse(curve func(float64) (float64, bool), ohms, cold, warm float64) (flo
 	if cold >= warm || (ohms-a)*(ohms-b) > 0 {
 		return 0, false
 	}
-	for range 60 {
+	for range 64 { // halvings: more than the numbers have digits
 		mid := (cold + warm) / 2
 		if m, _ := curve(mid); (m-ohms)*(a-ohms) > 0 {
 			cold = mid

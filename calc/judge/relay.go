@@ -26,6 +26,12 @@ type RelayIn struct {
 	Ohms measure.Value
 }
 
+// What the coils of start relays read, in ohms (common practice).
+var (
+	currentCoil   = atMost(5)
+	potentialCoil = window{1000, 25_000}
+)
+
 const relaySource = "Equipment and Test Procedures for Electrical Circuit Components (training manual 14259), fig. 14-40"
 
 // CurrentRelay judges a relay whose coil carries the run current: the coil
@@ -34,7 +40,7 @@ func CurrentRelay(in RelayIn) verdict.Verdict {
 	subject := named("current relay", in.Name) + " " + string(in.Part)
 	switch in.Part {
 	case Coil:
-		return coilOhms(subject, in.Ohms, atMost(5), commonPractice)
+		return coilOhms(subject, in.Ohms, currentCoil, commonPractice)
 	case Contact:
 		return contact(subject, in.Ohms, false, "the contact is welded: it would hold the start winding in")
 	}
@@ -46,7 +52,7 @@ func CurrentRelay(in RelayIn) verdict.Verdict {
 func PotentialRelay(in RelayIn) verdict.Verdict {
 	subject := named("potential relay", in.Name) + " " + string(in.Part)
 	if in.Part == Coil {
-		return coilOhms(subject, in.Ohms, window{1000, 25_000}, commonPractice)
+		return coilOhms(subject, in.Ohms, potentialCoil, commonPractice)
 	}
 	return contact(subject, in.Ohms, true, "the contact is open at rest: the start capacitor is cut off")
 }

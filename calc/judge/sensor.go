@@ -9,7 +9,12 @@ import (
 	"ohmcall/calc/verdict"
 )
 
+// kelvin is 0 °C in kelvin (NIST SP 811, from memory).
 const kelvin = 273.15
+
+// shortShare is the share of the lowest resistance expected below which a
+// sensor is shorted (common practice).
+const shortShare = 0.01
 
 // Tolerances in percent of the resistance that are used when the sensor's
 // data give none (common practice). Beta alone misses a published curve by
@@ -35,17 +40,29 @@ type NTCIn struct {
 func NTC(in NTCIn) verdict.Verdict {
 	subject := named("NTC sensor", in.Name)
 	curve, tol, source := in.curve()
+	if curve == nil && in.Ohms.Over {
+		return verdict.Verdict{Subject: subject, Word: verdict.Suspect, Limit: "finite", Source: commonPractice,
+			Text: "open: the sensor, its lead or its plug; read at the sensor itself on the highest range",
+			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
+	}
 	if curve == nil {
-		return cannot(subject, "a table, or R25 and beta, is needed to judge it", in.Ohms, in.Celsius)
+		text := "a table, or R25 and beta, is needed to judge it"
+		if r0 := likelyPlatinum(in.Ohms, in.Celsius); r0 > 0 {
+			text += "; by its ohms it may be a platinum sensor: plate r0 " + num(r0)
+		}
+		return undecided("sensor", subject, text, in.Ohms, in.Celsius)
+	}
+	if d := Against(in.Table, in.R25, in.Beta); len(d) > 0 && !in.Ohms.Over {
+		return undecided("sensor", subject, d[0], in.Ohms, in.Celsius)
 	}
 	cold, okCold := curve(in.Celsius.Lo)
 	hot, okHot := curve(in.Celsius.Hi)
 	if in.Celsius.Over || !okCold || !okHot {
-		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
+		return undecided("sensor", subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
 	at, okAt := curve(in.Celsius.X)
 	if !okAt {
-		return cannot(subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
+		return undecided("sensor", subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
 	// What the thermometer may be off counts as doubt of the reading: it is
 	// taken to the temperature read from each end of that doubt.
@@ -96,6 +113,10 @@ type PlatinumIn struct {
 	Class   string
 }
 
+// ptClasses are the tolerances of IEC 60751 in kelvin: a fixed part and one
+// for each degree.
+var ptClasses = map[string]struct{ fixed, slope float64 }{"A": {0.15, 0.002}, "B": {0.30, 0.005}}
+
 // Coefficients of IEC 60751 and the range in which they hold.
 const (
 	ptA, ptB, ptC  = 3.9083e-3, -5.775e-7, -4.183e-12
@@ -114,23 +135,17 @@ func platinumOhms(r0, c float64) float64 {
 // Platinum judges a platinum sensor against the curve of IEC 60751.
 func Platinum(in PlatinumIn) verdict.Verdict {
 	subject := named("platinum sensor", in.Name)
-	fixed, slope, known := 0.0, 0.0, true
+	class, known := ptClasses[in.Class]
 	source := "IEC 60751, class " + in.Class
-	switch in.Class {
-	case "A":
-		fixed, slope = 0.15, 0.002
-	case "B":
-		fixed, slope = 0.30, 0.005
-	case "":
-		fixed, source = defaultPlatinumKelvin, fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
-	default:
-		known = false
+	if in.Class == "" {
+		class.fixed, known = defaultPlatinumKelvin, true
+		source = fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
 	}
 	t := in.Celsius
 	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
-		return cannot(subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
+		return undecided("sensor", subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
-	off := fixed + slope*math.Abs(t.X)
+	off := class.fixed + class.slope*math.Abs(t.X)
 	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}
 	v, at := in.Ohms, platinumOhms(in.R0, t.X)
 	v.Lo -= platinumOhms(in.R0, t.Hi) - at
@@ -152,7 +167,7 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
 		out.Text = "open: the sensor, its lead or its plug; read at the sensor itself"
 		return out
-	case v.Hi < w.lo/100 && powerOfTen(v, w) == "":
+	case v.Hi < w.lo*shortShare && powerOfTen(v, w) == "":
 		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}
 		out.Text = "near zero ohms: the sensor or its lead is shorted"
 		return out
@@ -167,8 +182,17 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 		out.Text, out.Fact = ohms(v.X)+" is right at "+at, []string{"sensor-sound"}
 	case verdict.Failed:
 		out.Text, out.Fact = ohms(v.X)+" is wrong at "+at+", the limit is "+out.Limit, []string{"sensor-failed"}
-	default:
+	case verdict.CannotTell:
 		out.Text = ohms(v.X) + " is too near the limit to say at " + at + ": repeat in ice water"
+		if v.Hi-v.Lo >= w.hi-w.lo {
+			// No reading of such a doubt can ever be called sound.
+			mid := (w.lo + w.hi) / 2
+			out.Text = fmt.Sprintf("%s is within %s %% of %s at %s", ohms(v.X), num(math.Ceil(10*100*math.Abs(v.X/mid-1))/10), ohms(mid), at)
+			if w.holds(v.X) {
+				out.Text += ": no gross fault"
+			}
+			out.Text += "; only a finer meter can say more (meter ohm)"
+		}
 		out.Fact = []string{fact("sensor", out.Word)}
 	}
 	return out

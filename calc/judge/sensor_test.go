@@ -48,7 +48,7 @@ func TestPlatinum(t *testing.T) {
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"138 kΩ", within(138.5e3, 1e3), "B", verdict.Suspect, []string{"sensor-suspect"}},
-		{"unknown class", within(138.5, 0.1), "Q", verdict.CannotTell, nil},
+		{"unknown class", within(138.5, 0.1), "Q", verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, Platinum(PlatinumIn{Ohms: c.ohm, Celsius: at, R0: 100, Class: c.class}), c.word, c.facts...)
 	}
@@ -78,8 +78,9 @@ func TestNTC(t *testing.T) {
 		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
 		{"a thermometer good to 1 K is too coarse for a table's 5 %", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
-		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, nil},
-		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, nil},
+		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
+		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, []string{"sensor-undecided"}},
+		{"no data, open", NTCIn{Ohms: measure.Open(7), Celsius: ice}, verdict.Suspect, []string{"sensor-suspect"}},
 		{"near the limit", beta(within(37e3, 600), ice), verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)
@@ -113,6 +114,43 @@ func TestPretends(t *testing.T) {
 	}
 	beyond := NTC(NTCIn{Ohms: within(2, 0.1), Celsius: ice, R25: 10_000, Beta: 3977})
 	check(t, "beyond what a control sees", beyond, verdict.Failed, "sensor-failed")
+}
+
+// A table and R25 with beta describe one part; 32.55 kΩ at 0 °C is the published
+// curve of the 10 kΩ sensor above, at 32 °C it would read 7.4 kΩ.
+func TestTableAgainstBeta(t *testing.T) {
+	whole, _, err := NewTable(curve)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := Against(whole, 10_000, 3977); len(d) > 0 {
+		t.Errorf("the published curve is doubted: %q", d)
+	}
+	slipped, _, err := NewTable([]Point{{0, 32_650}, {32, 32_600}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := Against(slipped, 10_000, 3977); len(d) != 1 || !strings.Contains(d[0], "meant as 32 °F") {
+		t.Errorf("doubts %q", d)
+	}
+	got := NTC(NTCIn{Ohms: within(9.8e3, 100), Celsius: measure.Within(25, 0.2), Table: slipped, R25: 10_000, Beta: 3977})
+	check(t, "nothing is judged by it", got, verdict.CannotTell, "sensor-undecided")
+}
+
+// 1082.1 Ω is due at 21.1 °C of a Pt1000 (IEC 60751): a meter of 1 % cannot
+// part ±3 K of it.
+func TestCoarseMeterSaysSo(t *testing.T) {
+	got := Platinum(PlatinumIn{Ohms: within(1080, 14), Celsius: measure.Within(21.1, 1), R0: 1000})
+	check(t, "coarse", got, verdict.CannotTell, "sensor-undecided")
+	if !strings.Contains(got.Text, "no gross fault") || !strings.Contains(got.Text, "meter ohm") {
+		t.Errorf("text %q", got.Text)
+	}
+	fine := Platinum(PlatinumIn{Ohms: within(1080, 4), Celsius: measure.Within(21.1, 0.3), R0: 1000})
+	check(t, "fine", fine, verdict.Sound, "sensor-sound")
+	nothing := NTC(NTCIn{Ohms: within(1080, 14), Celsius: measure.Within(21.1, 1)})
+	if !strings.Contains(nothing.Text, "plate r0 1000") {
+		t.Errorf("without data: %q", nothing.Text)
+	}
 }
 
 // A sensor of any size is judged alike: all ohms times a factor, same words.

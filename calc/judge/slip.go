@@ -10,7 +10,7 @@ import (
 )
 
 // slipFactor is how far from the expected window a reading may be after the
-// shift and still look like a slip of range rather than a bad part.
+// shift and still look like a slip of range rather than a bad part (common practice).
 const slipFactor = 1.5
 
 // powerOfTen tells when a reading misses the window and would meet it if it

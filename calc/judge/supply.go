@@ -17,8 +17,11 @@ type SupplyEdition struct {
 	nominals           []float64 // that it speaks of; nil is every one
 }
 
+// northAmerica are the nominal volts of which ANSI C84.1 speaks here (from
+// memory).
 var northAmerica = []float64{120, 208, 240}
 
+// supplyEditions are the published ranges, each with its source.
 var supplyEditions = []SupplyEdition{
 	{"c84-2011", "C84.1-2011 range A at the outlet", "ANSI C84.1-2011 Table 1, utilization voltage, range A (from memory)",
 		0.9, 1.05, northAmerica},
@@ -129,7 +132,8 @@ type SagIn struct {
 	CountsHalf float64
 }
 
-// Sag limits in percent of the no-load volts.
+// Sag limits in percent of the no-load volts: NEC 210.19(A) and 215.2(A)
+// informational notes (advice), at start common practice.
 const (
 	branchSag = 3.0
 	totalSag  = 5.0

@@ -13,7 +13,7 @@ type Point struct{ Celsius, Ohms float64 }
 type Table struct{ points []Point }
 
 // jumpFactor is how far the steepness of one step of a table may stand from
-// that of both its neighbours: real curves bend slowly.
+// that of both its neighbours: real curves bend slowly (common practice).
 const jumpFactor = 1.6
 
 // NewTable checks the rows of a sensor's table. The ohms must fall, or rise,
@@ -110,7 +110,8 @@ func neighbourly(bridged float64, slope []float64, i int) bool {
 }
 
 // edgeKelvin is how far the first and last step of a table are carried on, so
-// that a thermometer's doubt does not put its end rows out of reach.
+// that a thermometer's doubt does not put its end rows out of reach (common
+// practice).
 const edgeKelvin = 2
 
 // Ohms interpolates ln R over 1/T, which follows a thermistor closely; it is

@@ -14,7 +14,8 @@ const (
 	Freezer   Space = "freezer"
 )
 
-// Targets in °C: 40 °F and 0 °F exactly.
+// Targets in °C: 40 °F and 0 °F exactly (FDA, Refrigerator Thermometers: Cold
+// Facts about Food Safety).
 const (
 	FreshFoodCelsius = (40.0 - 32) / 1.8
 	FreezerCelsius   = (0.0 - 32) / 1.8

@@ -28,6 +28,11 @@ const (
 	RoughPercent = 10
 )
 
+// CoolBelow is the temperature in °C below which a protector that opened on
+// heat has closed again, so that open pairs say something: 120 °F (ice-machine
+// operation manual 80-0111-9 p. 176).
+const CoolBelow = 49
+
 // Limit is the guaranteed half-width of a reading of x shown with a last
 // digit worth resolution, both in the same unit.
 func (m Meter) Limit(x, resolution float64, rough bool) float64 {

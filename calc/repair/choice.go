@@ -22,7 +22,8 @@ const assumed = "assumed: " + commonPractice
 // Assumptions is the whole list, in the order of its table.
 type Assumptions []Assumption
 
-// The two that nobody can assume for a customer are left without a value.
+// The two that nobody can assume for a customer are left without a value; the
+// rest are common practice and changeable.
 var assumptionTable = Assumptions{
 	{Name: "repair-cost", Help: "the repair; parts and minutes at the hour's rate unless given"},
 	{Name: "parts", Help: "the parts used", From: "none priced", Known: true},

@@ -54,7 +54,8 @@ func (in Input) leads() float64 {
 }
 
 // plainGap is the gap, in percent of the highest reading, from which a plain
-// word is due even when the readings' limits allow it.
+// word is due even when the readings' limits allow it (common practice: no
+// percentage is published).
 const plainGap = 5
 
 // gapNote says how the sum compares.
@@ -78,12 +79,12 @@ func (x three) gapNote(g gapDetail) {
 		return
 	}
 	switch {
-	case g.Lead > 0:
+	case g.Lead > 0 && g.Lead+x.in.Probes <= leadsUpTo:
 		p := strconv.FormatFloat(math.Round((g.Lead+x.in.Probes)*100)/100, 'g', -1, 64)
 		res.note("Probe leads of "+p+" Ω in every pair would explain it: short the probes, read them, enter `probes "+p+"`.",
 			"A protector with half of that in the common path would read so too.")
 	case g.Ohms > 0:
-		res.note("That is more than probe leads have (0.2 to 0.5 Ω): clean the pins, read all again.")
+		res.note("That is more than probe leads have (0.2 to " + ohms(leadsUpTo) + "): clean the pins, read all again.")
 		if g.high.Hi < 2*g.low.Lo {
 			res.note("A three-phase machine with a fault can read so too: see its nameplate before anything is connected.")
 			res.caution(caution.InverterLine)

@@ -94,7 +94,7 @@ func (t *table) groups(id []int) []group {
 }
 
 // plainlyZero is how many times a reading lies below all others when it is
-// near zero on any meter.
+// near zero on any meter (common practice).
 const plainlyZero = 50
 
 // nearZero reports whether i and j are one point as far as ohms go: a reading

@@ -11,10 +11,11 @@ import (
 const (
 	// GroundedBelow is the resistance to the case, in ohms, below which even
 	// an ordinary ohm-meter proves a ground fault: the condemnation limit of
-	// AE4-1294, Megohm Values of Copeland Compressors.
+	// bulletin AE4-1294 (2010), megohm values of compressors.
 	GroundedBelow = 0.5e6
 	// ClearAbove is the resistance to the case, in ohms, that every published
-	// limit for insulation passes (reference values §1: the highest is 5 MΩ).
+	// limit for insulation passes: the highest is that of IEEE 43-2000, as quoted
+	// by a testing-trade quiz.
 	ClearAbove = 5e6
 	// windingBelow bounds what can be a winding of a compressor, in ohms
 	// (common practice: windings read from under one to some hundred ohms).
@@ -203,7 +204,7 @@ func oneWinding(t *table, res *Result) {
 		res.State = OpenWinding
 		res.fact(FactOpen)
 		res.note("The winding reads open: "+t.says(0, 1)+".",
-			"A protector in series reads open too: let it cool to below 49 °C and read again.")
+			"A protector in series reads open too: let it cool to below "+cool+" and read again.")
 		return
 	case v.X <= 0:
 		res.State = Shorted

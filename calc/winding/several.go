@@ -121,27 +121,31 @@ func (p *part) parting(trees []tree, unread bool) []choice {
 	return best
 }
 
-// outcomes says what the pair would read by each of the candidates told, with
-// their numbers when there are several.
+// outcomes says what the pair would read by each of the candidates told.
 func (p *part) outcomes(trees []tree, c choice) string {
 	if p.net.known[c.a][c.b] {
 		return ""
 	}
 	var values []string
-	told := map[string]bool{}
+	by := map[string][]string{}
 	for i := range trees[:min(len(trees), mostTold)] {
 		s := trees[i].between(c.a, c.b)
 		if math.IsInf(s.hi, 1) || math.IsInf(s.lo, -1) {
 			continue
 		}
 		x := rounded(s.value().X)
-		told[x] = true
-		values = append(values, x+" by the "+ordinals[i])
+		if by[x] == nil {
+			values = append(values, x)
+		}
+		by[x] = append(by[x], ordinals[i])
 	}
-	if len(told) < 2 {
+	if len(values) < 2 {
 		return ""
 	}
-	return ", it would be about " + list(values, "and")
+	for k, x := range values {
+		values[k] = x + " by the " + list(by[x], "and")
+	}
+	return ", it would be about " + list(values, "or")
 }
 
 var ordinals = [mostTold]string{"first", "second", "third"}

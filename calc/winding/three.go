@@ -255,15 +255,19 @@ func (x three) howToSettle(fit []naming) {
 	}
 }
 
+// The start winding usually has usualLow to usualHigh times the ohms of the run
+// winding (common practice; sound machines are published at 2 and 2.75).
+const usualLow, usualHigh = 3, 5
+
 // ratio adds a word of caution when start to run is unusual.
 func (x three) ratio(n naming) {
 	s, r := x.t.v(n.c, n.s), x.t.v(n.c, n.r)
 	if r.Lo <= 0 || x.in.EqualByDesign || len(x.res.Conflicts) > 0 {
 		return
 	}
-	if k := s.X / r.X; s.Hi/r.Lo < 3 || s.Lo/r.Hi > 5 {
+	if k := s.X / r.X; s.Hi/r.Lo < usualLow || s.Lo/r.Hi > usualHigh {
 		x.res.note("Start is " + number(float64(int(k*10+0.5))/10) +
-			" times run; 3 to 5 is usual (common practice), sound machines differ: no fault by itself.")
+			" times run; " + number(usualLow) + " to " + number(usualHigh) + " is usual (common practice), sound machines differ: no fault by itself.")
 	}
 }
 

@@ -16,6 +16,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -58,6 +59,8 @@ type Call struct {
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
 	weighed       weighed
+	foundKey      foundKey     // of found
+	found         cause.Result // what the repairs were for, see foundOnce
 	works         []work
 	parts         []part
 	wires         []wire
@@ -80,6 +83,8 @@ type Call struct {
 	matched   text           // the complaint's words in value, its code in key
 	told      text           // the complaint as heard in value
 	toldCodes []string       // the findings that its words name
+
+	discharged float64 // µF of the largest capacitor whose discharge was summed
 
 	proofTold string         // the proof last asked for
 	said      map[string]int // the entry at which what is said once was said
@@ -234,7 +239,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if slices.Contains(operatorWords, next.Text) {
 			return nil
 		}
-		if (next.Text[0] == '-' || next.Text[0] == '+') && len(next.Text) == 1 {
+		if next.Text == "-" || next.Text == "+" {
 			return nil
 		}
 	} else if _, known := c.lookupName(first.Text); known {

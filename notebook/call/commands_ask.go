@@ -118,9 +118,19 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 
 // nextStep is the next test as one line, "" when there is nothing to do.
 func (c *Call) nextStep(r *cause.Result) string {
+	left := c.untreated()
 	switch {
 	case len(c.repairs()) > 0 && c.grounds() != "":
 		return "do not energise: " + c.grounds() + " stands; replace it or read it again"
+	case len(left) > 0 && !c.persists():
+		rest := c.leftToMend(left)
+		switch {
+		case rest.Next != nil:
+			return c.proposed(rest.Next)
+		case rest.Repair != nil:
+			return "mend: " + rest.Repair.Fix
+		}
+		return "mend what was found besides: " + left[0].name()
 	case len(c.repairs()) > 0 && !c.persists():
 		if m := c.proofMissing(); len(m) > 0 {
 			return "prove the repair: " + m[0]
@@ -236,6 +246,9 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 			if s := c.forecast(r.Next).sentence(); s != "" {
 				reply.add(Plain, s)
 			}
+		}
+		if left := c.untreated(); len(left) > 0 && !c.persists() {
+			reply.add(Plain, "No work is written down for what was found: "+left[0].told()+".")
 		}
 		if len(c.repairs()) > 0 && c.persists() {
 			reply.add(Plain, "The complaint was seen again after the repair: what the machine did before it, and what the repair was made for, count no more.")

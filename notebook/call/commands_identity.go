@@ -84,15 +84,28 @@ func plateDoc() string {
 	return "Keys: " + strings.Join(parts, "; ") + "."
 }
 
-// tellComplaint says which of the common complaints the words are taken for.
+// tellComplaint says which of the common complaints the words are taken for, by
+// which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
-	code := c.complaint()
-	if code == "" {
-		r.add(Plain, "It is none of the common complaints by its words; saw … tells what you find.")
+	hits := complaintsOf(c.last("fault"))
+	if len(hits) == 0 {
+		var names []string
+		for _, k := range cause.Complaints() {
+			names = append(names, k.Name)
+		}
+		r.add(Plain, "It is none of the common complaints by its words; saw … tells what you find, or say it as one of these: "+strings.Join(names, "; ")+".")
 		return
 	}
-	k, _ := cause.ComplaintBy(code)
-	r.add(Plain, "Taken as: "+k.Name+". causes lists what can be behind it, next names the first test.")
+	r.add(Plain, "Taken as: "+hits[0].Name+". causes lists what can be behind it, next names the first test.")
+	text := `It is taken so by "` + hits[0].Phrase + `"`
+	if len(hits) > 1 {
+		var others []string
+		for _, h := range hits[1:] {
+			others = append(others, h.Name+` by "`+h.Phrase+`"`)
+		}
+		text += ", and could be: " + strings.Join(others, "; ")
+	}
+	r.add(Plain, text+". fault in other words changes it.")
 }
 
 func applyPlate(c *Call, a *args) (*Reply, error) {
@@ -125,10 +138,11 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 // seen before a part is judged by it.
 func (c *Call) tellRows(values []plate, r *Reply) {
 	rows := c.sensorRows()
-	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" }) {
+	if len(rows) < 2 || !slices.ContainsFunc(values, func(v plate) bool { return v.key == "row" || v.key == "r25" || v.key == "beta" }) {
 		return
 	}
-	_, doubts, err := judge.NewTable(rows)
+	table, doubts, err := judge.NewTable(rows)
+	doubts = append(doubts, judge.Against(table, c.plateNumber("", "r25", "ohm"), c.plateNumber("", "beta", ""))...)
 	if err != nil {
 		r.add(Warn, "Sensor table: "+err.Error()+"; strike what is wrong and type it again.").flag("table-misprint")
 	}

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
-	"ohmcall/calc/repair"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/script"
@@ -28,10 +27,11 @@ func readingCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
 		}
 	}
+	listed := func(c Command, list func(*Reply)) Command { c.list = list; return c }
 	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
-		reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
-			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
+		listed(reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
+			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), partsHelp),
 		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
 		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
 		reads("mfd", "microfarads of a capacitor", "It is judged by what is marked on that can: plate mfd C1 12 5%. Both sections of one can: mfd herm 44.6, fan 4.9. "+cond, "mfd C1 11.8", "mfd herm 44.6, fan 4.9"),
@@ -197,19 +197,24 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				caseTold = j.verdict.Word
 			}
 			// Of a temperature the course counts: the moment is told when it says
-			// something new, and not after a repair.
-			if kind != "temp" || len(c.repairs()) == 0 && j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text) {
+			// something new, and after a repair only when it freezes.
+			news := j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text)
+			if kind != "temp" || news && (len(c.repairs()) == 0 || j.verdict.Word == verdict.Suspect) {
 				c.tellVerdict(j, reply)
 			}
 			if kind == "leg" {
 				// What lies between the legs is judged by each of them.
-				if j, changed := c.judge("supply", "line"); changed {
+				was := ""
+				if j := c.judged[supplyKey]; j != nil {
+					was = j.verdict.Text
+				}
+				if j, _ := c.judge("supply", "line"); j != nil && j.verdict.Text != was {
 					c.tellVerdict(j, reply)
 				}
 			}
 		}
 		if kind == "" && q.word == "ohm" && r.b == "" {
-			reply.add(Ask, r.a+" is none of the parts that are judged here; two points are parted by a space: ohm A B 3.4.")
+			reply.add(Ask, unknownPart(r))
 		}
 		c.suspectRange(r, reply)
 		if q.word == "temp" {
@@ -351,37 +356,6 @@ func twoDigits(x float64) string {
 	return number(math.Round(x*p) / p)
 }
 
-// remindBefore gives the reminders that belong before a reading, each once.
-func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
-	switch q.word {
-	case "ohm", "mfd":
-		c.warn(reply, caution.ProveDead)
-		if q.word == "mfd" {
-			c.warn(reply, caution.Capacitor)
-		}
-		for _, r := range rs {
-			if r.cond.test > 0 {
-				c.warn(reply, caution.InsulationVolts)
-			}
-		}
-	case "volt":
-		for _, r := range rs {
-			if x, _ := r.q.In("V"); r.over || x > deadVolts {
-				c.warn(reply, caution.MainsLive)
-			}
-		}
-	case "amp", "watt":
-		c.energisedAnyway(reply)
-		c.warn(reply, caution.MainsLive)
-		c.warn(reply, caution.HotMoving)
-	case "psi":
-		c.warn(reply, caution.SealedSystem)
-		if repair.Flammable(c.gas()) {
-			c.warn(reply, caution.Flammable)
-		}
-	}
-}
-
 // lastOf is the last of the entries, up to one, that still counts.
 func (c *Call) lastOf(entries []int, upTo int) int {
 	for i := sort.SearchInts(entries, upTo+1) - 1; i >= 0; i-- {
@@ -473,8 +447,12 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	if v.Word == verdict.Sound || v.Word == verdict.CannotTell {
 		also = nil // why and the record hold them
 	}
-	if len(also) > 1 && !slices.ContainsFunc(also, func(s string) bool { return !strings.HasSuffix(s, "would fail it") }) {
-		also = []string{"every other published limit would fail it too"}
+	fails := func(s string) bool { return strings.HasSuffix(s, "would fail it") }
+	passes := func(s string) bool {
+		return strings.HasSuffix(s, "would pass it") || strings.HasSuffix(s, "is too near to say")
+	}
+	if len(also) > 1 && slices.ContainsFunc(also, fails) && !slices.ContainsFunc(also, passes) {
+		also = append([]string{"every other published limit would fail it too"}, slices.DeleteFunc(slices.Clone(also), fails)...)
 	}
 	for _, s := range also {
 		reply.add(Plain, strings.ToUpper(s[:1])+s[1:]+endStop(s))

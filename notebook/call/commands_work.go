@@ -41,8 +41,9 @@ func workCommands() []Command {
 		{
 			Word: "saw", Group: Work,
 			Params:   []Param{{Name: "FINDING", Kind: Text, Words: func(*Call) []string { return findingWords() }}},
-			Help:     "a finding, from the list that Tab completes, or in your own words",
+			Help:     "a finding, from the list in help saw, or in your own words",
 			Examples: []string{"saw clicks", "saw cond-fan runs", "saw comp hot"},
+			list:     findingsHelp,
 			apply:    applySaw,
 		},
 		{
@@ -112,6 +113,14 @@ func workCommands() []Command {
 	}
 }
 
+// findingsHelp lists the findings with what they mean.
+func findingsHelp(r *Reply) {
+	r.add(Plain, "  Findings that bear on causes:")
+	for _, f := range cause.Findings() {
+		r.add(Plain, "    "+pad(f.Words[0], 28)+f.Help)
+	}
+}
+
 func findingWords() []string {
 	var out []string
 	for _, f := range cause.Findings() {
@@ -142,7 +151,11 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	c.works = append(c.works, work{c.entry, c.at, "saw", t})
 	r := c.warnOfWork(&Reply{}, t)
 	if !ok {
-		return c.finish(r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")), nil
+		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		if near := cause.Near(t, 3); len(near) > 0 {
+			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help saw lists them all.")
+		}
+		return c.finish(r), nil
 	}
 	f, _ := cause.Lookup(code)
 	r.add(Plain, "Seen: "+f.Help+".").flag(code)

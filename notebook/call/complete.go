@@ -159,7 +159,7 @@ func withoutValue(example string) string {
 		return words[0] + " "
 	}
 	n := 1
-	for n < len(words) && !startsLikeNumber(words[n]) && !strings.HasPrefix(words[n], "~") && words[n] != "OL" {
+	for n < len(words) && !startsLikeNumber(words[n]) && !strings.HasPrefix(words[n], "~") && words[n] != "OL" && words[n] != "…" {
 		n++
 	}
 	return strings.Join(words[:n], " ") + " "

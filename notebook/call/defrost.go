@@ -3,6 +3,7 @@ package call
 import (
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 )
@@ -38,4 +39,11 @@ func (c *Call) defrost(name string, r *reading) verdict.Verdict {
 		in.Celsius = &v
 	}
 	return judge.Defrost(in)
+}
+
+// maybeDefrost tells a limit that may be a defrost thermostat, by the complaint,
+// and of which nobody said that it was cold or should be closed.
+func (c *Call) maybeDefrost(name string, r *reading) bool {
+	return strings.HasPrefix(name, "limit") && cause.KeepsNoCold(c.complaint()) &&
+		!r.cond.is("closed") && !r.cond.is("cold") && !(r.cond.hasAt && r.cond.at <= 0)
 }

@@ -72,7 +72,8 @@ func init() {
 		"case-ohms":   func(*Call) forecast { return forecast{also: "OL at every pin; it finds a gross fault only"} },
 		"heater-case": func(*Call) forecast { return forecast{also: "OL; it finds a gross fault only"} },
 		"insulation-tester": func(c *Call) forecast {
-			return forecast{verdict: judge.Insulation(judge.InsulationIn{Ohms: measure.Exact(1e9), TestVolts: 500, RatedVolts: c.ratedVolts(), Rule: c.last("limit")})}
+			rule, house := c.insulationRule()
+			return forecast{verdict: judge.Insulation(judge.InsulationIn{Ohms: measure.Exact(1e9), TestVolts: 500, RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house})}
 		},
 		"heater-tester":  func(*Call) forecast { return forecast{verdict: judge.HeaterToCase("", measure.Exact(1e9), 500)} },
 		"cond-fan-motor": expectFan, "evap-fan-motor": expectFan,
@@ -121,7 +122,11 @@ func (c *Call) proposed(t *cause.Test) string {
 	if f := c.forecast(t); f.line != "" {
 		line = f.line
 	}
-	if of := c.mainMachine(); t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
+	of := c.mainMachine()
+	if kindOf(of) != winding.Compressor {
+		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
+	}
+	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"
 		if of != c.machineAtHand() {
 			line = "on " + of + ", then " + line

@@ -89,3 +89,20 @@ func TestForecastFollowsThePlate(t *testing.T) {
 		}
 	}
 }
+
+// The house may choose a published rule or its own ohms; nonsense is refused.
+func TestHouseLimit(t *testing.T) {
+	for _, x := range []struct{ rule, word string }{
+		{"10M", "failed"}, {"5M", "sound"}, {"0.5M", "sound"}, {"2M", "sound"},
+	} {
+		c := linesOf(t, "plate volts 115", "meter ohm 2% 2", "limit "+x.rule, "ohm A case 7.50M test 500V")
+		if j := c.judged["case\x00compressor\x00A"]; j == nil || string(j.verdict.Word) != x.word {
+			t.Errorf("limit %s: %+v, want %s", x.rule, j, x.word)
+		}
+	}
+	for _, bad := range []string{"limit 5ohm", "limit -3M", "limit much"} {
+		if _, err := New().Apply(time.Date(2026, 3, 2, 9, 0, 0, 0, time.UTC), bad); err == nil {
+			t.Errorf("%s was taken", bad)
+		}
+	}
+}

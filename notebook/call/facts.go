@@ -9,6 +9,7 @@ import (
 	"sync"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/winding"
 )
 
@@ -133,7 +134,7 @@ func (c *Call) allPinsToCase(of string) bool {
 // worstCases keeps, of what several pins say of one machine's insulation, the
 // worst: one bad pin condemns it, whatever the others read.
 func worstCases(facts []cause.Fact) []cause.Fact {
-	for _, code := range []string{"insulation-failed", "insulation-suspect"} {
+	for _, code := range []string{"insulation-failed", "insulation-suspect", "insulation-undecided"} {
 		for _, f := range facts {
 			if f.Code == code {
 				return []cause.Fact{f}
@@ -248,121 +249,13 @@ func (c *Call) readCold(of string, before int) bool {
 	n := 0
 	for _, key := range c.keysOf(of) {
 		if _, now := c.pairBefore(key, before); now != nil && now.over && now.b != caseName {
-			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < 49) {
+			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < measure.CoolBelow) {
 				return false
 			}
 			n++
 		}
 	}
 	return n > 0
-}
-
-// repairs lists the entries at which a phase of repair began: the first
-// did or part after readings or findings.
-func (c *Call) repairs() []int {
-	last := 0
-	var phases []int
-	for _, n := range c.mended {
-		if !c.alive(n) {
-			continue
-		}
-		if len(phases) == 0 || c.establishedBetween(last, n) {
-			phases = append(phases, n)
-		}
-		last = n
-	}
-	return phases
-}
-
-// establishedBetween reports whether a reading or finding lies between two
-// entries.
-func (c *Call) establishedBetween(a, b int) bool {
-	i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry > a })
-	if i < len(c.readings) && c.readings[i].entry < b {
-		return true
-	}
-	i = sort.Search(len(c.findings), func(i int) bool { return c.findings[i].entry > a })
-	return i < len(c.findings) && c.findings[i].entry < b
-}
-
-// phase is how many repairs came before an entry.
-func phase(repairs []int, entry int) int {
-	return sort.SearchInts(repairs, entry)
-}
-
-// supersede drops facts that one of a later phase excludes.
-func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
-	repairs := c.repairs()
-	if len(repairs) == 0 {
-		return facts
-	}
-	out := facts[:0:0]
-	for _, f := range facts {
-		gone := false
-		for _, g := range facts {
-			if phase(repairs, g.Entry) > phase(repairs, f.Entry) && excludes(f.Code, g.Code) {
-				gone = true
-				break
-			}
-		}
-		if !gone {
-			out = append(out, f)
-		}
-	}
-	at := c.persistsIn(out, repairs)
-	if at == 0 {
-		return out
-	}
-	return slices.DeleteFunc(out, func(f cause.Fact) bool {
-		return phase(repairs, f.Entry) < at && (cause.Passing(f.Code) || c.mendedFor(f, repairs, at))
-	})
-}
-
-// persistsIn is the last phase in which a fact says that the complaint is
-// still there after a repair, 0 when none does or the last word is a cure.
-func (c *Call) persistsIn(facts []cause.Fact, repairs []int) int {
-	at, complaint := 0, c.complaint()
-	for _, f := range facts {
-		if cause.Persists(complaint, f.Code) {
-			at = max(at, phase(repairs, f.Entry))
-		}
-	}
-	return at
-}
-
-// persists reports whether the complaint was seen again after the last repair.
-func (c *Call) persists() bool {
-	rep := c.repairs()
-	return len(rep) > 0 && c.persistsIn(c.facts(math.MaxInt), rep) == len(rep)
-}
-
-// mendedFor reports whether a fact had shown a cause that was supported when a
-// repair up to phase at was made after it.
-func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
-	for _, n := range c.mended {
-		if n > f.Entry && phase(repairs, n) < at && slices.Contains(c.mendedWhat[n], f.Code) {
-			return true
-		}
-	}
-	return false
-}
-
-// mend notes work done, with the facts that show the causes supported now:
-// they are what it was done for.
-func (c *Call) mend() {
-	c.mended = append(c.mended, c.entry)
-	r := c.weigh(math.MaxInt)
-	for i := range r.Standings {
-		s := &r.Standings[i]
-		if s.State != cause.Supported || s.Last {
-			continue
-		}
-		for _, f := range s.For {
-			if slices.Contains(s.Cause.ShownBy, f.Code) {
-				c.mendedWhat[c.entry] = append(c.mendedWhat[c.entry], f.Code)
-			}
-		}
-	}
 }
 
 func excludes(a, b string) bool {
@@ -378,14 +271,25 @@ func (c *Call) complaint() string {
 	t := c.last("fault")
 	if t != c.matched.value {
 		c.matched = text{value: t}
-		if m := cause.Match(t); len(m) > 0 {
-			c.matched.key = m[0].Code
-		}
-		if drives().MatchString(t) {
-			c.matched.key = motorDead
+		if hits := complaintsOf(t); len(hits) > 0 {
+			c.matched.key = hits[0].Code
 		}
 	}
 	return c.matched.key
+}
+
+// complaintsOf gives the complaints that the customer's words name, the best
+// first: a fan, pump or drum that stands is a motor's, unless the words speak of
+// cold that is not kept.
+func complaintsOf(words string) []cause.Hit {
+	hits := cause.Hits(words)
+	drive := drives().FindString(words)
+	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
+		return hits
+	}
+	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == motorDead })
+	k, _ := cause.ComplaintBy(motorDead)
+	return append([]cause.Hit{{Complaint: k, Phrase: drive}}, hits...)
 }
 
 // motorDead is the complaint that is about a motor by itself.

@@ -98,6 +98,9 @@ func commandHelp(cmd *Command) *Reply {
 	for _, e := range cmd.Examples {
 		r.add(Plain, "    "+e)
 	}
+	if cmd.list != nil {
+		cmd.list(r)
+	}
 	return r
 }
 
@@ -198,7 +201,7 @@ var languageText = []string{
 	"",
 	"Values      3.4  3.4k  2.2M  3R4  4k7  OL  ~6.5 (read roughly)  (sum)",
 	"Points      any names; case is the metal shell; a part: ptc, heater, earth",
-	"Conditions  cold hot start run before after peak, at 25C, test 500V",
+	"Conditions  cold hot start run before after peak closed open ice standing, at 25C, test 500V",
 	"Several     ohm A B 3.45, A C ~6.5, B C 2.5",
 	"Carry on    after ohm A B 3.4 a bare  C 6.5  means  ohm A C 6.5",
 	"Time        14:30 temp freezer -2F    +40min temp freezer -9F",

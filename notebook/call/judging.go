@@ -146,7 +146,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	}
 	switch kind {
 	case "case":
-		return c.judgeCase(of, pin, rs), true
+		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r) }), true
 	case "part":
 		v := partOf(name).judge(c, name, rs, before)
 		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {
@@ -154,7 +154,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		}
 		return v, true
 	case "sheath":
-		return judgeSheath(name, latest(rs), c.value(latest(rs))), true
+		return c.byMethod(rs, func(r *reading) verdict.Verdict { return judgeSheath(name, r, c.value(r)) }), true
 	case "mfd":
 		return c.judgeMfd(name, rs), true
 	case "capload":

@@ -10,10 +10,12 @@ import (
 )
 
 // twoLegs is the plate voltage above which an appliance in a split-phase
-// house is fed by both legs: they are 208 or 240 V apart.
+// house is fed by both legs: they are 208 or 240 V apart (ANSI C84.1, from
+// memory).
 const twoLegs = 200
 
-// splitNominal is taken between two legs when no plate gives their volts.
+// splitNominal is taken between two legs when no plate gives their volts
+// (ANSI C84.1, from memory).
 const splitNominal = 240
 
 // legOf names the leg whose volts to neutral a reading gives, "" for others.
@@ -30,7 +32,7 @@ func legOf(r *reading) string {
 }
 
 // notLeg is the voltage to neutral above which no leg of a split-phase supply
-// lies: half way between 120 and 230 V.
+// lies: half way between 120 and 230 V (common practice).
 const notLeg = 175
 
 // betweenLegs tells the volts between the two legs by the names of the points.
@@ -40,7 +42,8 @@ func betweenLegs(r *reading) bool {
 }
 
 // split reports whether the appliance is fed by both legs of a split-phase
-// supply: by its plate, or when it has none by a second leg among the points.
+// supply: by its plate, or when it has none by what it is called or by a second
+// leg among the points.
 func (c *Call) split() bool {
 	if c.plateNumber("", "hz", "Hz") == 50 {
 		return false
@@ -48,7 +51,15 @@ func (c *Call) split() bool {
 	if v := c.ratedVolts(); v > 0 {
 		return v > twoLegs
 	}
-	return slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
+	return fedByBoth(c.last("unit")) || slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
+}
+
+// fedByBoth tells an appliance that both legs feed by what it is called (common
+// practice for electric heat in a split-phase house).
+func fedByBoth(unit string) bool {
+	unit = strings.ToLower(unit)
+	has := func(w string) bool { return strings.Contains(unit, w) }
+	return slices.ContainsFunc([]string{"dryer", "oven", "range", "cooker", "cooktop", "water heater"}, has) && !has("gas") && !has("microwave")
 }
 
 // namesSecondLeg tells volts that only a supply of two legs can have.

@@ -104,10 +104,25 @@ func windingProof(res winding.Result) []winding.Reading {
 	})
 }
 
+// windingSource names what the answer on a machine's windings rests on.
+func windingSource(of string, res winding.Result) string {
+	switch res.State {
+	case winding.OverloadOpen, winding.OpenUnplaced:
+		return "ice-machine operation manual 80-0111-9 p. 176; chiller service manual p. 12 (overload between terminal C and motor common)"
+	case winding.Grounded:
+		return "bulletin AE4-1294 (2010), megohm values of compressors"
+	case winding.Sound, winding.TooClose, winding.DoesNotAddUp:
+		if kindOf(of) == winding.Compressor && len(res.Pins) == 3 {
+			return "Compressor Common-Run-Start, a distributor's technician bulletin (2020); the tolerance is the meter's"
+		}
+	}
+	return "common practice"
+}
+
 // windingVerdict turns what the windings amount to into a verdict.
 func (c *Call) windingVerdict(of string, res winding.Result) {
 	key := "wind\x00" + of
-	v := verdict.Verdict{Subject: "windings", Text: "", Source: "common practice", Caution: res.Cautions}
+	v := verdict.Verdict{Subject: "windings", Text: "", Source: windingSource(of, res), Caution: res.Cautions}
 	for _, f := range res.Facts {
 		if f != winding.FactNoGround { // the pins to the case have verdicts of their own
 			v.Fact = append(v.Fact, f)

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -56,7 +57,7 @@ func meterCommands() []Command {
 			Word: "meter", Group: Meter,
 			Params:   []Param{{Name: "KIND", Kind: Choice, Words: qualityWords}, {Name: "ACCURACY", Kind: Free}},
 			Help:     "the meter's accuracy: percent of reading and counts of the last digit",
-			Doc:      "It holds for all readings of that kind in this call, earlier ones too. When none is declared, 1 % and 3 counts are assumed (common practice), and 1 K for temperatures.",
+			Doc:      "It holds for all readings of that kind in this call, earlier ones too. When none is declared, 1 % and 3 counts are assumed, and 1 K for temperatures (common practice).",
 			Examples: []string{"meter ohm 0.9% 2", "meter temp 0.5C"},
 			apply:    applyMeter,
 		},
@@ -96,21 +97,60 @@ func meterCommands() []Command {
 		},
 		{
 			Word: "limit", Group: Meter,
-			Params:   []Param{{Name: "RULE", Kind: Choice, Words: limitWords}},
+			Params:   []Param{{Name: "RULE|OHMS", Kind: Name, Words: limitWords}},
 			Help:     "the house rule for insulation to the case, or the edition for the supply",
 			Doc:      limitDoc(),
-			Examples: []string{"limit 1M+kV", "limit c84-2006"},
-			apply: func(c *Call, a *args) (*Reply, error) {
-				rule := a.text("RULE")
-				if _, ok := judge.InsulationRuleFor(rule); ok {
-					c.set("limit", rule)
-					return c.rejudgeAll(say("Insulation is judged by the rule " + rule + ".")), nil
-				}
-				c.set("edition", rule)
-				return c.rejudgeAll(say("The supply is judged by " + rule + ".")), nil
-			},
+			Examples: []string{"limit 1M+kV", "limit 10M", "limit c84-2006"},
+			apply:    applyLimit,
 		},
 	}
+}
+
+// applyLimit takes a published rule, an edition, or the house's own ohms.
+func applyLimit(c *Call, a *args) (*Reply, error) {
+	p := a.get("RULE|OHMS")
+	if _, ok := judge.InsulationRuleFor(p.text); ok {
+		c.set("limit", p.text)
+		return c.rejudgeAll(say("Insulation is judged by the rule " + p.text + ".")), nil
+	}
+	if slices.Contains(limitWords(c), p.text) {
+		c.set("edition", p.text)
+		return c.rejudgeAll(say("The supply is judged by " + p.text + ".")), nil
+	}
+	if x, ok := houseOhms(p.text); ok {
+		c.set("limit", p.text)
+		return c.rejudgeAll(say("Insulation is judged by the house limit, " + number(x/1e6) + " MΩ.")), nil
+	}
+	return nil, withNearest(p.errorf("%q is neither a rule nor the house's own ohms", p.text), p.text, limitWords(c))
+}
+
+// leastHouse is the least that a house may choose as its limit: the laxest of
+// the published ones at 115 V, rounded down (bulletin AE4-1294 (2010)).
+const leastHouse = 0.1e6
+
+// houseOhms reads a house limit, such as 10M; false when it is none.
+func houseOhms(text string) (float64, bool) {
+	q, err := quantity.Parse(text, "ohm")
+	if err == nil {
+		q, err = q.Assume("ohm")
+	}
+	if err != nil {
+		return 0, false
+	}
+	x, err := q.In("ohm")
+	return x, err == nil && x >= leastHouse && x <= 1e12
+}
+
+// insulationRule is what the insulation is judged by: the code of a published
+// rule, or the house's own ohms.
+func (c *Call) insulationRule() (code string, house float64) {
+	code = c.last("limit")
+	if _, ok := judge.InsulationRuleFor(code); !ok {
+		if x, ok := houseOhms(code); ok {
+			return "", x
+		}
+	}
+	return code, 0
 }
 
 func applyMeter(c *Call, a *args) (*Reply, error) {

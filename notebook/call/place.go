@@ -40,12 +40,14 @@ func init() {
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
+		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
+		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 	}
 }
 
 // partOf finds the kind of part that a name means.
 func partOf(name string) *place {
-	name = strings.ToLower(name)
+	name = canonical(name)
 	for i := range partPlaces {
 		for _, w := range partPlaces[i].words {
 			if strings.HasPrefix(name, w) {
@@ -196,7 +198,7 @@ func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdic
 func judgeOverload(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.OverloadIn{Name: name, Ohms: c.value(r)}
-	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 {
+	if r.cond.is("cold") || r.cond.hasAt && r.cond.at < measure.CoolBelow {
 		in.State = judge.Cold
 	} else if r.cond.is("hot") || r.cond.hasAt {
 		in.State = judge.Hot
@@ -223,7 +225,7 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 		r := latest(rs)
 		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
-		if name != string(path) {
+		if name != strings.ReplaceAll(string(path), " ", "-") {
 			in.Name = name
 		}
 		switch {
@@ -231,6 +233,8 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			in.Want = "open"
 		case path == judge.Limit && r.cond.is("hot") && !r.cond.is("closed"):
 			// A limit that has just acted is open; it is read again when cool.
+		case path == judge.Limit && r.over && c.maybeDefrost(canonical(name), r):
+			// In a machine that cools the limit may be the one that is open when warm.
 		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
 			in.Want = "closed"
 		}

@@ -351,7 +351,7 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	if first == "" {
-		return defaultMachine
+		return c.machineAtHand()
 	}
 	return first
 }

@@ -15,6 +15,7 @@ type reach struct {
 	from, to float64
 }
 
+// reaches are the places (common practice).
 var reaches = []reach{
 	{[]string{"freezer"}, "a freezer", -50, 45},
 	{[]string{"fridge", "fresh", "cabinet"}, "a fridge", -30, 45},

@@ -45,12 +45,12 @@ func sawAfter(codes ...string) func(*Call, int) bool {
 }
 
 var (
-	proofEarth = proofWanted{"earth from plug pin to metal (ohm earth 0.1)", after("ohm", "", "earth")}
+	proofEarth = proofWanted{"earth from plug pin to metal (ohm earth …)", after("ohm", "", "earth")}
 	proofStart = proofWanted{"the start seen (saw starts)", sawAfter("starts-and-runs")}
-	proofSurge = proofWanted{"start surge (amp comp 14 peak)", func(c *Call, since int) bool {
+	proofSurge = proofWanted{"start surge (amp comp … peak)", func(c *Call, since int) bool {
 		return after("amp", "peak")(c, since) || after("amp", "start")(c, since)
 	}}
-	proofAmps = proofWanted{"running amps (amp comp 1.1 run)", func(c *Call, since int) bool {
+	proofAmps = proofWanted{"running amps (amp comp … run)", func(c *Call, since int) bool {
 		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
 			if r := c.readings[i]; r.quality.word == "amp" && c.alive(r.entry) && !r.cond.is("peak") && !r.cond.is("start") {
 				return true
@@ -58,10 +58,10 @@ var (
 		}
 		return false
 	}}
-	proofSag = proofWanted{"volts while it starts (volt line 112 start)", func(c *Call, since int) bool {
+	proofSag = proofWanted{"volts while it starts (volt line … start)", func(c *Call, since int) bool {
 		return after("volt", "start")(c, since) || after("volt", "peak")(c, since)
 	}}
-	proofTemps = proofWanted{"three or more timed temperatures that lead to the target (temp freezer 10C)", func(c *Call, since int) bool {
+	proofTemps = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", func(c *Call, since int) bool {
 		for _, k := range c.curves(since, math.MaxInt) {
 			if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
 				return true
@@ -69,9 +69,17 @@ var (
 		}
 		return false
 	}}
-	proofHeaterAmps = proofWanted{"running amps (amp heater 10.8 run)", proofAmps.held}
-	proofMotorAmps  = proofWanted{"running amps (amp motor 5.9 run)", proofAmps.held}
-	proofHeat       = proofWanted{"the temperature it reaches (temp oven 180C)", func(c *Call, since int) bool {
+	proofNotFrozen = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", func(c *Call, since int) bool {
+		for _, k := range c.curves(since, math.MaxInt) {
+			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && spaceOf(k.Place) != judge.Freezer {
+				return true
+			}
+		}
+		return false
+	}}
+	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", proofAmps.held}
+	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", proofAmps.held}
+	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", func(c *Call, since int) bool {
 		if sawAfter("heats-up")(c, since) {
 			return true
 		}
@@ -91,7 +99,7 @@ var proofs = map[string][]proofWanted{
 	"hums-trips":  {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
 	"no-cool":     {proofEarth, proofAmps, proofTemps},
 	"runs-always": {proofEarth, proofAmps, proofTemps},
-	"too-cold":    {proofEarth, proofTemps},
+	"too-cold":    {proofEarth, proofNotFrozen},
 	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
 	"leaks-ices":  {proofEarth, proofDry},
 	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
@@ -110,10 +118,40 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list = proofs[""]
 	}
-	if c.plateText(c.mainMachine(), "type") != "inverter" {
-		return list
+	list = slices.Clone(list)
+	if c.plateText(c.mainMachine(), "type") == "inverter" {
+		list = slices.DeleteFunc(list, func(p proofWanted) bool { return p.what == proofSurge.what || p.what == proofSag.what })
 	}
-	return slices.DeleteFunc(slices.Clone(list), func(p proofWanted) bool { return p.what == proofSurge.what || p.what == proofSag.what })
+	for i := range list {
+		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
+	}
+	return list
+}
+
+// placesOfProof names the place whose temperature proves a repair, by a word of
+// the complaint or the unit; the first that fits counts.
+var placesOfProof = []struct{ word, place string }{
+	{"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
+	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"},
+	{"freezer", "freezer"}, {"fridge", "fridge"}, {"refrig", "fridge"}, {"fresh food", "fridge"},
+}
+
+func (c *Call) placeOfProof() string {
+	complaint := c.complaint()
+	if complaint == "too-cold" {
+		return "fridge"
+	}
+	for _, text := range []string{c.last("fault"), c.last("unit")} {
+		for _, p := range placesOfProof {
+			if strings.Contains(strings.ToLower(text), p.word) {
+				return p.place
+			}
+		}
+	}
+	if complaint == "no-heat" {
+		return "oven"
+	}
+	return "freezer"
 }
 
 // energised are facts that only a machine under power can give; of one that
@@ -179,6 +217,9 @@ func (c *Call) missing() []string {
 	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
 		out = append(out, "that it was made safe before the dead tests of "+entryList(n)+" (safe)")
 	}
+	for _, g := range c.untreated() {
+		out = append(out, "work for what was found: "+g.told())
+	}
 	for _, p := range c.proofMissing() {
 		out = append(out, "proof: "+p)
 	}
@@ -186,11 +227,14 @@ func (c *Call) missing() []string {
 }
 
 // curveKey says what a set of curves was made from.
-type curveKey struct{ since, before, readings, struck, meters int }
+type curveKey struct {
+	complaint                               string
+	since, before, readings, struck, meters int
+}
 
 // curves fits the temperatures read between two entries, place by place.
 func (c *Call) curves(since, before int) []record.Curve {
-	key := curveKey{since, before, len(c.bySubjectKind["temp"]), len(c.struck), len(c.meters)}
+	key := curveKey{c.complaint(), since, before, len(c.bySubjectKind["temp"]), len(c.struck), len(c.meters)}
 	if c.curveKey == key {
 		return c.curveMemo
 	}
@@ -278,10 +322,17 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 		j.State, j.Reason = pulldown.TooEarly, "three readings are too few to say that it will not get there, a fourth tells: "+j.Reason
 	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
+	if last := c.value(rs[len(rs)-1]); target == pulldown.Refrigerator && last.Lo <= 0 && (c.complaint() == "too-cold" || last.Hi < 0) {
+		k.Verdict, k.Reason = stillFreezes, "the last reading, "+show(last.X)+", is not surely above freezing (common practice)"
+	}
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
 	k.Fit = &record.Fit{Final: fit.Final.Value, Start: fit.Start.Value, Tau: fit.Tau.Value}
 	return k
 }
+
+// stillFreezes is what a curve of the fresh-food part proves that ends below
+// freezing: it keeps the target and freezes the food.
+const stillFreezes = "still freezes"
 
 // courseFacts turns a curve's verdict into the vocabulary of causes.
 var courseFacts = map[string]string{
@@ -324,7 +375,7 @@ func (c *Call) tellCourse(r *reading, reply *Reply) {
 		switch k.Verdict {
 		case string(pulldown.Proved), string(pulldown.OnCourse):
 			tone = Good
-		case string(pulldown.WillNotReach):
+		case string(pulldown.WillNotReach), stillFreezes:
 			tone = Bad
 		}
 		text := "Pull-down of " + k.Place + ": " + k.Verdict + "; " + k.Reason + "."

@@ -98,7 +98,7 @@ func (r *reading) key() string {
 // wrongRange reports whether the digits typed speak for a wrong range of the
 // ohm-meter.
 func (r *reading) wrongRange() (verdict.Verdict, bool) {
-	if r.quality.word != "ohm" || r.over || r.derived {
+	if r.quality.word != "ohm" || r.over || r.derived || r.cond.test > 0 {
 		return verdict.Verdict{}, false
 	}
 	return judge.WrongRange(r.typed)

@@ -88,17 +88,19 @@ func (c *Call) provesDead(r *reading) bool {
 	return !r.over && c.value(r).Hi < deadVolts && c.deadAt(r.entry-1)
 }
 
-// atMachine tells a place that is the machine itself.
-func atMachine(r *reading) bool {
+// atMachine tells a place that is the machine itself: of a complaint about a
+// motor also by its own name, as in `volt pump 118 run`.
+func (c *Call) atMachine(r *reading) bool {
 	a := strings.ToLower(r.a)
-	return strings.HasPrefix(a, "comp") || strings.HasPrefix(a, "motor")
+	return strings.HasPrefix(a, "comp") || strings.HasPrefix(a, "motor") ||
+		c.complaint() == motorDead && strings.EqualFold(a, c.mainMachine())
 }
 
 // startAtMachine is the last reading of the volts at the machine while it
 // tries to start, nil when there is none.
 func (c *Call) startAtMachine(before int) *reading {
 	for i := len(c.readings) - 1; i >= 0; i-- {
-		if r := c.readings[i]; r.quality.word == "volt" && r.entry < before && c.alive(r.entry) && atMachine(r) && !r.over && starting(r) {
+		if r := c.readings[i]; r.quality.word == "volt" && r.entry < before && c.alive(r.entry) && c.atMachine(r) && !r.over && starting(r) {
 			return r
 		}
 	}
@@ -116,12 +118,12 @@ func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
 // and are no verdict.
 func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	r := latest(rs)
-	fed, unfed := feedFacts(r)
+	fed, unfed := c.feedFacts(r)
 	if c.value(r).Over || fed == "" {
 		return verdict.Verdict{}, false
 	}
 	out := c.feed(r, fed, unfed)
-	if !atMachine(r) || !starting(r) {
+	if !c.atMachine(r) || !starting(r) {
 		return out, true
 	}
 	if rest, _ := restAndLoad(c.recent("supply", c.bySubject[supplyKey], before)); rest != nil {
@@ -134,10 +136,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 }
 
 // feedFacts are the facts that volts at a place establish, fed and not fed.
-func feedFacts(r *reading) (fed, unfed string) {
+func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 	a := strings.ToLower(r.a)
 	switch {
-	case atMachine(r):
+	case c.atMachine(r):
 		return "control-calling", "control-not-calling"
 	case strings.HasPrefix(a, "cond-fan"):
 		return "cond-fan-volts-present", "cond-fan-volts-absent"

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"ohmcall/calc/cause"
 )
@@ -20,6 +21,9 @@ type tradeCase struct {
 	source      string
 }
 
+// testDay is the wall clock of these calls.
+func testDay() time.Time { return time.Date(2026, 3, 2, 9, 0, 0, 0, time.UTC) }
+
 func checkTrade(t *testing.T, tests []tradeCase) {
 	t.Helper()
 	for _, tt := range tests {
@@ -27,7 +31,10 @@ func checkTrade(t *testing.T, tests []tradeCase) {
 			c := New()
 			var last Entry
 			for _, l := range strings.Split(tt.lines, "; ") {
-				last = must(t, c, l)
+				var err error
+				if last, err = c.Apply(c.Clock(l, testDay), l); err != nil {
+					t.Fatalf("%s: %v", l, err)
+				}
 			}
 			got := last.Reply.Plain()
 			for _, s := range tt.in {
@@ -69,6 +76,10 @@ func TestDefrostThermostat(t *testing.T) {
 			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
 		{"closed and cold", iced + "ohm defrost-thermostat 0.2 cold", []string{"sound"}, nil,
 			map[string]cause.State{"limit-open": cause.RuledOut}, "", "common practice"},
+		{"a limit in a freezer may be the defrost thermostat", iced + "ohm limit OL", []string{"cannot tell"}, []string{"failed"},
+			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
+		{"a limit that should be closed", iced + "ohm limit OL closed", []string{"failed"}, nil,
+			map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
 		{"a limit that is hot may be open", "fault dryer has no heat; safe; ohm limit OL hot", []string{"cannot tell"}, []string{"failed"},
 			map[string]cause.State{"limit-open": cause.Open}, "", "common practice"},
 	})
@@ -121,6 +132,7 @@ func TestInsulationByTwoMethods(t *testing.T) {
 			map[string]cause.State{"winding-grounded": cause.RuledOut}, "", "common practice"},
 		{"the tester settles what the meter suspects", start + "ohm A case 1.2M; ohm A case 200M test 500V", []string{"sound"}, []string{"suspect"}, nil, "", "Handbook pp. 40-41"},
 		{"a meter takes nothing from the tester", start + "ohm A case 200M test 500V; ohm A case OL; show verdicts", []string{"insulation A to case | sound"}, nil, nil, "", "Handbook pp. 40-41"},
+		{"nor at a heater's sheath", "fault no heat; safe; ohm heater case 20k test 500V; ohm heater case OL", []string{"failed"}, []string{"no gross fault found"}, nil, "", "AS/NZS 3760 (from memory)"},
 		{"no limit passes it", start + "ohm A case 0.115M test 500V", []string{"suspect", "no published limit surely passes it"}, []string{"laxer", "dry it"}, nil, "", "AE4-1294: 1000 Ω/V"},
 	})
 }
@@ -216,5 +228,146 @@ func TestContradictionNeedsAttention(t *testing.T) {
 	}
 	if !slices.ContainsFunc(c.Record().Alerts, func(s string) bool { return strings.Contains(s, "contradict each other") }) {
 		t.Errorf("not among the alerts: %v", c.Record().Alerts)
+	}
+}
+
+// Every fault found is mended or written down as left: common practice.
+func TestEveryCauseFoundIsMended(t *testing.T) {
+	found := "fault runs all the time; saw cond-fan stopped; saw condenser dirty; did cleaned condenser; "
+	checkTrade(t, []tradeCase{
+		{"the fan still stands", found + "next", []string{"condenser fan", "No work is written down for what was found: either condenser fan motor failed or jammed or condenser fan gets no supply (not parted)"},
+			[]string{"prove the repair"}, nil, "condenser fan", "common practice"},
+		{"and is missing", found + "missing", []string{"work for what was found: either condenser fan"}, nil, nil, "", "common practice"},
+		{"told which it is", found + "safe; saw cond-fan stiff; next", []string{"mend: replace the fan motor"}, nil, nil, "", "common practice"},
+		{"mended too", found + "did replaced condenser fan motor; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+		{"runs now", found + "saw cond-fan runs; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+		{"work in other words may be for all of it", "fault runs all the time; saw cond-fan stopped; saw condenser dirty; did the usual; next", []string{"prove the repair"}, nil, nil, "", "common practice"},
+	})
+	for _, f := range applyAll(t, "fault runs all the time", "saw cond-fan stopped", "saw condenser dirty", "did cleaned condenser").Record().Outcome {
+		if f.Label == "Work and result" && !strings.Contains(f.Text, "no work is written down for: either condenser fan") {
+			t.Errorf("the outcome keeps quiet of the fan: %q", f.Text)
+		}
+	}
+	c := applyAll(t, "fault runs all the time", "saw cond-fan stopped", "did the usual")
+	if h := c.Record().Header.Cause; h != "either condenser fan motor failed or jammed or condenser fan gets no supply (not parted)" {
+		t.Errorf("the cause found is %q", h)
+	}
+}
+
+// Other names of the trade for the same parts: common practice.
+func TestTradeNames(t *testing.T) {
+	none := "none of the parts"
+	checkTrade(t, []tradeCase{
+		{"hi-limit", "fault no heat; safe; ohm hi-limit OL", []string{"limit hi-limit: failed"}, []string{none}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"two words", "fault no heat; safe; ohm high limit OL", []string{"failed"}, []string{none}, nil, "", "common practice"},
+		{"tco", "fault no heat; safe; ohm tco OL", []string{"failed"}, []string{none}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"cycling thermostat", "fault no heat; safe; ohm cycling-thermostat OL closed", []string{"failed"}, []string{none}, nil, "", "common practice"},
+		{"overload", "fault clicks; safe; ohm ol 0.3 cold", []string{"overload", "sound"}, []string{none}, nil, "", "common practice"},
+		{"igniter", "fault dryer has no heat; safe; ohm igniter OL", []string{"igniter: failed"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "", "common practice"},
+		{"valve", "fault no water; safe; ohm inlet-valve 1.1k", []string{"cannot tell, not open"}, []string{none}, nil, "", "common practice"},
+		{"valve by its sheet", "fault no water; plate ohms valve 1150; safe; ohm valve 1.12k", []string{"coil valve: sound"}, nil, nil, "", "common practice"},
+		{"a pump has pins", "fault no drain; safe; ohm pump 12.5", []string{"on pump, then ohm 1 2 12.5"}, nil, nil, "", "follows from the form"},
+		{"a slip", "fault no heat; safe; ohm thermstat 0.1", []string{none, "perhaps: thermostat", "help ohm"}, nil, nil, "", "follows from the table"},
+		{"a finding near the list", "fault fan noise; saw cond-fan noisy", []string{"Perhaps: saw cond-fan", "help saw"}, nil, nil, "", "follows from the table"},
+		{"the list of findings", "help saw", []string{"brushes worn", "cond-fan stiff", "frost heavy"}, nil, nil, "", "follows from the table"},
+		{"the list of parts", "help ohm", []string{"thermal-fuse", "hi-limit", "igniter"}, nil, nil, "", "follows from the table"},
+	})
+}
+
+// A part's other name leads to a part of the table.
+func TestAliasesLeadToParts(t *testing.T) {
+	for alias, known := range partAliases {
+		if !slices.ContainsFunc(partPlaces, func(p place) bool { return slices.Contains(p.words, known) }) {
+			t.Errorf("%s leads to %s, which is no part", alias, known)
+		}
+	}
+}
+
+// A fresh-food part is proved above freezing and at 40 °F or below: FDA for the
+// 40 °F, common practice for the freezing.
+func TestTooColdIsProvedAboveFreezing(t *testing.T) {
+	start := "date 2026-03-02 09:00; unit refrigerator; fault freezes food in fridge; safe; did replaced thermostat; "
+	checkTrade(t, []tradeCase{
+		{"27 °F", start + "12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F", []string{"still freezes", "not surely above freezing"}, []string{"proved"}, nil, "", "common practice"},
+		{"is missing", start + "12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F; missing", []string{"the last above freezing", "temp fridge …"}, nil, nil, "", "common practice"},
+		{"32 °F is too near to say", start + "12:00 temp fridge 28F; 14:00 temp fridge 31F; 16:00 temp fridge 32F", []string{"still freezes"}, []string{"proved"}, nil, "", "common practice"},
+		{"37 °F", start + "12:00 temp fridge 45F; 14:00 temp fridge 38F; 16:00 temp fridge 37F; missing", nil, []string{"above freezing"}, nil, "", "FDA"},
+		{"27 °F after another complaint", "date 2026-03-02 09:00; fault not cooling; saw comp runs; did topped nothing; 12:00 temp fridge 28F; 14:00 temp fridge 27F; 16:00 temp fridge 27F",
+			[]string{"still freezes"}, []string{": proved"}, nil, "", "common practice"},
+		{"a freezer at 0 °F is proved", "date 2026-03-02 09:00; fault not cooling; saw comp runs; did cleaned condenser; 12:00 temp freezer 10F; 13:00 temp freezer 2F; 14:00 temp freezer -3F; 15:00 temp freezer -4F",
+			[]string{"proved"}, []string{"freezes"}, nil, "", "FDA"},
+	})
+}
+
+// A sample in the proof list has no number that reads like a limit, and fits
+// the appliance.
+func TestProofSamples(t *testing.T) {
+	for _, tt := range []struct{ lines, want string }{
+		{"fault oven stays cold; did replaced element", "(temp oven …)"},
+		{"unit electric dryer; fault no heat; did replaced element", "(temp dryer …)"},
+		{"fault freezer not cooling; did cleaned condenser", "(temp freezer …)"},
+		{"fault fridge not cooling; did cleaned condenser", "(temp fridge …)"},
+		{"fault freezes food in fridge; did replaced sensor", "(temp fridge …)"},
+	} {
+		c := applyAll(t, strings.Split(tt.lines, "; ")...)
+		m := strings.Join(c.proofMissing(), "; ")
+		if !strings.Contains(m, tt.want) || strings.ContainsAny(m, "0123456789") {
+			t.Errorf("%s: %q, want %s and no number", tt.lines, m, tt.want)
+		}
+		for _, s := range c.Suggest() {
+			if strings.Contains(s, "…") {
+				t.Errorf("%s: %q is offered to be typed", tt.lines, s)
+			}
+		}
+	}
+}
+
+// The best words decide what a complaint is taken for: what does not keep cold
+// is not a leak for the frost in it, nor a motor for its fan. Common practice.
+func TestComplaintIsTakenByItsBestWords(t *testing.T) {
+	for _, tt := range []struct{ fault, want string }{
+		{"freezer not cold enough, frost heavy on back wall", "no-cool"},
+		{"fridge warm freezer fine, fan not running", "no-cool"},
+		{"outdoor fan wont run, humming", "motor-dead"},
+		{"clicks and does not cool", "no-start"},
+		{"ice on the back wall", "leaks-ices"},
+	} {
+		c := applyAll(t, "fault "+tt.fault)
+		if got := c.complaint(); got != tt.want {
+			t.Errorf("%s: taken as %s, want %s", tt.fault, got, tt.want)
+		}
+	}
+	checkTrade(t, []tradeCase{
+		{"by which words, and how to change it", "fault freezer not cold enough, frost heavy on back wall",
+			[]string{`by "not cold"`, `leaks or ices up by "frost"`, "fault in other words changes it"}, nil, nil, "", "follows from the table"},
+		{"changed", "fault freezer not cold enough, frost heavy; fault ices up", []string{"Taken as: leaks or ices up"}, nil, nil, "", "follows from the table"},
+		{"none", "fault E5 on display", []string{"none of the common complaints", "trips the breaker"}, nil, nil, "", "follows from the table"},
+	})
+}
+
+// A sensor's table that contradicts R25 and beta judges nothing; 32.65 kΩ at
+// 0 °C is the curve of a 10 kΩ sensor (document 29049, from memory).
+func TestSensorData(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"asked when typed", "plate r25 10k, beta 3977; plate row 32 32.6k; plate row 0C 32.65k", []string{"is the row meant as 32 °F?"}, nil, nil, "", "IEC 60539-1"},
+		{"judges nothing", "plate r25 10k, beta 3977; plate row 32 32.6k; plate row 0C 32.65k; ohm sensor 9.8k at 77F", []string{"cannot tell", "32 °F?"}, []string{"failed"}, nil, "", "IEC 60539-1"},
+		{"an oven's, read with a coarse meter", "fault oven stays cold; plate r0 1000; ohm sensor 1080 at 70F", []string{"no gross fault", "finer meter"}, nil, nil, "", "IEC 60751"},
+		{"an oven's without data", "fault oven stays cold; ohm sensor 1080 at 70F", []string{"plate r0 1000"}, nil, nil, "", "IEC 60751"},
+		{"a bleeder is counted from the volts given", "bleeder_ohms(45uF, 440V, 50V, 60s)", []string{"440 V rms leaves up to 622.3 V", "528.8 kΩ"}, nil, nil, "", "R = t / (C ln(V / Vsafe)) with V = √2 · 440 V"},
+	})
+}
+
+// A part fitted for a cause that a reading had ruled out wants a look: common
+// practice.
+func TestWorkForWhatWasRuledOut(t *testing.T) {
+	alerts := func(lines ...string) string {
+		return strings.Join(applyAll(t, lines...).Record().Alerts, "\n")
+	}
+	start := []string{"unit electric dryer", "fault no heat", "safe", "saw vent blocked", "ohm limit 0.1 closed"}
+	if got := alerts(append(start, "did cleaned vent", "part hi limit kit, 1, 20")...); !strings.Contains(got, "Work for what was ruled out: hi limit kit: thermal limit") {
+		t.Errorf("not told: %q", got)
+	}
+	if got := alerts(append(start, "did cleaned vent")...); strings.Contains(got, "ruled out") {
+		t.Errorf("told of the vent: %q", got)
 	}
 }

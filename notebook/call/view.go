@@ -327,6 +327,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, k := range now.Contradictions {
 		out = append(out, c.contradiction(k)+"; read or look again, or strike the one that is wrong")
 	}
+	for _, s := range c.idle() {
+		out = append(out, "Work for what was ruled out: "+s)
+	}
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)
 	}
@@ -406,10 +409,8 @@ const timeLayout = "2006-01-02T15:04:05-07:00"
 
 func causeNames(found cause.Result) []string {
 	var out []string
-	for i := range found.Standings {
-		if s := &found.Standings[i]; s.State == cause.Supported {
-			out = append(out, s.Cause.Name)
-		}
+	for _, g := range groupsOf(&found) {
+		out = append(out, g.name())
 	}
 	return out
 }
@@ -435,10 +436,8 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	}
 	add("Complaint", complaint)
 	var causes []string
-	for i := range found.Standings {
-		if s := &found.Standings[i]; s.State == cause.Supported {
-			causes = append(causes, s.Cause.Name+", inferred from "+c.foundBy(s.For))
-		}
+	for _, g := range groupsOf(&found) {
+		causes = append(causes, g.name()+", inferred from "+c.foundBy(g.rests()))
 	}
 	if len(causes) == 0 {
 		open := len(found.Codes(cause.Open))
@@ -462,6 +461,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
 	case "unsafe":
 		text += "; left unsafe: " + strings.Join(c.unsafe(), "; ")
+	}
+	for _, g := range c.untreated() {
+		text += "; no work is written down for: " + g.name()
 	}
 	if t := c.last("closing"); t != "" {
 		text += "; " + t

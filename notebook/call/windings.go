@@ -14,7 +14,7 @@ func kindOf(of string) winding.Kind {
 	switch l := strings.ToLower(of); {
 	case strings.HasPrefix(l, "comp"):
 		return winding.Compressor
-	case strings.Contains(l, "fan"):
+	case strings.Contains(l, "fan"), strings.Contains(l, "blower"):
 		return winding.Fan
 	}
 	return winding.Motor
@@ -140,8 +140,10 @@ func (c *Call) staleBefore(of string, before int) func(*reading) bool {
 }
 
 // readsCold tells a reading taken on a machine at which a protector has closed
-// again, below 49 °C.
-func readsCold(r *reading) bool { return r.cond.is("cold") || r.cond.hasAt && r.cond.at < 49 }
+// again.
+func readsCold(r *reading) bool {
+	return r.cond.is("cold") || r.cond.hasAt && r.cond.at < measure.CoolBelow
+}
 
 // keysOf lists the pairs read on a machine, in the order of first reading.
 func (c *Call) keysOf(of string) []string {

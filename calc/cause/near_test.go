@@ -1,0 +1,36 @@
+package cause
+
+import (
+	"slices"
+	"testing"
+)
+
+// What people type for a finding that has another name here: common practice.
+func TestNear(t *testing.T) {
+	for _, c := range []struct{ text, want string }{
+		{"frost", "frost heavy"},
+		{"brushes are worn down", "brushes worn"},
+		{"cond-fan free", "cond-fan stiff"},
+		{"heater heats", "heats up"},
+		{"condensor dirty", "condenser dirty"},
+	} {
+		if got := Near(c.text, 5); !slices.Contains(got, c.want) {
+			t.Errorf("near %q are %q, not %q", c.text, got, c.want)
+		}
+	}
+	if got := Near("customer offered tea", 5); len(got) > 0 {
+		t.Errorf("near nothing: %q", got)
+	}
+}
+
+// Words of the trade for what the table knows.
+func TestTradeNamesOfFindings(t *testing.T) {
+	for text, want := range map[string]string{
+		"gasket torn": "gasket-leaks", "brush worn": "brushes-worn", "heater heats": "heats-up", "element glows": "heats-up",
+		"seal torn": "gasket-leaks", "fan seized": "", "coil dirty": "condenser-dirty",
+	} {
+		if code, _, _ := FindFinding(text); code != want {
+			t.Errorf("%q is %q, want %q", text, code, want)
+		}
+	}
+}

@@ -1,0 +1,37 @@
+package cause
+
+import "strings"
+
+// Mends reports whether a text of work, or the name of a part fitted, speaks
+// of what mends a cause: it does when each word of one of the cause's phrases
+// begins a word of the text.
+func Mends(code, text string) bool {
+	c, ok := By(code)
+	if !ok {
+		return false
+	}
+	words := fold(text)
+	for _, phrase := range c.Work {
+		all := true
+		for _, p := range strings.Fields(phrase) {
+			found := false
+			for _, w := range words {
+				found = found || strings.HasPrefix(w, p)
+			}
+			all = all && found
+		}
+		if all {
+			return true
+		}
+	}
+	return false
+}
+
+// Apart reports whether two causes cannot both be there: one predicts what the
+// other contradicts.
+func Apart(a, b *Cause) bool {
+	v := vocabulary()
+	fits := func(c *Cause) set { return v.set(append(append([]string(nil), c.Predicts...), c.ShownBy...)) }
+	shared := v.set(a.ShownBy).and(v.set(b.ShownBy))
+	return fits(a).minus(shared).meets(v.set(b.Contradicts)) || fits(b).minus(shared).meets(v.set(a.Contradicts))
+}

@@ -1,0 +1,67 @@
+package judge
+
+import (
+	"fmt"
+	"math"
+
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// coilTolerance is taken, in percent, when the ohms of a coil were given
+// without one (common practice).
+const coilTolerance = 10.0
+
+// CoilIn is the coil of a solenoid or valve across its two terminals.
+type CoilIn struct {
+	Name      string
+	Ohms      measure.Value
+	Marked    float64 // ohms by plate or service sheet, 0 when not known
+	Tolerance float64 // percent, 0 for the default
+}
+
+// SmallCoil judges a coil by its marked ohms. Without them only an open one is
+// certainly bad: coils of one use differ a hundredfold.
+func SmallCoil(in CoilIn) verdict.Verdict {
+	w, source, tol := window{0, math.Inf(1)}, commonPractice, in.Tolerance
+	if in.Marked > 0 {
+		if tol <= 0 {
+			tol = coilTolerance
+		}
+		w, source = around(in.Marked, tol), fmt.Sprintf("plate or service sheet, ±%s %%", num(tol))
+	}
+	out := begin(named("coil", in.Name), in.Ohms, w, "Ω", source)
+	out.Caution = []string{caution.ProveDead}
+	if in.Marked <= 0 {
+		out.Limit, out.Judged, out.Margin = "finite", false, 0
+	}
+	switch {
+	case in.Ohms.Over:
+		out.Word, out.Text = verdict.Failed, "open: the coil or its wire is broken"
+	case in.Ohms.Hi < contactOhms:
+		out.Word, out.Text = verdict.Suspect, ohms(in.Ohms.X)+": hardly any coil is that low; lift one wire and repeat"
+	case in.Marked <= 0:
+		out.Word, out.Text = verdict.CannotTell, "not open; plate ohms "+in.Name+" and its value say more"
+	case w.place(in.Ohms) == inside:
+		out.Word, out.Text = verdict.Sound, ohms(in.Ohms.X)+" agrees with "+ohms(in.Marked)
+	default:
+		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+" against "+ohms(in.Marked)+": lift one wire and repeat at room temperature"
+	}
+	return out
+}
+
+// Igniter judges a hot-surface igniter, which glows to light a burner. Its
+// ohms find a broken one and do not prove a whole one.
+func Igniter(name string, v measure.Value) verdict.Verdict {
+	out := begin(named("igniter", name), v, window{0, math.Inf(1)}, "Ω", commonPractice)
+	out.Limit, out.Judged, out.Margin = "finite", false, 0
+	out.Caution = []string{caution.ProveDead, caution.HotMoving}
+	if v.Over {
+		out.Word, out.Text, out.Fact = verdict.Failed, "open: broken", []string{"heater-open"}
+		return out
+	}
+	out.Word, out.Fact = verdict.CannotTell, []string{fact("heater", verdict.CannotTell)}
+	out.Text = "not open; its amps against the marking of the valve say whether it glows hot enough"
+	return out
+}

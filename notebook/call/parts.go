@@ -1,0 +1,107 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/source"
+	"ohmcall/calc/verdict"
+)
+
+// partAliases are other names of the trade for parts in the table.
+var partAliases = map[string]string{
+	"hi-limit": "limit", "high-limit": "limit", "hilimit": "limit", "safety-thermostat": "limit",
+	"tco": "thermal-fuse", "thermal-cutoff": "thermal-fuse", "thermal-cut-off": "thermal-fuse", "cutoff": "thermal-fuse",
+	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",
+	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
+	"ol": "overload", "olp": "overload",
+	"start-relay": "relay", "current-relay": "relay", "door-lock": "switch", "lid-switch": "switch", "door-latch": "switch", "lid-lock": "switch",
+	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
+	"power-cord": "cord", "water-valve": "valve", "inlet-valve": "valve", "gas-valve": "valve",
+}
+
+// canonical is a part's name in the table for one of its other names; digits
+// behind it count the parts.
+func canonical(name string) string {
+	name = strings.ToLower(name)
+	bare := strings.TrimRight(name, "0123456789")
+	for _, n := range []string{name, bare, strings.TrimRight(bare, "-")} {
+		if known, ok := partAliases[n]; ok {
+			return known
+		}
+	}
+	return name
+}
+
+// partNamed lists the names of parts, those of the table first.
+func partNamed() []string {
+	var out, more []string
+	for _, p := range partPlaces {
+		out = append(out, p.words...)
+	}
+	for alias := range partAliases {
+		more = append(more, alias)
+	}
+	slices.Sort(more)
+	return append(out, more...)
+}
+
+// nearestPart is the part that a name may be a slip for, "" when none is near.
+func nearestPart(name string) string {
+	known := partNamed()
+	if n := source.Nearest(name, known); n != "" {
+		return n
+	}
+	for _, w := range strings.Split(strings.ToLower(name), "-") {
+		if i := slices.IndexFunc(known, func(k string) bool { return len(w) > 3 && strings.Contains(k, w) }); i >= 0 {
+			return known[i]
+		}
+	}
+	return ""
+}
+
+// motors are parts with pins of their own, read as a machine.
+var motors = []string{"pump", "drain-pump", "timer", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
+
+// unknownPart answers a reading of a part that has no judge.
+func unknownPart(r *reading) string {
+	if slices.Contains(motors, strings.ToLower(r.a)) {
+		return r.a + " has pins: on " + r.a + ", then ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + " reads one pair of them."
+	}
+	text := r.a + " is none of the parts that are judged here"
+	if n := nearestPart(r.a); n != "" {
+		text += "; perhaps: " + n
+	}
+	return text + "; help ohm lists them. Two points are parted by a space: ohm A B 3.4."
+}
+
+// partsHelp lists the parts that an ohm reading can name, with their other
+// names.
+func partsHelp(r *Reply) {
+	r.add(Plain, "  Parts that are judged:")
+	for i := range partPlaces {
+		p := &partPlaces[i]
+		names := slices.Clone(p.words)
+		for _, alias := range partNamed() {
+			if known, ok := partAliases[alias]; ok && slices.Contains(p.words, known) {
+				names = append(names, alias)
+			}
+		}
+		r.add(Plain, "    "+p.help+": "+strings.Join(names, ", "))
+	}
+}
+
+// judgeCoil judges the coil of a solenoid or valve.
+func judgeCoil(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	in := judge.CoilIn{Name: name, Ohms: c.value(latest(rs))}
+	if p, ok := c.plateAt("", "ohms", name); ok && strings.EqualFold(p.name, name) {
+		in.Marked, _ = p.q.In("ohm")
+		in.Tolerance = p.tol
+	}
+	return judge.SmallCoil(in)
+}
+
+func judgeIgniter(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	return judge.Igniter(strings.Trim(strings.TrimPrefix(name, "igniter"), "-"), c.value(latest(rs)))
+}

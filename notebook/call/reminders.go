@@ -1,0 +1,66 @@
+package call
+
+import (
+	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/repair"
+)
+
+// remindBefore gives the reminders that belong before a reading, each once.
+func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
+	switch q.word {
+	case "ohm", "mfd":
+		c.warn(reply, caution.ProveDead)
+		if q.word == "mfd" {
+			c.warn(reply, caution.Capacitor)
+			c.tellDischarge(rs, reply)
+		}
+		for _, r := range rs {
+			if r.cond.test > 0 {
+				c.warn(reply, caution.InsulationVolts)
+			}
+		}
+	case "volt":
+		for _, r := range rs {
+			if x, _ := r.q.In("V"); r.over || x > deadVolts {
+				c.warn(reply, caution.MainsLive)
+			}
+		}
+	case "amp", "watt":
+		c.energisedAnyway(reply)
+		c.warn(reply, caution.MainsLive)
+		c.warn(reply, caution.HotMoving)
+	case "psi":
+		c.warn(reply, caution.SealedSystem)
+		if repair.Flammable(c.gas()) {
+			c.warn(reply, caution.Flammable)
+		}
+	}
+}
+
+// canVolts is the highest voltage that run capacitors of appliances are marked
+// with (common practice): a winding lifts it above the line's.
+const canVolts = 440
+
+// tellDischarge sums how long the discharge of the largest capacitor read
+// takes, once in a call for each size.
+func (c *Call) tellDischarge(rs []*reading, reply *Reply) {
+	most := 0.0
+	for _, r := range rs {
+		if p, ok := c.plateAt("", "mfd", r.a); ok {
+			if marked, err := p.q.In("uF"); err == nil {
+				most = max(most, marked)
+			}
+		}
+		if !r.over {
+			most = max(most, r.x)
+		}
+	}
+	if most <= c.discharged {
+		return
+	}
+	c.discharged = most
+	if b, ok := judge.BleederFor(most, canVolts, 0); ok {
+		reply.add(Plain, "Discharge: "+b.Text+"; reckoned from "+number(canVolts)+" V ("+b.Source+").")
+	}
+}

@@ -1,0 +1,117 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"sort"
+
+	"ohmcall/calc/cause"
+)
+
+// repairs lists the entries at which a phase of repair began: the first
+// did or part after readings or findings.
+func (c *Call) repairs() []int {
+	last := 0
+	var phases []int
+	for _, n := range c.mended {
+		if !c.alive(n) {
+			continue
+		}
+		if len(phases) == 0 || c.establishedBetween(last, n) {
+			phases = append(phases, n)
+		}
+		last = n
+	}
+	return phases
+}
+
+// establishedBetween reports whether a reading or finding lies between two
+// entries.
+func (c *Call) establishedBetween(a, b int) bool {
+	i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry > a })
+	if i < len(c.readings) && c.readings[i].entry < b {
+		return true
+	}
+	i = sort.Search(len(c.findings), func(i int) bool { return c.findings[i].entry > a })
+	return i < len(c.findings) && c.findings[i].entry < b
+}
+
+// phase is how many repairs came before an entry.
+func phase(repairs []int, entry int) int {
+	return sort.SearchInts(repairs, entry)
+}
+
+// supersede drops facts that one of a later phase excludes.
+func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
+	repairs := c.repairs()
+	if len(repairs) == 0 {
+		return facts
+	}
+	out := facts[:0:0]
+	for _, f := range facts {
+		gone := false
+		for _, g := range facts {
+			if phase(repairs, g.Entry) > phase(repairs, f.Entry) && excludes(f.Code, g.Code) {
+				gone = true
+				break
+			}
+		}
+		if !gone {
+			out = append(out, f)
+		}
+	}
+	at := c.persistsIn(out, repairs)
+	if at == 0 {
+		return out
+	}
+	return slices.DeleteFunc(out, func(f cause.Fact) bool {
+		return phase(repairs, f.Entry) < at && (cause.Passing(f.Code) || c.mendedFor(f, repairs, at))
+	})
+}
+
+// persistsIn is the last phase in which a fact says that the complaint is
+// still there after a repair, 0 when none does or the last word is a cure.
+func (c *Call) persistsIn(facts []cause.Fact, repairs []int) int {
+	at, complaint := 0, c.complaint()
+	for _, f := range facts {
+		if cause.Persists(complaint, f.Code) {
+			at = max(at, phase(repairs, f.Entry))
+		}
+	}
+	return at
+}
+
+// persists reports whether the complaint was seen again after the last repair.
+func (c *Call) persists() bool {
+	rep := c.repairs()
+	return len(rep) > 0 && c.persistsIn(c.facts(math.MaxInt), rep) == len(rep)
+}
+
+// mendedFor reports whether a fact had shown a cause that was supported when a
+// repair up to phase at was made after it.
+func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
+	for _, n := range c.mended {
+		if n > f.Entry && phase(repairs, n) < at && slices.Contains(c.mendedWhat[n], f.Code) {
+			return true
+		}
+	}
+	return false
+}
+
+// mend notes work done, with the facts that show the causes supported now:
+// they are what it was done for.
+func (c *Call) mend() {
+	c.mended = append(c.mended, c.entry)
+	r := c.weigh(math.MaxInt)
+	for i := range r.Standings {
+		s := &r.Standings[i]
+		if s.State != cause.Supported || s.Last {
+			continue
+		}
+		for _, f := range s.For {
+			if slices.Contains(s.Cause.ShownBy, f.Code) {
+				c.mendedWhat[c.entry] = append(c.mendedWhat[c.entry], f.Code)
+			}
+		}
+	}
+}

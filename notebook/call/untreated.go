@@ -1,0 +1,191 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+)
+
+// group is a cause found, or several that exclude each other and rest on the
+// same facts, so that one of them is meant and nobody knows which.
+type group []*cause.Standing
+
+func (g group) name() string {
+	var names []string
+	for _, s := range g {
+		names = append(names, s.Cause.Name)
+	}
+	if len(names) == 1 {
+		return names[0]
+	}
+	return "either " + strings.Join(names, " or ") + " (not parted)"
+}
+
+// told is the group with the entries that it is inferred from.
+func (g group) told() string { return g.name() + ", inferred from " + entriesWord(g.rests()) }
+
+func (g group) rests() []cause.Fact {
+	var out []cause.Fact
+	for _, s := range g {
+		for _, f := range s.For {
+			if !slices.Contains(out, f) {
+				out = append(out, f)
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b cause.Fact) int { return a.Entry - b.Entry })
+	return out
+}
+
+// groupsOf puts the supported causes that exclude each other together.
+func groupsOf(r *cause.Result) []group {
+	var out []group
+	for i := range r.Standings {
+		s := &r.Standings[i]
+		if s.State != cause.Supported {
+			continue
+		}
+		at := slices.IndexFunc(out, func(g group) bool {
+			return slices.Equal(shows(g[0]), shows(s)) && cause.Apart(g[0].Cause, s.Cause)
+		})
+		if at < 0 {
+			out = append(out, group{s})
+		} else {
+			out[at] = append(out[at], s)
+		}
+	}
+	return out
+}
+
+// shows are the facts that show a cause by themselves.
+func shows(s *cause.Standing) []cause.Fact {
+	return slices.DeleteFunc(slices.Clone(s.For), func(f cause.Fact) bool { return !slices.Contains(s.Cause.ShownBy, f.Code) })
+}
+
+// idle lists work that by its words mends nothing that was found or is open, but
+// something that was ruled out: either the work or the elimination is wrong.
+func (c *Call) idle() []string {
+	if len(c.repairs()) == 0 {
+		return nil
+	}
+	found := c.foundOnce()
+	var out []string
+	for _, text := range c.work() {
+		var against *cause.Standing
+		for i := range found.Standings {
+			s := &found.Standings[i]
+			if s.Cause.Consequence || !cause.Mends(s.Cause.Code, text) {
+				continue
+			}
+			if s.State != cause.RuledOut || s.Beside {
+				against = nil
+				break
+			}
+			if against == nil {
+				against = s
+			}
+		}
+		if against != nil {
+			out = append(out, text+": "+against.Cause.Name+" is ruled out by "+entriesWord(against.Against))
+		}
+	}
+	return out
+}
+
+// work lists what was done and fitted, in words.
+func (c *Call) work() []string {
+	var out []string
+	for _, w := range c.works {
+		if w.kind == "did" && c.alive(w.entry) {
+			out = append(out, w.text)
+		}
+	}
+	for _, p := range c.parts {
+		if c.alive(p.entry) {
+			out = append(out, p.name)
+		}
+	}
+	return out
+}
+
+// untreated lists what was found, is still there and has no work written down
+// for it, while work was written down for something else that was found. Work
+// in words that fit nothing found may be for any of it.
+func (c *Call) untreated() []group {
+	if len(c.repairs()) == 0 {
+		return nil
+	}
+	now := c.weigh(math.MaxInt)
+	still := now.Codes(cause.Supported)
+	if len(still) == 0 {
+		return nil
+	}
+	found := c.foundOnce()
+	mended := false
+	var out []group
+	for _, g := range groupsOf(&found) {
+		if c.treats(g) {
+			mended = true
+			continue
+		}
+		g = slices.DeleteFunc(g, func(s *cause.Standing) bool {
+			return s.Last || s.Cause.Consequence || !slices.Contains(still, s.Cause.Code)
+		})
+		if len(g) > 0 {
+			out = append(out, g)
+		}
+	}
+	if !mended {
+		return nil
+	}
+	return out
+}
+
+// foundKey says what the causes found were worked out from.
+type foundKey struct {
+	complaint                      string
+	mended, struck, plates, meters int
+}
+
+// foundOnce is causeFound, worked out again only when something that it rests on
+// has changed: it looks back through every repair.
+func (c *Call) foundOnce() cause.Result {
+	key := foundKey{c.complaint(), len(c.mended), len(c.struck), len(c.plates), len(c.meters)}
+	if key != c.foundKey {
+		c.foundKey = key
+		c.found, _ = c.causeFound()
+	}
+	return c.found
+}
+
+func (c *Call) treats(g group) bool {
+	return slices.ContainsFunc(c.work(), func(text string) bool {
+		return slices.ContainsFunc(g, func(s *cause.Standing) bool { return cause.Mends(s.Cause.Code, text) })
+	})
+}
+
+// leftToMend weighs what was found and not mended, the facts that show what was
+// mended left out.
+func (c *Call) leftToMend(left []group) cause.Result {
+	var keep []cause.Fact
+	var codes []string
+	for _, g := range left {
+		keep = append(keep, g.rests()...)
+		for _, s := range g {
+			codes = append(codes, s.Cause.Code)
+		}
+	}
+	r := c.weigh(math.MaxInt)
+	facts := slices.Clone(c.weighed.facts)
+	for i := range r.Standings {
+		s := &r.Standings[i]
+		if s.State == cause.Supported && !slices.Contains(codes, s.Cause.Code) {
+			facts = slices.DeleteFunc(facts, func(f cause.Fact) bool {
+				return slices.Contains(shows(s), f) && !slices.Contains(keep, f)
+			})
+		}
+	}
+	return cause.Weigh(r.Complaint, facts)
+}
