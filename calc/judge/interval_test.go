@@ -99,6 +99,9 @@ func judgements(t testing.TB) []judgement {
 		judgement{"sensor, platinum", []float64{100, 1}, func(v []measure.Value) verdict.Verdict {
 			return Platinum(PlatinumIn{Ohms: v[0], Celsius: v[1], R0: 100})
 		}},
+		judgement{"sensor, platinum of a class", []float64{109.73, 25}, func(v []measure.Value) verdict.Verdict {
+			return Platinum(PlatinumIn{Ohms: v[0], Celsius: v[1], R0: 100, Class: "B"})
+		}},
 		judgement{"sag", []float64{120, 112}, func(v []measure.Value) verdict.Verdict { return Sag(SagIn{NoLoad: v[0], Loaded: v[1]}) }},
 		judgement{"sag at start", []float64{120, 104}, func(v []measure.Value) verdict.Verdict {
 			return Sag(SagIn{NoLoad: v[0], Loaded: v[1], Starting: true})
@@ -132,12 +135,13 @@ func judgements(t testing.TB) []judgement {
 	}
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })
-	one("running pressures", 30, func(v measure.Value) verdict.Verdict {
-		return Pumping(PumpingIn{Suction: v, Discharge: measure.Exact(30)})
-	})
-	one("pressure at rest", 30, func(v measure.Value) verdict.Verdict {
-		return AtRest(AtRestIn{PSI: v, Celsius: measure.Exact(21), Gas: "R-600a"})
-	})
+	out = append(out,
+		judgement{"running pressures", []float64{10, 40}, func(v []measure.Value) verdict.Verdict {
+			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1]})
+		}},
+		judgement{"pressure at rest", []float64{35, 25}, func(v []measure.Value) verdict.Verdict {
+			return AtRest(AtRestIn{PSI: v[0], Celsius: v[1], Gas: "R-600a"})
+		}})
 	return out
 }
 

@@ -89,10 +89,11 @@ func AtRest(in AtRestIn) verdict.Verdict {
 	if !ok || !okHot || !okCold {
 		return cannot(subject, "no published table for this gas and temperature is at hand; plate gas names the gas", in.PSI, in.Celsius)
 	}
-	// What the thermometer may be off counts as doubt of the gauge.
+	// What the thermometer may be off counts as doubt of the gauge: the absolute
+	// pressure is taken to the temperature read from each end of that doubt.
 	p := in.PSI
-	p.Lo -= hot - bubble
-	p.Hi += dew - cold
+	p.Lo = (p.Lo+airPSI)*(bubble+airPSI)/(hot+airPSI) - airPSI
+	p.Hi = (p.Hi+airPSI)*(dew+airPSI)/(cold+airPSI) - airPSI
 	slack := saturationTolerance / 100.0
 	w := window{(dew+airPSI)*(1-slack) - airPSI, (bubble+airPSI)*(1+slack) - airPSI}
 	out := begin(subject, p, w, "psi", fmt.Sprintf("%s; ±%s %% %s, %s", formula.SaturationSource(in.Gas), num(saturationTolerance), commonPractice, handleGas))
