@@ -47,6 +47,8 @@ func around(x, tol float64) window {
 }
 
 // place finds v, which is finite, in the window.
+//
+//go:noinline
 func (w window) place(v measure.Value) place {
 	switch {
 	case v.Lo >= w.lo && v.Hi <= w.hi:

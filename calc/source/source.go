@@ -31,11 +31,15 @@ func (e *Error) Error() string {
 }
 
 // Errorf makes an Error for the columns from col up to end.
+//
+//go:noinline
 func Errorf(col, end int, format string, args ...any) *Error {
 	return &Error{Col: col, End: end, Msg: fmt.Sprintf(format, args...)}
 }
 
 // WithHint returns a copy of e that carries the hint.
+//
+//go:noinline
 func (e *Error) WithHint(format string, args ...any) *Error {
 	c := *e
 	c.Hint = fmt.Sprintf(format, args...)

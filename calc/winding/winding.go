@@ -211,11 +211,16 @@ type Result struct {
 	Cautions    []string // codes of calc/caution
 }
 
-func (r *Result) note(s ...string)    { r.Notes = append(r.Notes, s...) }
+//go:noinline
+func (r *Result) note(s ...string) { r.Notes = append(r.Notes, s...) }
+
+//go:noinline
 func (r *Result) fact(s ...string)    { r.Facts = once(r.Facts, s) }
 func (r *Result) caution(s ...string) { r.Cautions = once(r.Cautions, s) }
 
 // once appends the codes that are not there yet.
+//
+//go:noinline
 func once(have, codes []string) []string {
 	for _, c := range codes {
 		if !slices.Contains(have, c) {

@@ -144,6 +144,7 @@ type args struct {
 	at   []arg
 }
 
+//go:noinline
 func (a *args) get(name string) arg {
 	for i := range a.cmd.Params {
 		if a.cmd.Params[i].Name == name {

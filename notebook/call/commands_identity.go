@@ -18,6 +18,8 @@ func (c *Call) set(key, value string) {
 }
 
 // last is the text that holds under a key, "" when there is none.
+//
+//go:noinline
 func (c *Call) last(key string) string {
 	for i := len(c.fields) - 1; i >= 0; i-- {
 		if f := c.fields[i]; f.key == key && c.alive(f.entry) {

@@ -175,14 +175,18 @@ func (c *Call) settleInsulation() string {
 // energisedAnyway warns when readings are of a machine that should not have
 // been energised.
 func (c *Call) energisedAnyway(reply *Reply) {
-	for _, j := range append(c.verdictsWith(barring...), c.verdictsWith(inDoubt[0])...) {
-		t, _ := caution.Text(caution.NeverEnergise)
-		reply.add(Caution, "Caution: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+"). "+t.Text).flag("caution-" + t.Code)
-		if n := len(c.defied); n == 0 || c.defied[n-1] != c.entry {
-			c.defied = append(c.defied, c.entry)
-		}
+	why := append(c.verdictsWith(barring...), c.verdictsWith(inDoubt[0])...)
+	if len(why) == 0 {
 		return
 	}
+	v, t := why[0].verdict, cautionOf(caution.NeverEnergise)
+	reply.add(Caution, "Caution: "+v.Subject+" is "+string(v.Word)+" ("+entryList(v.Entries)+"). "+t.Text).flag("caution-" + t.Code)
+	c.defied = append(c.defied, c.entry)
+}
+
+func cautionOf(code string) caution.Caution {
+	t, _ := caution.Text(code)
+	return t
 }
 
 // unsealed are the complaints that are not of a sealed system.

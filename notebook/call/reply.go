@@ -63,6 +63,7 @@ type Reply struct {
 	Causes   *Causes
 }
 
+//go:noinline
 func (r *Reply) add(tone Tone, text string) *Reply {
 	if text != "" {
 		r.Lines = append(r.Lines, Line{tone, text})
@@ -70,6 +71,7 @@ func (r *Reply) add(tone Tone, text string) *Reply {
 	return r
 }
 
+//go:noinline
 func (r *Reply) flag(codes ...string) *Reply {
 	for _, c := range codes {
 		if c != "" && !slices.Contains(r.Flags, c) {
@@ -79,4 +81,5 @@ func (r *Reply) flag(codes ...string) *Reply {
 	return r
 }
 
+//go:noinline
 func say(text string) *Reply { return (&Reply{}).add(Plain, text) }
