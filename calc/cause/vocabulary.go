@@ -67,6 +67,28 @@ func FindFinding(text string) (code, matched string, ok bool) {
 	return "", "", false
 }
 
+// FindFindings looks for the findings of a text typed after `saw`: those parted
+// by commas, and both fans at once. It gives their codes, each once.
+func FindFindings(text string) []string {
+	var out []string
+	for _, part := range strings.Split(text, ",") {
+		part = strings.TrimSpace(part)
+		each := []string{part}
+		if rest, both := strings.CutPrefix(strings.ToLower(part), "both fans "); both {
+			if does, more, _ := strings.Cut(rest, " "); does == "run" || does == "running" {
+				rest = "runs " + more
+			}
+			each = []string{"cond-fan " + rest, "evap-fan " + rest}
+		}
+		for _, e := range each {
+			if code, _, ok := FindFinding(e); ok && !slices.Contains(out, code) {
+				out = append(out, code)
+			}
+		}
+	}
+	return out
+}
+
 // Heard gives the findings that a customer's words name, each once, sorted.
 // They are hearsay: see Weigh.
 func Heard(text string) []string {

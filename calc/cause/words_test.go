@@ -48,6 +48,23 @@ func TestEveryWordingIsFound(t *testing.T) {
 	}
 }
 
+func TestFindFindings(t *testing.T) {
+	for text, want := range map[string]string{
+		"both fans run":                     "cond-fan-runs evap-fan-runs",
+		"Both fans running fine":            "cond-fan-runs evap-fan-runs",
+		"both fans stopped":                 "cond-fan-stopped evap-fan-stopped",
+		"cond-fan runs, evap-fan stopped":   "cond-fan-runs evap-fan-stopped",
+		"clicks, every 3 minutes":           "clicks",
+		"clicks, clicks":                    "clicks",
+		"both fans, and the lamp":           "",
+		"nothing that anybody has named so": "",
+	} {
+		if got := strings.Join(FindFindings(text), " "); got != want {
+			t.Errorf("FindFindings(%q) = %q, want %q", text, got, want)
+		}
+	}
+}
+
 func FuzzFindFinding(f *testing.F) {
 	for _, x := range seen {
 		f.Add(x.Words[0])

@@ -42,7 +42,7 @@ func workCommands() []Command {
 			Word: "saw", Group: Work,
 			Params:   []Param{{Name: "FINDING", Kind: Text, Words: func(*Call) []string { return findingWords() }}},
 			Help:     "a finding, from the list in help saw, or in your own words",
-			Examples: []string{"saw clicks", "saw cond-fan runs", "saw comp hot"},
+			Examples: []string{"saw clicks", "saw both fans run", "saw cond-fan runs, evap-fan stopped", "saw comp hot"},
 			list:     findingsHelp,
 			apply:    applySaw,
 		},
@@ -134,15 +134,15 @@ var liveFindings = []string{"starts-and-runs"}
 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
-	code, _, ok := cause.FindFinding(t)
-	if !ok {
-		code = ""
+	codes := cause.FindFindings(t)
+	if len(codes) == 0 {
+		c.findings = append(c.findings, finding{c.entry, "", t})
 	}
-	c.findings = append(c.findings, finding{c.entry, code, t})
-	if slices.Contains(liveFindings, code) {
-		c.live = append(c.live, c.entry)
-	}
-	if code != "" {
+	for _, code := range codes {
+		c.findings = append(c.findings, finding{c.entry, code, t})
+		if slices.Contains(liveFindings, code) {
+			c.live = append(c.live, c.entry)
+		}
 		if c.seenAt[code] == nil {
 			c.seenCodes = append(c.seenCodes, code)
 		}
@@ -150,15 +150,19 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	c.works = append(c.works, work{c.entry, c.at, "saw", t})
 	r := c.warnOfWork(&Reply{}, t)
-	if !ok {
+	if len(codes) == 0 {
 		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		if near := cause.Near(t, 3); len(near) > 0 {
 			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help saw lists them all.")
 		}
 		return c.finish(r), nil
 	}
-	f, _ := cause.Lookup(code)
-	r.add(Plain, "Seen: "+f.Help+".").flag(code)
+	var seen []string
+	for _, code := range codes {
+		f, _ := cause.Lookup(code)
+		seen = append(seen, f.Help)
+	}
+	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
 	return c.finish(r), nil
 }
 
