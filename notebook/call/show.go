@@ -31,7 +31,7 @@ func applyShow(c *Call, a *args) (*Reply, error) {
 			reply.Table.Rows = append(reply.Table.Rows, []string{itoa(m.Entry), m.Kind, at, m.Shown, cond})
 		}
 	case "verdicts":
-		reply.Table = &Table{Head: []string{"What", "Verdict", "Reason", "Limit", "Margin"}}
+		reply.Table = &Table{Head: []string{"What", "Verdict", "Reason", "Limit", "Margin, × doubt"}}
 		for _, v := range r.Verdicts {
 			reply.Table.Rows = append(reply.Table.Rows, []string{v.Subject, v.Word, v.Text, v.Limit, v.Margin})
 		}

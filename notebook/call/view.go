@@ -138,7 +138,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		}
 		out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}
 		if v.Judged {
-			out.Margin = marginText(v.Margin)
+			out.Margin = marginShort(v.Margin)
 		}
 		r.Verdicts = append(r.Verdicts, out)
 	}
@@ -193,15 +193,20 @@ func pairKey(of, a, b string) string {
 // marginText says how far inside or outside its limit a reading lies, in
 // units of its own doubt.
 func marginText(m float64) string {
-	switch {
-	case m > 99:
-		return "inside by over 99 × its doubt"
-	case m >= 0:
-		return "inside by " + number(math.Round(m*10)/10) + " × its doubt"
-	case m < -99:
-		return "outside by over 99 × its doubt"
+	x, side, _ := strings.Cut(marginShort(m), " ")
+	return side + " by " + strings.Replace(x, ">", "over ", 1) + " × its doubt"
+}
+
+// marginShort is marginText for a column whose head names the unit.
+func marginShort(m float64) string {
+	side := " inside"
+	if m < 0 {
+		side, m = " outside", -m
 	}
-	return "outside by " + number(math.Round(-m*10)/10) + " × its doubt"
+	if m > 99 {
+		return ">99" + side
+	}
+	return number(math.Round(m*10)/10) + side
 }
 
 func (c *Call) drawWork(r *record.Record) {

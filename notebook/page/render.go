@@ -274,7 +274,7 @@ func entries(list []int) string {
 func verdicts(b *strings.Builder, r *record.Record) {
 	var rows [][]string
 	var also []string
-	for _, v := range r.Verdicts {
+	for _, v := range record.Grouped(r.Verdicts) {
 		rows = append(rows, []string{v.Subject, v.Word, v.Text, v.Limit, v.Margin, v.Source, entries(v.Entries)})
 		for _, a := range v.Also {
 			if !slices.Contains(also, a) {
@@ -283,7 +283,7 @@ func verdicts(b *strings.Builder, r *record.Record) {
 		}
 	}
 	if rows != nil {
-		writeTable(b, []string{"What", "Verdict", "Reason", "Limit", "Margin", "Source", "Entries"}, rows)
+		writeTable(b, []string{"What", "Verdict", "Reason", "Limit", "Margin, × doubt", "Source", "Entries"}, rows)
 	}
 	if also != nil {
 		b.WriteString("\nOther limits and remarks:\n\n")

@@ -90,7 +90,7 @@ func newView(r *record.Record, remarks map[string]string) *view {
 	for i, m := range r.Machines {
 		v.Machines = append(v.Machines, newMachine(i+1, m))
 	}
-	for _, x := range r.Verdicts {
+	for _, x := range record.Grouped(r.Verdicts) {
 		v.Verdicts = append(v.Verdicts, verdict{x, refs(x.Entries)})
 	}
 	for _, c := range r.Causes {
