@@ -32,6 +32,13 @@ func codeSet(codes ...string) map[string]bool {
 // which a repair may have changed as a whole.
 func Passing(code string) bool { return passing[code] }
 
+// Cures reports whether a fact says that a complaint is gone.
+func Cures(complaint, code string) bool {
+	p := tables().complaint[complaint]
+	n, ok := vocabulary().number[code]
+	return p != nil && ok && p.cured.has(n)
+}
+
 // Persists reports whether a fact says that a complaint is still there: it is
 // a sign of it, or of another that the same would cure, or cannot be true
 // beside the cure.

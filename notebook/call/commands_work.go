@@ -72,8 +72,11 @@ func workCommands() []Command {
 			Examples: []string{"did replaced start device"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
-				c.mend()
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
+				if undone(a.text("TEXT")) {
+					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
+				}
+				c.mend()
 				return c.afterRepair(r.add(Plain, "Done: "+a.text("TEXT")+".")), nil
 			},
 		},

@@ -41,17 +41,24 @@ func (c *Call) replacedSince(key string, j *judged) bool {
 	if kind == "case" {
 		name, _, _ = strings.Cut(name, "\x00")
 	}
+	return c.renewedAt(name) > j.verdict.Entries[n-1]
+}
+
+// renewedAt is the last entry by which a machine or part was replaced, 0 when
+// none was.
+func (c *Call) renewedAt(name string) int {
+	at := 0
 	for _, w := range c.works {
-		if w.kind == "did" && w.entry > j.verdict.Entries[n-1] && c.alive(w.entry) && speaksOf(w.text, renews) && isNamed(w.text, name) {
-			return true
+		if w.kind == "did" && c.alive(w.entry) && !undone(w.text) && speaksOf(w.text, renews) && isNamed(w.text, name) {
+			at = max(at, w.entry)
 		}
 	}
 	for _, p := range c.parts {
-		if p.entry > j.verdict.Entries[n-1] && c.alive(p.entry) && isNamed(p.name, name) {
-			return true
+		if c.alive(p.entry) && isNamed(p.name, name) {
+			at = max(at, p.entry)
 		}
 	}
-	return false
+	return at
 }
 
 // isNamed reports whether a text names a machine or part itself, and not a
@@ -98,12 +105,27 @@ func (c *Call) defeated() []work {
 		switch {
 		case !c.alive(w.entry) || w.kind == "safe":
 		case speaksOf(w.text, restores):
-			out = nil
+			out = slices.DeleteFunc(out, func(d work) bool { return restored(d.text, w.text) })
 		case speaksOf(w.text, defeats):
 			out = append(out, w)
 		}
 	}
 	return out
+}
+
+// restored reports whether a restoring is of the device that was out: it names
+// it, or it takes out the bypass without naming any.
+func restored(out, back string) bool {
+	named := false
+	for _, d := range protective {
+		if speaksOf(back, []string{d}) {
+			named = true
+			if speaksOf(out, []string{d}) {
+				return true
+			}
+		}
+	}
+	return !named && speaksOf(back, bridges) && speaksOf(out, bridges)
 }
 
 // unproved lists what the record does not show of the work's own safety, and

@@ -12,85 +12,19 @@ import (
 	"ohmcall/notebook/record"
 )
 
-// proofWanted is one thing that proves a repair: its words, and whether the
-// call holds it after the repair.
-type proofWanted struct {
-	what string
-	held func(c *Call, since int) bool
-}
-
-func after(kind, cond string, points ...string) func(*Call, int) bool {
-	return func(c *Call, since int) bool {
-		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
-			r := c.readings[i]
-			if r.quality.word == kind && c.alive(r.entry) && samePoints(r, points) && (cond == "" || r.cond.is(cond)) {
-				return true
-			}
-		}
-		return false
-	}
-}
-
-func sawAfter(codes ...string) func(*Call, int) bool {
-	return func(c *Call, since int) bool {
-		for _, code := range codes {
-			for _, n := range c.seenAt[code] {
-				if n > since && c.alive(n) {
-					return true
-				}
-			}
-		}
-		return false
-	}
-}
-
 var (
-	proofEarth = proofWanted{"earth from plug pin to metal (ohm earth …)", after("ohm", "", "earth")}
-	proofStart = proofWanted{"the start seen (saw starts)", sawAfter("starts-and-runs")}
-	proofSurge = proofWanted{"start surge (amp comp … peak)", func(c *Call, since int) bool {
-		return after("amp", "peak")(c, since) || after("amp", "start")(c, since)
-	}}
-	proofAmps = proofWanted{"running amps (amp comp … run)", func(c *Call, since int) bool {
-		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
-			if r := c.readings[i]; r.quality.word == "amp" && c.alive(r.entry) && !r.cond.is("peak") && !r.cond.is("start") {
-				return true
-			}
-		}
-		return false
-	}}
-	proofSag = proofWanted{"volts while it starts (volt line … start)", func(c *Call, since int) bool {
-		return after("volt", "start")(c, since) || after("volt", "peak")(c, since)
-	}}
-	proofTemps = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", func(c *Call, since int) bool {
-		for _, k := range c.curves(since, math.MaxInt) {
-			if k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse) {
-				return true
-			}
-		}
-		return false
-	}}
-	proofNotFrozen = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", func(c *Call, since int) bool {
-		for _, k := range c.curves(since, math.MaxInt) {
-			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && spaceOf(k.Place) != judge.Freezer {
-				return true
-			}
-		}
-		return false
-	}}
-	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", proofAmps.held}
-	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", proofAmps.held}
-	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", func(c *Call, since int) bool {
-		if sawAfter("heats-up")(c, since) {
-			return true
-		}
-		for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
-			if r := c.readings[i]; r.quality.word == "temp" && !r.over && c.alive(r.entry) && c.value(r).Lo >= heated {
-				return true
-			}
-		}
-		return false
-	}}
-	proofDry = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", sawAfter("water-line-dry", "drain-clear", "pan-sound", "level")}
+	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
+	proofStart      = proofWanted{"the start seen (saw starts)", seen("starts-and-runs")}
+	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
+	proofAmps       = proofWanted{"running amps (amp comp … run)", running}
+	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}
+	proofTemps      = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", course(true)}
+	proofNotFrozen  = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", course(false)}
+	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
+	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
+	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
+	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "pan-sound", "level")}
+	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
 )
 
 // proofs lists what proves a repair, by complaint; "" is for all others.
@@ -121,6 +55,9 @@ func (c *Call) proofList() []proofWanted {
 	list = slices.Clone(list)
 	if c.plateText(c.mainMachine(), "type") == "inverter" {
 		list = slices.DeleteFunc(list, func(p proofWanted) bool { return p.what == proofSurge.what || p.what == proofSag.what })
+	}
+	if of := c.mainMachine(); partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
+		list = slices.Insert(list, 0, proofNewPins)
 	}
 	for i := range list {
 		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
@@ -169,9 +106,31 @@ func (c *Call) proofMissing() []string {
 		return []string{g + " replaced, or read again and sound; until then it must not be energised"}
 	}
 	var out []string
+	if n := c.seenAgain(); n > 0 {
+		out = append(out, "that the complaint is gone: it was seen again, entry "+itoa(n))
+	}
 	for _, p := range c.proofList() {
-		if !p.held(c, since) {
+		switch s := p.held(c, since); {
+		case s.held:
+		case s.text != "":
+			out = append(out, p.what+": "+s.text)
+		default:
 			out = append(out, p.what)
+		}
+	}
+	return out
+}
+
+// proofDoubts lists the points that were taken and that their own verdict
+// cannot tell.
+func (c *Call) proofDoubts() []string {
+	var out []string
+	if len(c.repairs()) == 0 {
+		return nil
+	}
+	for _, p := range c.proofList() {
+		if s := p.held(c, c.since()); s.held && s.doubt {
+			out = append(out, p.point()+": "+s.text)
 		}
 	}
 	return out

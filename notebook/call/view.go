@@ -302,12 +302,8 @@ func (c *Call) drawProof(r *record.Record) {
 	}
 	since := rep[len(rep)-1]
 	for _, p := range c.proofList() {
-		text := "not shown"
-		if p.held(c, since) {
-			text = "shown"
-		}
-		label, _, _ := strings.Cut(p.what, " (")
-		r.Proof = append(r.Proof, record.Fact{Label: strings.ToUpper(label[:1]) + label[1:], Text: text})
+		label := p.point()
+		r.Proof = append(r.Proof, record.Fact{Label: strings.ToUpper(label[:1]) + label[1:], Text: p.held(c, since).words()})
 	}
 }
 
@@ -320,6 +316,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	}
 	for _, s := range c.unproved() {
 		out = append(out, "In doubt: "+s)
+	}
+	for _, s := range c.proofDoubts() {
+		out = append(out, "In doubt: proof, "+s)
 	}
 	for _, e := range c.expects {
 		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
@@ -462,6 +461,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	switch r.Header.Result {
 	case "proved":
 		text += "; proved: " + proofWords(r)
+		if n := len(c.proofDoubts()); n > 0 {
+			text += ", " + itoa(n) + " of them taken without its verdict being able to tell"
+		}
 	case "not proved":
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
 	case "unsafe":

@@ -52,8 +52,18 @@ var (
 		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back",
 		"limit back", "overload back", "thermostat back", "fuse back", "earth back", "ground back", "cover back"}
 	renews      = []string{"replac", "new ", "changed", "swapped", "fitted", "installed", "exchanged"}
-	accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt"}
+	accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt",
+		"kit", "start", "ptc", "board", "pan", "line", "oil"}
+	// protective are the devices that must be in their circuit, bridges what
+	// takes them out.
+	protective = []string{"overload", "protector", "limit", "thermostat", "fuse", "switch", "interlock", "earth", "ground", "cover"}
+	bridges    = []string{"bypass", "jumper", "bridge"}
 )
+
+// undone tells work that was not done: ordered, quoted, not yet.
+func undone(text string) bool { return notDone.MatchString(text) }
+
+var notDone = regexp.MustCompile(`(?i)^(order|quot|recommend|advis|estimat|offer|told|explain|show|will|to |need|no |not )|\bnot (yet )?(replac|fit|chang|done|install|swap|repair)|\bnot yet\b|\byet to\b|\bto be (replac|fit|order|chang)|\bon order\b`)
 
 // alarm is a danger that words speak of, with the code of its caution.
 type alarm struct {

@@ -29,6 +29,7 @@ var layout = sync.OnceValue(func() *template.Template {
 		"iso":    iso,
 		"spoken": page.Spoken,
 		"tone":   tone,
+		"point":  point,
 		"long":   func(s string) bool { return page.Width(s) > 48 },
 		"times":  func(count, price float64) float64 { return count * price },
 	}).ParseFS(files, "sheet.tmpl"))
@@ -85,13 +86,22 @@ func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
 
 func iso(t time.Time) string { return t.Format(page.TimeLayout) }
 
+// point parts the word on a point of the proof from what it rests on.
+func point(text string) [2]string {
+	word, rest, ok := strings.Cut(text, ": ")
+	if !ok || tone(word) == "plain" {
+		return [2]string{text}
+	}
+	return [2]string{word, ": " + rest}
+}
+
 // tone sorts a word of judgement into one of four classes of the style
 // sheet. The word itself always stands on the page.
 func tone(word string) string {
 	switch strings.ToLower(word) {
 	case "sound", "proved", "on course", "met", "supported", "shown":
 		return "good"
-	case "suspect", "not proved", "too early", "no repair", "not shown":
+	case "suspect", "not proved", "too early", "no repair", "not shown", "taken":
 		return "doubt"
 	case "failed", "unsafe", "will not reach", "not met":
 		return "bad"

@@ -1,0 +1,184 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/judge"
+	"ohmcall/calc/pulldown"
+	"ohmcall/calc/verdict"
+)
+
+// proofWanted is one thing that proves a repair: its words, and how far it is
+// shown after the repair.
+type proofWanted struct {
+	what string
+	held func(c *Call, since int) shown
+}
+
+// shown is how far one point of a proof is shown. What a reading's own verdict
+// finds wrong proves nothing; what it cannot tell is taken, and said.
+type shown struct {
+	held  bool
+	doubt bool
+	text  string // the value with its verdict and entry, "" when nothing was taken
+}
+
+// words says it for the record.
+func (s shown) words() string {
+	word := "not shown"
+	switch {
+	case s.held && s.doubt:
+		word = "taken"
+	case s.held:
+		word = "shown"
+	}
+	if s.text == "" {
+		return word
+	}
+	return word + ": " + s.text
+}
+
+// point is the name of the proof without the line to type.
+func (p proofWanted) point() string {
+	name, _, _ := strings.Cut(p.what, " (")
+	return name
+}
+
+// lastAfter is the last reading after an entry that fits and counts.
+func (c *Call) lastAfter(since int, fits func(*reading) bool) *reading {
+	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
+		if r := c.readings[i]; c.alive(r.entry) && fits(r) {
+			return r
+		}
+	}
+	return nil
+}
+
+// shownBy asks a reading's own verdict.
+func (c *Call) shownBy(r *reading) shown {
+	if r == nil {
+		return shown{}
+	}
+	kind, name := c.subject(r)
+	var v verdict.Verdict
+	judged := kind != ""
+	switch {
+	case kind == "amp":
+		v = c.judgeAmp(name, []*reading{r})
+	case judged:
+		v, judged = c.verdictOn(kind, name, r.entry+1)
+	}
+	entry := " (entry " + itoa(r.entry) + ")"
+	if !judged {
+		return shown{held: true, text: r.shown() + entry}
+	}
+	out := shown{text: r.shown() + ", " + string(v.Word) + entry}
+	out.held = v.Word == verdict.Sound || v.Word == verdict.CannotTell
+	out.doubt = v.Word == verdict.CannotTell
+	return out
+}
+
+// read makes a proof of the last reading of a kind at a place, under one of the
+// conditions when there are any.
+func read(kind, place string, conditions ...string) func(*Call, int) shown {
+	return func(c *Call, since int) shown {
+		return c.shownBy(c.lastAfter(since, func(r *reading) bool {
+			return r.quality.word == kind && (place == "" || samePoints(r, []string{place})) && underOne(r, conditions)
+		}))
+	}
+}
+
+func underOne(r *reading, conditions []string) bool {
+	for _, w := range conditions {
+		if r.cond.is(w) {
+			return true
+		}
+	}
+	return len(conditions) == 0
+}
+
+// running are the amps of a machine that has started.
+func running(c *Call, since int) shown {
+	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start")
+	}))
+}
+
+// seen makes a proof of a finding.
+func seen(codes ...string) func(*Call, int) shown {
+	return func(c *Call, since int) shown {
+		for _, code := range codes {
+			for _, n := range c.seenAt[code] {
+				if n > since && c.alive(n) {
+					f, _ := cause.Lookup(code)
+					return shown{held: true, text: f.Help + " (entry " + itoa(n) + ")"}
+				}
+			}
+		}
+		return shown{}
+	}
+}
+
+// course makes a proof of the course of a temperature; a freezer's counts when
+// wanted.
+func course(freezerToo bool) func(*Call, int) shown {
+	return func(c *Call, since int) shown {
+		out := shown{}
+		for _, k := range c.curves(since, math.MaxInt) {
+			last := k.Points[len(k.Points)-1]
+			text := k.Place + " " + degrees(last.Celsius, k.Unit) + ", " + k.Verdict + " (entry " + itoa(last.Entry) + ")"
+			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && (freezerToo || spaceOf(k.Place) != judge.Freezer) {
+				return shown{held: true, text: text}
+			}
+			out.text = text
+		}
+		return out
+	}
+}
+
+// heat is the temperature that a heater reaches, or its being seen to heat.
+func heat(c *Call, since int) shown {
+	if s := seen("heats-up")(c, since); s.held {
+		return s
+	}
+	r := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "temp" && !r.over })
+	if r == nil {
+		return shown{}
+	}
+	return shown{held: c.value(r).Lo >= heated, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
+}
+
+// newPins is the insulation of a machine put in place of another, which is
+// read before it is energised.
+func newPins(c *Call, since int) shown {
+	of := c.mainMachine()
+	at := c.renewedAt(of)
+	r := c.lastAfter(at, func(r *reading) bool { return r.quality.word == "ohm" && r.of == of && r.b == caseName })
+	if r == nil {
+		return shown{}
+	}
+	s := c.shownBy(r)
+	if s.doubt && r.over {
+		s.doubt = false // no gross fault is what an ordinary meter can say
+	}
+	return s
+}
+
+// seenAgain is the entry at which the complaint was seen again after the last
+// repair, 0 when it was not or was seen to be gone since.
+func (c *Call) seenAgain() int {
+	complaint, since := c.complaint(), c.since()
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > since; i-- {
+		f := c.findings[i]
+		switch {
+		case f.code == "" || !c.alive(f.entry):
+		case cause.Cures(complaint, f.code):
+			return 0
+		case cause.Persists(complaint, f.code):
+			return f.entry
+		}
+	}
+	return 0
+}
