@@ -27,6 +27,17 @@ func Mends(code, text string) bool {
 	return false
 }
 
+// MendsSomething reports whether the words of what was done name the work for
+// any cause.
+func MendsSomething(text string) bool {
+	for _, c := range tables().causes {
+		if Mends(c.Code, text) {
+			return true
+		}
+	}
+	return false
+}
+
 // Apart reports whether two causes cannot both be there: one predicts what the
 // other contradicts.
 func Apart(a, b *Cause) bool {

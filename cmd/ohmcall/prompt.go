@@ -55,6 +55,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 	outFile, _ := a.out.(*os.File)
 	terminal := outFile != nil && term.IsTerminal(int(a.in.Fd())) && term.IsTerminal(int(outFile.Fd()))
 	dumb := os.Getenv("TERM") == "dumb"
+	warned := false // of times ahead of the clock, once
 	return repl.Options{
 		Notebook:    n,
 		In:          a.in,
@@ -70,7 +71,8 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Parts:       known.parts,
 		Scripts:     func() []string { return scripts(dir) },
 		Aside: func(e call.Entry) []string {
-			if n.Call().Ahead(e, time.Now()) {
+			if n.Call().Ahead(e, time.Now()) && !warned {
+				warned = true
 				return []string{fmt.Sprintf("Entry %d stands at %s, ahead of the clock: + counts from the entry before. If that is a slip: strike %d, and write the time itself, as in 14:30 temp freezer -2F.", e.N, e.At.Format("15:04"), e.N)}
 			}
 			return known.aside(n.Call(), e)

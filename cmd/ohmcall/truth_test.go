@@ -25,7 +25,7 @@ var own = map[string]string{
 	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
 	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
-	"call.proofAmps": "an index", "call.proofHeat": "an index", "call.severity": "an order", "call.coldTemperature": "the temperature to which is corrected",
+	"call.severity": "an order", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",
 	"pulldown.gutter": "a drawing's size", "pulldown.vague": "a width beyond which a number is not told", "pulldown.gridSteps": "steps of a search",
 	"winding.mostTold": "how many candidates are told", "winding.speedNames": "counts of speeds", "winding.namings": "pins by number",

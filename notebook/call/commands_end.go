@@ -19,7 +19,7 @@ func endCommands() []Command {
 		},
 		{
 			Word: "close", Group: Mends,
-			Params:   []Param{{Name: "TEXT", Kind: Quoted, Optional: true}},
+			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
 			Help:     "end the call; the record is completed and sealed with the digest of its log",
 			Doc:      "A line typed after it opens the call again.",
 			Examples: []string{`close "customer shown the temperatures"`, "close"},
@@ -68,7 +68,8 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 		return nil, p.errorf("entry %d is a %s and cannot be struck", n, e.Kind).WithHint("strike the entry that it is about, or write a note")
 	}
 	reason := unquote(a.text("REASON"))
-	if strings.HasPrefix(reason, ",") {
+	first, more, _ := strings.Cut(reason, " ")
+	if another, err := strconv.Atoi(first); strings.HasPrefix(reason, ",") || err == nil && more != "" && another > 0 && another <= len(c.entries) {
 		r := a.get("REASON")
 		return nil, source.Errorf(r.col, r.col+1, "strike takes one entry").WithHint("strike each with its reason: strike %d probe slipped", n)
 	}

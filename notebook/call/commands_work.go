@@ -278,6 +278,9 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 	for _, f := range t.Problems {
 		r.add(Ask, strings.ToUpper(f[:1])+f[1:]+endStop(f))
 	}
+	if c.gapWide() {
+		r.add(Ask, "The roles rest on readings that do not add up: read the three pairs again before this is connected.")
+	}
 	if m := c.machines[c.machineAtHand()]; t.Complete() && m != nil && m.result.Settled {
 		r.add(Good, "Each role is served once.").flag("wiring-complete")
 	}

@@ -362,7 +362,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 		}
 	}
 	for i := range r.Standings {
-		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !slices.Contains(was.beside, s.Cause.Code) {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !slices.Contains(was.beside, s.Cause.Code) && !c.treats(group{s}) {
 			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
 		}
 	}

@@ -344,7 +344,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 		r.res, _ = q.Resolution(r.quality.unit)
 	}
 	x := r.x
-	if !derived && r.res >= 1 && x < tenthsBelow[r.quality.word] {
+	if !derived && r.res >= 1 && x >= 0 && x < tenthsBelow[r.quality.word] {
 		r.res, r.tenths = 0.1, true
 	}
 	switch r.quality.word {

@@ -87,11 +87,22 @@ func (c *Call) idle() []string {
 				against = s
 			}
 		}
-		if against != nil {
+		if against != nil && !c.withItsDevice(text) {
 			out = append(out, text+": "+against.Cause.Name+" is ruled out by "+entriesWord(against.Against))
 		}
 	}
 	return out
+}
+
+// withItsDevice reports whether a text is of an overload that was fitted with
+// its start device, as they come.
+func (c *Call) withItsDevice(text string) bool {
+	if !speaksOf(text, []string{"overload", "protector"}) {
+		return false
+	}
+	return slices.ContainsFunc(c.work(), func(t string) bool {
+		return speaksOf(t, []string{"start device", "start relay", "start kit", "ptc", "relay"})
+	})
 }
 
 // work lists what was done and fitted, in words.
@@ -111,8 +122,8 @@ func (c *Call) work() []string {
 }
 
 // untreated lists what was found, is still there and has no work written down
-// for it, while work was written down for something else that was found. Work
-// in words that fit nothing found may be for any of it.
+// for it, while work was written down for something else. Work in words that
+// fit no cause at all may be for any of it.
 func (c *Call) untreated() []group {
 	if len(c.repairs()) == 0 {
 		return nil
@@ -137,10 +148,17 @@ func (c *Call) untreated() []group {
 			out = append(out, g)
 		}
 	}
-	if !mended {
+	if !mended && !c.worksElsewhere() {
 		return nil
 	}
 	return out
+}
+
+// worksElsewhere reports whether all that was done is, by its words, work for
+// some cause that was not found.
+func (c *Call) worksElsewhere() bool {
+	work := c.work()
+	return len(work) > 0 && !slices.ContainsFunc(work, func(text string) bool { return !cause.MendsSomething(text) })
 }
 
 // foundKey says what the causes found were worked out from.
