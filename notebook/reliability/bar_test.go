@@ -83,7 +83,7 @@ var bar = []row{
 		[]figure{{"notebooks", 200, 200}, {"settings", 6, 12}},
 		[]string{"a map is walked in its own order"}, determinism},
 	{"T12", "Any file of up to 64 MB is checked within 2 s and 200 MB, or refused in words; pipes and devices are refused",
-		[]figure{{"files", 18, 18}},
+		[]figure{{"files", 18, 18}, {"runs", 18, 18}},
 		[]string{"whatever is there is read"}, sizes},
 	{"T13", "Control, bidirectional and invisible characters are stored as visible names",
 		[]figure{{"texts", 1000, 1000}},
