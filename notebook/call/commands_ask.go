@@ -224,6 +224,7 @@ func (c *Call) gapWide() bool {
 
 func (c *Call) machineNames() []string {
 	names := map[string]bool{}
+	c.spend(200 * len(c.machines))
 	for of := range c.machines {
 		names[of] = true
 	}

@@ -23,9 +23,11 @@ func (c *Call) set(key, value string) {
 func (c *Call) last(key string) string {
 	for i := len(c.fields) - 1; i >= 0; i-- {
 		if f := c.fields[i]; f.key == key && c.alive(f.entry) {
+			c.spend(len(c.fields) - i)
 			return f.value
 		}
 	}
+	c.spend(len(c.fields))
 	return ""
 }
 

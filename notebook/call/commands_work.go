@@ -302,6 +302,7 @@ func (c *Call) wiring() repair.WireTable {
 		}
 	}
 	var wires []repair.Wire
+	c.spend(400 * len(c.wires))
 	for _, w := range c.wires {
 		if c.alive(w.entry) {
 			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})

@@ -85,6 +85,7 @@ func (f *File) readLog(log []byte) {
 	if f.Closed {
 		after := string(log[end+len(fenceEnd)+1:])
 		if s := strings.Trim(after, "\n"); s != "" {
+			f.written += len(s)
 			f.Remarks["log"] = s
 		}
 	}
@@ -93,7 +94,7 @@ func (f *File) readLog(log []byte) {
 	f.Entries = make([]Entry, 0, min(bytes.Count(text, []byte("\n"))-replies, MaxEntries+1))
 	f.replies = make([]string, 0, replies)
 	rest := string(text)
-	for row := f.LogRow; rest != ""; row++ {
+	for row := f.LogRow; rest != "" && f.stray <= MaxRemarks; row++ {
 		line, more, whole := strings.Cut(rest, "\n")
 		f.logLine(line, row, whole)
 		rest = more
@@ -124,6 +125,7 @@ func (f *File) logLine(line string, row int, whole bool) {
 		// Blocks that a loss of power left unwritten read as zeros. Only the
 		// last entry can be hit: the others were on disk before it began.
 		f.unwritten()
+		f.stray += len(line)
 		f.Torn, f.tornRow, f.Clean = line, row, false
 		return
 	}
@@ -134,6 +136,7 @@ func (f *File) logLine(line string, row int, whole bool) {
 	if err != nil {
 		if strings.TrimSpace(line) != "" {
 			f.Stray = append(f.Stray, line)
+			f.stray += len(line)
 			f.fault(row, "neither an entry nor a reply: "+err.Error())
 		}
 		f.Clean = false

@@ -93,9 +93,20 @@ func spaces(b *strings.Builder, n int) {
 	}
 }
 
+// Columns are aligned up to so wide, in tables of up to so many rows: one long
+// text must not make every row as long.
+const (
+	widest      = 200
+	mostAligned = 2000
+)
+
 // writeTable writes a GFM table whose columns align in the source too. Cells
 // are escaped here.
 func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int) {
+	aligned := widest
+	if len(rows) > mostAligned {
+		aligned = 0
+	}
 	cells := make([][]string, 0, len(rows)+1)
 	widths := make([]int, len(head))
 	all := make([]string, len(head)*(len(rows)+1))
@@ -109,7 +120,7 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 			if i < len(row) {
 				line[i] = Escape(row[i])
 			}
-			widths[i] = max(widths[i], Width(line[i]), 3)
+			widths[i] = max(widths[i], min(Width(line[i]), aligned), 3)
 		}
 		cells = append(cells, line)
 	}
@@ -125,7 +136,7 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 	for n, line := range cells {
 		for i, c := range line {
 			b.WriteString("| ")
-			pad := widths[i] - Width(c)
+			pad := max(widths[i]-Width(c), 0)
 			if isRight[i] {
 				spaces(b, pad)
 				b.WriteString(c)

@@ -150,7 +150,7 @@ func zoo() []beast {
 		topOf("HTML", "<a>", 20<<20),
 		topOf("entities", "&amp;", 20<<20),
 		topOf("sections", "[ohmcall-begin]: #a\n[ohmcall-end]: #a \"x\"\n", 10<<20),
-		topOf("sections of their own", "[ohmcall-begin]: #title\nx\n[ohmcall-end]: #title \"x\"\n", 10<<20),
+		topOf("sections of their own", "[ohmcall-begin]: #title\nx\n[ohmcall-end]: #title \"x\"\n", 7<<20),
 		{"sections of many names", func() string {
 			var b strings.Builder
 			b.WriteString(zooFront)
@@ -185,7 +185,9 @@ func zoo() []beast {
 		{"one note too many", func() string { return logOf(page.MaxEntries+1, note) }},
 		{"long notes", func() string { return logOf(360, func(int) string { return "note " + strings.Repeat("y", 64_000) }) }},
 		{"notes of marks", func() string { return logOf(360, func(int) string { return "note " + strings.Repeat("|`<", 21_000) }) }},
-		{"notes of combining marks", func() string { return logOf(360, func(int) string { return "note e" + strings.Repeat("\u0301", 30_000) }) }},
+		{"notes of combining marks", func() string {
+			return logOf(360, func(int) string { return "note e" + strings.Repeat("\u0301", 30_000) })
+		}},
 		{"notes of controls", func() string { return logOf(360, func(int) string { return "note " + strings.Repeat("\x1b", 60_000) }) }},
 		crowd("one number", func(int) string { return "ohm A B 3.4" }),
 		crowd("many pins", func(i int) string { return fmt.Sprintf("ohm A%d B%d 3.4", i, i+1) }),
@@ -215,7 +217,13 @@ func zoo() []beast {
 		crowd("words not known", func(i int) string { return fmt.Sprintf("zzgargle%d blah blah", i) }),
 		crowd("names not known", func(i int) string { return fmt.Sprintf("x%d + 1", i) }),
 	}
-	// Every command, its examples over and over, alone and among readings.
+	return list
+}
+
+// commandZoo is every command, its examples over and over, alone and among
+// readings.
+func commandZoo() []beast {
+	var list []beast
 	for _, c := range call.Commands() {
 		list = append(list,
 			crowd("examples of "+c.Word, func(i int) string { return c.Examples[i%len(c.Examples)] }),
