@@ -297,7 +297,7 @@ func clip(s string, n int) string {
 // the call is as it was. A statement whose command is shown only (see
 // Command.Screen) answers with an entry numbered 0 and adds none.
 func (c *Call) Apply(at time.Time, text string) (Entry, error) {
-	c.spend(1000 + len(text))
+	c.spend(1000 + 40*len(text))
 	s, err := c.Parse(text)
 	if err != nil {
 		return Entry{}, err

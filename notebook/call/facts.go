@@ -34,7 +34,7 @@ type finding struct {
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
-	c.spend(100*len(c.subjects) + len(c.plates))
+	c.spend(100*len(c.subjects) + 20*len(c.plates))
 	add := func(code string, entry int) {
 		if _, known := cause.Lookup(code); known {
 			out = append(out, cause.Fact{Code: code, Entry: entry})

@@ -337,6 +337,7 @@ func (c *Call) mainMachine() string {
 	first := ""
 	c.spend(2 * len(c.plates))
 	for _, r := range c.readings {
+		c.spend(1)
 		if r.of == defaultMachine && c.alive(r.entry) {
 			return defaultMachine
 		}

@@ -28,7 +28,7 @@ func (c *Call) repairs() []int {
 // establishedBetween reports whether a reading or finding lies between two
 // entries.
 func (c *Call) establishedBetween(a, b int) bool {
-	c.spend(4)
+	c.spend(16)
 	i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry > a })
 	if i < len(c.readings) && c.readings[i].entry < b {
 		return true

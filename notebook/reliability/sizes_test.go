@@ -20,7 +20,7 @@ type reader struct {
 
 var readers = []reader{
 	{"check", []string{"check"}, nil, ""},
-	{"open", nil, nil, "show readings\nnext\n"},
+	{"open", nil, nil, "help\n"},
 	{"page", []string{"page"}, []string{"-o", "OUT"}, ""},
 	{"digest", []string{"digest"}, nil, ""},
 	{"redact", []string{"redact"}, []string{"-o", "OUT"}, ""},
@@ -29,7 +29,7 @@ var readers = []reader{
 	{"export JSON Lines", []string{"export"}, []string{"--as", "jsonl", "--layout", "by-date", "--into", "OUT"}, ""},
 	{"export SQLite", []string{"export"}, []string{"--entries", "--sqlite", "OUT"}, ""},
 	{"digest CSV", []string{"digest", "--as", "csv"}, nil, ""},
-	{"resume", []string{"run", "-", "-o"}, nil, "show readings\n"},
+	{"resume", []string{"run", "-", "-o"}, nil, "help ohm\n"},
 }
 
 // reads runs a reader on a file and gives what it cost. The folder of the file
