@@ -13,6 +13,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/page"
@@ -90,10 +91,13 @@ func Create(h Host, name string) (*Notebook, error) {
 // that is no notebook, or that holds a line that this program cannot apply,
 // is: such a file is left alone.
 func Open(h Host, name string) (*Notebook, error) {
-	if target, err := filepath.EvalSymlinks(name); err == nil {
+	if target, err := filepath.EvalSymlinks(name); err == nil && !failpoint.On(failpoint.LinkReplaced) {
 		name = target
 	}
 	j, content, err := journal.Open(h.FS, name)
+	if err != nil && failpoint.On(failpoint.UnkeptOpened) {
+		return New(h), nil
+	}
 	if err != nil {
 		return nil, err
 	}

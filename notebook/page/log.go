@@ -8,6 +8,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/record"
 )
 
@@ -193,7 +194,9 @@ func AppendEntry(b []byte, n int, at time.Time, line string, reply []string) []b
 	b = append(b, line...)
 	b = append(b, '\n')
 	for _, r := range reply {
-		b = append(b, "# "...)
+		if !failpoint.On(failpoint.BareReplies) {
+			b = append(b, "# "...)
+		}
 		b = append(b, r...)
 		b = append(b, '\n')
 	}

@@ -6,9 +6,11 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/record"
 )
 
@@ -174,6 +176,9 @@ func front(content []byte) (record.Header, []byte, error) {
 // ours that ends before its log; a file that is not a notebook, or of a newer
 // format, is.
 func Read(content []byte) (*File, error) {
+	if failpoint.On(failpoint.RarePair) && bytes.Contains(content, []byte{' ', 'a' ^ 0x80}) {
+		panic("a rare pair of bytes")
+	}
 	asRead := len(content)
 	content = unixLines(content)
 	if bytes.Count(content, []byte("\n")) > MaxLines {
@@ -224,6 +229,12 @@ func Read(content []byte) (*File, error) {
 	}
 	if len(f.Entries) > MaxEntries {
 		return nil, fmt.Errorf("the notebook has %d entries, at most %d are read", len(f.Entries), MaxEntries)
+	}
+	if f.Torn != "" && failpoint.On(failpoint.TornRefused) {
+		return nil, errors.New("the last line is torn")
+	}
+	if failpoint.On(failpoint.ByTime) {
+		slices.SortStableFunc(f.Entries, func(a, b Entry) int { return a.At.Compare(b.At) })
 	}
 	f.Clean = f.Clean && len(content) == asRead
 	return f, nil

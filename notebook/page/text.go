@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"github.com/rivo/uniseg"
+
+	"ohmcall/calc/failpoint"
 )
 
 // EscapeLine is Escape for a text that starts a line of its own, where a
@@ -31,6 +33,9 @@ func EscapeLine(s string) string {
 // HTML, table cell or link, and shows as it was typed. The text holds no line
 // breaks and no controls; script.Clean has seen to that.
 func Escape(s string) string {
+	if failpoint.On(failpoint.NotEscaped) {
+		return s
+	}
 	if !strings.ContainsAny(s, "\\`*_[]<>|~&$@:.") {
 		return s
 	}

@@ -46,7 +46,7 @@ func tame(out []byte) error {
 }
 
 // escapes is T14.
-func escapes(w *watch, control string) {
+func escapes(w *watch) {
 	var typed []string
 	seqs := sequences()
 	for _, s := range seqs {
@@ -64,9 +64,6 @@ func escapes(w *watch, control string) {
 	dir := w.dir()
 	runs := []*exec.Cmd{
 		exec.Command(program, "run", "-"), exec.Command(program, "run", "-", "--json"), exec.Command(program, filepath.Join(dir, "a.md"))}
-	if control != "" {
-		runs = []*exec.Cmd{helperCommand("raw", control)}
-	}
 	for _, c := range runs {
 		c.Env = append(c.Environ(), "NO_COLOR=1", "OHMCALL_DIR="+dir)
 		c.Stdin = strings.NewReader(input)

@@ -41,7 +41,7 @@ func tree(dir string) string {
 }
 
 // quiet is T19.
-func quiet(w *watch, control string) {
+func quiet(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
@@ -53,9 +53,6 @@ func quiet(w *watch, control string) {
 	for _, argv := range [][]string{{"check", name}, {name}} {
 		w.count("subcommands", 1)
 		c := exec.Command(program, argv...)
-		if control != "" {
-			c = helperCommand("socket", control)
-		}
 		log := filepath.Join(w.dir(), "trace")
 		t := exec.Command(tracer, append([]string{"-f", "-qq", "-o", log, "-e", "trace=network", c.Path}, c.Args[1:]...)...)
 		t.Env = append(c.Environ(), "OHMCALL_DIR="+dir)
@@ -78,11 +75,8 @@ func hostileNames() []string {
 }
 
 // paths is T18.
-func paths(w *watch, control string) {
-	modes(w, control)
-	if control != "" {
-		return
-	}
+func paths(w *watch) {
+	modes(w)
 	links(w)
 	// A script that uses files by hostile names reads at most, and a call
 	// whose fields hold them makes no file but its own.
@@ -157,7 +151,7 @@ func links(w *watch) {
 }
 
 // modes holds new files to 0600 under any umask, and old files to their mode.
-func modes(w *watch, control string) {
+func modes(w *watch) {
 	for _, mask := range []string{"000", "022", "077"} {
 		for _, mode := range []os.FileMode{0, 0o640, 0o664} {
 			w.count("modes", 1)
@@ -169,7 +163,7 @@ func modes(w *watch, control string) {
 				w.must(os.Chmod(name, mode))
 				want = mode
 			}
-			k := keeper(control, name)
+			k := keeper(name)
 			c := exec.Command("sh", append([]string{"-c", "umask " + mask + "; exec \"$0\" \"$@\"", k.Path}, k.Args[1:]...)...)
 			c.Env = k.Environ()
 			c.Stdin = strings.NewReader("note a\n")

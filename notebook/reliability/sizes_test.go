@@ -51,7 +51,11 @@ func (r reader) reads(w *watch, name string) measured {
 }
 
 // sizes is T12.
-func sizes(w *watch, control string) {
+func sizes(w *watch) {
+	odd(w)
+	if w.red() {
+		return
+	}
 	beasts := zoo()
 	if long {
 		beasts = append(beasts, commandZoo()...)
@@ -80,8 +84,10 @@ func sizes(w *watch, control string) {
 			w.must(os.Mkdir(dir, 0o700))
 		}
 		w.count("files", 1)
+		if w.red() {
+			return
+		}
 	}
-	odd(w)
 }
 
 // odd holds what is no file at all, or not one of its own.
@@ -95,10 +101,13 @@ func odd(w *watch) {
 	for _, name := range []string{fifo, link, "/dev/zero", dir} {
 		for _, r := range readers {
 			m := r.reads(w, name)
-			w.count("files", 1)
+			w.count("odd files", 1)
 			folder := name == dir && len(r.argv) > 0 && (r.argv[0] == "digest" || r.argv[0] == "export")
-			if m.Seconds > 1 || m.Code == 0 && !folder || m.Code > 2 || m.Out == "" {
+			if m.Seconds > 1 || m.Code == 0 && !folder || m.Code > 2 || m.Out == "" || strings.Contains(m.Out, "goroutine ") {
 				w.fault("%s of %s: %+v", r.name, name, m)
+			}
+			if w.red() {
+				return
 			}
 		}
 	}

@@ -57,14 +57,14 @@ var traceLine = regexp.MustCompile(`^(?:\[pid\s+)?\d*\]?\s*(\w+)\((\d+)(?:<[^>]*
 
 // order is T3b: in the trace of a run, the reply to each entry is written only
 // after a sync of the file that holds it has returned.
-func order(w *watch, control string) {
+func order(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
 	}
 	dir := w.dir()
 	log := filepath.Join(dir, "trace")
-	_, stderr, err := traced(tracer, keeper(control, filepath.Join(dir, "call.md")),
+	_, stderr, err := traced(tracer, keeper(filepath.Join(dir, "call.md")),
 		"-o", log, "-s", "64", "-e", "trace=write,fdatasync,fsync")
 	if err != nil {
 		w.fault("the run failed: %v %s", err, stderr)
@@ -94,7 +94,7 @@ func order(w *watch, control string) {
 
 // killEachCall is T4: the program is killed at the Nth call of each kind that
 // touches the file, for every N.
-func killEachCall(w *watch, control string) {
+func killEachCall(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
@@ -103,7 +103,7 @@ func killEachCall(w *watch, control string) {
 		survived := 0
 		for n := 1; survived < 2 && !w.red(); n++ {
 			name := filepath.Join(w.dir(), "call.md")
-			acked, stderr, err := traced(tracer, keeper(control, name), "-o", os.DevNull,
+			acked, stderr, err := traced(tracer, keeper(name), "-o", os.DevNull,
 				"-e", fmt.Sprintf("inject=%s:signal=KILL:when=%d", call, n))
 			if err == nil {
 				survived++
@@ -129,7 +129,7 @@ func killEachCall(w *watch, control string) {
 }
 
 // failSystem is T5b: the Nth sync or write of the program fails.
-func failSystem(w *watch, control string) {
+func failSystem(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
@@ -147,16 +147,16 @@ func failSystem(w *watch, control string) {
 				if w.red() {
 					return
 				}
-				failOne(w, control, tracer, call, code, n)
+				failOne(w, tracer, call, code, n)
 			}
 		}
 	}
 }
 
-func failOne(w *watch, control, tracer, call, code, n string) {
+func failOne(w *watch, tracer, call, code, n string) {
 	dir := w.dir()
 	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
-	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log, "-y",
+	acked, stderr, err := traced(tracer, keeper(name), "-o", log, "-y",
 		"-e", "trace=fdatasync,renameat", "-e", fmt.Sprintf("inject=%s:error=%s:when=%s", call, code, n))
 	trace, readErr := os.ReadFile(log)
 	w.must(readErr)
@@ -202,7 +202,7 @@ func strays(dir string) []string {
 }
 
 // interrupt is T9: each call that can be interrupted is, once.
-func interrupt(w *watch, control string) {
+func interrupt(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
@@ -210,16 +210,16 @@ func interrupt(w *watch, control string) {
 	for _, call := range []string{"write", "fdatasync", "fsync", "flock", "renameat", "openat"} {
 		for n := 1; n <= 12 && !w.red(); n++ {
 			if long || n <= 4 {
-				interruptOne(w, control, tracer, call, n)
+				interruptOne(w, tracer, call, n)
 			}
 		}
 	}
 }
 
-func interruptOne(w *watch, control, tracer, call string, n int) {
+func interruptOne(w *watch, tracer, call string, n int) {
 	dir := w.dir()
 	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
-	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log,
+	acked, stderr, err := traced(tracer, keeper(name), "-o", log,
 		"-e", "trace="+call, "-e", fmt.Sprintf("inject=%s:error=EINTR:when=%d", call, n))
 	trace, readErr := os.ReadFile(log)
 	w.must(readErr)
