@@ -22,8 +22,8 @@ func hostileSums() []string {
 		nested = "1<(" + nested + ")<1"
 	}
 	list := []string{
-		nested, "1(" + nested + ")", "sqrt(" + nested + ")", `A ""0`,
-		loops, "1..1000000000", "map(1..100000, # * 2)", "filter(1..1000, # > 3)",
+		loops, nested, "1(" + nested + ")", "sqrt(" + nested + ")", `A ""0`,
+		"1..1000000000", "map(1..100000, # * 2)", "filter(1..1000, # > 3)",
 		"reduce(1..1000, #acc + #)", `repeat("a", 1000000000)`, `"a" matches "(a+)+$"`, `"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa!" matches "(a|aa)+$"`,
 		"2 ^ 2 ^ 2 ^ 2 ^ 2 ^ 2", "9^9^9^9^9", "1e308 * 1e308", "1/0", "0/0", "-" + strings.Repeat("-", 400) + "1",
 		strings.Repeat("(", 200) + "1" + strings.Repeat(")", 200), strings.Repeat("(", 500), strings.Repeat("!", 500) + "true",

@@ -50,22 +50,39 @@ func quiet(w *watch) {
 	name := filepath.Join(dir, "stranger.md")
 	w.must(os.WriteFile(name, hostilePage("<U+001B>"), 0o600))
 	before := tree(dir)
-	for _, argv := range [][]string{{"check", name}, {name}} {
+	for _, r := range readers {
 		w.count("subcommands", 1)
-		c := exec.Command(program, argv...)
 		log := filepath.Join(w.dir(), "trace")
-		t := exec.Command(tracer, append([]string{"-f", "-qq", "-o", log, "-e", "trace=network", c.Path}, c.Args[1:]...)...)
-		t.Env = append(c.Environ(), "OHMCALL_DIR="+dir)
+		out := filepath.Join(w.dir(), "out")
+		argv := append([]string{"-f", "-qq", "-s", "256", "-o", log, "-e", "trace=network,openat,mkdirat,unlinkat,renameat,renameat2", program}, r.argv...)
+		argv = append(argv, name)
+		for _, a := range r.after {
+			argv = append(argv, strings.ReplaceAll(a, "OUT", out))
+		}
+		t := exec.Command(tracer, argv...)
+		t.Env = append(os.Environ(), "OHMCALL_DIR="+dir)
+		t.Stdin = strings.NewReader(r.input)
 		t.CombinedOutput()
 		trace, err := os.ReadFile(log)
 		w.must(err)
-		if strings.Contains(string(trace), "socket") {
-			w.fault("%s opens a socket: %s", argv[0], trace)
+		for line := range strings.Lines(string(trace)) {
+			if strings.Contains(line, "socket(") || strings.Contains(line, "connect(") {
+				w.fault("%s opens a socket: %s", r.name, line)
+			}
+			// One's own call is opened to be written to, and so locked.
+			if strings.Contains(line, dir) && !r.writes && !readsOnly(line) {
+				w.fault("%s touches what lies beside the notebook: %s", r.name, line)
+			}
 		}
 	}
 	if after := tree(dir); after != before {
 		w.fault("the folder has changed:\n%s\n%s", before, after)
 	}
+}
+
+// readsOnly tells the trace of a call that only opens for reading.
+func readsOnly(line string) bool {
+	return strings.Contains(line, "openat(") && strings.Contains(line, "O_RDONLY") && !strings.Contains(line, "O_CREAT")
 }
 
 // hostileNames are names for files that try to be more than that.

@@ -12,24 +12,25 @@ import (
 // reader is a way in which the program reads a notebook: a subcommand with its
 // arguments, where OUT is a name of its own for what it writes.
 type reader struct {
-	name  string
-	argv  []string // before the file
-	after []string // behind it
-	input string
+	name   string
+	argv   []string // before the file
+	after  []string // behind it
+	input  string
+	writes bool // it opens the notebook to write to it
 }
 
 var readers = []reader{
-	{"check", []string{"check"}, nil, ""},
-	{"open", nil, nil, "help\n"},
-	{"page", []string{"page"}, []string{"-o", "OUT"}, ""},
-	{"digest", []string{"digest"}, nil, ""},
-	{"redact", []string{"redact"}, []string{"-o", "OUT"}, ""},
-	{"export CSV", []string{"export"}, []string{"--entries", "--into", "OUT"}, ""},
-	{"digest JSON Lines", []string{"digest", "--as", "jsonl"}, nil, ""},
-	{"export JSON Lines", []string{"export"}, []string{"--as", "jsonl", "--layout", "by-date", "--into", "OUT"}, ""},
-	{"export SQLite", []string{"export"}, []string{"--entries", "--sqlite", "OUT"}, ""},
-	{"digest CSV", []string{"digest", "--as", "csv"}, nil, ""},
-	{"resume", []string{"run", "-", "-o"}, nil, "help ohm\n"},
+	{"check", []string{"check"}, nil, "", false},
+	{"open", nil, nil, "help\n", true},
+	{"page", []string{"page"}, []string{"-o", "OUT"}, "", false},
+	{"digest", []string{"digest"}, nil, "", false},
+	{"redact", []string{"redact"}, []string{"-o", "OUT"}, "", false},
+	{"export CSV", []string{"export"}, []string{"--entries", "--into", "OUT"}, "", false},
+	{"digest JSON Lines", []string{"digest", "--as", "jsonl"}, nil, "", false},
+	{"export JSON Lines", []string{"export"}, []string{"--as", "jsonl", "--layout", "by-date", "--into", "OUT"}, "", false},
+	{"export SQLite", []string{"export"}, []string{"--entries", "--sqlite", "OUT"}, "", false},
+	{"digest CSV", []string{"digest", "--as", "csv"}, nil, "", false},
+	{"resume", []string{"run", "-", "-o"}, nil, "help ohm\n", true},
 }
 
 // reads runs a reader on a file and gives what it cost. The folder of the file
