@@ -205,6 +205,7 @@ func (j *Journal) replace(content []byte, mode os.FileMode) error {
 			err = j.fs.SyncDir(j.name)
 		}
 		if err != nil {
+			err = fmt.Errorf("%s: %w", j.name, err) // it names the folder only
 			j.dead = err
 		}
 	}

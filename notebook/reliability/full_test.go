@@ -70,10 +70,7 @@ func full(w *watch) {
 func fullChild(dir string) int {
 	var faults []string
 	limits := 0
-	step := 256
-	if os.Getenv("OHMCALL_LONG") != "" {
-		step = 64
-	}
+	const step = 64
 	for size := step; size <= 200*64; size += step {
 		limits++
 		if err := fullOnce(filepath.Join(dir, fmt.Sprint(size)+".md"), uint64(size)); err != nil {
