@@ -198,7 +198,7 @@ func measureChild(argv []string) int {
 		c.Stdin = f
 	}
 	// What reads without end must not take the whole machine's memory with it.
-	if err := unix.Setrlimit(unix.RLIMIT_AS, &unix.Rlimit{Cur: 8 << 30, Max: 8 << 30}); err != nil {
+	if err := unix.Setrlimit(unix.RLIMIT_AS, &unix.Rlimit{Cur: 2 << 30, Max: 2 << 30}); err != nil {
 		return 1
 	}
 	start := time.Now()

@@ -51,7 +51,8 @@ func (r reader) reads(w *watch, name string) measured {
 	return m
 }
 
-// sizes is T12.
+// sizes is T12. OHMCALL_BEAST and OHMCALL_READER pick files by part of their
+// name and a reader, to look at one.
 func sizes(w *watch) {
 	odd(w)
 	if w.red() {

@@ -72,6 +72,9 @@ func zoo() []beast {
 	note := func(int) string { return "note a" }
 	sums := hostileSums()
 	list := []beast{
+		// Dear lines, of which the bound on work is the only guard.
+		crowd("a long course", func(i int) string { return fmt.Sprintf("+10min temp freezer -%d.%dF", i%20, i%10) }),
+
 		// Size alone.
 		{"line feeds", func() string { return filled(zooHead, "\n", "") }},
 		{"one line", func() string { return filled(zooHead+"1"+zooStamp+"note ", "a", "") }},
@@ -194,7 +197,6 @@ func zoo() []beast {
 		crowd("all pins", func(i int) string { return fmt.Sprintf("ohm A%d B%d %d", i%20, i%7, 1+i%9) }),
 		crowd("many machines", func(i int) string { return []string{fmt.Sprintf("on m%d", i), "ohm A B 3.4"}[i%2] }),
 		crowd("many places", func(i int) string { return fmt.Sprintf("volt p%d 118", i) }),
-		crowd("a long course", func(i int) string { return fmt.Sprintf("+10min temp freezer -%d.%dF", i%20, i%10) }),
 		crowd("shows", turns("show readings", "volt line 118.2")),
 		crowd("strikes", func(i int) string { return []string{"note a", fmt.Sprintf("strike %d \"x\"", i-1)}[i%2] }),
 		crowd("sums", func(int) string { return strings.Repeat("1+", 200) + "1" }),
