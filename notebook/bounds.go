@@ -15,7 +15,7 @@ import (
 // every machine takes the same files. A live call is held to the same, so that
 // what was written can be opened again. Some ten thousand readings fit in.
 const (
-	maxWork     = 400_000_000 // steps of call.Work: about a second
+	maxWork     = 350_000_000 // steps of call.Work: about a second
 	maxLog      = 16 << 20    // bytes of all lines and replies
 	maxLogLines = 250_000
 	replyWork   = 8 // steps for each byte of a reply

@@ -238,7 +238,7 @@ func (c *Call) curves(since, before int) []record.Curve {
 	if c.curveKey == key {
 		return c.curveMemo
 	}
-	c.spend(10 * len(c.bySubjectKind["temp"]))
+	c.spend(14 * len(c.bySubjectKind["temp"]))
 	var places []string
 	points := map[string][]*reading{}
 	for _, r := range c.bySubjectKind["temp"] {
