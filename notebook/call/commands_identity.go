@@ -91,6 +91,7 @@ func plateDoc() string {
 // tellComplaint says which of the common complaints the words are taken for, by
 // which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
+	c.spend(8000)
 	hits := complaintsOf(c.last("fault"))
 	if len(hits) == 0 {
 		var names []string

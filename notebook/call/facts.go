@@ -272,6 +272,7 @@ func (c *Call) complaint() string {
 	t := c.last("fault")
 	if t != c.matched.value {
 		c.matched = text{value: t}
+		c.spend(8000)
 		if hits := complaintsOf(t); len(hits) > 0 {
 			c.matched.key = hits[0].Code
 		}
