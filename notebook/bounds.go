@@ -1,46 +1,79 @@
 package notebook
 
 import (
+	"errors"
 	"fmt"
 	"time"
+
+	"ohmcall/calc/failpoint"
+	"ohmcall/notebook/call"
+	"ohmcall/notebook/page"
 )
 
-// What replaying one file may cost, so that a stranger's file cannot hold up
-// the program or fill the machine. Some ten thousand entries fit in.
+// What one call may hold and replaying it may cost, so that a stranger's file
+// cannot hold up the program or fill the machine. It is counted, not timed:
+// every machine takes the same files. A live call is held to the same, so that
+// what was written can be opened again. Some ten thousand readings fit in.
 const (
-	// checkPatience bounds the replay of a file that is only looked at. One's
-	// own call is opened with openPatience: it must open on a slow machine too.
-	checkPatience = 1200 * time.Millisecond
-	openPatience  = 30 * time.Second
-	maxReplies    = 32 << 20 // bytes of all replies
-	// alwaysTaken is how many entries are replayed however busy the machine
-	// is: more than a real call has.
-	alwaysTaken = 1000
+	maxWork     = 350_000_000 // steps of call.Work: about a second
+	maxLog      = 16 << 20    // bytes of all lines and replies
+	maxLogLines = 250_000
+	replyWork   = 8 // steps for each byte of a reply
 )
 
-// bounds counts what a replay has cost so far.
-type bounds struct {
-	start    time.Time
-	patience time.Duration
-	entries  int
-	replies  int
-}
+// reserve is the part of the bounds, one in so many, that a live call keeps
+// free for its closing.
+const reserve = 16
 
-func newBounds(patience time.Duration) *bounds {
-	return &bounds{start: time.Now(), patience: patience}
-}
+// ErrFull is returned when a call has come to its bounds.
+var ErrFull = errors.New("the call is as long as one call may be")
 
-// spend counts one reply and says when it is enough.
-func (b *bounds) spend(reply []string) error {
+// bounds counts what a call's entries have cost so far.
+type bounds struct{ entries, work, log, lines int }
+
+// apply applies a line and counts it with its reply, and the work that they
+// took. A line that is only for the screen is not of the log.
+func (b *bounds) apply(c *call.Call, at time.Time, line string) (call.Entry, error) {
+	before := c.Work()
+	e, err := c.Apply(at, line)
+	if err == nil && e.N == 0 {
+		return e, nil
+	}
+	lines, size := 1, len(line)
+	if err == nil {
+		size = len(e.Line)
+		for _, l := range e.Reply.Lines {
+			size += len(l.Text) + 3
+		}
+		lines += len(e.Reply.Lines)
+	}
 	b.entries++
-	for _, l := range reply {
-		b.replies += len(l) + 1
+	b.lines += lines
+	b.log += size + 40
+	b.work += c.Work() - before + replyWork*size
+	return e, err
+}
+
+// over says which bound is exceeded, keeping free what is asked.
+func (b *bounds) over(free int) error {
+	if failpoint.On(failpoint.NoBounds) {
+		return nil
 	}
-	if b.replies > maxReplies {
-		return fmt.Errorf("the notebook's replies come to more than the %d MB that are taken", maxReplies>>20)
+	limit := func(n int) int {
+		if free > 0 {
+			return n - n/free
+		}
+		return n
 	}
-	if b.entries > alwaysTaken && time.Since(b.start) > b.patience {
-		return fmt.Errorf("replaying the notebook takes longer than the %v that are given to it", b.patience)
+	switch {
+	case b.entries > limit(page.MaxEntries):
+		return fmt.Errorf("%w: %d entries", ErrFull, page.MaxEntries)
+	case b.work > limit(maxWork):
+		return fmt.Errorf("%w: replaying it takes more work than is given to one", ErrFull)
+	case b.log > limit(maxLog):
+		return fmt.Errorf("%w: its lines and replies come to %d MB", ErrFull, maxLog>>20)
+	case b.lines > limit(maxLogLines):
+		return fmt.Errorf("%w: its log has %d lines", ErrFull, maxLogLines)
 	}
 	return nil
 }

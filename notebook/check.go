@@ -39,53 +39,46 @@ func Check(content []byte) (*Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Report{Open: !f.Closed, Torn: f.Torn, Remarks: keptRemarks(Host{}, f)}
+	r := &Report{Open: !f.Closed, Torn: f.Torn}
 	if f.Cut != nil || len(content) == 0 {
 		r.Record = call.New().Record()
+		if r.Remarks, err = keptRemarks(f, nil); err != nil {
+			return nil, err
+		}
 		r.add(f.LogRow, 1, "the file ends before its log: no entry is left")
 		return r, nil
 	}
 	for _, x := range f.Faults {
 		r.add(x.Row, x.Col, "%s", x.Text)
 	}
-	c, asOf := call.New(), (*record.Record)(nil)
-	if f.Header.Entries == 0 {
-		asOf = c.Record()
-	}
-	cost := newBounds(checkPatience)
-	for i := range f.Entries {
+	made, err := replayed(f, true, nil, func(i int, got call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
-		got, err := c.Apply(e.At, e.Line)
 		if err != nil {
 			col := e.Col
 			var se *source.Error
 			if errors.As(err, &se) && se.Col > 0 {
 				col += se.Col - 1
 			}
-			if err := cost.spend(nil); err != nil {
-				return nil, err
-			}
 			r.add(e.Row, col, "this line cannot be replayed: %v", err)
-			continue
+			return
 		}
 		if got.Line != e.Line {
 			r.add(e.Row, e.Col, "the line holds characters that are never stored")
 		}
-		reply := got.Reply.PlainLines()
-		if err := cost.spend(reply); err != nil {
-			return nil, err
-		}
 		r.compareReply(e, reply, i == len(f.Entries)-1 && !f.Closed)
-		if i+1 == f.Header.Entries && i+1 < len(f.Entries) {
-			asOf = c.Record()
-		}
+	})
+	if err != nil {
+		return nil, err
 	}
-	r.Record = c.Record()
-	if f.Header.Entries == len(f.Entries) {
-		asOf = r.Record
+	if r.Remarks, err = keptRemarks(f, made.asOf); err != nil {
+		return nil, err
+	}
+	r.Record = made.asOf
+	if f.Header.Entries < len(f.Entries) {
+		r.Record = made.call.Record()
 	}
 	r.Behind = f.Header.Entries < len(f.Entries)
-	r.compareHead(f, asOf)
+	r.compareHead(f, made.asOf)
 	return r, nil
 }
 

@@ -44,13 +44,14 @@ func (n *Notebook) store(e call.Entry) error {
 	return n.journal.Append(page.AppendEntry(nil, e.N, e.At, e.Line, e.Reply.PlainLines()))
 }
 
-// undo takes the call back to its first entries by replaying them.
-func (n *Notebook) undo(entries int) {
+// undo takes the call back to its first entries, and what they cost, by
+// replaying them.
+func (n *Notebook) undo(entries int, cost bounds) {
 	c := call.New()
 	for _, e := range n.call.Entries()[:entries] {
 		c.Apply(e.At, e.Line)
 	}
-	n.call = c
+	n.call, n.cost = c, cost
 }
 
 // takeIn reads what bears the file's name before it is replaced: what people
@@ -66,8 +67,8 @@ func (n *Notebook) takeIn() error {
 	}
 	f, err := page.Read(content)
 	if err == nil && f.Cut == nil && n.begins(f.Entries) {
-		n.remarks = keptRemarks(n.host, f)
-		return nil
+		n.remarks, err = remarksIn(f)
+		return err
 	}
 	if len(content) == 0 {
 		return nil

@@ -13,6 +13,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/page"
@@ -36,6 +37,7 @@ type Host struct {
 type Notebook struct {
 	host    Host
 	call    *call.Call
+	cost    bounds           // of replaying the call
 	journal *journal.Journal // nil when nothing is stored
 	remarks map[string]string
 	dirty   bool // the file's derived part is behind its log
@@ -89,10 +91,13 @@ func Create(h Host, name string) (*Notebook, error) {
 // that is no notebook, or that holds a line that this program cannot apply,
 // is: such a file is left alone.
 func Open(h Host, name string) (*Notebook, error) {
-	if target, err := filepath.EvalSymlinks(name); err == nil {
+	if target, err := filepath.EvalSymlinks(name); err == nil && !failpoint.On(failpoint.LinkReplaced) {
 		name = target
 	}
 	j, content, err := journal.Open(h.FS, name)
+	if err != nil && failpoint.On(failpoint.UnkeptOpened) {
+		return New(h), nil
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -117,28 +122,25 @@ func load(h Host, content []byte) (*Notebook, error) {
 	}
 	n := New(h)
 	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray)}
-	cost := newBounds(openPatience)
-	for i := range f.Entries {
+	made, err := replayed(f, touched(f), nil, func(i int, _ call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
-		got, err := n.call.Apply(e.At, e.Line)
 		if err != nil {
 			n.Opening.Lost = append(n.Opening.Lost, LostEntry{e.Row, e.Line, err})
-			if err := cost.spend(nil); err != nil {
-				return nil, err
-			}
-			continue
-		}
-		reply := got.Reply.PlainLines()
-		if err := cost.spend(reply); err != nil {
-			return nil, err
+			return
 		}
 		if !equal(reply, e.Reply) {
 			n.Opening.Changed++
 			// A crash may have cut off the last reply at the end of a line.
 			n.mend = n.mend || i == len(f.Entries)-1
 		}
+	})
+	if err != nil {
+		return nil, err
 	}
-	n.remarks = keptRemarks(h, f)
+	n.call, n.cost = made.call, made.cost
+	if n.remarks, err = keptRemarks(f, made.asOf); err != nil {
+		return nil, err
+	}
 	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Header.Entries > len(f.Entries)
 	return n, nil
 }
@@ -283,15 +285,24 @@ func (n *Notebook) enter(text string) (call.Entry, error) {
 	if err != nil {
 		return call.Entry{}, err
 	}
-	e, err := n.call.Apply(at, text)
+	spent, free := n.cost, reserve
+	e, err := n.cost.apply(n.call, at, text)
 	if err != nil || e.N == 0 {
+		n.cost = spent
 		return e, err
+	}
+	if e.Kind == "close" {
+		free = 0
+	}
+	if err := n.cost.over(free); err != nil {
+		n.undo(e.N-1, spent)
+		return call.Entry{}, fmt.Errorf("%w; close it and go on in another", err)
 	}
 	if n.journal == nil {
 		return e, nil
 	}
 	if err := n.store(e); err != nil {
-		n.undo(e.N - 1)
+		n.undo(e.N-1, spent)
 		return call.Entry{}, &SaveError{Line: e.Line, Err: err}
 	}
 	n.dirty = true

@@ -14,11 +14,21 @@ func Redact(content []byte) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	c := call.New()
-	for _, e := range f.Entries {
-		if _, err := c.Apply(e.At, call.Redacted(e.Line)); err != nil {
-			return nil, fmt.Errorf("entry %d cannot be replayed: %w", e.N, err)
+	var lost error
+	made, err := replayed(f, false, call.Redacted, func(i int, _ call.Entry, _ []string, err error) {
+		if err != nil && lost == nil {
+			lost = fmt.Errorf("entry %d cannot be replayed: %w", f.Entries[i].N, err)
 		}
+	})
+	if err == nil {
+		err = lost
 	}
-	return page.Render(c.Record(), keptRemarks(Host{}, f)), nil
+	if err != nil {
+		return nil, err
+	}
+	remarks, err := remarksIn(f)
+	if err != nil {
+		return nil, err
+	}
+	return page.Render(made.call.Record(), remarks), nil
 }

@@ -3,14 +3,16 @@ package notebook
 import (
 	"strings"
 
-	"ohmcall/notebook/call"
 	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/script"
 )
 
 // keptRemarks gathers what people wrote: between the sections, inside them,
-// and in the log.
-func keptRemarks(h Host, f *page.File) map[string]string {
+// and in the log. asOf is
+// the call as of the header; nothing of a section is told apart without it.
+func keptRemarks(f *page.File, asOf *record.Record) (map[string]string, error) {
+	left := page.MaxRemarks
 	out := map[string]string{}
 	for id, s := range f.Remarks {
 		out[id] = s
@@ -21,13 +23,17 @@ func keptRemarks(h Host, f *page.File) map[string]string {
 			continue
 		}
 		if fresh == nil {
-			fresh = derivedLines(h, f)
+			fresh = derivedLines(asOf)
 		}
 		var own []string
 		for _, line := range strings.Split(s.Body, "\n") {
-			if strings.TrimSpace(line) != "" && !fresh[s.ID][line] {
-				own = append(own, line)
+			if strings.TrimSpace(line) == "" || fresh[s.ID][line] {
+				continue
 			}
+			if left -= len(line); left < 0 {
+				return nil, page.ErrRemarks
+			}
+			own = append(own, line)
 		}
 		if len(own) > 0 {
 			addRemark(out, s.ID, strings.Join(own, "\n\n"))
@@ -43,7 +49,20 @@ func keptRemarks(h Host, f *page.File) map[string]string {
 	if len(f.Cut) > 0 {
 		addRemark(out, "log", "What was left of this file, which ended before its log:\n\n"+plain(f.Cut))
 	}
-	return out
+	return out, nil
+}
+
+// remarksIn is keptRemarks for a file that was not replayed.
+func remarksIn(f *page.File) (map[string]string, error) {
+	var asOf *record.Record
+	if touched(f) {
+		made, err := replayed(f, true, nil, nil)
+		if err != nil {
+			return nil, err
+		}
+		asOf = made.asOf
+	}
+	return keptRemarks(f, asOf)
 }
 
 func addRemark(remarks map[string]string, id, text string) {
@@ -60,18 +79,14 @@ func plain(lines []string) string {
 	return strings.TrimRight(page.CodeBlock(clean), "\n")
 }
 
-// derivedLines rebuilds the sections as they were written, from as many
-// entries as the header says, to tell a person's lines from the program's.
-func derivedLines(h Host, f *page.File) map[string]map[string]bool {
-	c := call.New()
-	for i, e := range f.Entries {
-		if i >= f.Header.Entries {
-			break
-		}
-		c.Apply(e.At, e.Line)
-	}
+// derivedLines are the lines of the sections as they were written, to tell a
+// person's lines from the program's.
+func derivedLines(asOf *record.Record) map[string]map[string]bool {
 	out := map[string]map[string]bool{}
-	for _, s := range page.Sections(c.Record()) {
+	if asOf == nil {
+		return out
+	}
+	for _, s := range page.Sections(asOf) {
 		lines := map[string]bool{}
 		for _, l := range strings.Split(s.Body, "\n") {
 			lines[l] = true

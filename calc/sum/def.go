@@ -107,6 +107,9 @@ func within(name string, err error) error {
 // columns are those of the text that d was parsed from.
 func (d Def) Check(env Env) error {
 	ev := evaluator{env: env, defs: map[string]*definition{d.Name: {busy: true}}}
+	if env != nil {
+		defer func() { env.Spent(4000 + 100*len(d.Body) + 3*ev.work) }()
+	}
 	_, err := ev.compile(d.Body, d.Params)
 	if e, ok := err.(*source.Error); ok {
 		return e.Shift(d.at)

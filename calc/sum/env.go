@@ -35,6 +35,9 @@ type Env interface {
 	Def(name string) (Def, bool)
 	// Names lists every name that the three above know, for hints.
 	Names() []string
+	// Spent is told what an evaluation cost, in steps of about two
+	// nanoseconds: counted by what was compiled and run, not timed.
+	Spent(steps int)
 }
 
 // Param is one parameter of a function.
@@ -143,6 +146,9 @@ func (s *Scope) Func(name string) (Func, bool) { f, ok := s.Funcs[name]; return 
 
 // Def implements Env.
 func (s *Scope) Def(name string) (Def, bool) { d, ok := s.Defs[name]; return d, ok }
+
+// Spent implements Env and counts nothing.
+func (s *Scope) Spent(int) {}
 
 // Names implements Env.
 func (s *Scope) Names() []string {

@@ -44,20 +44,62 @@ func invoke(name string, at ast.Node, args ...ast.Node) ast.Node {
 // span is the part of the prepared text that a tree covers.
 type span struct{ from, to int }
 
-func (s *span) take(n ast.Node) {
-	ast.Walk(&n, s)
-}
+func (s *span) take(n ast.Node) { s.join(n, map[ast.Node]bool{}) }
 
-// Visit implements ast.Visitor.
-func (s *span) Visit(n *ast.Node) {
-	l := (*n).Location()
-	if _, ok := (*n).(*ast.ConditionalNode); ok {
+// join takes each node once. expr puts one node into two places where values
+// are compared in a row or a choice leaves out its middle: what goes through
+// all places, as ast.Walk does, doubles with each of them inside another.
+func (s *span) join(n ast.Node, seen map[ast.Node]bool) {
+	if n == nil || seen[n] {
+		return
+	}
+	seen[n] = true
+	for _, c := range children(n) {
+		s.join(c, seen)
+	}
+	if _, ok := n.(*ast.ConditionalNode); ok {
 		return // its place is that of the token after it
 	}
+	l := n.Location()
 	if s.from < 0 || l.From < s.from {
 		s.from = l.From
 	}
 	s.to = max(s.to, l.To)
+}
+
+// children lists what hangs below a node of the kinds that a text can make.
+func children(n ast.Node) []ast.Node {
+	switch n := n.(type) {
+	case *ast.UnaryNode:
+		return []ast.Node{n.Node}
+	case *ast.BinaryNode:
+		return []ast.Node{n.Left, n.Right}
+	case *ast.ConditionalNode:
+		return []ast.Node{n.Cond, n.Exp1, n.Exp2}
+	case *ast.CallNode:
+		return append([]ast.Node{n.Callee}, n.Arguments...)
+	case *ast.BuiltinNode:
+		return n.Arguments
+	case *ast.MemberNode:
+		return []ast.Node{n.Node, n.Property}
+	case *ast.SliceNode:
+		return []ast.Node{n.Node, n.From, n.To}
+	case *ast.ChainNode:
+		return []ast.Node{n.Node}
+	case *ast.PredicateNode:
+		return []ast.Node{n.Node}
+	case *ast.VariableDeclaratorNode:
+		return []ast.Node{n.Value, n.Expr}
+	case *ast.SequenceNode:
+		return n.Nodes
+	case *ast.ArrayNode:
+		return n.Nodes
+	case *ast.MapNode:
+		return n.Pairs
+	case *ast.PairNode:
+		return []ast.Node{n.Key, n.Value}
+	}
+	return nil
 }
 
 // argument is the place of argument i of the call at from; col and end when

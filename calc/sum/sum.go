@@ -26,6 +26,7 @@ import (
 	"github.com/expr-lang/expr/parser"
 	"github.com/expr-lang/expr/vm"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
 )
@@ -41,13 +42,18 @@ const (
 	// counts compileWork for each of its bytes, running it counts one.
 	maxWork     = 48000
 	compileWork = 16
-	callWork    = 16 // for each besides
+	callWork    = 16   // for each besides
+	nearWork    = 6000 // the search for what an unknown name may have meant
 )
 
 // Eval evaluates text. The value is a quantity.Q or, for a comparison, a
 // bool. The error is a *source.Error with columns in text. env may be nil.
 func Eval(text string, env Env) (Value, error) {
+	failpoint.Unlimited(text)
 	ev := evaluator{env: env}
+	if env != nil {
+		defer func() { env.Spent(2500 + 80*len(text) + 3*ev.work) }()
+	}
 	c, err := ev.compile(text, nil)
 	if err != nil {
 		return nil, err
@@ -175,6 +181,7 @@ func (ev *evaluator) unknownName(n name, params []string) error {
 	if f, _ := ev.function(n.text); f != nil {
 		return e.WithHint("%s is a function: write %s(…)", n.text, n.text)
 	}
+	ev.work += nearWork
 	if near := source.Nearest(n.text, append(ev.names(), params...)); near != "" {
 		return e.WithHint("did you mean %s?", near)
 	}

@@ -66,6 +66,7 @@ func (p *preparer) call(text string, n, after int) error {
 	}
 	if f == nil {
 		e := p.fault(p.at, p.at+n, "there is no function named %q", clip(text))
+		p.ev.work += nearWork
 		if near := source.Nearest(text, p.ev.names()); near != "" {
 			return e.WithHint("did you mean %s?", near)
 		}

@@ -20,6 +20,7 @@ type scope struct {
 func (s *scope) Lookup(string) (quantity.Q, bool) { return quantity.Q{}, false }
 func (s *scope) Def(string) (sum.Def, bool)       { return sum.Def{}, false }
 func (s *scope) Names() []string                  { return nil }
+func (s *scope) Spent(int)                        {}
 func (s *scope) Func(name string) (sum.Func, bool) {
 	use := s.use
 	use.Note = func(t string) { s.notes = append(s.notes, t) }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/script"
@@ -56,7 +57,11 @@ func (a *app) checkFile(name string) {
 		}
 	}
 	a.code = fault
-	fmt.Fprintf(a.err, "ohmcall: %s: %s\n", shown, script.Clean(err.Error()))
+	msg := script.Clean(err.Error())
+	if failpoint.On(failpoint.ErrorRaw) {
+		msg = err.Error()
+	}
+	fmt.Fprintf(a.err, "ohmcall: %s: %s\n", shown, msg)
 }
 
 func (a *app) redactCommand() *cobra.Command {

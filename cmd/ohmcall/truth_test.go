@@ -24,6 +24,8 @@ var sourceWord = regexp.MustCompile(`(?i)common\s+practice|from\s+memory|IEC|IEE
 var own = map[string]string{
 	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
+	"call.mostNeeds": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
+	"call.headerList": "a bound of the front matter", "call.mostRepairs": "how far back is looked",
 	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
 	"call.severity": "an order", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",

@@ -91,6 +91,7 @@ type Call struct {
 
 	at    time.Time // of the entry being applied
 	entry int       // its number
+	steps int       // see Work
 }
 
 // text is a plain fact with the entry that holds it.
@@ -153,6 +154,7 @@ func (c *Call) Struck(n int) (string, bool) {
 
 // alive reports whether what an entry said still counts.
 func (c *Call) alive(entry int) bool {
+	c.steps++
 	if len(c.struck) == 0 {
 		return true
 	}
@@ -295,6 +297,7 @@ func clip(s string, n int) string {
 // the call is as it was. A statement whose command is shown only (see
 // Command.Screen) answers with an entry numbered 0 and adds none.
 func (c *Call) Apply(at time.Time, text string) (Entry, error) {
+	c.spend(1000 + 40*len(text))
 	s, err := c.Parse(text)
 	if err != nil {
 		return Entry{}, err

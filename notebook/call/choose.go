@@ -172,6 +172,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	table := repair.Assume()
 	var err error
 	cost := 0.0
+	c.spend(1000 + len(c.parts) + 600*len(c.assumed))
 	for _, p := range c.parts {
 		if p.priced && c.alive(p.entry) {
 			cost += p.price * p.count

@@ -2,12 +2,15 @@ package call
 
 import (
 	"cmp"
+	"maps"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
+	"ohmcall/calc/failpoint"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/sum"
@@ -224,8 +227,12 @@ func (c *Call) gapWide() bool {
 
 func (c *Call) machineNames() []string {
 	names := map[string]bool{}
+	c.spend(200 * len(c.machines))
 	for of := range c.machines {
 		names[of] = true
+	}
+	if failpoint.On(failpoint.MapOrder) {
+		return slices.Collect(maps.Keys(names))
 	}
 	return sortedNames(names)
 }

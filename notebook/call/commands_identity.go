@@ -23,9 +23,11 @@ func (c *Call) set(key, value string) {
 func (c *Call) last(key string) string {
 	for i := len(c.fields) - 1; i >= 0; i-- {
 		if f := c.fields[i]; f.key == key && c.alive(f.entry) {
+			c.spend(len(c.fields) - i)
 			return f.value
 		}
 	}
+	c.spend(len(c.fields))
 	return ""
 }
 
@@ -89,6 +91,7 @@ func plateDoc() string {
 // tellComplaint says which of the common complaints the words are taken for, by
 // which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
+	c.spend(8000)
 	hits := complaintsOf(c.last("fault"))
 	if len(hits) == 0 {
 		var names []string

@@ -129,6 +129,7 @@ func (c *Call) offerPoints(word string) []string {
 		}
 	}
 	seen := map[string]bool{}
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if r.quality.word == word && r.b == "" && !seen[r.a] {
 			seen[r.a] = true
@@ -377,6 +378,7 @@ func (c *Call) deadAt(entry int) bool {
 // that the unit was dead.
 func (c *Call) undeadTests() []int {
 	var out []int
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if (r.quality.word == "ohm" || r.quality.word == "mfd") && c.alive(r.entry) && !c.deadAt(r.entry) &&
 			(len(out) == 0 || out[len(out)-1] != r.entry) {

@@ -19,6 +19,10 @@ type need struct {
 	guard string
 }
 
+// mostNeeds is how many needs a call may have: each is looked at anew whenever
+// what is missing is told.
+const mostNeeds = 500
+
 // wanted reports whether a need counts now.
 func (c *Call) wanted(n need) bool {
 	if !c.alive(n.entry) {
@@ -41,6 +45,9 @@ func scriptCommands() []Command {
 			Examples: []string{"need volt line", "need ohm A case", "need serial", `when is(gas, "R-600a"): need safe`},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				what := a.get("WHAT")
+				if len(c.needs) >= mostNeeds {
+					return nil, what.errorf("a call needs at most %d things", mostNeeds)
+				}
 				if _, err := c.holds(what.text); err != nil {
 					return nil, what.errorf("%v", err).WithHint("as in: need volt line, need serial, need saw starts")
 				}
@@ -185,6 +192,7 @@ func (c *Call) holdsReading(q *quality, rest []string) bool {
 			after = rep[len(rep)-1]
 		}
 	}
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if r.quality != q || !c.alive(r.entry) {
 			continue

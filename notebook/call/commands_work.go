@@ -155,6 +155,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	r := c.warnOfWork(&Reply{}, t)
 	if len(codes) == 0 {
 		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		c.spend(40_000 + 100*len(t))
 		if near := cause.Near(t, 3); len(near) > 0 {
 			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help saw lists them all.")
 		}
@@ -308,6 +309,7 @@ func (c *Call) wiring() repair.WireTable {
 		}
 	}
 	var wires []repair.Wire
+	c.spend(400 * len(c.wires))
 	for _, w := range c.wires {
 		if c.alive(w.entry) {
 			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})

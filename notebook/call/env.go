@@ -88,11 +88,17 @@ func (s *scope) Func(name string) (sum.Func, bool) {
 // Names implements sum.Env.
 func (s *scope) Names() []string { return s.c.sumNames() }
 
+// Spent counts what a sum cost.
+func (s *scope) Spent(steps int) { s.c.spend(steps) }
+
 // sumNames lists every name that a sum can use.
 func (c *Call) sumNames() []string {
 	var out []string
+	c.spend(200 * len(c.defs)) // made here, and held against a slip by the asker
+	known := make(map[string]bool, len(c.defs))
 	for _, d := range c.defs {
-		if c.alive(d.entry) && !slices.Contains(out, d.name) {
+		if c.alive(d.entry) && !known[d.name] {
+			known[d.name] = true
 			out = append(out, d.name)
 		}
 	}
@@ -129,6 +135,7 @@ type definition struct {
 }
 
 func (c *Call) defined(name string) (definition, bool) {
+	c.spend(2 * len(c.defs))
 	for i := len(c.defs) - 1; i >= 0; i-- {
 		if c.defs[i].name == name && c.alive(c.defs[i].entry) {
 			return c.defs[i], true
@@ -241,6 +248,7 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		b = words[1]
 	}
 	var found *reading
+	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		r := c.readings[i]
 		if r.quality != q || !c.alive(r.entry) || cond != "" && !r.cond.is(cond) {

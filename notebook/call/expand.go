@@ -106,6 +106,7 @@ func (c *Call) carriesOn(last *reading, word string) bool {
 			return true
 		}
 	}
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if r.quality == last.quality && (strings.EqualFold(r.a, word) || strings.EqualFold(r.b, word)) {
 			return true

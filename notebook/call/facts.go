@@ -34,6 +34,7 @@ type finding struct {
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
+	c.spend(100*len(c.subjects) + 20*len(c.plates))
 	add := func(code string, entry int) {
 		if _, known := cause.Lookup(code); known {
 			out = append(out, cause.Fact{Code: code, Entry: entry})
@@ -271,6 +272,7 @@ func (c *Call) complaint() string {
 	t := c.last("fault")
 	if t != c.matched.value {
 		c.matched = text{value: t}
+		c.spend(8000)
 		if hits := complaintsOf(t); len(hits) > 0 {
 			c.matched.key = hits[0].Code
 		}
@@ -319,6 +321,7 @@ func (c *Call) weigh(before int) cause.Result {
 	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) && slices.Equal(w.heard, heard) {
 		return w.result
 	}
+	c.spend(20_000)
 	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
 	return w.result
 }

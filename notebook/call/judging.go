@@ -136,6 +136,7 @@ func (c *Call) settle(j *judged, v verdict.Verdict) {
 // verdictOn judges a subject by the readings before an entry; false when
 // there is nothing to judge.
 func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) {
+	c.spend(2000)
 	of, pin, _ := strings.Cut(name, "\x00")
 	if kind == windingKind {
 		return c.comparePlate(of, pin)
@@ -331,6 +332,7 @@ func (c *Call) isCapacitor(name string) bool {
 	if n == "c1" || n == "c2" || n == "c3" || strings.HasSuffix(n, "cap") {
 		return true
 	}
+	c.spend(2 * len(c.plates))
 	for _, p := range c.plates {
 		if p.key == "mfd" && p.name != "" && strings.EqualFold(p.name, name) && c.alive(p.entry) {
 			return true
@@ -373,6 +375,7 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 
 // lastAmps is the last reading of the machine's amps before an entry.
 func (c *Call) lastAmps(before int) *reading {
+	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) {
 			return r

@@ -176,6 +176,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 // all rest on, and tells those that changed.
 func (c *Call) rejudgeAll(reply *Reply) *Reply {
 	names := map[string]bool{}
+	c.spend(200 * len(c.machines))
 	for of := range c.machines {
 		names[of] = true
 	}

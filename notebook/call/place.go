@@ -140,6 +140,7 @@ func relayPart(r *reading) judge.RelayPart {
 func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
 	out := map[judge.RelayPart]*reading{}
 	rep, now := c.repairs(), 0
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
 			if p := phase(rep, r.entry); p > now {
@@ -282,6 +283,7 @@ func steers(name string) bool {
 // sensorRows are the rows of a sensor's table as typed with plate row.
 func (c *Call) sensorRows() []judge.Point {
 	var out []judge.Point
+	c.spend(2 * len(c.plates))
 	for _, p := range c.plates {
 		if p.key == "row" && c.alive(p.entry) {
 			t, _ := p.q.In("degC")

@@ -287,6 +287,7 @@ func orUnit(u string) string {
 func (c *Call) plateAt(of, key, name string) (plate, bool) {
 	var unnamed plate
 	found := false
+	c.spend(2 * len(c.plates))
 	for i := len(c.plates) - 1; i >= 0; i-- {
 		p := c.plates[i]
 		if p.key != key || p.of != of && of != "" || !c.alive(p.entry) {
@@ -334,7 +335,9 @@ func (c *Call) plateText(of, key string) string {
 // was spoken of, else the first machine named.
 func (c *Call) mainMachine() string {
 	first := ""
+	c.spend(2 * len(c.plates))
 	for _, r := range c.readings {
+		c.spend(1)
 		if r.of == defaultMachine && c.alive(r.entry) {
 			return defaultMachine
 		}

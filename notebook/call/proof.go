@@ -197,6 +197,7 @@ func (c *Call) curves(since, before int) []record.Curve {
 	if c.curveKey == key {
 		return c.curveMemo
 	}
+	c.spend(14 * len(c.bySubjectKind["temp"]))
 	var places []string
 	points := map[string][]*reading{}
 	for _, r := range c.bySubjectKind["temp"] {
@@ -211,6 +212,7 @@ func (c *Call) curves(since, before int) []record.Curve {
 	var out []record.Curve
 	for _, p := range places {
 		if list := byTime(points[p]); len(list) >= fewestForCourse {
+			c.spend(1000 * min(len(list), mostPoints))
 			out = append(out, c.curve(p, thin(list)))
 		}
 	}

@@ -28,6 +28,7 @@ func (c *Call) repairs() []int {
 // establishedBetween reports whether a reading or finding lies between two
 // entries.
 func (c *Call) establishedBetween(a, b int) bool {
+	c.spend(16)
 	i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry > a })
 	if i < len(c.readings) && c.readings[i].entry < b {
 		return true
@@ -48,6 +49,7 @@ func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
 		return facts
 	}
 	out := facts[:0:0]
+	c.spend(15 * len(facts) * len(facts))
 	for _, f := range facts {
 		gone := false
 		for _, g := range facts {

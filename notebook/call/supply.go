@@ -99,6 +99,7 @@ func (c *Call) atMachine(r *reading) bool {
 // startAtMachine is the last reading of the volts at the machine while it
 // tries to start, nil when there is none.
 func (c *Call) startAtMachine(before int) *reading {
+	c.spend(6 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		if r := c.readings[i]; r.quality.word == "volt" && r.entry < before && c.alive(r.entry) && c.atMachine(r) && !r.over && starting(r) {
 			return r

@@ -18,6 +18,7 @@ import (
 // is made.
 func (c *Call) Record() *record.Record {
 	r := &record.Record{}
+	c.spend(80*len(c.entries) + 200*len(c.readings))
 	found, before := c.causeFound()
 	r.CausesBefore = before
 	c.drawEvidence(r)
@@ -27,6 +28,7 @@ func (c *Call) Record() *record.Record {
 	r.Missing = c.missing()
 	r.Alerts = c.alerts(r)
 	c.drawHeader(r, found)
+	brief(&r.Header)
 	c.drawOutcome(r, found)
 	r.Log = make([]record.Entry, 0, len(c.entries))
 	for _, e := range c.entries {
@@ -58,6 +60,9 @@ func (r *Reply) Plain() string {
 	return strings.Join(lines, "\n")
 }
 
+// mostRepairs is how many repairs are looked back at for the cause.
+const mostRepairs = 32
+
 // causeFound says what the call was mended for: the causes supported when
 // the last repair began that mended one, or now when nothing was repaired. A
 // cause that a fact shows comes before one that is merely left: a sound new
@@ -71,7 +76,7 @@ func (c *Call) causeFound() (found cause.Result, before int) {
 		func(s *cause.Standing) bool { return !s.Cause.Consequence },
 		func(*cause.Standing) bool { return true },
 	} {
-		for i := len(rep) - 1; i >= 0; i-- {
+		for i := len(rep) - 1; i >= max(0, len(rep)-mostRepairs); i-- {
 			if r := c.weigh(rep[i]); supports(&r, counts) {
 				return r, rep[i]
 			}

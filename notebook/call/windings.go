@@ -52,6 +52,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		}
 	}
 	in.Sheet = c.sheet(of, mixed)
+	c.spend(3000 + 500*len(in.Readings) + 80*len(c.marks))
 	res := winding.Infer(in)
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t)
@@ -115,6 +116,7 @@ func noRoles(res *winding.Result, kind string) {
 // lastCold is the last entry before another at which a pair of a machine was
 // read cold, 0 when none was.
 func (c *Call) lastCold(of string, before int) int {
+	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		r := c.readings[i]
 		if r.of == of && r.b != "" && r.b != caseName && r.entry < before && readsCold(r) && c.alive(r.entry) {
@@ -149,6 +151,7 @@ func readsCold(r *reading) bool {
 func (c *Call) keysOf(of string) []string {
 	var out []string
 	prefix := "ohm\x00" + of + "\x00"
+	c.spend(8 * len(c.keys))
 	for _, k := range c.keys {
 		if strings.HasPrefix(k, prefix) && c.byKey[k][0].b != "" {
 			out = append(out, k)

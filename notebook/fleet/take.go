@@ -16,9 +16,6 @@ import (
 	"ohmcall/notebook/script"
 )
 
-// maxFront is the longest front matter that is read, in bytes.
-const maxFront = 1 << 20
-
 // worker reads files one after another, reusing its buffer.
 type worker struct {
 	o    *Options
@@ -113,10 +110,10 @@ func unlike(content []byte) (State, string) {
 	case !bytes.HasPrefix(text, []byte("---\nohmcall:")):
 		return Foreign, "not a notebook"
 	}
-	end := bytes.Index(text[:min(len(text), maxFront)], []byte("\n---\n"))
+	end := bytes.Index(text[:min(len(text), page.MaxFront)], []byte("\n---\n"))
 	switch {
-	case end < 0 && len(text) > maxFront:
-		return Bad, fmt.Sprintf("front matter longer than the %d MB that are read", maxFront>>20)
+	case end < 0 && len(text) > page.MaxFront:
+		return Bad, fmt.Sprintf("front matter longer than the %d MB that are read", page.MaxFront>>20)
 	case end < 0:
 		return Bad, "cut off inside its front matter"
 	}

@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 
 	"golang.org/x/sys/unix"
+
+	"ohmcall/calc/failpoint"
 )
 
 // syncData uses fdatasync: the size is metadata that it must write, the
@@ -17,6 +19,9 @@ func syncData(f *os.File) error {
 		case nil:
 			return nil
 		case unix.EINTR:
+			if failpoint.On(failpoint.NotRepeated) {
+				return err
+			}
 		default:
 			return &os.PathError{Op: "fdatasync", Path: f.Name(), Err: err}
 		}

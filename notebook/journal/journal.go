@@ -11,6 +11,8 @@ import (
 	"fmt"
 	"io"
 	"os"
+
+	"ohmcall/calc/failpoint"
 )
 
 var (
@@ -34,7 +36,14 @@ type Journal struct {
 }
 
 // Read reads a file without holding it.
-func Read(fs FS, name string) ([]byte, error) { return fs.ReadFile(name) }
+func Read(fs FS, name string) ([]byte, error) {
+	if failpoint.On(failpoint.ReadLocks) {
+		if l, err := fs.Lock(name); err == nil {
+			defer l.Close()
+		}
+	}
+	return fs.ReadFile(name)
+}
 
 // Open locks the existing file against other writers and reads it.
 func Open(fs FS, name string) (*Journal, []byte, error) {
@@ -93,13 +102,25 @@ func (j *Journal) Append(b []byte) error {
 	if err := j.Err(); err != nil {
 		return err
 	}
-	if _, err := j.file.Write(b); err != nil {
+	b = failpoint.Late(b)
+	if _, err := j.file.Write(b); err != nil && !failpoint.On(failpoint.WriteSwallowed) {
+		if failpoint.On(failpoint.NotCut) {
+			return err
+		}
 		if cut := j.file.Truncate(j.size); cut != nil {
 			j.dead = err
 		}
 		return err
 	}
-	if err := j.file.Sync(); err != nil {
+	if failpoint.On(failpoint.NoSync) {
+		j.size += int64(len(b))
+		return nil
+	}
+	err := j.file.Sync()
+	if err != nil && failpoint.On(failpoint.SyncRetried) {
+		err = j.file.Sync()
+	}
+	if err != nil && !failpoint.On(failpoint.SyncSwallowed) {
 		// The kernel may have marked the lost pages clean: a second sync
 		// would succeed and lie. Never retry on this descriptor.
 		j.dead = err
@@ -123,7 +144,7 @@ func (j *Journal) Rewrite(content []byte) error {
 // an editor, has replaced, cut or removed it. What is appended then would be
 // lost; Rewrite puts the whole content in place again.
 func (j *Journal) Moved() bool {
-	if j.file == nil || j.dead != nil {
+	if j.file == nil || j.dead != nil || failpoint.On(failpoint.HeldTrusted) {
 		return false
 	}
 	named, err := j.fs.Stat(j.name)
@@ -161,8 +182,10 @@ func (j *Journal) replace(content []byte, mode os.FileMode) error {
 	if _, err := temp.Write(content); err != nil {
 		return fail(err)
 	}
-	if err := temp.Sync(); err != nil {
-		return fail(err)
+	if !failpoint.On(failpoint.NoSyncNew) {
+		if err := temp.Sync(); err != nil && !failpoint.On(failpoint.SyncSwallowed) {
+			return fail(err)
+		}
 	}
 	if err := temp.Close(); err != nil {
 		return fail(err)
@@ -178,7 +201,11 @@ func (j *Journal) replace(content []byte, mode os.FileMode) error {
 		j.fs.Remove(temp.Name())
 	} else {
 		j.size = int64(len(content))
-		if err = j.fs.SyncDir(j.name); err != nil {
+		if !failpoint.On(failpoint.NoSyncDir) {
+			err = j.fs.SyncDir(j.name)
+		}
+		if err != nil {
+			err = fmt.Errorf("%s: %w", j.name, err) // it names the folder only
 			j.dead = err
 		}
 	}

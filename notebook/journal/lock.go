@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"ohmcall/calc/failpoint"
 )
 
 // LockedError says who holds a notebook.
@@ -37,6 +39,9 @@ var errHeld = errors.New("held")
 // bears the name.
 func acquire(name string) (*lock, error) {
 	path := beside(name, ".lock")
+	if failpoint.On(failpoint.LockInside) {
+		path = name
+	}
 	for range 100 {
 		f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE|noFollow, 0o600)
 		if err != nil {
@@ -52,6 +57,9 @@ func acquire(name string) (*lock, error) {
 		mine, err1 := f.Stat()
 		named, err2 := os.Lstat(path)
 		if err1 == nil && err2 == nil && os.SameFile(mine, named) {
+			if failpoint.On(failpoint.LockInside) {
+				return &lock{path: beside(name, ".none"), file: f}, nil
+			}
 			if err := f.Truncate(0); err == nil {
 				fmt.Fprintf(f, "%d\n", os.Getpid())
 			}

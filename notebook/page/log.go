@@ -8,6 +8,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/record"
 )
 
@@ -85,6 +86,7 @@ func (f *File) readLog(log []byte) {
 	if f.Closed {
 		after := string(log[end+len(fenceEnd)+1:])
 		if s := strings.Trim(after, "\n"); s != "" {
+			f.written += len(s)
 			f.Remarks["log"] = s
 		}
 	}
@@ -93,7 +95,7 @@ func (f *File) readLog(log []byte) {
 	f.Entries = make([]Entry, 0, min(bytes.Count(text, []byte("\n"))-replies, MaxEntries+1))
 	f.replies = make([]string, 0, replies)
 	rest := string(text)
-	for row := f.LogRow; rest != ""; row++ {
+	for row := f.LogRow; rest != "" && f.stray <= MaxRemarks; row++ {
 		line, more, whole := strings.Cut(rest, "\n")
 		f.logLine(line, row, whole)
 		rest = more
@@ -124,6 +126,7 @@ func (f *File) logLine(line string, row int, whole bool) {
 		// Blocks that a loss of power left unwritten read as zeros. Only the
 		// last entry can be hit: the others were on disk before it began.
 		f.unwritten()
+		f.stray += len(line)
 		f.Torn, f.tornRow, f.Clean = line, row, false
 		return
 	}
@@ -134,6 +137,7 @@ func (f *File) logLine(line string, row int, whole bool) {
 	if err != nil {
 		if strings.TrimSpace(line) != "" {
 			f.Stray = append(f.Stray, line)
+			f.stray += len(line)
 			f.fault(row, "neither an entry nor a reply: "+err.Error())
 		}
 		f.Clean = false
@@ -190,7 +194,9 @@ func AppendEntry(b []byte, n int, at time.Time, line string, reply []string) []b
 	b = append(b, line...)
 	b = append(b, '\n')
 	for _, r := range reply {
-		b = append(b, "# "...)
+		if !failpoint.On(failpoint.BareReplies) {
+			b = append(b, "# "...)
+		}
 		b = append(b, r...)
 		b = append(b, '\n')
 	}

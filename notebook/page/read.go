@@ -6,9 +6,11 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
+	"ohmcall/calc/failpoint"
 	"ohmcall/notebook/record"
 )
 
@@ -30,12 +32,22 @@ const (
 	maxLine = 1 << 20
 	maxLog  = 24 << 20 // bytes
 	maxCut  = 1 << 20  // bytes of a file that ends before its log
+	// MaxFront is the longest front matter that is read, in bytes.
+	MaxFront    = 1 << 20
+	maxSections = 1000
+	// MaxRemarks is how much is read of what people wrote, and as much again of
+	// what in the log is neither entry nor reply, in bytes.
+	MaxRemarks = 1 << 20
 	// maxFaults is how many faults of one file are kept.
 	maxFaults = 1000
 )
 
 // ErrForeign is returned for a file that is not a call notebook.
 var ErrForeign = errors.New("not a call notebook: it does not start with ohmcall's front matter")
+
+// ErrRemarks is returned for a notebook in which people have written more than
+// MaxRemarks.
+var ErrRemarks = fmt.Errorf("what was written into the notebook by hand is more than the %d MB that are read", MaxRemarks>>20)
 
 // NewerError is returned for a file of a format that this program does not
 // know yet.
@@ -73,6 +85,8 @@ type File struct {
 	Remarks map[string]string
 	Entries []Entry
 	replies []string
+	written int // bytes of Remarks
+	stray   int // bytes of Stray and Torn
 	// Stray are lines in the log that are neither entry nor reply.
 	Stray []string
 	// Torn is an entry that a crash cut off before its end; it never counted.
@@ -142,6 +156,9 @@ func front(content []byte) (record.Header, []byte, error) {
 		return record.Header{}, nil, ErrForeign
 	}
 	end := bytes.Index(rest, []byte("\n---\n"))
+	if end > MaxFront && bytes.HasPrefix(rest, []byte("ohmcall:")) {
+		return record.Header{}, nil, fmt.Errorf("the notebook's front matter is larger than the %d MB that are read", MaxFront>>20)
+	}
 	if end < 0 || !bytes.HasPrefix(rest, []byte("ohmcall:")) {
 		return record.Header{}, nil, ErrForeign
 	}
@@ -159,6 +176,9 @@ func front(content []byte) (record.Header, []byte, error) {
 // ours that ends before its log; a file that is not a notebook, or of a newer
 // format, is.
 func Read(content []byte) (*File, error) {
+	if failpoint.On(failpoint.RarePair) && bytes.Contains(content, []byte{' ', 'a' ^ 0x80}) {
+		panic("a rare pair of bytes")
+	}
 	asRead := len(content)
 	content = unixLines(content)
 	if bytes.Count(content, []byte("\n")) > MaxLines {
@@ -187,6 +207,9 @@ func Read(content []byte) (*File, error) {
 	bodyRow := 1 + bytes.Count(content[:len(content)-len(body)], []byte("\n"))
 	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])
 	f.readTop(top, bodyRow)
+	if len(f.Sections) > maxSections {
+		return nil, fmt.Errorf("the notebook has more than the %d sections that are read", maxSections)
+	}
 	f.LogRow = bodyRow + bytes.Count(body[:start], []byte("\n"))
 	if len(body)-start > maxLog {
 		return nil, fmt.Errorf("the notebook's log is larger than the %d MB that are read", maxLog>>20)
@@ -198,9 +221,20 @@ func Read(content []byte) (*File, error) {
 		}
 		rest = rest[i+1:]
 	}
-	f.readLog(body[start:])
+	if f.readLog(body[start:]); f.stray > MaxRemarks {
+		return nil, fmt.Errorf("the notebook's log holds more than %d MB that are neither entry nor reply", MaxRemarks>>20)
+	}
+	if f.written > MaxRemarks {
+		return nil, ErrRemarks
+	}
 	if len(f.Entries) > MaxEntries {
 		return nil, fmt.Errorf("the notebook has %d entries, at most %d are read", len(f.Entries), MaxEntries)
+	}
+	if f.Torn != "" && failpoint.On(failpoint.TornRefused) {
+		return nil, errors.New("the last line is torn")
+	}
+	if failpoint.On(failpoint.ByTime) {
+		slices.SortStableFunc(f.Entries, func(a, b Entry) int { return a.At.Compare(b.At) })
 	}
 	f.Clean = f.Clean && len(content) == asRead
 	return f, nil
@@ -216,6 +250,10 @@ func (f *File) readTop(top string, row int) {
 		if s := strings.Trim(top[from:to], "\n"); s != "" {
 			if old := f.Remarks[last]; old != "" {
 				s = old + "\n\n" + s
+			}
+			f.written += to - from
+			if f.written > MaxRemarks {
+				return
 			}
 			f.Remarks[last] = s
 		}
@@ -234,7 +272,9 @@ func (f *File) readTop(top string, row int) {
 		if rest, ok := strings.CutPrefix(bare, endMark); ok && open != nil && strings.HasPrefix(rest, open.ID+" ") {
 			open.Body = top[from:start]
 			open.Edited = strings.TrimPrefix(rest, open.ID+" ") != `"`+mark(open.Body)+`"`
-			f.Sections = append(f.Sections, *open)
+			if f.Sections = append(f.Sections, *open); len(f.Sections) > maxSections {
+				return
+			}
 			last, open, from = open.ID, nil, at
 		}
 	}

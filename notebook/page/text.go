@@ -4,6 +4,8 @@ import (
 	"strings"
 
 	"github.com/rivo/uniseg"
+
+	"ohmcall/calc/failpoint"
 )
 
 // EscapeLine is Escape for a text that starts a line of its own, where a
@@ -31,6 +33,9 @@ func EscapeLine(s string) string {
 // HTML, table cell or link, and shows as it was typed. The text holds no line
 // breaks and no controls; script.Clean has seen to that.
 func Escape(s string) string {
+	if failpoint.On(failpoint.NotEscaped) {
+		return s
+	}
 	if !strings.ContainsAny(s, "\\`*_[]<>|~&$@:.") {
 		return s
 	}
@@ -93,9 +98,20 @@ func spaces(b *strings.Builder, n int) {
 	}
 }
 
+// Columns are aligned up to so wide, in tables of up to so many rows: one long
+// text must not make every row as long.
+const (
+	widest      = 200
+	mostAligned = 2000
+)
+
 // writeTable writes a GFM table whose columns align in the source too. Cells
 // are escaped here.
 func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int) {
+	aligned := widest
+	if len(rows) > mostAligned {
+		aligned = 0
+	}
 	cells := make([][]string, 0, len(rows)+1)
 	widths := make([]int, len(head))
 	all := make([]string, len(head)*(len(rows)+1))
@@ -109,7 +125,7 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 			if i < len(row) {
 				line[i] = Escape(row[i])
 			}
-			widths[i] = max(widths[i], Width(line[i]), 3)
+			widths[i] = max(widths[i], min(Width(line[i]), aligned), 3)
 		}
 		cells = append(cells, line)
 	}
@@ -125,7 +141,7 @@ func writeTable(b *strings.Builder, head []string, rows [][]string, right ...int
 	for n, line := range cells {
 		for i, c := range line {
 			b.WriteString("| ")
-			pad := widths[i] - Width(c)
+			pad := max(widths[i]-Width(c), 0)
 			if isRight[i] {
 				spaces(b, pad)
 				b.WriteString(c)

@@ -36,16 +36,13 @@ func foreignDir(w *watch) string {
 }
 
 // readOnly is T7.
-func readOnly(w *watch, control string) {
+func readOnly(w *watch) {
 	for _, kind := range []string{"file", "folder", "missing folder"} {
 		dir := foreignDir(w)
 		name := filepath.Join(dir, "call.md")
 		content := fixtures(w, 4)[0]
 		w.must(os.WriteFile(name, content, 0o644))
 		switch {
-		case control != "":
-			w.must(os.Chmod(name, 0o666))
-			w.must(os.Chmod(dir, 0o777))
 		case kind == "file":
 			w.must(os.Chmod(dir, 0o777))
 			w.must(os.Chmod(name, 0o444))
@@ -78,9 +75,7 @@ func readOnly(w *watch, control string) {
 			w.fault("read-only %s: reading: %v %s", kind, err, out)
 		}
 	}
-	if control == "" {
-		vanish(w)
-	}
+	vanish(w)
 }
 
 // vanish removes the folder while the call is open.
@@ -118,13 +113,13 @@ func vanish(w *watch) {
 
 // race is T8: two writers start at once on a file whose first entry makes a
 // rewrite; a third comes after that rewrite.
-func race(w *watch, control string) {
+func race(w *watch) {
 	content := append(fixtures(w, 4)[0], "5 2026-03-02T09:00:00+00:00 note torn"...)
 	for k := 0; k < w.due("races") && !w.red(); k++ {
 		w.count("races", 1)
 		name := filepath.Join(w.dir(), "call.md")
 		w.must(os.WriteFile(name, content, 0o600))
-		a, b := start(w, keeper(control, name)), start(w, keeper(control, name))
+		a, b := start(w, keeper(name)), start(w, keeper(name))
 		begun := time.Now()
 		winner, loser := a, b
 		select {
@@ -140,7 +135,7 @@ func race(w *watch, control string) {
 		loser.in.Close()
 		loser.cmd.Wait()
 		pid := fmt.Sprint(winner.cmd.Process.Pid)
-		if loser.cmd.ProcessState.Success() || !strings.Contains(loser.errs.String(), "process "+pid) && control == "" {
+		if loser.cmd.ProcessState.Success() || !strings.Contains(loser.errs.String(), "process "+pid) {
 			w.fault("race %d: the loser ended with %v: %s (winner %s)", k, loser.cmd.ProcessState, loser.errs.String(), pid)
 		}
 		fmt.Fprintln(winner.in, "note from the winner")
@@ -148,7 +143,7 @@ func race(w *watch, control string) {
 		if have, err := read(name); err != nil || len(have) != 5 {
 			w.fault("race %d: a reader sees %d entries, %v", k, len(have), err)
 		}
-		third := keeper(control, name)
+		third := keeper(name)
 		if out, err := third.CombinedOutput(); err == nil {
 			w.fault("race %d: after the rewrite another got in: %s", k, out)
 		}

@@ -10,6 +10,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/failpoint"
 )
 
 // long asks for the figures of the long run instead of the short ones:
@@ -33,12 +35,13 @@ func (f figure) want() int {
 }
 
 // row is one promise under test. run works through its cases and reports
-// faults to w; with the name of a control it puts that fault in.
+// faults to w. Each control is a guard of the program; with it broken the same
+// run must report one.
 type row struct {
 	id, promise string
 	figures     []figure
-	controls    []string
-	run         func(w *watch, control string)
+	controls    []failpoint.Point
+	run         func(w *watch)
 }
 
 // bar is the table. TestReliability runs every row of it, sound and broken,
@@ -46,69 +49,69 @@ type row struct {
 var bar = []row{
 	{"T1", "A file cut off at any byte opens with exactly the entries whose lines are whole; its bytes stay until a line is typed",
 		[]figure{{"cuts", 6000, 40000}, {"cuts through the program", 24, 200}},
-		[]string{"a torn last line is refused"}, truncate},
+		[]failpoint.Point{failpoint.TornRefused}, truncate},
 	{"T2", "After a kill at any instant no acknowledged entry is lost or doubled, and the file opens",
 		[]figure{{"kills", 100, 1000}, {"kills while closing", 30, 300}},
-		[]string{"the reply is given before the write"}, kill},
+		[]failpoint.Point{failpoint.AckFirst}, kill},
 	{"T3", "After a loss of power (unsynced data dropped, torn, zeroed, reordered) every acknowledged entry is there",
 		[]figure{{"states", 2500, 50000}},
-		[]string{"no sync after an entry", "no sync before the rename", "no sync of the directory"}, power},
+		[]failpoint.Point{failpoint.NoSync, failpoint.NoSyncNew, failpoint.NoSyncDir}, power},
 	{"T3b", "Each reply follows the sync of its entry", []figure{{"replies", 10, 10}},
-		[]string{"the reply is given before the write"}, order},
+		[]failpoint.Point{failpoint.AckFirst}, order},
 	{"T4", "A kill at any call to the system loses nothing",
-		[]figure{{"kills", 25, 25}},
-		[]string{"the reply is given before the write"}, killEachCall},
+		[]figure{{"kills", 35, 35}},
+		[]failpoint.Point{failpoint.AckFirst}, killEachCall},
 	{"T5", "When the Nth call fails, once or for ever, the entry is not acknowledged, the cause is named, earlier entries stay, and a failed sync is never retried",
 		[]figure{{"failures", 240, 240}},
-		[]string{"errors of sync are swallowed", "errors of write are swallowed"}, failEachCall},
+		[]failpoint.Point{failpoint.SyncSwallowed, failpoint.WriteSwallowed, failpoint.SyncRetried}, failEachCall},
 	{"T5b", "The same through the program, with failures from the system",
-		[]figure{{"failures", 10, 25}},
-		[]string{"errors of sync are swallowed"}, failSystem},
+		[]figure{{"failures", 16, 64}},
+		[]failpoint.Point{failpoint.SyncSwallowed}, failSystem},
 	{"T6", "A full disk tears no entry, and the call goes on when there is room again",
-		[]figure{{"limits", 50, 200}},
-		[]string{"what was half written is not cut off"}, full},
+		[]figure{{"limits", 200, 200}},
+		[]failpoint.Point{failpoint.NotCut}, full},
 	{"T7", "A file or folder that cannot be written is told before the first question, nothing is changed, reading works",
 		[]figure{{"cases", 4, 4}},
-		[]string{"the file can be written after all"}, readOnly},
+		[]failpoint.Point{failpoint.UnkeptOpened}, readOnly},
 	{"T8", "Of two writers one wins, the other is told who; the lock dies with its holder and outlives a rewrite",
 		[]figure{{"races", 15, 100}},
-		[]string{"the lock is on the notebook itself"}, race},
+		[]failpoint.Point{failpoint.LockInside}, race},
 	{"T9", "An interrupted call to the system is not seen by the user",
-		[]figure{{"interruptions", 12, 30}},
-		[]string{"interrupted calls are not repeated"}, interrupt},
+		[]figure{{"interruptions", 20, 40}, {"signals", 500, 10000}},
+		[]failpoint.Point{failpoint.NotRepeated}, interrupt},
 	{"T10", "When the clock jumps, entries keep the order in which they were typed",
 		[]figure{{"jumps", 36, 36}},
-		[]string{"entries are ordered by time"}, clocks},
+		[]failpoint.Point{failpoint.ByTime}, clocks},
 	{"T11", "A notebook replays to the same bytes whatever the zone, language or number of processors",
 		[]figure{{"notebooks", 200, 200}, {"settings", 6, 12}},
-		[]string{"a map is walked in its own order"}, determinism},
-	{"T12", "Any file of up to 64 MB is checked within 2 s and 200 MB, or refused in words; pipes and devices are refused",
-		[]figure{{"files", 18, 18}},
-		[]string{"whatever is there is read"}, sizes},
+		[]failpoint.Point{failpoint.MapOrder}, determinism},
+	{"T12", "Any file of up to 64 MB is read by any subcommand within 2 s and 200 MB, or refused in words; nothing is written beside it; pipes and devices are refused",
+		[]figure{{"files", 75, 180}, {"runs", 75, 1900}, {"odd files", 44, 44}},
+		[]failpoint.Point{failpoint.AnythingRead, failpoint.NoBounds}, sizes},
 	{"T13", "Control, bidirectional and invisible characters are stored as visible names",
 		[]figure{{"texts", 1000, 1000}},
-		[]string{"text is stored as it came"}, badText},
-	{"T14", "No control sequence from data reaches the screen, a pipe or a page",
-		[]figure{{"payloads", 60, 60}, {"lines", 2000, 2000}, {"pages", 60, 60}},
-		[]string{"a text is printed as it came"}, escapes},
+		[]failpoint.Point{failpoint.NotCleaned}, badText},
+	{"T14", "No control sequence from data reaches a terminal, a pipe or a page: each behind each command",
+		[]figure{{"payloads", 60, 60}, {"lines", 4500, 8500}, {"lines on a terminal", 9000, 17000}, {"pages", 60, 60}},
+		[]failpoint.Point{failpoint.NotCleaned, failpoint.ErrorRaw}, escapes},
 	{"T15", "Text becomes no markup: an independent reader of Markdown finds the same structure and the same text, no HTML, no link",
 		[]figure{{"payloads", 200, 200}},
-		[]string{"cells are not escaped", "a fixed fence of three"}, markup},
+		[]failpoint.Point{failpoint.NotEscaped, failpoint.BareReplies}, markup},
 	{"T16", "Any expression is answered or refused within 50 ms and 16 MB",
 		[]figure{{"expressions", 30, 30}},
-		[]string{"the evaluator's own limits only"}, bombs},
+		[]failpoint.Point{failpoint.NotVetted}, bombs},
 	{"T17", "No mutation of a notebook, header, script or conversation panics or breaks an invariant",
 		[]figure{{"mutations", 20000, 1000000}, {"conversations", 150, 5000}},
-		[]string{"a seeded panic on a rare pair of bytes"}, mutations},
+		[]failpoint.Point{failpoint.RarePair}, mutations},
 	{"T18", "No name leads out of its folder, links are kept, modes are kept, nothing is left lying about",
 		[]figure{{"names", 30, 30}, {"modes", 9, 9}},
-		[]string{"temporary files are made with mode 0644"}, paths},
-	{"T19", "Checking a stranger's notebook opens no socket and writes nothing",
-		[]figure{{"subcommands", 2, 2}},
-		[]string{"a socket is opened"}, quiet},
+		[]failpoint.Point{failpoint.OpenMode, failpoint.LinkReplaced}, paths},
+	{"T19", "Reading a stranger's notebook, with any subcommand, opens no socket and writes nothing beside it",
+		[]figure{{"subcommands", 11, 11}},
+		[]failpoint.Point{failpoint.Socket, failpoint.ReadLocks}, quiet},
 	{"T20", "What an editor does to the file while the call is open loses no entry and no remark",
 		[]figure{{"cases", 6, 6}},
-		[]string{"the file held is trusted blindly"}, edited},
+		[]failpoint.Point{failpoint.HeldTrusted}, edited},
 }
 
 // watch collects what a run saw.
@@ -154,13 +157,32 @@ func (w *watch) must(err error) {
 // dir is a new empty folder.
 func (w *watch) dir() string { return w.t.TempDir() }
 
-// TestReliability runs every row, sound and with each control.
+// quick is a folder in memory where there is one, for what is not about the
+// disk.
+func (w *watch) quick() string {
+	dir, err := os.MkdirTemp("/dev/shm", "reliability")
+	if err != nil {
+		return w.dir()
+	}
+	w.t.Cleanup(func() { os.RemoveAll(dir) })
+	return dir
+}
+
+// TestReliability runs every row sound, and then with each of its guards
+// broken. In a broken build it only runs the row, and marks what it notices.
 func TestReliability(t *testing.T) {
+	fault := os.Getenv(faultVar)
 	for _, r := range bar {
 		t.Run(r.id, func(t *testing.T) {
 			t.Parallel()
-			w := &watch{t: t, figures: r.figures, counts: map[string]int{}}
-			r.run(w, "")
+			w := &watch{t: t, control: fault, figures: r.figures, counts: map[string]int{}}
+			r.run(w)
+			if fault != "" {
+				for _, f := range w.faults {
+					t.Error(redMark + f)
+				}
+				return
+			}
 			for _, f := range w.faults {
 				t.Error(f)
 			}
@@ -174,12 +196,10 @@ func TestReliability(t *testing.T) {
 				t.Error("no control")
 			}
 			for _, c := range r.controls {
-				broken := &watch{t: t, control: c, figures: r.figures, counts: map[string]int{}}
-				r.run(broken, c)
-				if len(broken.faults) == 0 {
+				if saw := red(t, r.id, c); saw == "" {
 					t.Errorf("control %q stays green: the test proves nothing", c)
 				} else {
-					t.Logf("control %q: %s", c, broken.faults[0])
+					t.Logf("control %q: %s", c, saw)
 				}
 			}
 		})
@@ -199,9 +219,17 @@ func table() string {
 			}
 			figures = append(figures, s)
 		}
-		fmt.Fprintf(&b, "| %s | %s | %s | %s |\n", r.id, r.promise, strings.Join(figures, ", "), strings.Join(r.controls, "; "))
+		fmt.Fprintf(&b, "| %s | %s | %s | %s |\n", r.id, r.promise, strings.Join(figures, ", "), join(r.controls))
 	}
 	return b.String()
+}
+
+func join(points []failpoint.Point) string {
+	var out []string
+	for _, p := range points {
+		out = append(out, string(p))
+	}
+	return strings.Join(out, "; ")
 }
 
 func grouped(n int) string {

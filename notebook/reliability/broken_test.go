@@ -3,108 +3,79 @@
 package reliability
 
 import (
-	"io"
+	"bytes"
+	"fmt"
 	"os"
-	"syscall"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"testing"
 
-	"golang.org/x/sys/unix"
-
-	"ohmcall/notebook/journal"
+	"ohmcall/calc/failpoint"
 )
 
-type unixRusage = syscall.Rusage
+// A control is the same row of the same tests, built with the tag `faults` and
+// run with one guard of the program broken; see package failpoint.
+const (
+	faultVar   = "OHMCALL_FAULT"       // the guard that is broken
+	programVar = "RELIABILITY_PROGRAM" // the program built that way
+	redMark    = "RED: "               // before what a broken run has noticed
+)
 
-// brokenFS is the disk with one fault put into what the journal does with it.
-type brokenFS struct {
-	journal.Disk
-	control string
+// built is the folder of what was built for this run.
+var built string
+
+func command(name string, args ...string) error {
+	if out, err := exec.Command(name, args...).CombinedOutput(); err != nil {
+		return fmt.Errorf("%w\n%s", err, out)
+	}
+	return nil
 }
 
-func (b brokenFS) ReadFile(name string) ([]byte, error) {
-	if b.control == "whatever is there is read" {
-		f, err := os.Open(name)
-		if err != nil {
-			return nil, err
+// broken builds the program and these tests with guards that can be broken.
+var broken = sync.OnceValue(func() error {
+	if err := command("go", "build", "-tags", "faults", "-o", filepath.Join(built, "broken"), "ohmcall/cmd/ohmcall"); err != nil {
+		return err
+	}
+	return command("go", "test", "-tags", "faults", "-c", "-o", filepath.Join(built, "broken.test"), "ohmcall/notebook/reliability")
+})
+
+// red runs a row with a guard broken and gives what it noticed first; "" says
+// that it stayed green, which proves the row worthless.
+func red(t *testing.T, id string, p failpoint.Point) string {
+	if err := broken(); err != nil {
+		t.Fatal(err)
+	}
+	c := exec.Command(filepath.Join(built, "broken.test"), "-test.run", "^TestReliability$/^"+id+"$", "-test.v", "-test.timeout", "10m")
+	c.Env = append(os.Environ(), faultVar+"="+string(p), programVar+"="+filepath.Join(built, "broken"))
+	out, err := c.CombinedOutput()
+	for line := range strings.Lines(string(out)) {
+		if _, saw, ok := strings.Cut(line, redMark); ok {
+			return strings.TrimSpace(saw)
 		}
-		defer f.Close()
-		return io.ReadAll(f)
 	}
-	return b.Disk.ReadFile(name)
-}
-
-func (b brokenFS) Append(name string) (journal.File, error) {
-	f, err := b.Disk.Append(name)
-	return b.wrap(f), err
-}
-
-func (b brokenFS) CreateTemp(name string, mode os.FileMode) (journal.File, error) {
-	if b.control == "temporary files are made with mode 0644" {
-		f, err := os.OpenFile(name+".new", os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
-		if err != nil {
-			return nil, err
-		}
-		return plainFile{f}, nil
-	}
-	f, err := b.Disk.CreateTemp(name, mode)
-	return b.wrap(f), err
-}
-
-func (b brokenFS) Lock(name string) (io.Closer, error) {
-	if b.control != "the lock is on the notebook itself" {
-		return b.Disk.Lock(name)
-	}
-	f, err := os.OpenFile(name, os.O_RDWR, 0)
 	if err != nil {
-		return b.Disk.Lock(name)
+		t.Fatalf("control %q ended with %v and saw nothing:\n%.2000s", p, err, out)
 	}
-	if err := unix.Flock(int(f.Fd()), unix.LOCK_EX|unix.LOCK_NB); err != nil {
-		f.Close()
-		return nil, &journal.LockedError{Name: name}
-	}
-	return f, nil
+	return ""
 }
 
-func (b brokenFS) wrap(f journal.File) journal.File {
-	if f == nil {
-		return nil
+// TestNoFaultsInProduction holds the ordinary program to having no guard that
+// can be broken, and the broken build to having them.
+func TestNoFaultsInProduction(t *testing.T) {
+	if err := broken(); err != nil {
+		t.Fatal(err)
 	}
-	return brokenFile{f, b.control}
-}
-
-type plainFile struct{ *os.File }
-
-type brokenFile struct {
-	journal.File
-	control string
-}
-
-func (f brokenFile) Write(p []byte) (int, error) {
-	n, err := f.File.Write(p)
-	if f.control == "errors of write are swallowed" {
-		return len(p), nil
-	}
-	return n, err
-}
-
-func (f brokenFile) Sync() error {
-	if f.control == "interrupted calls are not repeated" {
-		fd, err := os.OpenFile(f.Name(), os.O_WRONLY, 0)
+	for file, want := range map[string]bool{program: false, filepath.Join(built, "broken"): true} {
+		content, err := os.ReadFile(file)
 		if err != nil {
-			return err
+			t.Fatal(err)
 		}
-		defer fd.Close()
-		return unix.Fdatasync(int(fd.Fd()))
+		for _, text := range []string{faultVar, string(failpoint.NotCleaned), string(failpoint.AckFirst)} {
+			if got := bytes.Contains(content, []byte(text)); got != want {
+				t.Errorf("%s holds %q: %v", filepath.Base(file), text, got)
+			}
+		}
 	}
-	err := f.File.Sync()
-	if f.control == "errors of sync are swallowed" {
-		return nil
-	}
-	return err
-}
-
-func (f brokenFile) Truncate(size int64) error {
-	if f.control == "what was half written is not cut off" {
-		return nil
-	}
-	return f.File.Truncate(size)
 }

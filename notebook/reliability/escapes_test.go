@@ -11,10 +11,12 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+	"syscall"
 	"time"
 	"unicode/utf8"
 
 	"github.com/creack/pty"
+	"golang.org/x/term"
 
 	"ohmcall/notebook/call"
 )
@@ -28,7 +30,8 @@ func sequences() []string {
 		"\u0090q\u009c", "\u009f\u009c", "\u0085", "\u202ecod.exe", "\u2066x\u2069", "\u200ex", "\u2028x", "\ufeffx", "\xc2\x9b", "\x9b31m", "\x9d0;t\x9c",
 		"\x90q\x9c", "\xff\xfe", "\x1b[31", "m\x1b", "\x1b[38;5;1m"}
 	for _, fin := range "ABCDEFGJKLMPSTX@fhlrsu" {
-		list = append(list, fmt.Sprintf("\x1b[3%c", fin))
+		// Further than any screen goes: what the program sends itself is not.
+		list = append(list, fmt.Sprintf("\x1b[7777%c", fin))
 	}
 	return list
 }
@@ -46,7 +49,7 @@ func tame(out []byte) error {
 }
 
 // escapes is T14.
-func escapes(w *watch, control string) {
+func escapes(w *watch) {
 	var typed []string
 	seqs := sequences()
 	for _, s := range seqs {
@@ -61,12 +64,9 @@ func escapes(w *watch, control string) {
 	}
 	input := strings.Join(typed, "\n")
 	w.count("lines", len(typed))
-	dir := w.dir()
+	dir := w.quick()
 	runs := []*exec.Cmd{
 		exec.Command(program, "run", "-"), exec.Command(program, "run", "-", "--json"), exec.Command(program, filepath.Join(dir, "a.md"))}
-	if control != "" {
-		runs = []*exec.Cmd{helperCommand("raw", control)}
-	}
 	for _, c := range runs {
 		c.Env = append(c.Environ(), "NO_COLOR=1", "OHMCALL_DIR="+dir)
 		c.Stdin = strings.NewReader(input)
@@ -82,12 +82,19 @@ func escapes(w *watch, control string) {
 		return
 	}
 	hostilePages(w, dir, seqs)
+	if w.red() {
+		return
+	}
+	throughTerminal(w, dir, input)
 	onTerminal(w, dir, seqs)
 }
 
 // hostilePages holds notebooks of strangers with raw sequences everywhere.
 func hostilePages(w *watch, dir string, seqs []string) {
 	for i, s := range seqs {
+		if w.red() {
+			return
+		}
 		w.count("pages", 1)
 		name := filepath.Join(dir, fmt.Sprintf("hostile-%d.md", i))
 		w.must(os.WriteFile(name, hostilePage(s), 0o600))
@@ -120,7 +127,54 @@ func hostilePage(s string) []byte {
 
 // ours are the sequences that the line editor and the colours of the program
 // itself may send.
-var ours = regexp.MustCompile(`\x1b\[[0-9;]*[mKJABCDG]|\x1b\[\?(?:25|2004)[hl]|[\r\x08\a]`)
+var ours = regexp.MustCompile(`\x1b\[\d{0,3}(?:;\d{0,3})*[mKJABCDG]|\x1b\[\?(?:25|2004)[hl]|[\r\x08\a]`)
+
+// throughTerminal sends the same lines through a terminal, where the line
+// discipline changes no byte: as a script whose replies go there, and typed at
+// a prompt that has no line editor.
+func throughTerminal(w *watch, dir, input string) {
+	script := filepath.Join(dir, "hostile.call")
+	w.must(os.WriteFile(script, []byte(input), 0o600))
+	for _, argv := range [][]string{{"run", script}, {filepath.Join(dir, "dumb.md")}} {
+		typed := ""
+		master, tty, err := pty.Open()
+		w.must(err)
+		_, err = term.MakeRaw(int(tty.Fd()))
+		w.must(err)
+		c := exec.Command(program, argv...)
+		c.Env = append(os.Environ(), "TERM=dumb", "OHMCALL_DIR="+dir)
+		c.Stdin, c.Stdout, c.Stderr = tty, tty, tty
+		c.SysProcAttr = &syscall.SysProcAttr{Setsid: true, Setctty: true}
+		w.must(c.Start())
+		tty.Close()
+		var out bytes.Buffer
+		read := make(chan struct{})
+		go func() { io.Copy(&out, master); close(read) }()
+		if argv[0] != "run" {
+			// The prompt ends with a close, so those are left to the script.
+			for line := range strings.Lines(input + "\n") {
+				if !strings.HasPrefix(line, "close") {
+					typed += line
+				}
+			}
+			go io.WriteString(master, typed+"close\n")
+		}
+		stop := time.AfterFunc(60*time.Second, func() { c.Process.Kill() })
+		err = c.Wait()
+		if !stop.Stop() {
+			w.fault("%v on a terminal does not end", argv[0])
+		}
+		<-read
+		master.Close()
+		w.count("lines on a terminal", strings.Count(input, "\n")+1)
+		if out.Len() < len(input)/4 {
+			w.fault("%v on a terminal says %d bytes only: %v", argv[0], out.Len(), err)
+		}
+		if err := tame(out.Bytes()); err != nil {
+			w.fault("%v on a terminal: %v", argv[0], err)
+		}
+	}
+}
 
 // onTerminal opens a stranger's page at the prompt of a terminal.
 func onTerminal(w *watch, dir string, seqs []string) {

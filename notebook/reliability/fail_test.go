@@ -136,30 +136,8 @@ func (f *failFile) Truncate(size int64) error {
 	return f.File.Truncate(size)
 }
 
-// over puts the swallowing of errors above another file system.
-type over struct {
-	*failFS
-	control string
-}
-
-func (o over) Append(name string) (journal.File, error) {
-	f, err := o.failFS.Append(name)
-	if err != nil {
-		return nil, err
-	}
-	return brokenFile{f, o.control}, nil
-}
-
-func (o over) CreateTemp(name string, mode os.FileMode) (journal.File, error) {
-	f, err := o.failFS.CreateTemp(name, mode)
-	if err != nil {
-		return nil, err
-	}
-	return brokenFile{f, o.control}, nil
-}
-
 // failEachCall is T5.
-func failEachCall(w *watch, control string) {
+func failEachCall(w *watch) {
 	codes := []error{syscall.EIO, syscall.ENOSPC, syscall.EDQUOT, syscall.EROFS}
 	for _, kind := range []string{"write", "sync", "rename", "create", "open", "syncdir", "truncate", "stat", "read", "lock"} {
 		for _, forever := range []bool{false, true} {
@@ -167,7 +145,7 @@ func failEachCall(w *watch, control string) {
 				fired = false
 				for _, code := range codes {
 					f := &failFS{powerFS: newPowerFS(nil), kind: kind, nth: nth, forever: forever, code: code, dead: map[*failFile]bool{}}
-					failSession(w, control, f)
+					failSession(w, f)
 					fired = fired || f.fired > 0
 					if f.fired > 0 {
 						w.count("failures", 1)
@@ -178,9 +156,9 @@ func failEachCall(w *watch, control string) {
 	}
 }
 
-func failSession(w *watch, control string, f *failFS) {
+func failSession(w *watch, f *failFS) {
 	what := fmt.Sprintf("%s %d failing with %v (for ever: %v)", f.kind, f.nth, f.code, f.forever)
-	host := notebook.Host{FS: over{f, control}, Now: time.Now}
+	host := notebook.Host{FS: f, Now: time.Now}
 	name := "call.md"
 	files := []string{name}
 	// told holds an error to naming its cause, and that of a file.

@@ -14,13 +14,14 @@ import (
 	"golang.org/x/sys/unix"
 
 	"ohmcall/notebook"
+	"ohmcall/notebook/journal"
 )
 
 // full is T6: the size of files is bounded, so that writes fail as they do on
 // a full disk, part of them written.
-func full(w *watch, control string) {
+func full(w *watch) {
 	dir := w.dir()
-	out, err := helperCommand("full", control, dir).Output()
+	out, err := helperCommand("full", dir).Output()
 	w.must(err)
 	var r struct {
 		Limits int
@@ -31,13 +32,10 @@ func full(w *watch, control string) {
 	for _, f := range r.Faults {
 		w.fault("%s", f)
 	}
-	if control != "" {
-		return
-	}
 	// The program itself, at some of the limits.
 	for limit := 256; limit < 8192; limit += 797 {
 		name := filepath.Join(w.dir(), "call.md")
-		c := helperCommand("limit", "", fmt.Sprint(limit), program, "run", "-", "-o", name, "--json")
+		c := helperCommand("limit", fmt.Sprint(limit), program, "run", "-", "-o", name, "--json")
 		c.Stdin = strings.NewReader(strings.Join(lines(40), "\n") + "\n")
 		var errs bytes.Buffer
 		c.Stderr = &errs
@@ -69,16 +67,13 @@ func full(w *watch, control string) {
 }
 
 // fullChild goes through the limits; the limit holds for its whole process.
-func fullChild(dir, control string) int {
+func fullChild(dir string) int {
 	var faults []string
 	limits := 0
-	step := 256
-	if os.Getenv("OHMCALL_LONG") != "" {
-		step = 64
-	}
+	const step = 64
 	for size := step; size <= 200*64; size += step {
 		limits++
-		if err := fullOnce(filepath.Join(dir, fmt.Sprint(size)+".md"), control, uint64(size)); err != nil {
+		if err := fullOnce(filepath.Join(dir, fmt.Sprint(size)+".md"), uint64(size)); err != nil {
 			faults = append(faults, fmt.Sprintf("limit %d: %v", size, err))
 		}
 		if len(faults) > 5 {
@@ -94,12 +89,12 @@ func bound(size uint64) error {
 	return unix.Setrlimit(unix.RLIMIT_FSIZE, &limit)
 }
 
-func fullOnce(name, control string, size uint64) error {
+func fullOnce(name string, size uint64) error {
 	if err := bound(size); err != nil {
 		return err
 	}
 	defer bound(unix.RLIM_INFINITY)
-	host := notebook.Host{FS: brokenFS{control: control}, Now: time.Now}
+	host := notebook.Host{FS: journal.Disk{}, Now: time.Now}
 	n, err := notebook.Create(host, name)
 	if err != nil {
 		if notebook.Exists(name) {

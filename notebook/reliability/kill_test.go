@@ -67,7 +67,7 @@ func (s *session) killed() bool {
 
 // kill is T2: every session is killed at a random instant, some while they
 // write entries, some while they bring the file up to date at the end.
-func kill(w *watch, control string) {
+func kill(w *watch) {
 	want, wantClosing := w.due("kills"), w.due("kills while closing")
 	r := rand.New(rand.NewPCG(2, 2))
 	for round := 0; w.counts["kills"] < want || w.counts["kills while closing"] < wantClosing; round++ {
@@ -78,7 +78,7 @@ func kill(w *watch, control string) {
 		var before, typed []string
 		for life := range 5 {
 			closing := life%2 == 1
-			acked, sent, dead := oneLife(w, control, name, r, closing, len(typed))
+			acked, sent, dead := oneLife(w, name, r, closing, len(typed))
 			typed = append(append([]string(nil), before...), sent...)
 			if dead {
 				w.count("kills", 1)
@@ -124,8 +124,8 @@ func opensClean(content []byte) error {
 	return nil
 }
 
-func oneLife(w *watch, control, name string, r *rand.Rand, closing bool, from int) (acked, sent []string, dead bool) {
-	s := start(w, keeper(control, name))
+func oneLife(w *watch, name string, r *rand.Rand, closing bool, from int) (acked, sent []string, dead bool) {
+	s := start(w, keeper(name))
 	all := lines(from + 400)[from:]
 	if closing {
 		all = all[:1+r.IntN(6)]

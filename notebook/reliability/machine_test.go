@@ -3,33 +3,26 @@
 package reliability
 
 import (
-	"bufio"
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"io"
-	"net"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
+	"syscall"
 	"testing"
 	"time"
 
-	"github.com/expr-lang/expr"
 	"golang.org/x/sys/unix"
 
 	"ohmcall/notebook"
 	"ohmcall/notebook/journal"
 )
 
-// helperVar chooses what the test binary does when it is started as a child;
-// controlVar names the fault that it is to have.
-const (
-	helperVar  = "RELIABILITY_HELPER"
-	controlVar = "RELIABILITY_CONTROL"
-)
+// helperVar chooses what the test binary does when it is started as a child.
+const helperVar = "RELIABILITY_HELPER"
 
 // program is the real ohmcall, built once.
 var program string
@@ -42,17 +35,18 @@ func TestMain(m *testing.M) {
 }
 
 func run(m *testing.M) int {
+	if program = os.Getenv(programVar); program != "" {
+		return m.Run() // a broken build, started by its parent
+	}
 	dir, err := os.MkdirTemp("", "reliability")
 	if err == nil {
 		defer os.RemoveAll(dir)
 		err = os.Chmod(dir, 0o755) // another user runs it too
 	}
 	if err == nil {
+		built = dir
 		program = filepath.Join(dir, "ohmcall")
-		var out []byte
-		if out, err = exec.Command("go", "build", "-o", program, "ohmcall/cmd/ohmcall").CombinedOutput(); err != nil {
-			err = fmt.Errorf("%w\n%s", err, out)
-		}
+		err = command("go", "build", "-o", program, "ohmcall/cmd/ohmcall")
 	}
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
@@ -61,55 +55,31 @@ func run(m *testing.M) int {
 	return m.Run()
 }
 
-// keeper is a command that reads lines and keeps them in the file: ohmcall
-// itself, or with a control the same loop in this binary with the fault in it.
-func keeper(control, file string) *exec.Cmd {
-	if control == "" {
-		return exec.Command(program, "run", "-", "-o", file, "--json")
-	}
-	return helperCommand("keep", control, file)
+// keeper is a command that reads lines and keeps them in the file.
+func keeper(file string) *exec.Cmd {
+	return exec.Command(program, "run", "-", "-o", file, "--json")
 }
 
-func helperCommand(mode, control string, args ...string) *exec.Cmd {
+func helperCommand(mode string, args ...string) *exec.Cmd {
 	self, err := os.Executable()
 	if err != nil {
 		self = os.Args[0]
 	}
 	c := exec.Command(self, args...)
-	c.Env = append(os.Environ(), helperVar+"="+mode, controlVar+"="+control)
+	c.Env = append(os.Environ(), helperVar+"="+mode)
 	return c
 }
 
 func helper(mode string, args []string) int {
-	control := os.Getenv(controlVar)
 	switch mode {
-	case "keep":
-		return keep(args[0], control)
 	case "full":
-		return fullChild(args[0], control)
+		return fullChild(args[0])
 	case "digest":
-		return digestChild(args[0], control)
+		return digestChild(args[0])
 	case "measure":
 		return measureChild(args)
 	case "limit":
 		return limitChild(args)
-	case "read":
-		b, err := brokenFS{control: control}.ReadFile(args[0])
-		fmt.Println(len(b), err)
-		return 1
-	case "raw":
-		b, _ := io.ReadAll(os.Stdin)
-		os.Stdout.Write(b)
-		return 0
-	case "expr":
-		v, err := expr.Eval(args[0], nil)
-		fmt.Println(v, err)
-		return 0
-	case "socket":
-		if c, err := net.Dial("udp", "127.0.0.1:9"); err == nil {
-			c.Close()
-		}
-		return 0
 	}
 	return 2
 }
@@ -119,42 +89,6 @@ type ack struct {
 	N    int    `json:"n"`
 	Line string `json:"line"`
 	OK   bool   `json:"ok"`
-}
-
-// keep is what `ohmcall run - -o FILE --json` does, with a fault.
-func keep(name, control string) int {
-	host := notebook.Host{FS: brokenFS{control: control}, Now: time.Now}
-	open := notebook.Create
-	if notebook.Exists(name) {
-		open = notebook.Open
-	}
-	n, err := open(host, name)
-	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		return 1
-	}
-	in := bufio.NewScanner(os.Stdin)
-	out := json.NewEncoder(os.Stdout)
-	for in.Scan() {
-		if control == "the reply is given before the write" {
-			out.Encode(ack{n.Call().Len() + 1, in.Text(), true})
-		}
-		entries, err := n.Do(in.Text())
-		if err != nil {
-			fmt.Fprintln(os.Stderr, err)
-			return 1
-		}
-		for _, e := range entries {
-			if control != "the reply is given before the write" {
-				out.Encode(ack{e.N, e.Line, true})
-			}
-		}
-	}
-	if err := n.Close(); err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		return 1
-	}
-	return 0
 }
 
 // acks reads the replies given in an output; a torn last one was not given.
@@ -240,7 +174,7 @@ func measure(w *watch, argv ...string) measured { return measureIn(w, "", argv..
 
 // measureIn gives the command a file to read from.
 func measureIn(w *watch, input string, argv ...string) measured {
-	c := helperCommand("measure", "", argv...)
+	c := helperCommand("measure", argv...)
 	c.Env = append(c.Env, "RELIABILITY_INPUT="+input)
 	out, err := c.Output()
 	var m measured
@@ -263,6 +197,10 @@ func measureChild(argv []string) int {
 		defer f.Close()
 		c.Stdin = f
 	}
+	// What reads without end must not take the whole machine's memory with it.
+	if err := unix.Setrlimit(unix.RLIMIT_AS, &unix.Rlimit{Cur: 2 << 30, Max: 2 << 30}); err != nil {
+		return 1
+	}
 	start := time.Now()
 	if err := c.Start(); err != nil {
 		return 1
@@ -270,7 +208,7 @@ func measureChild(argv []string) int {
 	stop := time.AfterFunc(10*time.Second, func() { c.Process.Kill() })
 	c.Wait()
 	stop.Stop()
-	usage := c.ProcessState.SysUsage().(*unixRusage)
+	usage := c.ProcessState.SysUsage().(*syscall.Rusage)
 	// On a machine that is busy with other things the wall clock says less
 	// than the time of the processors does.
 	worked := c.ProcessState.UserTime() + c.ProcessState.SystemTime()

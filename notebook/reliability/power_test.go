@@ -12,7 +12,7 @@ import (
 // power is T3: a session on a disk that may lose power after every step; each
 // state in which the disk can then be found is opened, and some are gone on
 // with, so that the power also fails while a crash is being mended.
-func power(w *watch, control string) {
+func power(w *watch) {
 	rounds, each := 14, 6
 	if long {
 		rounds, each = 70, 15
@@ -22,7 +22,7 @@ func power(w *watch, control string) {
 		var files map[string][]byte
 		var sure []string // acknowledged in the states that are gone on with
 		for range 3 {
-			files, sure = powerSession(w, control, r, files, sure, each)
+			files, sure = powerSession(w, r, files, sure, each)
 			if files == nil || w.red() {
 				break
 			}
@@ -35,9 +35,8 @@ func power(w *watch, control string) {
 
 // powerSession types some lines and gives one of the states seen, with the
 // entries it holds, for the next session to begin from.
-func powerSession(w *watch, control string, r *rand.Rand, files map[string][]byte, sure []string, each int) (map[string][]byte, []string) {
+func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string, each int) (map[string][]byte, []string) {
 	p := newPowerFS(files)
-	p.skip = control
 	typed, acked := append([]string(nil), sure...), append([]string(nil), sure...)
 	created := files["call.md"] != nil
 	var next map[string][]byte

@@ -27,8 +27,6 @@ type powerFS struct {
 	pending []rename          // changes of names since then
 	// each is called after every step that changes anything.
 	each func()
-	// skip names the sync that is left out, as a control.
-	skip string
 }
 
 // rename is a change of names, whole or not at all: a name gets an inode
@@ -150,7 +148,7 @@ func (p *powerFS) Append(name string) (journal.File, error) {
 	if i == nil {
 		return nil, &fs.PathError{Op: "open", Path: name, Err: fs.ErrNotExist}
 	}
-	return &powerFile{p, name, i, false}, nil
+	return &powerFile{p, name, i}, nil
 }
 
 func (p *powerFS) CreateTemp(name string, mode os.FileMode) (journal.File, error) {
@@ -159,7 +157,7 @@ func (p *powerFS) CreateTemp(name string, mode os.FileMode) (journal.File, error
 	p.names[temp] = i
 	p.pending = append(p.pending, rename{name: temp, to: i})
 	p.step()
-	return &powerFile{p, temp, i, true}, nil
+	return &powerFile{p, temp, i}, nil
 }
 
 func (p *powerFS) Rename(from, to string) error {
@@ -182,9 +180,7 @@ func (p *powerFS) Remove(name string) error {
 }
 
 func (p *powerFS) SyncDir(string) error {
-	if p.skip != "no sync of the directory" {
-		p.durable, p.pending = maps.Clone(p.names), nil
-	}
+	p.durable, p.pending = maps.Clone(p.names), nil
 	p.step()
 	return nil
 }
@@ -217,7 +213,6 @@ type powerFile struct {
 	p    *powerFS
 	name string
 	i    *inode
-	temp bool
 }
 
 func (f *powerFile) Write(b []byte) (int, error) {
@@ -228,10 +223,7 @@ func (f *powerFile) Write(b []byte) (int, error) {
 }
 
 func (f *powerFile) Sync() error {
-	left := f.p.skip == "no sync before the rename" && f.temp || f.p.skip == "no sync after an entry" && !f.temp
-	if !left {
-		f.i.durable, f.i.pending = slices.Clone(f.i.data), nil
-	}
+	f.i.durable, f.i.pending = slices.Clone(f.i.data), nil
 	f.p.step()
 	return nil
 }

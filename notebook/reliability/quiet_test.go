@@ -41,7 +41,7 @@ func tree(dir string) string {
 }
 
 // quiet is T19.
-func quiet(w *watch, control string) {
+func quiet(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
@@ -50,25 +50,39 @@ func quiet(w *watch, control string) {
 	name := filepath.Join(dir, "stranger.md")
 	w.must(os.WriteFile(name, hostilePage("<U+001B>"), 0o600))
 	before := tree(dir)
-	for _, argv := range [][]string{{"check", name}, {name}} {
+	for _, r := range readers {
 		w.count("subcommands", 1)
-		c := exec.Command(program, argv...)
-		if control != "" {
-			c = helperCommand("socket", control)
-		}
 		log := filepath.Join(w.dir(), "trace")
-		t := exec.Command(tracer, append([]string{"-f", "-qq", "-o", log, "-e", "trace=network", c.Path}, c.Args[1:]...)...)
-		t.Env = append(c.Environ(), "OHMCALL_DIR="+dir)
+		out := filepath.Join(w.dir(), "out")
+		argv := append([]string{"-f", "-qq", "-s", "256", "-o", log, "-e", "trace=network,openat,mkdirat,unlinkat,renameat,renameat2", program}, r.argv...)
+		argv = append(argv, name)
+		for _, a := range r.after {
+			argv = append(argv, strings.ReplaceAll(a, "OUT", out))
+		}
+		t := exec.Command(tracer, argv...)
+		t.Env = append(os.Environ(), "OHMCALL_DIR="+dir)
+		t.Stdin = strings.NewReader(r.input)
 		t.CombinedOutput()
 		trace, err := os.ReadFile(log)
 		w.must(err)
-		if strings.Contains(string(trace), "socket") {
-			w.fault("%s opens a socket: %s", argv[0], trace)
+		for line := range strings.Lines(string(trace)) {
+			if strings.Contains(line, "socket(") || strings.Contains(line, "connect(") {
+				w.fault("%s opens a socket: %s", r.name, line)
+			}
+			// One's own call is opened to be written to, and so locked.
+			if strings.Contains(line, dir) && !r.writes && !readsOnly(line) {
+				w.fault("%s touches what lies beside the notebook: %s", r.name, line)
+			}
 		}
 	}
 	if after := tree(dir); after != before {
 		w.fault("the folder has changed:\n%s\n%s", before, after)
 	}
+}
+
+// readsOnly tells the trace of a call that only opens for reading.
+func readsOnly(line string) bool {
+	return strings.Contains(line, "openat(") && strings.Contains(line, "O_RDONLY") && !strings.Contains(line, "O_CREAT")
 }
 
 // hostileNames are names for files that try to be more than that.
@@ -78,11 +92,8 @@ func hostileNames() []string {
 }
 
 // paths is T18.
-func paths(w *watch, control string) {
-	modes(w, control)
-	if control != "" {
-		return
-	}
+func paths(w *watch) {
+	modes(w)
 	links(w)
 	// A script that uses files by hostile names reads at most, and a call
 	// whose fields hold them makes no file but its own.
@@ -157,7 +168,7 @@ func links(w *watch) {
 }
 
 // modes holds new files to 0600 under any umask, and old files to their mode.
-func modes(w *watch, control string) {
+func modes(w *watch) {
 	for _, mask := range []string{"000", "022", "077"} {
 		for _, mode := range []os.FileMode{0, 0o640, 0o664} {
 			w.count("modes", 1)
@@ -169,7 +180,7 @@ func modes(w *watch, control string) {
 				w.must(os.Chmod(name, mode))
 				want = mode
 			}
-			k := keeper(control, name)
+			k := keeper(name)
 			c := exec.Command("sh", append([]string{"-c", "umask " + mask + "; exec \"$0\" \"$@\"", k.Path}, k.Args[1:]...)...)
 			c.Env = k.Environ()
 			c.Stdin = strings.NewReader("note a\n")

@@ -10,8 +10,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"slices"
-	"strings"
 	"time"
 	_ "time/tzdata" // the zones, wherever the tests run
 
@@ -21,7 +19,7 @@ import (
 )
 
 // clocks is T10: the wall clock jumps in the middle of a call.
-func clocks(w *watch, control string) {
+func clocks(w *watch) {
 	jumps := []time.Duration{-time.Second, -time.Hour, -24 * time.Hour, -60 * 365 * 24 * time.Hour, time.Hour, 24 * time.Hour,
 		365 * 24 * time.Hour, 74 * 365 * 24 * time.Hour}
 	bases := []string{"2026-03-08T01:59:50", "2028-02-28T23:59:50", "2026-11-01T01:59:50", "1970-01-01T00:00:00"}
@@ -50,9 +48,6 @@ func clocks(w *watch, control string) {
 			content := p.now("call.md")
 			f, err := page.Read(content)
 			w.must(err)
-			if control != "" {
-				slices.SortStableFunc(f.Entries, func(a, b page.Entry) int { return a.At.Compare(b.At) })
-			}
 			for k, e := range f.Entries {
 				if e.N != k+1 || e.Line != typed[k] {
 					w.fault("%s, jump %v: entry %d stands at place %d", zone, jumps[i%len(jumps)], e.N, k+1)
@@ -94,7 +89,7 @@ func corpus(w *watch) map[string][]byte {
 }
 
 // determinism is T11.
-func determinism(w *watch, control string) {
+func determinism(w *watch) {
 	books := corpus(w)
 	dir := w.dir()
 	want := map[string]string{}
@@ -111,7 +106,7 @@ func determinism(w *watch, control string) {
 					continue
 				}
 				settings++
-				c := helperCommand("digest", control, dir)
+				c := helperCommand("digest", dir)
 				c.Env = append(c.Env, "TZ="+tz, "LANG="+lang, "LC_ALL="+lang, "GOMAXPROCS="+procs)
 				out, err := c.Output()
 				w.must(err)
@@ -135,7 +130,7 @@ func sum(b []byte) string {
 
 // digestChild replays the notebooks of a folder twice and prints what came
 // out.
-func digestChild(dir, control string) int {
+func digestChild(dir string) int {
 	list, err := filepath.Glob(filepath.Join(dir, "*"))
 	if err != nil {
 		return 1
@@ -146,10 +141,10 @@ func digestChild(dir, control string) int {
 		if err != nil {
 			return 1
 		}
-		first, err := replayed(b, control)
+		first, err := replayed(b)
 		if err == nil {
 			var second []byte
-			if second, err = replayed(first, control); err == nil && !bytes.Equal(first, second) {
+			if second, err = replayed(first); err == nil && !bytes.Equal(first, second) {
 				err = fmt.Errorf("a second replay differs")
 			}
 		}
@@ -163,7 +158,7 @@ func digestChild(dir, control string) int {
 	return 0
 }
 
-func replayed(content []byte, control string) ([]byte, error) {
+func replayed(content []byte) ([]byte, error) {
 	r, err := notebook.Check(content)
 	if err != nil {
 		return nil, err
@@ -171,18 +166,7 @@ func replayed(content []byte, control string) ([]byte, error) {
 	if len(r.Faults) > 0 {
 		return nil, fmt.Errorf("%s", r.Faults[0])
 	}
-	b := page.Render(r.Record, nil)
-	if control != "" {
-		parts := map[int]string{}
-		for i, s := range strings.Split(string(b), "\n") {
-			parts[i] = s
-		}
-		b = nil
-		for _, s := range parts {
-			b = append(append(b, s...), '\n')
-		}
-	}
-	return b, nil
+	return page.Render(r.Record, nil), nil
 }
 
 var _ journal.FS = (*powerFS)(nil)

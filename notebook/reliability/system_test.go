@@ -5,13 +5,16 @@ package reliability
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"syscall"
+	"time"
 
 	"ohmcall/notebook"
 )
@@ -57,14 +60,14 @@ var traceLine = regexp.MustCompile(`^(?:\[pid\s+)?\d*\]?\s*(\w+)\((\d+)(?:<[^>]*
 
 // order is T3b: in the trace of a run, the reply to each entry is written only
 // after a sync of the file that holds it has returned.
-func order(w *watch, control string) {
+func order(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
 	}
 	dir := w.dir()
 	log := filepath.Join(dir, "trace")
-	_, stderr, err := traced(tracer, keeper(control, filepath.Join(dir, "call.md")),
+	_, stderr, err := traced(tracer, keeper(filepath.Join(dir, "call.md")),
 		"-o", log, "-s", "64", "-e", "trace=write,fdatasync,fsync")
 	if err != nil {
 		w.fault("the run failed: %v %s", err, stderr)
@@ -92,18 +95,49 @@ func order(w *watch, control string) {
 	}
 }
 
+// calls counts the calls to the system of each kind in a whole run of ten
+// entries: how far N goes at most.
+func calls(w *watch, tracer string) map[string]int {
+	dir := w.dir()
+	log := filepath.Join(dir, "trace")
+	_, stderr, err := traced(tracer, keeper(filepath.Join(dir, "call.md")), "-o", log, "-e", "trace="+strings.Join(touching, ","))
+	if err != nil {
+		w.fault("the run failed: %v %s", err, stderr)
+	}
+	content, err := os.ReadFile(log)
+	w.must(err)
+	out := map[string]int{}
+	for line := range strings.Lines(string(content)) {
+		for _, call := range touching {
+			if strings.Contains(line, " "+call+"(") {
+				out[call]++
+			}
+		}
+	}
+	return out
+}
+
+var (
+	touching = []string{"write", "fdatasync", "fsync", "renameat", "ftruncate", "close", "unlinkat", "flock", "openat"}
+	// exact are those of them that only the journal makes.
+	exact = []string{"fdatasync", "fsync", "renameat", "ftruncate", "flock"}
+)
+
 // killEachCall is T4: the program is killed at the Nth call of each kind that
 // touches the file, for every N.
-func killEachCall(w *watch, control string) {
+func killEachCall(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
 	}
+	due := calls(w, tracer)
 	for _, call := range []string{"write", "fdatasync", "fsync", "renameat", "ftruncate", "close", "unlinkat"} {
+		// strace counts N by thread, and the calls are spread over some: N goes
+		// as far as the calls of all, and on until two runs in a row survive.
 		survived := 0
-		for n := 1; survived < 2 && !w.red(); n++ {
+		for n := 1; (survived < 2 || n <= due[call]) && !w.red(); n++ {
 			name := filepath.Join(w.dir(), "call.md")
-			acked, stderr, err := traced(tracer, keeper(control, name), "-o", os.DevNull,
+			acked, stderr, err := traced(tracer, keeper(name), "-o", os.DevNull,
 				"-e", fmt.Sprintf("inject=%s:signal=KILL:when=%d", call, n))
 			if err == nil {
 				survived++
@@ -128,41 +162,42 @@ func killEachCall(w *watch, control string) {
 	}
 }
 
-// failSystem is T5b: the Nth sync or write of the program fails.
-func failSystem(w *watch, control string) {
+// failSystem is T5b: the Nth sync or rename of the program fails, for every N,
+// once and for ever.
+func failSystem(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
 	}
-	nth := []string{"1", "2", "3+"}
-	if long {
-		nth = []string{"1", "2", "3+", "5", "10", "11+"}
-	}
-	for _, call := range []string{"fdatasync", "renameat"} {
-		for _, code := range []string{"EIO", "ENOSPC", "EROFS"} {
-			for _, n := range nth {
-				if call == "renameat" {
-					n = strings.Replace(n, "5+", "1+", 1)
+	due := calls(w, tracer)
+	codes := slices.Sorted(maps.Keys(causes))
+	for _, call := range []string{"fdatasync", "fsync", "renameat"} {
+		for n := 1; n <= due[call]; n++ {
+			for k, often := range []string{"", "+"} {
+				for i, code := range codes {
+					if !long && i != (n+k)%len(codes) {
+						continue
+					}
+					if w.red() {
+						return
+					}
+					failOne(w, tracer, call, code, fmt.Sprint(n)+often)
 				}
-				if w.red() {
-					return
-				}
-				failOne(w, control, tracer, call, code, n)
 			}
 		}
 	}
 }
 
-func failOne(w *watch, control, tracer, call, code, n string) {
+func failOne(w *watch, tracer, call, code, n string) {
 	dir := w.dir()
 	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
-	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log, "-y",
-		"-e", "trace=fdatasync,renameat", "-e", fmt.Sprintf("inject=%s:error=%s:when=%s", call, code, n))
+	acked, stderr, err := traced(tracer, keeper(name), "-o", log, "-y",
+		"-e", "trace=fdatasync,fsync,renameat", "-e", fmt.Sprintf("inject=%s:error=%s:when=%s", call, code, n))
 	trace, readErr := os.ReadFile(log)
 	w.must(readErr)
 	failed := strings.Count(string(trace), "(INJECTED)")
 	if failed == 0 {
-		return
+		return // N is counted by thread; no thread came to it
 	}
 	w.count("failures", 1)
 	what := fmt.Sprintf("%s %s failing with %s", call, n, code)
@@ -193,7 +228,7 @@ func failOne(w *watch, control, tracer, call, code, n string) {
 	}
 }
 
-var causes = map[string]error{"EIO": syscall.EIO, "ENOSPC": syscall.ENOSPC, "EROFS": syscall.EROFS}
+var causes = map[string]error{"EIO": syscall.EIO, "EDQUOT": syscall.EDQUOT, "ENOSPC": syscall.ENOSPC, "EROFS": syscall.EROFS}
 
 // strays lists the hidden files of a folder.
 func strays(dir string) []string {
@@ -202,24 +237,62 @@ func strays(dir string) []string {
 }
 
 // interrupt is T9: each call that can be interrupted is, once.
-func interrupt(w *watch, control string) {
+func interrupt(w *watch) {
 	tracer, ok := strace(w)
 	if !ok {
 		return
 	}
+	due := calls(w, tracer)
 	for _, call := range []string{"write", "fdatasync", "fsync", "flock", "renameat", "openat"} {
-		for n := 1; n <= 12 && !w.red(); n++ {
-			if long || n <= 4 {
-				interruptOne(w, control, tracer, call, n)
-			}
+		last := due[call]
+		if !long && !slices.Contains(exact, call) {
+			last = 4
 		}
+		for n := 1; n <= last && !w.red(); n++ {
+			interruptOne(w, tracer, call, n)
+		}
+	}
+	storm(w)
+}
+
+// storm sends a signal every millisecond while lines are typed.
+func storm(w *watch) {
+	name := filepath.Join(w.dir(), "call.md")
+	s := start(w, keeper(name))
+	stop := make(chan struct{})
+	typed := lines(100_000)
+	sent := 0
+	go func() {
+		defer close(stop)
+		for range w.due("signals") {
+			s.cmd.Process.Signal(syscall.SIGWINCH)
+			time.Sleep(time.Millisecond)
+		}
+	}()
+	for more := true; more && sent < len(typed); sent++ {
+		fmt.Fprintln(s.in, typed[sent])
+		s.await(sent + 1)
+		select {
+		case <-stop:
+			more = false
+		default:
+		}
+	}
+	<-stop
+	s.in.Close()
+	<-s.done
+	err := s.cmd.Wait()
+	w.count("signals", w.due("signals"))
+	have, openErr := stored(name)
+	if err := errors.Join(err, openErr, holds(typed[:sent], typed[:sent], have)); err != nil || len(s.acked) != sent {
+		w.fault("a storm of signals: %d of %d acknowledged: %v %s", len(s.acked), sent, err, s.errs.String())
 	}
 }
 
-func interruptOne(w *watch, control, tracer, call string, n int) {
+func interruptOne(w *watch, tracer, call string, n int) {
 	dir := w.dir()
 	name, log := filepath.Join(dir, "call.md"), filepath.Join(dir, "trace")
-	acked, stderr, err := traced(tracer, keeper(control, name), "-o", log,
+	acked, stderr, err := traced(tracer, keeper(name), "-o", log,
 		"-e", "trace="+call, "-e", fmt.Sprintf("inject=%s:error=EINTR:when=%d", call, n))
 	trace, readErr := os.ReadFile(log)
 	w.must(readErr)

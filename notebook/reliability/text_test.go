@@ -9,7 +9,6 @@ import (
 	"unicode/utf8"
 
 	"ohmcall/notebook"
-	"ohmcall/notebook/page"
 )
 
 // fields are the lines in which people write freely; %s is their text.
@@ -39,7 +38,7 @@ func steers(r rune) bool {
 }
 
 // badText is T13.
-func badText(w *watch, control string) {
+func badText(w *watch) {
 	var texts []string
 	for b := range 256 {
 		texts = append(texts, "a"+string([]byte{byte(b)})+"b")
@@ -58,16 +57,12 @@ func badText(w *watch, control string) {
 			}
 			w.count("texts", 1)
 			line := fmt.Sprintf(field, text)
-			entries, err := n.Do(line)
+			_, err := n.Do(line)
 			if err != nil {
 				w.fault("%q: %v", line, err)
 				continue
 			}
 			stored := p.now("call.md")
-			if control != "" {
-				e := entries[0]
-				stored = page.AppendEntry(stored, e.N+1, e.At, line, nil)
-			}
 			last := stored[max(0, len(stored)-8000):]
 			if i := bytes.IndexFunc(last, steers); i >= 0 {
 				w.fault("%q: a raw %q stands in the file", line, last[i:min(i+4, len(last))])

@@ -56,7 +56,7 @@ func fixtures(w *watch, entries int) [][]byte {
 }
 
 // truncate is T1.
-func truncate(w *watch, control string) {
+func truncate(w *watch) {
 	entries := 8
 	if long {
 		entries = 60
@@ -65,12 +65,9 @@ func truncate(w *watch, control string) {
 		for cut := 0; cut <= len(whole) && !w.red(); cut++ {
 			w.count("cuts", 1)
 			prefix := whole[:cut]
-			if err := openCut(prefix, control, cut%5 == 0); err != nil {
+			if err := openCut(prefix, cut%5 == 0); err != nil {
 				w.fault("cut at byte %d of %d: %v", cut, len(whole), err)
 			}
-		}
-		if control != "" {
-			continue
 		}
 		name := filepath.Join(w.dir(), "call.md")
 		step := len(whole) / 13
@@ -90,11 +87,8 @@ func truncate(w *watch, control string) {
 }
 
 // openCut opens what is left of a file, and types a line into it when asked.
-func openCut(prefix []byte, control string, write bool) error {
+func openCut(prefix []byte, write bool) error {
 	m := newPowerFS(map[string][]byte{"call.md": prefix})
-	if control != "" && !bytes.HasSuffix(prefix, []byte("\n")) {
-		return errors.New("the last line is torn")
-	}
 	n, err := notebook.Open(m.host(), "call.md")
 	if err != nil {
 		return err

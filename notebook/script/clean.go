@@ -5,6 +5,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"ohmcall/calc/failpoint"
 )
 
 // MaxLine is the longest line that is taken, in bytes.
@@ -17,6 +19,9 @@ const MaxLine = 64 << 10
 // trailing carriage return goes. Clean(Clean(s)) equals Clean(s).
 func Clean(s string) string {
 	s = strings.TrimRight(s, "\r\n")
+	if failpoint.On(failpoint.NotCleaned) {
+		return s
+	}
 	if !strings.ContainsFunc(s, hostile) && utf8.ValidString(s) {
 		return s
 	}

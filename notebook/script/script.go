@@ -69,10 +69,14 @@ func (l *Line) Expression() string { return strings.TrimRight(l.Body[:l.Comment]
 // Parse cuts up one line. Text must be a single line; it is cleaned first.
 func Parse(text string) (*Line, error) {
 	if len(text) > MaxLine {
-		return nil, source.Errorf(0, 0, "the line is %d bytes long, at most %d are taken", len(text), MaxLine).
-			WithHint("split it into several lines")
+		return nil, tooLong(text)
 	}
 	l := &Line{Text: strings.Trim(Clean(text), " ")}
+	if len(l.Text) > MaxLine {
+		// Names take more room than what they stand for. What is stored must be
+		// taken again when it is replayed.
+		return nil, tooLong(l.Text)
+	}
 	rest, col := l.Text, 1
 	rest, col = skipSpaces(rest, col)
 	if st, n := parseStamp(rest); n > 0 {
@@ -97,6 +101,11 @@ func Parse(text string) (*Line, error) {
 		return l, err
 	}
 	return l, nil
+}
+
+func tooLong(text string) *source.Error {
+	return source.Errorf(0, 0, "the line is %d bytes long, at most %d are taken", len(text), MaxLine).
+		WithHint("split it into several lines")
 }
 
 func runes(s string) int { return utf8.RuneCountInString(s) }

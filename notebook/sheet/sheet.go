@@ -9,6 +9,7 @@ package sheet
 import (
 	"bytes"
 	"embed"
+	"fmt"
 	"html/template"
 	"strings"
 	"sync"
@@ -73,10 +74,16 @@ func headingOf(id string) string {
 	return ""
 }
 
+// mostEntries is how long a call may be that is laid out on a page.
+const mostEntries = 30_000
+
 // Render writes the page of a call. The remarks are what people wrote by
 // hand into the notebook file, Markdown by the name of the part before it;
 // "" is the place before the first part.
 func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
+	if len(r.Log) > mostEntries {
+		return nil, fmt.Errorf("the call has %d entries; a page is written of at most %d", len(r.Log), mostEntries)
+	}
 	var b bytes.Buffer
 	if err := layout().Execute(&b, newView(r, remarks)); err != nil {
 		return nil, err
