@@ -55,6 +55,7 @@ type Call struct {
 	seenCodes     []string         // of the findings, in the order first seen
 	seenAt        map[string][]int // entries by code
 	mended        []int            // entries of did and part
+	phases        phasesMemo
 	mendedWhat    map[int][]string // the facts that showed what each was done for
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
@@ -72,7 +73,10 @@ type Call struct {
 	assumed       []assumption
 	clocks        []clock
 	closed        []int
-	defied        []int // entries that show a machine energised that should not be
+	done          []doneWork // what was done and fitted
+	renewed       []work     // of it, what was replaced by new
+	guarding      []work     // what took a protective device out, or put it back
+	defied        []int      // entries that show a machine energised that should not be
 
 	machines  map[string]*machine
 	judged    map[string]*judged

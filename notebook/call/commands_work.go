@@ -60,7 +60,7 @@ func workCommands() []Command {
 				if t == "" {
 					t = "the technician states that it is isolated, proved dead, and its capacitors discharged"
 				}
-				c.works = append(c.works, work{c.entry, c.at, "safe", t})
+				c.worked(work{c.entry, c.at, "safe", t})
 				c.dead = append(c.dead, c.entry)
 				return say("Made safe: " + t + "."), nil
 			},
@@ -71,7 +71,7 @@ func workCommands() []Command {
 			Help:     "work done",
 			Examples: []string{"did replaced start device"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				c.works = append(c.works, work{c.entry, c.at, "did", a.text("TEXT")})
+				c.worked(work{c.entry, c.at, "did", a.text("TEXT")})
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
 				if undone(a.text("TEXT")) {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
@@ -109,7 +109,7 @@ func workCommands() []Command {
 				} else if !met {
 					return say("Condition not met; not noted."), nil
 				}
-				c.works = append(c.works, work{c.entry, c.at, "note", a.text("TEXT")})
+				c.worked(work{c.entry, c.at, "note", a.text("TEXT")})
 				return c.warnOfWork(say("Noted."), a.text("TEXT")), nil
 			},
 		},
@@ -151,7 +151,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		}
 		c.seenAt[code] = append(c.seenAt[code], c.entry)
 	}
-	c.works = append(c.works, work{c.entry, c.at, "saw", t})
+	c.worked(work{c.entry, c.at, "saw", t})
 	r := c.warnOfWork(&Reply{}, t)
 	if len(codes) == 0 {
 		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
@@ -222,6 +222,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		p.priced = true
 	}
 	c.parts = append(c.parts, p)
+	c.heed(work{c.entry, c.at, "part", p.name})
 	c.mend()
 	text := "Part: " + number(p.count) + " × " + p.name
 	if p.priced {

@@ -47,18 +47,37 @@ func (c *Call) replacedSince(key string, j *judged) bool {
 // renewedAt is the last entry by which a machine or part was replaced, 0 when
 // none was.
 func (c *Call) renewedAt(name string) int {
-	at := 0
-	for _, w := range c.works {
-		if w.kind == "did" && c.alive(w.entry) && !undone(w.text) && speaksOf(w.text, renews) && isNamed(w.text, name) {
-			at = max(at, w.entry)
+	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
+		c.spend(200)
+		if w := c.renewed[i]; c.alive(w.entry) && isNamed(w.text, name) {
+			return w.entry
 		}
 	}
-	for _, p := range c.parts {
-		if c.alive(p.entry) && isNamed(p.name, name) {
-			at = max(at, p.entry)
-		}
+	return 0
+}
+
+// mostRenewals is how far back a replacement is looked for.
+const mostRenewals = 64
+
+// worked writes a line of work down.
+func (c *Call) worked(w work) {
+	c.works = append(c.works, w)
+	c.heed(w)
+}
+
+// heed notes what a line of work or a part says of mending, of renewing and of
+// protection.
+func (c *Call) heed(w work) {
+	if w.kind == "part" || w.kind == "did" && !undone(w.text) {
+		c.spend(20_000)
+		c.done = append(c.done, doneWork{w, cause.MendsSomething(w.text)})
 	}
-	return at
+	if w.kind == "part" || w.kind == "did" && !undone(w.text) && speaksOf(w.text, renews) {
+		c.renewed = append(c.renewed, w)
+	}
+	if w.kind != "safe" && w.kind != "part" && (speaksOf(w.text, restores) || speaksOf(w.text, defeats)) {
+		c.guarding = append(c.guarding, w)
+	}
 }
 
 // isNamed reports whether a text names a machine or part itself, and not a
@@ -101,9 +120,10 @@ func (c *Call) unsafe() []string {
 // circuit, as long as none after them says that it is back.
 func (c *Call) defeated() []work {
 	var out []work
-	for _, w := range c.works {
+	for _, w := range c.guarding[max(0, len(c.guarding)-mostRenewals):] {
+		c.spend(500)
 		switch {
-		case !c.alive(w.entry) || w.kind == "safe":
+		case !c.alive(w.entry):
 		case speaksOf(w.text, restores):
 			out = slices.DeleteFunc(out, func(d work) bool { return restored(d.text, w.text) })
 		case speaksOf(w.text, defeats):

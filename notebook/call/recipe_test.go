@@ -20,7 +20,7 @@ func TestRecipeCommand(t *testing.T) {
 		Help:     "say it loudly",
 		Examples: []string{"shout hello"},
 		apply: func(c *Call, a *args) (*Reply, error) {
-			c.works = append(c.works, work{c.entry, c.at, "note", strings.ToUpper(a.text("TEXT"))})
+			c.worked(work{c.entry, c.at, "note", strings.ToUpper(a.text("TEXT"))})
 			return say(strings.ToUpper(a.text("TEXT"))), nil
 		},
 	}})

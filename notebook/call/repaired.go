@@ -9,8 +9,13 @@ import (
 )
 
 // repairs lists the entries at which a phase of repair began: the first
-// did or part after readings or findings.
+// did or part after readings or findings. They are asked for with every entry
+// and change with work and strikes only.
 func (c *Call) repairs() []int {
+	m := &c.phases
+	if m.mended == len(c.mended) && m.struck == len(c.struck) {
+		return m.at
+	}
 	last := 0
 	var phases []int
 	for _, n := range c.mended {
@@ -22,7 +27,13 @@ func (c *Call) repairs() []int {
 		}
 		last = n
 	}
+	*m = phasesMemo{len(c.mended), len(c.struck), phases}
 	return phases
+}
+
+type phasesMemo struct {
+	mended, struck int // how many there were
+	at             []int
 }
 
 // establishedBetween reports whether a reading or finding lies between two

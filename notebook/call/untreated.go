@@ -72,7 +72,8 @@ func (c *Call) idle() []string {
 	}
 	found := c.foundOnce()
 	var out []string
-	for _, text := range c.work() {
+	for _, w := range c.doneNow() {
+		text := w.text
 		var against *cause.Standing
 		for i := range found.Standings {
 			s := &found.Standings[i]
@@ -100,22 +101,24 @@ func (c *Call) withItsDevice(text string) bool {
 	if !speaksOf(text, []string{"overload", "protector"}) {
 		return false
 	}
-	return slices.ContainsFunc(c.work(), func(t string) bool {
-		return speaksOf(t, []string{"start device", "start relay", "start kit", "ptc", "relay"})
+	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
+		return speaksOf(w.text, []string{"start device", "start relay", "start kit", "ptc", "relay"})
 	})
 }
 
-// work lists what was done and fitted, in words.
-func (c *Call) work() []string {
-	var out []string
-	for _, w := range c.works {
-		if w.kind == "did" && c.alive(w.entry) {
-			out = append(out, w.text)
-		}
-	}
-	for _, p := range c.parts {
-		if c.alive(p.entry) {
-			out = append(out, p.name)
+// doneWork is work done or a part fitted, with whether its words name the work
+// for any cause.
+type doneWork struct {
+	work
+	fits bool
+}
+
+// doneNow lists what was done and fitted, the latest of it.
+func (c *Call) doneNow() []doneWork {
+	var out []doneWork
+	for _, w := range c.done[max(0, len(c.done)-mostRenewals):] {
+		if c.spend(100); c.alive(w.entry) {
+			out = append(out, w)
 		}
 	}
 	return out
@@ -157,8 +160,8 @@ func (c *Call) untreated() []group {
 // worksElsewhere reports whether all that was done is, by its words, work for
 // some cause that was not found.
 func (c *Call) worksElsewhere() bool {
-	work := c.work()
-	return len(work) > 0 && !slices.ContainsFunc(work, func(text string) bool { return !cause.MendsSomething(text) })
+	done := c.doneNow()
+	return len(done) > 0 && !slices.ContainsFunc(done, func(w doneWork) bool { return !w.fits })
 }
 
 // foundKey says what the causes found were worked out from.
@@ -179,8 +182,11 @@ func (c *Call) foundOnce() cause.Result {
 }
 
 func (c *Call) treats(g group) bool {
-	return slices.ContainsFunc(c.work(), func(text string) bool {
-		return slices.ContainsFunc(g, func(s *cause.Standing) bool { return cause.Mends(s.Cause.Code, text) })
+	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
+		return slices.ContainsFunc(g, func(s *cause.Standing) bool {
+			c.spend(500)
+			return cause.Mends(s.Cause.Code, w.text)
+		})
 	})
 }
 
