@@ -27,8 +27,8 @@ var notRun = map[string]string{
 	"go test ./...": "it is what runs this test",
 	"go test ./notebook ./cmd/ohmcall -update":                        "it would rewrite what is tested",
 	"go test ./notebook/call -run '^$' -fuzz FuzzApply -fuzztime 10s": ".ci/run fuzzes every target",
-	".ci/run": "it runs this test",
-	"OHMCALL_LONG=1 go test ./notebook/reliability -timeout 60m": "it takes an hour",
+	".ci/run":            "it runs this test",
+	".ci/long":           "it takes hours",
 	"go run ./cmd/speed": "its figures are those of the machine",
 }
 
