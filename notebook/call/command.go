@@ -69,7 +69,7 @@ type Command struct {
 	Examples []string // lines that can be pasted
 	Screen   bool     // shown only: the line does not become an entry
 
-	list  func(*Reply) // what the help lists besides; nil for nothing
+	See   string // the page of help that lists what it knows, "" for none
 	apply func(c *Call, a *args) (*Reply, error)
 }
 

@@ -27,11 +27,11 @@ func readingCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
 		}
 	}
-	listed := func(c Command, list func(*Reply)) Command { c.list = list; return c }
+	listed := func(c Command, page string) Command { c.See = page; return c }
 	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
 		listed(reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
-			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), partsHelp),
+			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), "parts"),
 		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
 		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
 		reads("mfd", "microfarads of a capacitor", "It is judged by what is marked on that can: plate mfd C1 12 5%. Both sections of one can: mfd herm 44.6, fan 4.9. "+cond, "mfd C1 11.8", "mfd herm 44.6, fan 4.9"),

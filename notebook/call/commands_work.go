@@ -41,9 +41,9 @@ func workCommands() []Command {
 		{
 			Word: "saw", Group: Work,
 			Params:   []Param{{Name: "FINDING", Kind: Text, Words: func(*Call) []string { return findingWords() }}},
-			Help:     "a finding, from the list in help saw, or in your own words",
+			Help:     "a finding, from the list in help findings, or in your own words",
 			Examples: []string{"saw clicks", "saw both fans run", "saw cond-fan runs, evap-fan stopped", "saw comp hot"},
-			list:     findingsHelp,
+			See:      "findings",
 			apply:    applySaw,
 		},
 		{
@@ -116,14 +116,6 @@ func workCommands() []Command {
 	}
 }
 
-// findingsHelp lists the findings with what they mean.
-func findingsHelp(r *Reply) {
-	r.add(Plain, "  Findings that bear on causes:")
-	for _, f := range cause.Findings() {
-		r.add(Plain, "    "+pad(f.Words[0], 28)+f.Help)
-	}
-}
-
 func findingWords() []string {
 	var out []string
 	for _, f := range cause.Findings() {
@@ -157,7 +149,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		c.spend(40_000 + 100*len(t))
 		if near := cause.Near(t, 3); len(near) > 0 {
-			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help saw lists them all.")
+			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help findings lists them all.")
 		}
 		return c.finish(r), nil
 	}

@@ -34,9 +34,6 @@ func applyHelp(c *Call, a *args) (*Reply, error) {
 	if cmd := byWord[word]; cmd != nil {
 		r = commandHelp(cmd)
 	}
-	if word == "saw" {
-		r.add(Plain, "  help findings lists what it knows.")
-	}
 	if f, ok := formula.Lookup(word); ok {
 		return formulaHelp(f), nil
 	}
@@ -98,8 +95,8 @@ func commandHelp(cmd *Command) *Reply {
 	for _, e := range cmd.Examples {
 		r.add(Plain, "    "+e)
 	}
-	if cmd.list != nil {
-		cmd.list(r)
+	if cmd.See != "" {
+		r.add(Plain, "  help "+cmd.See+" lists what it knows.")
 	}
 	return r
 }

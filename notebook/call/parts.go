@@ -73,23 +73,18 @@ func unknownPart(r *reading) string {
 	if n := nearestPart(r.a); n != "" {
 		text += "; perhaps: " + n
 	}
-	return text + "; help ohm lists them. Two points are parted by a space: ohm A B 3.4."
+	return text + "; help parts lists them. Two points are parted by a space: ohm A B 3.4."
 }
 
-// partsHelp lists the parts that an ohm reading can name, with their other
-// names.
-func partsHelp(r *Reply) {
-	r.add(Plain, "  Parts that are judged:")
-	for i := range partPlaces {
-		p := &partPlaces[i]
-		names := slices.Clone(p.words)
-		for _, alias := range partNamed() {
-			if known, ok := partAliases[alias]; ok && slices.Contains(p.words, known) {
-				names = append(names, alias)
-			}
+// names are a part's names, with those that the trade calls it too.
+func (p *place) names() []string {
+	names := slices.Clone(p.words)
+	for _, alias := range partNamed() {
+		if known, ok := partAliases[alias]; ok && slices.Contains(p.words, known) {
+			names = append(names, alias)
 		}
-		r.add(Plain, "    "+p.help+": "+strings.Join(names, ", "))
 	}
+	return names
 }
 
 // judgeCoil judges the coil of a solenoid or valve.

@@ -58,8 +58,9 @@ func helpPoints(string) *Reply {
 
 func helpParts(part string) *Reply {
 	r := say("ohm PART VALUE judges these; more may follow the name, as in heater2 or limit-hi:")
-	for _, p := range partPlaces {
-		narrowed(r, part, strings.Join(p.words, ", "), p.help)
+	for i := range partPlaces {
+		p := &partPlaces[i]
+		narrowed(r, part, strings.Join(p.names(), ", "), p.help)
 	}
 	return r
 }
