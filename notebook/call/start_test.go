@@ -1,0 +1,36 @@
+package call
+
+import (
+	"testing"
+
+	"ohmcall/calc/cause"
+)
+
+// The peak alone does not part a start from a rotor that does not turn: a start
+// draws up to 6 times the running amps (refrigerator service text).
+func TestStartCurrent(t *testing.T) {
+	const fridge = "unit refrigerator; fault clicks and wont start; plate amps 1.2, lra 12; "
+	const locked = "no start seen: the rotor is locked"
+	checkTrade(t, []tradeCase{
+		{name: "nobody said what followed", lines: fridge + "amp comp 12 peak",
+			in: []string{"cannot tell, 12 A is near locked-rotor current: a start or a locked rotor"}, not: []string{"normal start", "at once"}, source: "refrigerator service text"},
+		{name: "seen not to start before", lines: fridge + "saw no start; amp comp 12 peak", in: []string{locked}, source: "refrigerator service text"},
+		{name: "clicks seen after", lines: fridge + "amp comp 12 peak; saw clicks", in: []string{locked}, source: "refrigerator service text"},
+		{name: "a current that stays", lines: fridge + "amp comp 12 peak; amp comp 11.5 run",
+			in: []string{"start surge comp: failed, 12 A and staying", "running amps comp: failed"}, not: []string{"normal start"}, source: "refrigerator service text"},
+		{name: "a current that falls", lines: fridge + "amp comp 12 peak, comp 1.15 run", in: []string{"12 A, and it started: a normal start"}, source: "refrigerator service text"},
+		{name: "seen to start", lines: fridge + "amp comp 12 peak; saw starts", in: []string{"12 A, and it started: a normal start"}, source: "refrigerator service text"},
+		{name: "not repeated with each current", lines: fridge + "amp comp 12 peak; saw starts; amp comp 1.1 run; amp comp 1.12 run",
+			in: []string{"running amps"}, not: []string{"tart surge"}, source: "common practice"},
+		{name: "what stood before a repair says nothing of the start after it", lines: fridge + "saw no start; did replaced ptc; amp comp 12 peak",
+			in: []string{"a start or a locked rotor"}, source: "common practice"},
+		{name: "well below the LRA", lines: fridge + "amp comp 5 peak",
+			in: []string{"sound, 5 A, above the running amps and well below locked-rotor current: a start; nobody wrote that it falls"}, source: "common practice"},
+		{name: "a fan's start is not the compressor's", lines: fridge + "saw no start; on cond-fan; plate amps 0.5, lra 5; amp cond-fan 4.2 peak",
+			in: []string{"a start or a locked rotor"}, source: "common practice"},
+		{name: "no current", lines: fridge + "amp comp 0 run", in: []string{"does not run, or the clamp is not round one wire alone"},
+			not: []string{"little load"}, source: "common practice"},
+	})
+	checkTrade(t, []tradeCase{{name: "a locked rotor stands among the facts", lines: fridge + "saw no start; amp comp 12 peak; saw cond-fan runs; causes",
+		states: map[string]cause.State{"control-not-calling": cause.RuledOut}, source: "refrigerator service text"}})
+}

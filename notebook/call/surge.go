@@ -1,0 +1,91 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/verdict"
+)
+
+// surgeKind is the kind of subject that judges the current at start.
+const surgeKind = "surge"
+
+// sawStart and sawNoStart are the findings that say what became of a start.
+var (
+	sawStart   = []string{"starts-and-runs", "starts-after-wait", "starts-on-other-outlet", "starts-with-test-device"}
+	sawNoStart = []string{"does-not-start", "clicks", "hums", "no-start-after-wait", "no-start-on-other-outlet", "no-start-with-test-device"}
+)
+
+// judgeSurge judges a start current by the plate and by what became of it.
+func (c *Call) judgeSurge(name string, peak *reading, before int) verdict.Verdict {
+	of := c.machineFor(name)
+	in := judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: c.plateNumber(of, "lra", "A"), Plate: c.plateNumber(of, "amps", "A")}
+	var by int
+	in.Then, by = c.courseOf(name, peak, before)
+	out := judge.Surge(in)
+	if by > 0 && by != peak.entry {
+		out.Entries = append(out.Entries, by)
+	}
+	return out
+}
+
+// courseOf is what became of a start current and the entry that says so: the
+// next one after the peak, else the last before it, none from across a repair.
+func (c *Call) courseOf(name string, peak *reading, before int) (then judge.Course, by int) {
+	rep := c.repairs()
+	take := func(entry int, t judge.Course) {
+		if entry >= before || !c.alive(entry) || phase(rep, entry) != phase(rep, peak.entry) {
+			return
+		}
+		later, known := entry >= peak.entry, by >= peak.entry
+		if by == 0 || later && (!known || entry < by) || !later && !known && entry > by {
+			then, by = t, entry
+		}
+	}
+	for _, r := range c.bySubject["amp\x00"+name] {
+		if t := c.courseOfRun(name, r); t != judge.Unwatched {
+			take(r.entry, t)
+		}
+	}
+	if c.machineFor(name) != c.mainMachine() {
+		return then, by
+	}
+	for _, code := range sawNoStart {
+		for _, n := range c.seenAt[code] {
+			take(n, judge.NotStarted)
+		}
+	}
+	for _, code := range sawStart {
+		for _, n := range c.seenAt[code] {
+			take(n, judge.Started)
+		}
+	}
+	return then, by
+}
+
+// courseOfRun is what a current read later says of the start: that it stayed or
+// fell. No current says nothing: the machine may have been taken off.
+func (c *Call) courseOfRun(name string, r *reading) judge.Course {
+	switch v := c.judgeAmp(name, r); {
+	case slices.Contains(v.Fact, "amps-locked-rotor"):
+		return judge.Stayed
+	case slices.Contains(v.Fact, "amps-sound"), slices.Contains(v.Fact, "amps-high"), slices.Contains(v.Fact, "amps-low"):
+		return judge.Started
+	}
+	return judge.Unwatched
+}
+
+// tellSurges judges the start currents anew, now that more may be known of what
+// became of them, and tells what has changed.
+func (c *Call) tellSurges(reply *Reply) {
+	for _, key := range c.subjects {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if kind != surgeKind {
+			continue
+		}
+		if j, changed := c.judge(kind, name); changed && j != nil {
+			c.tellVerdict(j, reply)
+		}
+	}
+}
