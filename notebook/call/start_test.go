@@ -34,3 +34,19 @@ func TestStartCurrent(t *testing.T) {
 	checkTrade(t, []tradeCase{{name: "a locked rotor stands among the facts", lines: fridge + "saw no start; amp comp 12 peak; saw cond-fan runs; causes",
 		states: map[string]cause.State{"control-not-calling": cause.RuledOut}, source: "refrigerator service text"}})
 }
+
+// The fall is that of one outlet: volts at start go with those at rest before
+// them, and with none across a change (common practice).
+func TestSagPairsOneOutlet(t *testing.T) {
+	const fridge = "unit refrigerator; fault clicks and wont start; "
+	checkTrade(t, []tradeCase{
+		{name: "moved to another outlet", lines: fridge + "volt line 118; volt line 96 start; did moved to other outlet; volt line 121; causes",
+			not: []string{"20."}, states: map[string]cause.State{"supply-weak": cause.Open}, source: "common practice"},
+		{name: "read again at rest", lines: fridge + "volt line 118; volt line 96 start; volt line 121",
+			in: []string{"fall by 18.6 %"}, source: "common practice"},
+		{name: "no rest before it", lines: fridge + "volt line 104 start; volt line 118", in: []string{"supply: sound"}, not: []string{"fall"}, source: "common practice"},
+		{name: "at the machine", lines: fridge + "volt line 118; volt comp 112 start; volt line 121; show verdicts",
+			in: []string{"fall by 5.1 %"}, source: "common practice"},
+		{name: "at the machine, none before", lines: fridge + "volt comp 112 start; volt line 121; show verdicts", not: []string{"fall by"}, source: "common practice"},
+	})
+}
