@@ -145,6 +145,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.settleInsulation()
 	case c.readAgain(r) != "":
 		return c.readAgain(r)
+	case r.Repair == nil && c.halfRelay() != "":
+		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case c.gapWide():

@@ -89,7 +89,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
-	return c.supersede(c.restored(out, before))
+	return c.supersede(c.restored(c.rattling(out, before), before))
 }
 
 // sightings gives a finding at its first entry that counts and, when it was

@@ -50,3 +50,34 @@ func TestSagPairsOneOutlet(t *testing.T) {
 		{name: "at the machine, none before", lines: fridge + "volt comp 112 start; volt line 121; show verdicts", not: []string{"fall by"}, source: "common practice"},
 	})
 }
+
+// The armature of a current relay is a loose plunger: the contact is open
+// upright and closed turned over (training manual 14259, fig. 14-40), and it
+// rattles when it is sound; a disc that rattles is broken (common practice).
+func TestRattlingRelay(t *testing.T) {
+	const fridge = "unit refrigerator; fault hums and clicks off; safe; ohm C S 7.4, C R 2.1, S R 9.4; ohm C case OL, S case OL, R case OL; "
+	const manual = "training manual 14259, fig. 14-40"
+	checkTrade(t, []tradeCase{
+		{name: "a current relay's plunger", lines: fridge + "plate start relay; saw relay rattles", in: []string{"No evidence: the plunger"}, not: []string{"Cause supported"},
+			states: map[string]cause.State{"start-device-failed": cause.Open}, source: "common practice"},
+		{name: "of a device called so", lines: fridge + "plate start relay; saw device rattles", in: []string{"No evidence"},
+			states: map[string]cause.State{"start-device-failed": cause.Open}, source: "common practice"},
+		{name: "nothing tells which", lines: fridge + "saw relay rattles", in: []string{"No evidence"},
+			states: map[string]cause.State{"start-device-failed": cause.Open}, source: "common practice"},
+		{name: "known by its coil", lines: fridge + "ohm relay-coil 0.9; saw start device rattles", in: []string{"No evidence"},
+			states: map[string]cause.State{"start-device-failed": cause.Open}, source: "common practice"},
+		{name: "a disc by its plate", lines: fridge + "plate start ptc; saw relay rattles", not: []string{"No evidence"},
+			states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "a disc by its words", lines: fridge + "saw ptc rattles", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "cracked", lines: fridge + "plate start relay; saw relay cracked", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "sticks", lines: fridge + "saw relay sticks", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "welded", lines: fridge + "saw relay welded", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "broken", lines: fridge + "saw relay broken", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "open upright is half the test", lines: fridge + "ohm relay OL upright", in: []string{"cannot tell, open upright", "half the test"},
+			next: "ohm relay 0.2 inverted", source: manual},
+		{name: "upside down", lines: fridge + "ohm relay OL upright; ohm relay OL upside down", in: []string{"does not close when turned over"},
+			states: map[string]cause.State{"start-device-failed": cause.Supported}, source: manual},
+		{name: "turned over", lines: fridge + "ohm relay OL upright; ohm relay 0.2 turned over; ohm relay-coil 0.9; show verdicts", in: []string{"current relay"}, not: []string{"half the test"},
+			states: map[string]cause.State{"start-device-failed": cause.RuledOut}, source: manual},
+	})
+}
