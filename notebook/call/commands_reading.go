@@ -41,11 +41,16 @@ func readingCommands() []Command {
 		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
-			Params:   []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }}},
+			Params: []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }},
+				{Name: "WORD", Kind: Name, Optional: true}},
 			Help:     "the machine whose pins and plate come next (the first is the compressor)",
 			Examples: []string{"on evap-fan"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				name := c.machineNamed(a.text("MACHINE"))
+				name := a.text("MACHINE")
+				if second := a.text("WORD"); second != "" {
+					name += "-" + second
+				}
+				name = c.machineNamed(name)
 				c.atHand = append(c.atHand, text{value: name, entry: c.entry})
 				return say("At hand: " + name + "."), nil
 			},
@@ -66,6 +71,7 @@ func readingCommands() []Command {
 // machineNamed is the machine that a name means: comp is the compressor, as
 // in amp comp, and another letter case is no other machine.
 func (c *Call) machineNamed(name string) string {
+	name = motorName(name)
 	if strings.EqualFold(name, "comp") || strings.EqualFold(name, defaultMachine) {
 		return defaultMachine
 	}

@@ -179,9 +179,6 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, err
 	}
 	points = r.liftConditions(points)
-	if q.word == "amp" && len(points) > 1 {
-		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
-	}
 	switch len(points) {
 	case 0:
 		if q.word == "ohm" {
@@ -198,14 +195,20 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		if strings.EqualFold(r.a, r.b) {
 			return nil, points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
 		}
-		if name := twoWordPart(q, r.a, r.b); name != "" {
+		if name := twoWords(q, r.a, r.b); name != "" {
 			r.a, r.b = name, ""
 		}
 	default:
 		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
 			WithHint("separate several readings with commas: %s A B 3.4, A C 6.5", q.word)
 	}
-	if len(points) == 2 && !pairKinds[q.word] && q.word != "amp" {
+	if r.b == "" {
+		r.a = motorName(r.a)
+	}
+	if r.b != "" && q.word == "amp" {
+		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
+	}
+	if r.b != "" && !pairKinds[q.word] {
 		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])
 	}
 	for _, p := range points {
