@@ -81,3 +81,19 @@ func TestRattlingRelay(t *testing.T) {
 			states: map[string]cause.State{"start-device-failed": cause.RuledOut}, source: manual},
 	})
 }
+
+// Volts at a fan whose winding is open leave the motor; a fan or pump has two
+// leads more often than three (common practice).
+func TestFanOfTwoLeads(t *testing.T) {
+	const freezer = "unit freezer; fault not freezing; saw comp runs; saw evap fan stopped; "
+	checkTrade(t, []tradeCase{
+		{name: "fed", lines: freezer + "volt evap fan 118", states: map[string]cause.State{"evap-fan-unfed": cause.RuledOut}, source: "common practice"},
+		{name: "not fed", lines: freezer + "volt evap fan 0 run", states: map[string]cause.State{"evap-fan-failed": cause.RuledOut}, source: "common practice"},
+		{name: "asked for its leads", lines: freezer + "safe; on evap fan; ohm 1 2 OL", in: []string{"plate leads 2"}, source: "common practice"},
+		{name: "judged", lines: freezer + "safe; on evap fan; ohm 1 2 OL; plate leads 2", in: []string{"The winding reads open"},
+			states: map[string]cause.State{"evap-fan-failed": cause.Supported, "evap-fan-unfed": cause.RuledOut}, source: "common practice"},
+		{name: "a pump's own complaint", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; ohm 1 2 OL", in: []string{"plate leads 2"}, next: "plate leads 2", source: "common practice"},
+		{name: "a pump's winding", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; plate leads 2; ohm 1 2 OL",
+			in: []string{"The winding reads open"}, states: map[string]cause.State{"winding-open": cause.Supported}, source: "common practice"},
+	})
+}
