@@ -97,3 +97,13 @@ func TestFanOfTwoLeads(t *testing.T) {
 			in: []string{"The winding reads open"}, states: map[string]cause.State{"winding-open": cause.Supported}, source: "common practice"},
 	})
 }
+
+// A verdict names the limit that it rests on: a ground is not judged by how the
+// pairs add up (common practice).
+func TestFailedShowsNoPassingLimit(t *testing.T) {
+	const three = "unit refrigerator; fault clicks; safe; ohm A B 3.0, A C 8.0, B C 11.0; "
+	checkTrade(t, []tradeCase{
+		{name: "sound", lines: three + "show verdicts", in: []string{"of the highest pair"}, source: "common practice"},
+		{name: "grounded", lines: three + "ohm A case 0; show verdicts", in: []string{"Grounded"}, not: []string{"of the highest pair", "inside"}, source: "common practice"},
+	})
+}
