@@ -57,6 +57,11 @@ const thermometer = 1.0
 // is read as 7.0, and the reply says so once.
 var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 
+// fullVacuum is the most that a gauge shows below the air's pressure, in psi:
+// the standard atmosphere is 14.696 (NIST SP 811, from memory), and dials end at
+// 30 inHg (common practice).
+const fullVacuum = 14.74
+
 // number writes a float shortly.
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
@@ -358,6 +363,10 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 	case "temp":
 		if x < -273.15 {
 			return w.Errorf("no temperature is below absolute zero")
+		}
+	case "psi":
+		if x < -fullVacuum {
+			return w.Errorf("no pressure is below a full vacuum, -14.7 psi on a gauge").WithHint("a vacuum in inches of mercury takes its unit: psi suction -25inHg")
 		}
 	}
 	return nil
