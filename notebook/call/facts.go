@@ -323,6 +323,7 @@ func (c *Call) weigh(before int) cause.Result {
 	}
 	c.spend(20_000)
 	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
+	c.lockedNext(&w.result, facts)
 	return w.result
 }
 

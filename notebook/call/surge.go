@@ -87,7 +87,12 @@ func (c *Call) tellSurges(reply *Reply) {
 		if kind != surgeKind {
 			continue
 		}
-		if j, changed := c.judge(kind, name); changed && j != nil {
+		was := c.judged[key]
+		if was == nil {
+			continue
+		}
+		word := was.verdict.Word
+		if j, _ := c.judge(kind, name); j != nil && j.verdict.Word != word {
 			c.tellVerdict(j, reply)
 		}
 	}
