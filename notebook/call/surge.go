@@ -2,6 +2,7 @@ package call
 
 import (
 	"slices"
+	"sort"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -43,7 +44,9 @@ func (c *Call) courseOf(name string, peak *reading, before int) (then judge.Cour
 			then, by = t, entry
 		}
 	}
-	for _, r := range c.bySubject["amp\x00"+name] {
+	runs := c.bySubject["amp\x00"+name]
+	next := sort.Search(len(runs), func(i int) bool { return runs[i].entry >= peak.entry })
+	for _, r := range runs[max(0, next-mostJudged):min(len(runs), next+mostJudged)] {
 		if t := c.courseOfRun(name, r); t != judge.Unwatched {
 			take(r.entry, t)
 		}
@@ -51,16 +54,17 @@ func (c *Call) courseOf(name string, peak *reading, before int) (then judge.Cour
 	if c.machineFor(name) != c.mainMachine() {
 		return then, by
 	}
-	for _, code := range sawNoStart {
-		for _, n := range c.seenAt[code] {
-			take(n, judge.NotStarted)
+	seen := func(codes []string, t judge.Course) {
+		for _, code := range codes {
+			at := c.seenAt[code]
+			next := sort.SearchInts(at, peak.entry)
+			for _, n := range at[max(0, next-mostJudged):min(len(at), next+mostJudged)] {
+				take(n, t)
+			}
 		}
 	}
-	for _, code := range sawStart {
-		for _, n := range c.seenAt[code] {
-			take(n, judge.Started)
-		}
-	}
+	seen(sawNoStart, judge.NotStarted)
+	seen(sawStart, judge.Started)
 	return then, by
 }
 
