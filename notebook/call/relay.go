@@ -3,6 +3,7 @@ package call
 import (
 	"regexp"
 	"slices"
+	"sort"
 	"strings"
 	"sync"
 
@@ -73,6 +74,12 @@ func (c *Call) halfRelay() string {
 	return ""
 }
 
+// relayRead reports whether this entry reads a part of a relay.
+func (c *Call) relayRead() bool {
+	n := len(c.readings)
+	return n > 0 && c.readings[n-1].entry == c.entry && strings.HasPrefix(strings.ToLower(c.readings[n-1].a), "relay")
+}
+
 // A start device is a current relay or a disc by its plate, else by what was
 // read of it.
 const (
@@ -125,10 +132,9 @@ func (c *Call) rattling(facts []cause.Fact, before int) []cause.Fact {
 
 // wordsSeen are the words of a finding.
 func (c *Call) wordsSeen(entry int) string {
-	for _, f := range c.findings {
-		if f.entry == entry {
-			return f.text
-		}
+	i := sort.Search(len(c.findings), func(i int) bool { return c.findings[i].entry >= entry })
+	if i < len(c.findings) && c.findings[i].entry == entry {
+		return c.findings[i].text
 	}
 	return ""
 }

@@ -85,7 +85,7 @@ func (c *Call) courseOfRun(name string, r *reading) judge.Course {
 func (c *Call) tellSurges(reply *Reply) {
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
-		if kind == "part" && strings.HasPrefix(name, "relay") {
+		if kind == "part" && strings.HasPrefix(name, "relay") && c.relayRead() {
 			c.judge(kind, name) // what was read of its other half settles it
 		}
 		if kind != surgeKind {
