@@ -206,7 +206,7 @@ func (in SurgeIn) unwatched(out verdict.Verdict, locked float64) verdict.Verdict
 	w := window{in.Plate * runUpper, locked}
 	switch p := w.place(in.Peak); {
 	case in.Peak.Hi > locked:
-		out.Text = x + " is near locked-rotor current: a start or a locked rotor; does it fall within a second (amp … run)?"
+		out.Text = x + " is near locked-rotor current: a start or a locked rotor; whether it falls tells: amp … run, or saw starts"
 	case in.Plate <= 0:
 		out.Text = x + " is below locked-rotor current; the plate's running amps are needed to part a start from running: plate amps …"
 	case p == inside:
