@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/verdict"
 	"ohmcall/notebook/call"
 )
 
@@ -60,6 +61,11 @@ func playCall(t *testing.T, name string) {
 	}
 	if !p.n.Call().Closed() {
 		t.Errorf("%s does not end with close", name)
+	}
+	for _, v := range p.n.Call().Record().Verdicts {
+		if v.Word == string(verdict.Failed) && strings.HasSuffix(v.Margin, "inside") {
+			t.Errorf("%s: %s failed inside its limit %s", name, v.Subject, v.Limit)
+		}
 	}
 	page := p.n.Render()
 	r, err := Check(page)

@@ -25,8 +25,12 @@ var seen = []Finding{
 	{"plugged-direct", []string{"plugged direct", "no extension cord", "own outlet"}, "plugged straight into an outlet of its own", nil},
 
 	// Start gear, wires and terminals.
-	{"device-rattles", []string{"device rattles", "relay rattles", "start device rattles", "ptc rattles", "starter rattles"}, "the start device rattles when shaken: it is broken inside", []string{"start-device-sound"}},
-	{"device-burnt", []string{"device burnt", "relay burnt", "start device burnt", "relay smells burnt", "burnt relay", "burnt start device"}, "the start device is burnt or cracked", []string{"start-device-sound"}},
+	{"device-rattles", []string{"device rattles", "start device rattles", "ptc rattles", "disc rattles", "starter rattles"}, "the start device rattles when shaken: its disc is broken", []string{"start-device-sound"}},
+	{"relay-rattles", []string{"relay rattles", "current relay rattles", "start relay rattles"}, "the relay rattles when shaken, as the plunger of a sound current relay does", nil},
+	{"device-burnt", []string{"device burnt", "relay burnt", "start device burnt", "relay smells burnt", "burnt relay", "burnt start device",
+		"relay broken", "relay cracked", "relay sticks", "relay stuck", "relay welded", "broken relay", "cracked relay",
+		"ptc burnt", "ptc broken", "ptc cracked", "start device broken", "start device cracked", "device broken", "device cracked"},
+		"the start device is burnt, cracked or broken, or its contact sticks", []string{"start-device-sound"}},
 	{"connection-loose", []string{"connection loose", "loose connection", "loose terminal", "terminals burnt", "terminal burnt", "connector burnt", "connector corroded", "burnt terminal", "burnt connector", "loose wire"}, "a loose, burnt or corroded connection", []string{"connections-sound"}},
 	{"connections-sound", []string{"connections tight", "terminals tight", "connections good", "terminals good", "connectors good"}, "the connections are clean and tight", nil},
 	{"wiring-wrong", []string{"wiring wrong", "miswired", "wires swapped", "wired wrong"}, "a wire serves the wrong pin or terminal", []string{"wiring-matches"}},

@@ -54,7 +54,13 @@ func Amps(in AmpsIn) verdict.Verdict {
 	switch p := w.place(in.Run); {
 	case in.Run.Hi < in.Plate*noneShare:
 		out.Word, out.Fact = verdict.Failed, []string{"amps-none"}
-		out.Text = "no current: the machine is not fed, or its path is open"
+		out.Text = "no current: it does not run, its path is open, or the clamp is not round one wire alone"
+	case p != inside && in.Run.Lo <= 0:
+		out.Word = verdict.CannotTell
+		if p == below {
+			out.Word = verdict.Suspect
+		}
+		out.Text = x + ", no more than what the clamp may be off: it does not run, or the clamp is not round one wire alone"
 	case p == below:
 		out.Word, out.Fact = verdict.Suspect, []string{"amps-low"}
 		out.Text = fmt.Sprintf("%s is low for a plate of %s: it runs with little load", x, quantity(in.Plate, "A"))
@@ -99,17 +105,28 @@ func (in AmpsIn) lockedRule() string {
 	return fmt.Sprintf("%s times the plate's amps, no LRA being known (%s)", num(lockedByRun), commonPractice)
 }
 
+// Course is what became of a start current.
+type Course string
+
+// What is known of a start current after its peak.
+const (
+	Unwatched  Course = ""            // nothing: neither what the machine did nor a later current
+	Started    Course = "started"     // the machine started, or its current fell
+	Stayed     Course = "stayed"      // the current did not fall
+	NotStarted Course = "not started" // the machine was seen not to start
+)
+
 // SurgeIn is the current at start.
 type SurgeIn struct {
 	Name  string
 	Peak  measure.Value
 	LRA   float64 // 0 when not known
 	Plate float64 // RLA or FLA, used without an LRA; 0 when not known
-	Stays bool    // it did not fall within a second or so
+	Then  Course
 }
 
-// Surge judges the start current: every start comes near the LRA, and only
-// one that stays there speaks of a rotor that does not turn.
+// Surge judges the start current. Every start comes near the LRA, and so does
+// a rotor that does not turn: near it only what followed parts the two.
 func Surge(in SurgeIn) verdict.Verdict {
 	subject := named("start surge", in.Name)
 	a := AmpsIn{Plate: in.Plate, LRA: in.LRA}
@@ -125,32 +142,51 @@ func Surge(in SurgeIn) verdict.Verdict {
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Peak.X, "A")
 	switch p := w.place(in.Peak); {
-	case !in.Stays:
-		return in.falling(out)
+	case in.Then == Started:
+		return in.fell(out)
+	case in.Then == Unwatched:
+		return in.unwatched(out, locked)
 	case p == above:
 		out.Word, out.Fact = a.lockedWord(), []string{"amps-locked-rotor"}
-		out.Text = x + " and staying: the rotor is locked (inferred); seized, no start help, or pressures not equal"
+		out.Text = x + in.held() + ": the rotor is locked (inferred); seized, no start help, or pressures not equal"
 		out.Caution = append(out.Caution, caution.ProtectorStays)
 	case p == inside:
-		out.Word, out.Text = verdict.CannotTell, x+" stays but is well under locked-rotor current: judge it as running amps"
+		out.Word, out.Text = verdict.CannotTell, x+in.held()+", well under locked-rotor current: read it again while it tries to start, on a peak-hold clamp"
+		if in.Then == Stayed {
+			out.Text = x + " stays but is well under locked-rotor current: judge it as running amps"
+		}
 	default:
-		out.Word, out.Text = verdict.CannotTell, x+" stays near locked-rotor current: repeat with a peak-hold clamp"
+		out.Word, out.Text = verdict.CannotTell, x+in.held()+", near locked-rotor current: repeat with a peak-hold clamp"
 	}
 	return out
 }
 
-// falling judges a start current that falls at once: what speaks of a locked
+// held says in words why a start is taken for none.
+func (in SurgeIn) held() string {
+	if in.Then == Stayed {
+		return " and staying"
+	}
+	return " and no start seen"
+}
+
+// fell judges the current of a start that came off: what speaks of a locked
 // rotor when it stays is no limit for it, the plate's LRA is.
-func (in SurgeIn) falling(out verdict.Verdict) verdict.Verdict {
+func (in SurgeIn) fell(out verdict.Verdict) verdict.Verdict {
 	const falls = "falling within a second or so"
 	x := quantity(in.Peak.X, "A")
-	out.Word, out.Text, out.Fact = verdict.Sound, x+" and falling at once: a normal start", []string{"surge-sound"}
+	out.Word, out.Text, out.Fact = verdict.Sound, x+", and it started: a normal start", []string{"surge-sound"}
 	out.Limit, out.Source, out.Judged, out.Margin = falls, commonPractice, false, 0
 	if in.LRA <= 0 {
 		return out
 	}
+	return in.overLRA(out, ", "+falls)
+}
+
+// overLRA holds a start current against the most that the plate's LRA allows.
+func (in SurgeIn) overLRA(out verdict.Verdict, rest string) verdict.Verdict {
+	x := quantity(in.Peak.X, "A")
 	w := atMost(in.LRA * aboveLRA)
-	out.Limit = w.text("A") + ", " + falls
+	out.Limit, out.Source = w.text("A")+rest, commonPractice
 	out.Margin, out.Judged = w.margin(in.Peak)
 	switch out.Word = w.advisoryWord(in.Peak); out.Word {
 	case verdict.Suspect:
@@ -158,6 +194,31 @@ func (in SurgeIn) falling(out verdict.Verdict) verdict.Verdict {
 	case verdict.CannotTell:
 		out.Text, out.Fact = x+" may be above the LRA: repeat on a closer clamp", nil
 	}
+	return out
+}
+
+// unwatched judges a start current of which nobody said what followed.
+func (in SurgeIn) unwatched(out verdict.Verdict, locked float64) verdict.Verdict {
+	x := quantity(in.Peak.X, "A")
+	if in.LRA > 0 && atMost(in.LRA*aboveLRA).place(in.Peak) != inside {
+		return in.overLRA(out, "")
+	}
+	w := window{in.Plate * runUpper, locked}
+	switch p := w.place(in.Peak); {
+	case in.Peak.Hi > locked:
+		out.Text = x + " is near locked-rotor current: a start or a locked rotor; whether it falls tells: amp … run, or saw starts"
+	case in.Plate <= 0:
+		out.Text = x + " is below locked-rotor current; the plate's running amps are needed to part a start from running: plate amps …"
+	case p == inside:
+		out.Word, out.Fact = verdict.Sound, []string{"surge-sound"}
+		out.Text = x + ", above the running amps and well below locked-rotor current: a start; nobody wrote that it falls"
+		out.Limit = w.text("A")
+		out.Margin, out.Judged = w.margin(in.Peak)
+		return out
+	default:
+		out.Text = x + " is no more than running amps: the peak was missed, or it did not try to start"
+	}
+	out.Word, out.Limit, out.Source, out.Judged, out.Margin = verdict.CannotTell, "", "", false, 0
 	return out
 }
 

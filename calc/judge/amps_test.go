@@ -37,29 +37,70 @@ func TestAmps(t *testing.T) {
 	}
 }
 
+// A start draws up to 6 times the running amps and a locked rotor the plate's
+// LRA, so that the peak alone does not part them: refrigerator service text;
+// the shares of the LRA are common practice.
 func TestSurge(t *testing.T) {
 	for _, c := range []struct {
 		name       string
 		x          float64
 		plate, lra float64
-		stays      bool
+		then       Course
 		word       verdict.Word
 		facts      []string
+		says       string
 	}{
-		{"normal start", 11, 1.2, 12, false, verdict.Sound, []string{"surge-sound"}},
-		{"stays at LRA", 11, 1.2, 12, true, verdict.Failed, []string{"amps-locked-rotor"}},
-		{"stays at LRA on a weak supply", 9, 1.2, 12, true, verdict.Failed, []string{"amps-locked-rotor"}},
-		{"stays, only running amps known", 7, 1.2, 0, true, verdict.Suspect, []string{"amps-locked-rotor"}},
-		{"stays, well under", 3, 1.2, 12, true, verdict.CannotTell, nil},
-		{"stays, near the limit", 8.45, 1.2, 12, true, verdict.CannotTell, nil},
-		{"far above LRA", 19, 1.2, 12, false, verdict.Suspect, nil},
-		{"no plate", 11, 0, 0, true, verdict.CannotTell, nil},
+		{"normal start", 11, 1.2, 12, Started, verdict.Sound, []string{"surge-sound"}, "it started"},
+		{"stays at LRA", 11, 1.2, 12, Stayed, verdict.Failed, []string{"amps-locked-rotor"}, "and staying"},
+		{"stays at LRA on a weak supply", 9, 1.2, 12, Stayed, verdict.Failed, []string{"amps-locked-rotor"}, "inferred"},
+		{"stays, only running amps known", 7, 1.2, 0, Stayed, verdict.Suspect, []string{"amps-locked-rotor"}, "inferred"},
+		{"stays, well under", 3, 1.2, 12, Stayed, verdict.CannotTell, nil, "running amps"},
+		{"stays, near the limit", 8.45, 1.2, 12, Stayed, verdict.CannotTell, nil, "near locked-rotor"},
+		{"no start seen", 12, 1.2, 12, NotStarted, verdict.Failed, []string{"amps-locked-rotor"}, "no start seen: the rotor is locked"},
+		{"no start seen, well under", 3, 1.2, 12, NotStarted, verdict.CannotTell, nil, "well under"},
+		{"nobody looked, at LRA", 12, 1.2, 12, Unwatched, verdict.CannotTell, nil, "a start or a locked rotor"},
+		{"nobody looked, on the lower end of it", 8.45, 1.2, 12, Unwatched, verdict.CannotTell, nil, "a start or a locked rotor"},
+		{"nobody looked, only running amps known", 6, 1.2, 0, Unwatched, verdict.CannotTell, nil, "a start or a locked rotor"},
+		{"nobody looked, between", 5, 1.2, 12, Unwatched, verdict.Sound, []string{"surge-sound"}, "nobody wrote that it falls"},
+		{"nobody looked, running amps", 1.3, 1.2, 12, Unwatched, verdict.CannotTell, nil, "the peak was missed"},
+		{"nobody looked, only the LRA known", 5, 0, 12, Unwatched, verdict.CannotTell, nil, "plate amps"},
+		{"nobody looked, far above LRA", 19, 1.2, 12, Unwatched, verdict.Suspect, nil, "well above the LRA"},
+		{"far above LRA", 19, 1.2, 12, Started, verdict.Suspect, nil, "well above the LRA"},
+		{"no plate", 11, 0, 0, Stayed, verdict.CannotTell, nil, "plate lra"},
 	} {
-		got := Surge(SurgeIn{Name: "comp", Peak: within(c.x, 0.2), Plate: c.plate, LRA: c.lra, Stays: c.stays})
+		got := Surge(SurgeIn{Name: "comp", Peak: within(c.x, 0.2), Plate: c.plate, LRA: c.lra, Then: c.then})
 		check(t, c.name, got, c.word, c.facts...)
+		if !strings.Contains(got.Text, c.says) || strings.Contains(got.Text, "at once") {
+			t.Errorf("%s: %q does not say %q", c.name, got.Text, c.says)
+		}
 		if slices.Contains(got.Fact, "amps-locked-rotor") &&
 			(!strings.Contains(got.Text, "inferred") || !slices.Contains(got.Caution, caution.ProtectorStays)) {
 			t.Errorf("%s: %q, cautions %v", c.name, got.Text, got.Caution)
+		}
+	}
+}
+
+// What a clamp shows with no current, or round both wires of a cord, is zero
+// within what it may be off: it tells nothing of the load (common practice).
+func TestNoAmps(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		half, rla  float64
+		word       verdict.Word
+		fact, says string
+	}{
+		{"surely none", 0.03, 1.2, verdict.Failed, "amps-none", "does not run"},
+		{"within the clamp's doubt", 0.3, 1.2, verdict.Suspect, "", "not round one wire alone"},
+		{"a small load", 0.3, 0.5, verdict.CannotTell, "", "not round one wire alone"},
+	} {
+		got := Amps(AmpsIn{Name: "comp", Run: within(0, c.half), Plate: c.rla})
+		var facts []string
+		if c.fact != "" {
+			facts = []string{c.fact}
+		}
+		check(t, c.name, got, c.word, facts...)
+		if !strings.Contains(got.Text, c.says) || strings.Contains(got.Text, "runs with little") {
+			t.Errorf("%s: %q", c.name, got.Text)
 		}
 	}
 }

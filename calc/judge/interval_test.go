@@ -123,10 +123,16 @@ func judgements(t testing.TB) []judgement {
 	for _, lra := range []float64{0, 12} {
 		one("amps", 3, func(v measure.Value) verdict.Verdict { return Amps(AmpsIn{Run: v, Plate: 1.2, LRA: lra}) })
 		one("surge that stays", 10, func(v measure.Value) verdict.Verdict {
-			return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: lra, Stays: true})
+			return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: lra, Then: Stayed})
 		})
 	}
-	one("surge that falls", 12, func(v measure.Value) verdict.Verdict { return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: 12}) })
+	one("surge that falls", 12, func(v measure.Value) verdict.Verdict {
+		return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: 12, Then: Started})
+	})
+	one("surge without a start", 10, func(v measure.Value) verdict.Verdict {
+		return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: 12, Then: NotStarted})
+	})
+	one("surge that nobody watched", 6, func(v measure.Value) verdict.Verdict { return Surge(SurgeIn{Peak: v, Plate: 1.2, LRA: 12}) })
 	for _, amps := range []float64{0, 10} {
 		one("earth", 0.2, func(v measure.Value) verdict.Verdict { return Earth(EarthIn{Ohms: v, WithCord: true, TestAmps: amps}) })
 	}

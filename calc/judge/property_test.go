@@ -59,7 +59,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Supply(SupplyIn{Place: "line", Volts: draw(r, 120), Nominal: pick(0, 115, 120, 230, 240), Edition: []string{"", "service", "plate"}[r.IntN(3)]}),
 		Sag(SagIn{Place: "line", NoLoad: draw(r, 120), Loaded: draw(r, 110), Amps: draw(r, 10), Starting: r.IntN(2) == 0, CountsHalf: pick(0, 0.3)}),
 		Amps(AmpsIn{Run: draw(r, pick(0.001, 2)), Plate: pick(0, 1.2), LRA: pick(0, 12)}),
-		Surge(SurgeIn{Peak: draw(r, 10), Plate: pick(0, 1.2), LRA: pick(0, 12), Stays: r.IntN(2) == 0}),
+		Surge(SurgeIn{Peak: draw(r, 10), Plate: pick(0, 1.2), LRA: pick(0, 12), Then: []Course{Unwatched, Started, Stayed, NotStarted}[r.IntN(4)]}),
 		Trip(TripIn{Seconds: draw(r, 10), Amps: draw(r, 8), Plate: pick(0, 1.2), LRA: pick(0, 12)}),
 		Earth(EarthIn{Part: "cabinet", Ohms: draw(r, 0.2), WithCord: r.IntN(2) == 0, TestAmps: pick(0, 10, 25)}),
 		Plug(draw(r, 2)),

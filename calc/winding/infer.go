@@ -44,7 +44,7 @@ func Infer(in Input) Result {
 	switch n := len(t.pins); {
 	case kilohms(t, in.Kind, &res):
 	case n < 2 || n == 2 && in.Leads != 2:
-		fewPins(t, m, &res)
+		fewPins(t, m, in, &res)
 	case n == 2:
 		oneWinding(t, &res)
 	case n == 3 && in.Leads <= 3:
@@ -168,7 +168,7 @@ func (t *table) missing() []Pair {
 }
 
 // fewPins answers while fewer than three pins are known.
-func fewPins(t *table, m marks, res *Result) {
+func fewPins(t *table, m marks, in Input, res *Result) {
 	for pin, role := range m.role {
 		res.Roles[pin] = role
 	}
@@ -179,6 +179,10 @@ func fewPins(t *table, m marks, res *Result) {
 			res.note("Open so far: a winding or its protector may be open, or a probe had no contact.")
 		}
 		res.Next = "read " + t.pins[0] + " or " + t.pins[1] + " to the third pin"
+		if (in.Kind == Fan || in.Kind == Motor) && in.Leads == 0 {
+			// Small fans and pumps have one winding and two leads (common practice).
+			res.Next = "plate leads 2 when it has no more than these two leads, else read " + t.pins[0] + " or " + t.pins[1] + " to the third"
+		}
 	case len(t.pins) == 2:
 		res.note("No pair is read yet.")
 		res.Wanted = t.missing()

@@ -88,3 +88,20 @@ func TestTwoLeads(t *testing.T) {
 		}
 	}
 }
+
+// A small fan or pump has one winding and two leads (common practice): of one
+// pair it is asked whether there is a third.
+func TestTwoLeadsAsked(t *testing.T) {
+	for _, tt := range []struct {
+		kind  Kind
+		leads int
+		asked bool
+	}{{Fan, 0, true}, {Motor, 0, true}, {Fan, 4, false}, {Compressor, 0, false}, {Unknown, 0, false}} {
+		for _, shows := range []string{"75.0", "OL"} {
+			r := Infer(Input{Readings: pairs("A", "B", shows), Kind: tt.kind, Leads: tt.leads})
+			if got := strings.Contains(r.Next, "plate leads 2"); got != tt.asked || r.State != Incomplete {
+				t.Errorf("%s of %d leads, %s: %s, next %q", tt.kind, tt.leads, shows, r.State, r.Next)
+			}
+		}
+	}
+}

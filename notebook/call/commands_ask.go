@@ -145,6 +145,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.settleInsulation()
 	case c.readAgain(r) != "":
 		return c.readAgain(r)
+	case r.Repair == nil && c.halfRelay() != "":
+		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
 	case c.gapWide():
@@ -245,7 +247,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		proving := len(c.repairs()) > 0 && !c.persists() || c.readAgain(&r) != "" || c.settleInsulation() != ""
+		proving := len(c.repairs()) > 0 && !c.persists() || c.readAgain(&r) != "" || c.settleInsulation() != "" || step == turnedOver
 		if r.NextWhy != "" && !proving {
 			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
 		}

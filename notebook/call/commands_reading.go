@@ -28,7 +28,7 @@ func readingCommands() []Command {
 		}
 	}
 	listed := func(c Command, page string) Command { c.See = page; return c }
-	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted, ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
+	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted (or upside down), ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
 		listed(reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), "parts"),
@@ -41,11 +41,16 @@ func readingCommands() []Command {
 		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
-			Params:   []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }}},
+			Params: []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }},
+				{Name: "WORD", Kind: Name, Optional: true}},
 			Help:     "the machine whose pins and plate come next (the first is the compressor)",
 			Examples: []string{"on evap-fan"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				name := c.machineNamed(a.text("MACHINE"))
+				name := a.text("MACHINE")
+				if second := a.text("WORD"); second != "" {
+					name += "-" + second
+				}
+				name = c.machineNamed(name)
 				c.atHand = append(c.atHand, text{value: name, entry: c.entry})
 				return say("At hand: " + name + "."), nil
 			},
@@ -66,6 +71,7 @@ func readingCommands() []Command {
 // machineNamed is the machine that a name means: comp is the compressor, as
 // in amp comp, and another letter case is no other machine.
 func (c *Call) machineNamed(name string) string {
+	name = motorName(name)
 	if strings.EqualFold(name, "comp") || strings.EqualFold(name, defaultMachine) {
 		return defaultMachine
 	}

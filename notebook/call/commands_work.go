@@ -159,6 +159,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	c.tellRattle(codes, r)
 	return c.finish(r), nil
 }
 

@@ -59,6 +59,14 @@ func (c *condition) parse(words []script.Word, unit string) ([]script.Word, erro
 			c.put(last.Text)
 			words = words[:len(words)-1]
 			continue
+		case last.Text == "upside-down" && !last.Quoted:
+			c.put("inverted")
+			words = words[:len(words)-1]
+			continue
+		case (prev.Text == "upside" && last.Text == "down" || prev.Text == "turned" && last.Text == "over") && len(words) > 2 && !last.Quoted:
+			c.put("inverted")
+			words = words[:len(words)-2]
+			continue
 		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
 			q, err := quantity.Parse(last.Text, unit)
 			if err != nil {

@@ -222,7 +222,7 @@ func expectStart(c *Call) forecast {
 	run := judge.Amps(judge.AmpsIn{Run: measure.Exact(plate), Plate: plate, LRA: lra})
 	f := forecast{verdict: run, also: "running"}
 	if lra > 0 {
-		peak := judge.Surge(judge.SurgeIn{Peak: measure.Exact(lra), Plate: plate, LRA: lra})
+		peak := judge.Surge(judge.SurgeIn{Peak: measure.Exact(lra), Plate: plate, LRA: lra, Then: judge.Started})
 		f.also = "running; at start " + peak.Limit + " (common practice)"
 	}
 	return f

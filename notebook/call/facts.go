@@ -89,7 +89,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
-	return c.supersede(c.restored(out, before))
+	return c.supersede(c.restored(c.rattling(out, before), before))
 }
 
 // sightings gives a finding at its first entry that counts and, when it was
@@ -323,6 +323,7 @@ func (c *Call) weigh(before int) cause.Result {
 	}
 	c.spend(20_000)
 	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
+	c.lockedNext(&w.result, facts)
 	return w.result
 }
 
@@ -338,6 +339,7 @@ type weighed struct {
 
 // finish adds to a reply what has changed about the causes.
 func (c *Call) finish(reply *Reply) *Reply {
+	c.tellSurges(reply)
 	r := c.weigh(math.MaxInt)
 	if c.weighed.told && (len(c.mended) == 0 || c.persists()) && (r.Next != nil || r.Repair != nil) {
 		return reply

@@ -32,13 +32,45 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 	return out
 }
 
-// twoWordPart gives the name of a part that was typed in two words, as in
-// `ohm door switch 0.1`, or by its two ends, as in `ohm heater-1 heater-2 29`;
-// "" when the words are two points.
-func twoWordPart(q *quality, a, b string) string {
+// twoWords gives the name of one place that was typed in two words, as in
+// `ohm door switch 0.1` or `volt evap fan 118`, or by its two ends, as in
+// `ohm heater-1 heater-2 29`; "" when the words are two points.
+func twoWords(q *quality, a, b string) string {
+	name := a + "-" + b
+	switch {
+	case strings.EqualFold(a, caseName), strings.EqualFold(b, caseName):
+		return ""
+	case twoWordMotor(a, b):
+		return name
+	case q.word == "ohm":
+		return twoWordPart(a, b)
+	case listedPart(name):
+		return name
+	case (q.word == "temp" || q.word == "psi" || q.word == "watt") && isName(a) && isName(b):
+		return name
+	}
+	return ""
+}
+
+// twoWordMotor tells a motor named by what it drives or where it stands.
+func twoWordMotor(a, b string) bool {
+	a, b = strings.ToLower(a), strings.ToLower(b)
+	return isName(a) && !slices.Contains(motors, a) && !isSupplyPoint(a) && slices.Contains([]string{"fan", "pump", "motor", "blower"}, b)
+}
+
+// isName tells a word of the language from a pin or a number.
+func isName(s string) bool {
+	return len(s) >= 3 && !strings.ContainsFunc(s, func(r rune) bool { return r < 'A' })
+}
+
+// listedPart tells a name that the table of parts or their other names hold.
+func listedPart(name string) bool { return slices.Contains(partNamed(), strings.ToLower(name)) }
+
+// twoWordPart is twoWords for the parts that ohms are read of.
+func twoWordPart(a, b string) string {
 	name := a + "-" + b
 	p := partOf(name)
-	if q.word != "ohm" || p == nil || strings.EqualFold(b, caseName) || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
+	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}
 	if other := partOf(b); other != nil && other != p && !slices.Contains(p.words, strings.ToLower(name)) {

@@ -43,6 +43,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if c.isCapacitor(r.a) {
 			return "capload", r.a
 		}
+		if starting(r) {
+			return surgeKind, r.a
+		}
 		return "amp", r.a
 	case "trip":
 		return "trip", r.a
@@ -174,7 +177,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "volt":
 		return c.judgeVolt(rs, before)
 	case "amp":
-		return c.judgeAmp(name, rs), true
+		return c.judgeAmp(name, latest(rs)), true
+	case surgeKind:
+		return c.judgeSurge(name, latest(rs), before), true
 	case "psi":
 		return c.judgePressure(rs), true
 	case "temp":
@@ -199,7 +204,7 @@ const (
 func (c *Call) recent(kind string, all []*reading, before int) []*reading {
 	var out []*reading
 	rest, load := true, true
-	if kind == "supply" || kind == "amp" || kind == "capload" {
+	if kind == "supply" || kind == "capload" {
 		rest, load = false, false
 	}
 	for i := len(all) - 1; i >= max(0, len(all)-mostSearched) && (len(out) < mostJudged || !rest || !load); i-- {
@@ -287,31 +292,14 @@ func (c *Call) marking(name string) (plate, bool) {
 	return p, true
 }
 
-func (c *Call) judgeAmp(name string, rs []*reading) verdict.Verdict {
+func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	of := c.machineFor(name)
-	var run, peak *reading
-	for _, r := range rs {
-		if r.cond.is("peak") || r.cond.is("start") {
-			peak = r
-		} else {
-			run = r
-		}
-	}
-	plateAmps, lra := c.plateNumber(of, "amps", "A"), c.plateNumber(of, "lra", "A")
-	if run == nil {
-		return judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
-	}
-	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(run), Plate: plateAmps, LRA: lra})
+	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A")})
 	if watts := c.plateNumber("", "watts", "W"); isHeater(name) && watts > 0 && c.ratedVolts() > 0 {
-		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(run), Watts: watts, Rated: c.ratedVolts()})
+		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: c.ratedVolts()})
 	}
 	if len(out.Fact) == 0 {
 		out.Fact = []string{"amps-undecided"}
-	}
-	if peak != nil {
-		s := judge.Surge(judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: lra, Plate: plateAmps})
-		out.Also = append(out.Also, "start surge "+peak.shown()+": "+s.Text)
-		out.Entries = append(out.Entries, peak.entry)
 	}
 	return out
 }

@@ -158,7 +158,8 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 	default:
 		v.Word = verdict.Failed
 	}
-	if g := res.Gap; g != nil && g.Tolerance > 0 {
+	// What condemns a winding is not the sum of its readings.
+	if g := res.Gap; g != nil && g.Tolerance > 0 && v.Word != verdict.Failed {
 		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
 		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
 	}

@@ -64,9 +64,35 @@ func nearestPart(name string) string {
 // motors are parts with pins of their own, read as a machine.
 var motors = []string{"pump", "drain-pump", "timer", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
 
+// motorAliases are other names of the trade for the fans.
+var motorAliases = map[string]string{
+	"evaporator-fan": "evap-fan", "freezer-fan": "evap-fan", "condenser-fan": "cond-fan",
+}
+
+// motorName is a fan's name as the calls know it.
+func motorName(name string) string {
+	bare := strings.TrimSuffix(strings.ToLower(name), "-motor")
+	if known, ok := motorAliases[bare]; ok {
+		return known
+	}
+	if bare == "evap-fan" || bare == "cond-fan" {
+		return bare
+	}
+	return name
+}
+
+// isMotor tells a part with pins of its own.
+func isMotor(name string) bool {
+	name = strings.ToLower(name)
+	if i := strings.LastIndex(name, "-"); i > 0 && twoWordMotor(name[:i], name[i+1:]) {
+		return true
+	}
+	return slices.Contains(motors, name)
+}
+
 // unknownPart answers a reading of a part that has no judge.
 func unknownPart(r *reading) string {
-	if slices.Contains(motors, strings.ToLower(r.a)) {
+	if isMotor(r.a) {
 		return r.a + " has pins: on " + r.a + ", then ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + " reads one pair of them."
 	}
 	text := r.a + " is none of the parts that are judged here"

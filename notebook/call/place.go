@@ -124,47 +124,6 @@ func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.PTC(in)
 }
 
-func relayPart(r *reading) judge.RelayPart {
-	switch {
-	case strings.Contains(r.a, "coil"):
-		return judge.Coil
-	case r.cond.is("inverted"):
-		return judge.Inverted
-	}
-	return judge.Contact
-}
-
-// relayValues are the last readings of a relay's parts before an entry; the
-// relay is judged whole once all were read. After a repair it is another
-// relay, of which the old readings say nothing.
-func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
-	out := map[judge.RelayPart]*reading{}
-	rep, now := c.repairs(), 0
-	c.spend(2 * len(c.readings))
-	for _, r := range c.readings {
-		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
-			if p := phase(rep, r.entry); p > now {
-				clear(out)
-				now = p
-			}
-			out[relayPart(r)] = r
-		}
-	}
-	return out
-}
-
-func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	if c.noCompressor() {
-		return plainRelay(c, name, latest(rs))
-	}
-	all := c.relayValues("relay", before)
-	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
-		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
-	}
-	r := latest(rs)
-	return judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
-}
-
 // plainRelay judges a relay that starts no compressor: a coil, or a contact
 // that is closed when the coil is fed or when it is not.
 func plainRelay(c *Call, name string, r *reading) verdict.Verdict {

@@ -57,6 +57,11 @@ const thermometer = 1.0
 // is read as 7.0, and the reply says so once.
 var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 
+// fullVacuum is the most that a gauge shows below the air's pressure, in psi:
+// the standard atmosphere is 14.696 (NIST SP 811, from memory), and dials end at
+// 30 inHg (common practice).
+const fullVacuum = 14.74
+
 // number writes a float shortly.
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
@@ -179,9 +184,6 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, err
 	}
 	points = r.liftConditions(points)
-	if q.word == "amp" && len(points) > 1 {
-		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
-	}
 	switch len(points) {
 	case 0:
 		if q.word == "ohm" {
@@ -198,14 +200,20 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		if strings.EqualFold(r.a, r.b) {
 			return nil, points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
 		}
-		if name := twoWordPart(q, r.a, r.b); name != "" {
+		if name := twoWords(q, r.a, r.b); name != "" {
 			r.a, r.b = name, ""
 		}
 	default:
 		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
 			WithHint("separate several readings with commas: %s A B 3.4, A C 6.5", q.word)
 	}
-	if len(points) == 2 && !pairKinds[q.word] && q.word != "amp" {
+	if r.b == "" {
+		r.a = motorName(r.a)
+	}
+	if r.b != "" && q.word == "amp" {
+		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
+	}
+	if r.b != "" && !pairKinds[q.word] {
 		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])
 	}
 	for _, p := range points {
@@ -355,6 +363,10 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 	case "temp":
 		if x < -273.15 {
 			return w.Errorf("no temperature is below absolute zero")
+		}
+	case "psi":
+		if x < -fullVacuum {
+			return w.Errorf("no pressure is below a full vacuum, -14.7 psi on a gauge").WithHint("a vacuum in inches of mercury takes its unit: psi suction -25inHg")
 		}
 	}
 	return nil

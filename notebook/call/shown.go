@@ -66,7 +66,9 @@ func (c *Call) shownBy(r *reading) shown {
 	judged := kind != ""
 	switch {
 	case kind == "amp":
-		v = c.judgeAmp(name, []*reading{r})
+		v = c.judgeAmp(name, r)
+	case kind == surgeKind:
+		v = c.judgeSurge(name, r, math.MaxInt)
 	case judged:
 		v, judged = c.verdictOn(kind, name, r.entry+1)
 	}

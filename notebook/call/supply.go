@@ -38,31 +38,37 @@ func (c *Call) sag(rest, load *reading, place string) verdict.Verdict {
 	return judge.Sag(in)
 }
 
-// restAndLoad are the last volts of the supply at rest and under load.
-func restAndLoad(rs []*reading) (rest, load *reading) {
+// restAndLoad are the last volts of the supply at rest, and the last under load
+// with those at rest before it: what was read at rest later may be another
+// outlet's. Of a load from before a repair nothing is said beside a later rest.
+func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
+	var last *reading
 	for _, r := range rs {
-		if r.cond.is("start") || r.cond.is("peak") || r.cond.is("run") {
-			load = r
+		if starting(r) || r.cond.is("run") {
+			before, load = last, r
 		} else {
-			rest = r
+			last = r
 		}
 	}
-	return rest, load
+	if last != nil && load != nil && phase(c.repairs(), last.entry) > phase(c.repairs(), load.entry) {
+		return last, nil, nil
+	}
+	return last, before, load
 }
 
 // judgeSupply judges the volts at rest, or the sag when volts at start were
 // read too.
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	rs = c.notProvingDead(rs)
-	rest, load := restAndLoad(rs)
+	rest, unloaded, load := c.restAndLoad(rs)
 	if rest == nil {
 		return verdict.Verdict{}, false
 	}
 	out := c.atRest(rest, before)
-	if load == nil {
+	if load == nil || unloaded == nil {
 		return out, true
 	}
-	sag := c.sag(rest, load, "")
+	sag := c.sag(unloaded, load, "")
 	if c.startAtMachine(before) != nil {
 		// What falls before the machine is judged there.
 		sag.Fact = nil
@@ -127,7 +133,7 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
 	}
-	if rest, _ := restAndLoad(c.recent("supply", c.bySubject[supplyKey], before)); rest != nil {
+	if rest, _, _ := c.restAndLoad(c.recent("supply", c.bySubject[supplyKey], min(before, r.entry+1))); rest != nil {
 		sag := c.sag(rest, r, "at "+r.where())
 		sag.Fact = append(sag.Fact, out.Fact...)
 		sag.Entries = slices.Compact(sag.Entries)

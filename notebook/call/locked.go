@@ -1,0 +1,58 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+)
+
+// cleared are the causes that must be ruled out before what is left of a locked
+// rotor is named: windings, insulation, start device and supply.
+var cleared = []string{"winding-grounded", "winding-open", "winding-shorted", "start-device-failed", "supply-weak"}
+
+// partsLocked gives, in the order of the trade (common practice), the test that
+// parts each cause of a locked rotor from a seized compressor.
+var partsLocked = []struct{ cause, test string }{
+	{"start-cap-failed", "start-cap"}, {"run-cap-failed", "run-cap"}, {"miswired", "wiring"}, {"pressure-unequalised", "rest"},
+}
+
+// lockedNext turns to what is left when a compressor draws locked-rotor current
+// with windings, start device and outlet sound. The current flows, so its path
+// conducts; what is left is an inference and worded so.
+func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
+	at := slices.IndexFunc(facts, func(f cause.Fact) bool { return f.Code == "amps-locked-rotor" })
+	if at < 0 || r.Next == nil || r.Complaint != "no-start" && r.Complaint != "hums-trips" || len(r.Codes(cause.Supported)) > 0 {
+		return
+	}
+	var left, names []string
+	rests := []cause.Fact{facts[at]}
+	for i := range r.Standings {
+		switch s := &r.Standings[i]; {
+		case slices.Contains(cleared, s.Cause.Code):
+			if s.State != cause.RuledOut {
+				return
+			}
+			rests = append(rests, s.Against...)
+		case s.State == cause.Open && slices.ContainsFunc(s.For, func(f cause.Fact) bool { return f.Code == "amps-locked-rotor" }):
+			left, names = append(left, s.Cause.Code), append(names, s.Cause.Name)
+		}
+	}
+	if !slices.Contains(left, "compressor-seized") {
+		return
+	}
+	slices.SortStableFunc(rests, func(a, b cause.Fact) int { return a.Entry - b.Entry })
+	why := "what is left for a locked rotor, inferred from " + entriesWord(rests) + ": " + strings.Join(names, ", ")
+	for _, p := range partsLocked {
+		done := slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, p.test+"-") })
+		if slices.Contains(left, p.cause) && !done {
+			for _, t := range cause.Tests() {
+				if t.Code == p.test && !slices.ContainsFunc(facts, func(f cause.Fact) bool { return slices.Contains(t.Barred, f.Code) }) {
+					r.Next, r.Repeat, r.NextWhy = &t, false, why
+					return
+				}
+			}
+		}
+	}
+	r.NextWhy = why + "; " + r.NextWhy
+}
