@@ -215,6 +215,8 @@ func (w *weighing) pick(store []Fact, of *set) (rest, picked []Fact) {
 }
 
 // Codes gives the codes of the causes in a state, in the order of the table.
+//
+//go:noinline
 func (r *Result) Codes(state State) []string {
 	var codes []string
 	for i := range r.Standings {

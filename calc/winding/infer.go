@@ -85,7 +85,9 @@ type table struct {
 	open   int      // of those, open
 }
 
-func (t *table) cell(i, j int) cell       { return t.at[i*len(t.pins)+j] }
+func (t *table) cell(i, j int) cell { return t.at[i*len(t.pins)+j] }
+
+//go:noinline
 func (t *table) v(i, j int) measure.Value { return t.at[i*len(t.pins)+j].v }
 func (t *table) has(i, j int) bool        { return t.at[i*len(t.pins)+j].known }
 func (t *table) finite(i, j int) bool     { c := t.cell(i, j); return c.known && !c.v.Over }

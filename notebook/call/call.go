@@ -157,6 +157,8 @@ func (c *Call) Struck(n int) (string, bool) {
 }
 
 // alive reports whether what an entry said still counts.
+//
+//go:noinline
 func (c *Call) alive(entry int) bool {
 	c.steps++
 	if len(c.struck) == 0 {
@@ -289,6 +291,7 @@ func isWord(s string) bool {
 	return true
 }
 
+//go:noinline
 func clip(s string, n int) string {
 	r := []rune(s)
 	if len(r) <= n {

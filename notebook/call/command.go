@@ -133,6 +133,7 @@ type arg struct {
 	words []script.Word // for Readings, Fields, Free
 }
 
+//go:noinline
 func (a arg) errorf(format string, v ...any) *source.Error {
 	return source.Errorf(a.col, a.end, format, v...)
 }
@@ -154,7 +155,10 @@ func (a *args) get(name string) arg {
 	return arg{}
 }
 
-func (a *args) has(name string) bool    { return a.get(name).given }
+//go:noinline
+func (a *args) has(name string) bool { return a.get(name).given }
+
+//go:noinline
 func (a *args) text(name string) string { return a.get(name).text }
 
 // first is the argument of the first parameter.

@@ -103,6 +103,8 @@ func applyMark(c *Call, a *args) (*Reply, error) {
 }
 
 // machineAtHand is the machine to which pins and plates belong now.
+//
+//go:noinline
 func (c *Call) machineAtHand() string {
 	for i := len(c.atHand) - 1; i >= 0; i-- {
 		if c.alive(c.atHand[i].entry) {
@@ -471,6 +473,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	reply.flag(v.Fact...)
 }
 
+//go:noinline
 func endStop(s string) string {
 	if strings.HasSuffix(s, ".") || strings.HasSuffix(s, "…") {
 		return ""

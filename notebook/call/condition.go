@@ -32,6 +32,7 @@ func (c *condition) put(word string) {
 	}
 }
 
+//go:noinline
 func (c condition) is(word string) bool { return slices.Contains(c.words, word) }
 
 func (c condition) String() string {

@@ -134,6 +134,7 @@ type definition struct {
 	line   string // as typed, so that it can be kept
 }
 
+//go:noinline
 func (c *Call) defined(name string) (definition, bool) {
 	c.spend(2 * len(c.defs))
 	for i := len(c.defs) - 1; i >= 0; i-- {

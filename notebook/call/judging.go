@@ -88,6 +88,8 @@ func spaceOf(place string) judge.Space {
 }
 
 // last2 gives the last two readings under a key that still count.
+//
+//go:noinline
 func (c *Call) last2(key string) (prev, now *reading) {
 	list := c.byKey[key]
 	for i := len(list) - 1; i >= 0; i-- {

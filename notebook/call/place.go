@@ -113,6 +113,7 @@ func placeWords(word string) []string {
 	return []string{"unit"}
 }
 
+//go:noinline
 func latest(rs []*reading) *reading { return rs[len(rs)-1] }
 
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

@@ -323,6 +323,8 @@ func (c *Call) plateNumber(of, key, unit string) float64 {
 }
 
 // plateText is a plate value in words, "" when there is none.
+//
+//go:noinline
 func (c *Call) plateText(of, key string) string {
 	p, ok := c.plateAt(of, key, "")
 	if !ok {

@@ -31,6 +31,7 @@ var qualities = []quality{
 	{"trip", "s", "s", "time to trip"},
 }
 
+//go:noinline
 func qualityOf(word string) *quality {
 	for i := range qualities {
 		if qualities[i].word == word {
@@ -110,6 +111,8 @@ func (r *reading) wrongRange() (verdict.Verdict, bool) {
 }
 
 // where names the points as people read them.
+//
+//go:noinline
 func (r *reading) where() string {
 	if r.b == "" {
 		return r.a
@@ -440,6 +443,8 @@ func (c *Call) quantityOf(r *reading) quantity.Q {
 }
 
 // shown is a reading's value as people read it, digits as typed.
+//
+//go:noinline
 func (r *reading) shown() string {
 	if r.over {
 		return "OL"

@@ -148,6 +148,8 @@ func readsCold(r *reading) bool {
 }
 
 // keysOf lists the pairs read on a machine, in the order of first reading.
+//
+//go:noinline
 func (c *Call) keysOf(of string) []string {
 	var out []string
 	prefix := "ohm\x00" + of + "\x00"

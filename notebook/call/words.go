@@ -9,6 +9,7 @@ import (
 	"strings"
 )
 
+//go:noinline
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // parsePositive reads a plain number that is not below zero.

@@ -22,6 +22,8 @@ type Word struct {
 func (w Word) Comma() bool { return w.Text == "," && !w.Quoted }
 
 // Errorf makes an error that points at the word.
+//
+//go:noinline
 func (w Word) Errorf(format string, args ...any) *source.Error {
 	return source.Errorf(w.Col, w.End, format, args...)
 }
