@@ -1,0 +1,80 @@
+package cause
+
+import "slices"
+
+// courses is the order in which the trade looks where weighing alone would take
+// the cheapest test first. What energises comes in it after the insulation was
+// looked at.
+var courses = []Course{
+	{
+		// A pump is opened and turned before it is measured: what jams it is seen.
+		On: []string{"no-drain"}, Tests: []string{"impeller", "case-ohms", "winding-ohms", "switch", "supply-volts", "call-volts", "hose"}, Source: commonPractice,
+	},
+	{
+		// Ice beyond measure comes of a fan that stands or a defrost that fails far
+		// more often than of the door.
+		On: []string{"no-cool", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
+		Tests:  []string{"evap-fan-look", "defrost-by-hand", "heater-ohms", "defrost-thermostat", "defrost-wait"},
+		Source: commonPractice,
+	},
+	{
+		// Nothing but the sealed system leaves both coils without work while it runs.
+		On: []string{"no-cool", "runs-always"}, When: []string{"frost-none", "condenser-cold"},
+		Tests:  []string{"cond-fan-look", "evap-fan-look", "running-amps", "leak-search", "restriction-look"},
+		Source: commonPractice,
+	},
+	{
+		On: []string{"no-dry"}, When: []string{"frost-none", "condenser-cold"},
+		Tests: []string{"cond-fan-look", "running-amps", "leak-search", "restriction-look"}, Source: commonPractice,
+	},
+	{
+		// One reading at the heater halves what can keep a sound one cold.
+		On: []string{"no-heat"}, When: []string{"heater-sound"}, Tests: []string{"heater-case", "heater-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"no-heat"}, When: []string{"heater-volts-absent"},
+		Tests: []string{"limit-ohms", "thermostat", "switch", "connections", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged"}, Source: commonPractice,
+	},
+	{
+		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
+	},
+}
+
+// Courses lists the courses in the order of the table.
+func Courses() []Course { return append([]Course(nil), courses...) }
+
+// course gives the first test of a course that is called for and still speaks
+// for or against a cause of the group.
+func (w *weighing) course(g group) *trial {
+	for i := range courses {
+		c := &courses[i]
+		if !slices.Contains(c.On, w.Code) || vocabulary().set(c.When).minus(w.settled) != (set{}) {
+			continue
+		}
+		for _, code := range c.Tests {
+			if t := w.readied(code); t != nil && w.speaksOf(t, g) {
+				return t
+			}
+		}
+	}
+	return nil
+}
+
+// speaksOf tells whether some outcome of a test that can be expected bears on a
+// cause of the group.
+func (w *weighing) speaksOf(t *trial, g group) bool {
+	for _, n := range t.codes {
+		if vocabulary().excludes[n].meets(w.settled) {
+			continue
+		}
+		for i := range w.causes {
+			if g.has(i) && (w.causes[i].fits.has(n) || w.causes[i].contradicts.has(n)) {
+				return true
+			}
+		}
+	}
+	return false
+}
