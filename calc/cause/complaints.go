@@ -42,8 +42,7 @@ var complaints = []Complaint{
 		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "connection-weak", "load-jammed", "impeller-loose", "hose-blocked",
 			"winding-open", "winding-shorted", "motor-seized"},
 		Need: []Need{{"impeller looked at", []string{"impeller-sound", "impeller-loose", "load-jammed", "load-free"}},
-			{"windings of the pump, its leads", needWindings.Any}, needCase,
-			{"drain hose looked at", []string{"hose-clear", "hose-blocked"}}, {"draining seen", []string{"drains", "does-not-drain"}}, needAmps, needEarth},
+			{"draining seen", []string{"drains", "does-not-drain"}}, needAmps, needEarth},
 	},
 	{
 		Code: "no-dry", Name: "a heat pump that does not dry",

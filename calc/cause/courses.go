@@ -36,6 +36,9 @@ var courses = []Course{
 		Tests: []string{"limit-ohms", "thermostat", "switch", "connections", "supply-volts"}, Source: commonPractice,
 	},
 	{
+		On: []string{"no-heat"}, When: []string{"heater-sound", "heater-volts-present"}, Tests: []string{"connections", "heater-amps"}, Source: commonPractice,
+	},
+	{
 		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged"}, Source: commonPractice,
 	},
 	{

@@ -181,7 +181,7 @@ func (w *weighing) propose(t *trial, among group) {
 	default:
 		w.result.NextWhy = "it speaks for or against " + w.names(told)
 	}
-	if t.Danger == Live {
+	if t.Danger == Live && !w.onCourse {
 		w.result.NextWhy += "; no dead test tells more"
 	}
 }

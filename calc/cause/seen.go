@@ -114,7 +114,7 @@ var seen = []Finding{
 	{"breaker-tripped", []string{"breaker tripped", "breaker off", "tripped breaker", "breaker was tripped", "breaker was off"}, "the breaker was found tripped or off", nil},
 	{"trips-at-once", []string{"trips at once", "breaker trips at once", "trips immediately", "breaker trips immediately"}, "the breaker trips the moment the appliance is switched on", []string{"trips-later", "breaker-holds"}},
 	{"trips-later", []string{"trips later", "breaker trips later", "breaker trips after a while"}, "the breaker trips after minutes", []string{"breaker-holds"}},
-	{"breaker-holds", []string{"breaker holds"}, "the breaker holds with everything connected and called on", nil},
+	{"breaker-holds", []string{"breaker holds", "breaker reset and holds", "reset and holds", "breaker stays on"}, "the breaker holds with everything connected and called on", nil},
 	{"residual-trips", []string{"residual trips", "gfci trips", "gfci tripped", "rcd trips", "rcd tripped", "earth leakage trips"}, "it is the residual-current (ground-fault) device that trips", nil},
 	{"trips-only-when-called", []string{"trips only when called", "trips when heater starts", "trips when comp starts", "trips when motor starts"}, "the breaker trips only when a load of the appliance is called on", []string{"breaker-holds", "trips-unplugged"}},
 	{"trips-unplugged", []string{"trips unplugged", "breaker trips unplugged"}, "the breaker trips with the appliance unplugged", []string{"holds-unplugged"}},
@@ -142,9 +142,9 @@ var seen = []Finding{
 	{"load-free", []string{"load free", "pump free", "drum free", "blade free", "impeller free", "impeller turns"}, "what the motor drives turns freely", nil},
 
 	// Draining, drying.
-	{"drains", []string{"drains", "drains now", "pumps out", "water goes out", "empties"}, "the pump takes the water out", []string{"does-not-drain"}},
+	{"drains", []string{"drains", "drains now", "pumps out", "water goes out", "empties"}, "the pump takes the water out", []string{"does-not-drain", "load-jammed", "impeller-loose", "hose-blocked"}},
 	{"does-not-drain", []string{"does not drain", "doesn't drain", "won't drain", "not draining", "water stays in", "water stands in", "does not pump out"}, "the water stays in", nil},
-	{"pump-runs", []string{"pump runs", "drain pump runs", "pump running", "pump starts"}, "the motor of the pump runs", nil},
+	{"pump-runs", []string{"pump runs", "drain pump runs", "pump running", "pump starts"}, "the motor of the pump runs", []string{"load-jammed"}},
 	{"impeller-sound", []string{"impeller sound", "impeller good", "impeller clean", "impeller whole"}, "the impeller is whole, sits tight on its shaft and turns", []string{"load-jammed", "impeller-loose"}},
 	{"impeller-loose", []string{"impeller loose", "impeller broken", "broken impeller", "loose impeller", "impeller off"}, "the impeller is broken or loose on its shaft", nil},
 	{"hose-blocked", []string{"hose blocked", "drain hose blocked", "hose kinked", "drain hose kinked", "air gap blocked", "standpipe blocked", "trap blocked"}, "the way of the water behind the pump is blocked", []string{"hose-clear"}},

@@ -232,7 +232,7 @@ func cautionOf(code string) caution.Caution {
 }
 
 // unsealed are the complaints that are not of a sealed system.
-var unsealed = []string{"no-heat", "motor-dead"}
+var unsealed = []string{"no-heat", "motor-dead", noDrain}
 
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {

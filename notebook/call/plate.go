@@ -332,8 +332,11 @@ func (c *Call) plateText(of, key string) string {
 }
 
 // mainMachine is the machine that the call is about: the compressor when it
-// was spoken of, else the first machine named.
+// was spoken of, else the first machine named; of what does not drain the pump.
 func (c *Call) mainMachine() string {
+	if c.complaint() == noDrain && c.machineAtHand() == defaultMachine && c.machines[defaultMachine] == nil {
+		return "pump"
+	}
 	first := ""
 	c.spend(2 * len(c.plates))
 	for _, r := range c.readings {

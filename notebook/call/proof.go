@@ -37,6 +37,9 @@ var proofs = map[string][]proofWanted{
 	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
 	"leaks-ices":  {proofEarth, proofDry},
 	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
+	noDrain:       {proofEarth, proofDrains, proofPump},
+	noDry:         {proofEarth, proofAmps, proofCoil},
+	"shocks":      {proofEarth},
 	"":            {proofEarth, proofAmps},
 }
 
@@ -60,6 +63,9 @@ func (c *Call) proofList() []proofWanted {
 		list = slices.Insert(list, 0, proofNewPins)
 	}
 	for i := range list {
+		if p, dries := c.dries(); dries && (list[i].what == proofTemps.what || list[i].what == proofCoil.what) {
+			list[i] = p
+		}
 		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
 	}
 	return list
@@ -78,7 +84,7 @@ func (c *Call) placeOfProof() string {
 	if complaint == "too-cold" {
 		return "fridge"
 	}
-	for _, text := range []string{c.last("fault"), c.last("unit")} {
+	for _, text := range []string{troubled(c.last("fault")), c.last("unit")} {
 		for _, p := range placesOfProof {
 			if strings.Contains(strings.ToLower(text), p.word) {
 				return p.place

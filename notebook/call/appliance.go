@@ -1,0 +1,143 @@
+package call
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+
+	"ohmcall/calc/cause"
+)
+
+// noDrain and noDry are complaints that the kind of appliance tells from others
+// of the same words.
+const (
+	noDrain = "no-drain"
+	noDry   = "no-dry"
+)
+
+// byAppliance gives the complaint of words that mean another one in an
+// appliance of that kind. It takes the place of some complaints only: what the
+// words say more plainly stays.
+type byAppliance struct {
+	unit, words *regexp.Regexp
+	complaint   string
+	instead     []string // "" is of no complaint at all
+}
+
+var appliances = sync.OnceValue(func() []byAppliance {
+	return []byAppliance{
+		{regexp.MustCompile(`(?i)\b(dish)?wash(er|ing)`), regexp.MustCompile(`(?i)\bpump|\bdrain|water (stays|stands|left)`), noDrain,
+			[]string{"", "motor-dead", "hums-trips", "no-start"}},
+		{regexp.MustCompile(`(?i)dehumidif|heat.?pump.*(dryer|drier|tumbl)`), regexp.MustCompile(`(?i)\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat`), noDry,
+			[]string{"", "no-heat", "no-cool", "leaks-ices"}},
+	}
+})
+
+// taken is the complaint that a call's words are taken for in its appliance,
+// false when the words alone decide.
+func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
+	first := ""
+	if len(hits) > 0 {
+		first = hits[0].Code
+	}
+	if unit == "" {
+		unit = words
+	}
+	for _, a := range appliances() {
+		phrase := a.words.FindString(words)
+		if phrase == "" || !a.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
+			continue
+		}
+		k, _ := cause.ComplaintBy(a.complaint)
+		return cause.Hit{Complaint: k, Phrase: strings.TrimSpace(phrase)}, true
+	}
+	return cause.Hit{}, false
+}
+
+// wiredIn tells an appliance that has no outlet which another one fits.
+var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
+	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|electric dryer)\b`),
+		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
+})
+
+// wired gives the entry that says of the appliance that it is wired in or has
+// an outlet of its own kind, 0 when none does.
+func (c *Call) wired(before int) int {
+	is, not := wiredIn()
+	for i := len(c.fields) - 1; i >= 0; i-- {
+		f := c.fields[i]
+		if (f.key == "unit" || f.key == "fault") && f.entry < before && c.alive(f.entry) && is.MatchString(f.value) && !not.MatchString(f.value) {
+			return f.entry
+		}
+	}
+	return 0
+}
+
+// fine tells the part of a complaint that speaks of what works.
+var fine = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
+})
+
+// troubled leaves out of a complaint what it says is all right, so that "fridge
+// warm, freezer ok" is about the fridge.
+func troubled(text string) string {
+	var out []string
+	for _, part := range regexp.MustCompile(`[,;:]| but | and | while `).Split(text, -1) {
+		if !fine().MatchString(part) {
+			out = append(out, part)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// coilBelow is how far below the room a coil that works is at least, in kelvin
+// (common practice).
+const coilBelow = 5
+
+var (
+	proofDrains = proofWanted{"that it drains (saw drains)", sawAfter("drains")}
+	proofPump   = proofWanted{"running amps (amp pump … run)", proofAmps.held}
+	proofCoil   = proofWanted{"that it dries: a coil well below the room (temp coil …, temp room …), or water in the bucket (saw dries)",
+		func(c *Call, since int) bool {
+			if sawAfter("dries")(c, since) {
+				return true
+			}
+			coil, room := c.lastTemp("coil", since), c.lastTemp("room", since)
+			return coil != nil && room != nil && c.value(coil).Hi+coilBelow < c.value(room).Lo
+		}}
+)
+
+// drumWarm is what the air of a heat-pump dryer reaches that no room has, in °C
+// (common practice).
+const drumWarm = 40
+
+var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum (temp dryer …)", func(c *Call, since int) bool {
+	air := c.lastTemp("dryer", since)
+	return sawAfter("dries")(c, since) || air != nil && c.value(air).Lo >= drumWarm
+}}
+
+// lastTemp is the last temperature of a place after an entry, nil when there is
+// none.
+func (c *Call) lastTemp(place string, since int) *reading {
+	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
+		if r := c.readings[i]; r.quality.word == "temp" && !r.over && c.alive(r.entry) && strings.HasPrefix(strings.ToLower(r.a), place) {
+			return r
+		}
+	}
+	return nil
+}
+
+// dries gives what proves an appliance that takes water out of air or clothes.
+func (c *Call) dries() (proofWanted, bool) {
+	name := strings.ToLower(c.last("unit") + " " + c.last("fault"))
+	switch {
+	case strings.Contains(name, "dehumidif"):
+		return proofCoil, true
+	case heatPumpDryer().MatchString(name):
+		return proofDrum, true
+	}
+	return proofWanted{}, false
+}
+
+var heatPumpDryer = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`heat.?pump.*(dryer|drier|tumbl)`) })
