@@ -61,17 +61,25 @@ var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
 		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
 })
 
-// wired gives the entry that says of the appliance that it is wired in or has
-// an outlet of its own kind, 0 when none does.
+// wired gives the entry before another that says of the appliance that it is
+// wired in or has an outlet of its own kind, 0 when none does.
 func (c *Call) wired(before int) int {
-	is, not := wiredIn()
+	if c.complaint(); !c.matched.wired {
+		return 0
+	}
 	for i := len(c.fields) - 1; i >= 0; i-- {
-		f := c.fields[i]
-		if (f.key == "unit" || f.key == "fault") && f.entry < before && c.alive(f.entry) && is.MatchString(f.value) && !not.MatchString(f.value) {
+		if f := c.fields[i]; (f.key == "unit" || f.key == "fault") && f.entry < before && c.alive(f.entry) {
 			return f.entry
 		}
 	}
 	return 0
+}
+
+// hasNoOutlet tells such an appliance by its name and the complaint's words.
+func hasNoOutlet(unit, fault string) bool {
+	is, not := wiredIn()
+	text := unit + " " + fault
+	return is.MatchString(text) && !not.MatchString(text)
 }
 
 // fine tells the part of a complaint that speaks of what works.
@@ -79,11 +87,13 @@ var fine = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
 })
 
+var clauses = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`[,;:]| but | and | while `) })
+
 // troubled leaves out of a complaint what it says is all right, so that "fridge
 // warm, freezer ok" is about the fridge.
 func troubled(text string) string {
 	var out []string
-	for _, part := range regexp.MustCompile(`[,;:]| but | and | while `).Split(text, -1) {
+	for _, part := range clauses().Split(text, -1) {
 		if !fine().MatchString(part) {
 			out = append(out, part)
 		}
@@ -96,15 +106,16 @@ func troubled(text string) string {
 const coilBelow = 5
 
 var (
-	proofDrains = proofWanted{"that it drains (saw drains)", sawAfter("drains")}
-	proofPump   = proofWanted{"running amps (amp pump … run)", proofAmps.held}
+	proofDrains = proofWanted{"that it drains (saw drains)", seen("drains")}
+	proofPump   = proofWanted{"running amps (amp pump … run)", running}
 	proofCoil   = proofWanted{"that it dries: a coil well below the room (temp coil …, temp room …), or water in the bucket (saw dries)",
-		func(c *Call, since int) bool {
-			if sawAfter("dries")(c, since) {
-				return true
-			}
+		func(c *Call, since int) shown {
 			coil, room := c.lastTemp("coil", since), c.lastTemp("room", since)
-			return coil != nil && room != nil && c.value(coil).Hi+coilBelow < c.value(room).Lo
+			if s := seen("dries")(c, since); s.held || coil == nil || room == nil {
+				return s
+			}
+			return shown{held: c.value(coil).Hi+coilBelow < c.value(room).Lo,
+				text: coil.shown() + " in a room of " + room.shown() + " (entries " + itoa(coil.entry) + ", " + itoa(room.entry) + ")"}
 		}}
 )
 
@@ -112,20 +123,20 @@ var (
 // (common practice).
 const drumWarm = 40
 
-var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum (temp dryer …)", func(c *Call, since int) bool {
+var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum (temp dryer …)", func(c *Call, since int) shown {
 	air := c.lastTemp("dryer", since)
-	return sawAfter("dries")(c, since) || air != nil && c.value(air).Lo >= drumWarm
+	if s := seen("dries")(c, since); s.held || air == nil {
+		return s
+	}
+	return shown{held: c.value(air).Lo >= drumWarm, text: air.shown() + " (entry " + itoa(air.entry) + ")"}
 }}
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.
 func (c *Call) lastTemp(place string, since int) *reading {
-	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since; i-- {
-		if r := c.readings[i]; r.quality.word == "temp" && !r.over && c.alive(r.entry) && strings.HasPrefix(strings.ToLower(r.a), place) {
-			return r
-		}
-	}
-	return nil
+	return c.lastAfter(since, func(r *reading) bool {
+		return r.quality.word == "temp" && !r.over && strings.HasPrefix(strings.ToLower(r.a), place)
+	})
 }
 
 // dries gives what proves an appliance that takes water out of air or clothes.

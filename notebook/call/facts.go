@@ -274,7 +274,7 @@ func excludes(a, b string) bool {
 func (c *Call) complaint() string {
 	fault, unit := c.last("fault"), c.last("unit")
 	if m := &c.matched; fault != m.fault || unit != m.unit {
-		*m = matched{fault: fault, unit: unit}
+		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault)}
 		c.spend(8000)
 		if hits := complaintsOf(fault, unit); len(hits) > 0 {
 			m.code = hits[0].Code
@@ -284,7 +284,10 @@ func (c *Call) complaint() string {
 }
 
 // matched is the complaint that words name in an appliance.
-type matched struct{ fault, unit, code string }
+type matched struct {
+	fault, unit, code string
+	wired             bool // see hasNoOutlet
+}
 
 // complaintsOf gives the complaints that the customer's words name, the best
 // first: what they mean in an appliance of that kind, and else a fan, pump or

@@ -62,8 +62,9 @@ func (c *Call) proofList() []proofWanted {
 	if of := c.mainMachine(); partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
 		list = slices.Insert(list, 0, proofNewPins)
 	}
+	p, dries := c.dries()
 	for i := range list {
-		if p, dries := c.dries(); dries && (list[i].what == proofTemps.what || list[i].what == proofCoil.what) {
+		if dries && (list[i].what == proofTemps.what || list[i].what == proofCoil.what) {
 			list[i] = p
 		}
 		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
