@@ -159,7 +159,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "sensor-stops-heat", Name: "temperature sensor off its curve or reads too warm",
+		Code: "sensor-stops-heat", Name: "temperature sensor off its curve",
 		Predicts:    []string{"does-not-heat", "heats-slowly", "sensor-suspect", "control-not-calling", "heater-volts-absent"},
 		ShownBy:     []string{"sensor-failed", "sensor-reads-warm"},
 		Contradicts: []string{"sensor-sound", "sensor-reads-cold", "heater-volts-present"},
