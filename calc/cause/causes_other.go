@@ -150,6 +150,15 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
+		Code: "wire-at-metal", Name: "wire chafed or pinched at the metal",
+		Predicts:    []string{"shock", "residual-trips", "trips-at-once"},
+		ShownBy:     []string{"wire-at-metal"},
+		Contradicts: []string{"wires-clear", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
+		Fix:         "replace the wire and protect it where it was chafed; then prove the earth path",
+		Work:        []string{"wir", "harness"},
+		Source:      commonPractice,
+	},
+	{
 		Code: "earth-lost", Name: "earth path open: a leak to the metal is felt",
 		Predicts:    []string{"shock"},
 		ShownBy:     []string{"earth-failed"},

@@ -30,7 +30,7 @@ var complaints = []Complaint{
 		Code: "shocks", Name: "gives a shock",
 		Words:  []string{"shock", "tingl", "zaps", "live to touch"},
 		Signs:  []string{"shock"},
-		Causes: []string{"winding-grounded", "heater-grounded", "insulation-weak", "earth-lost"},
+		Causes: []string{"winding-grounded", "wire-at-metal", "heater-grounded", "insulation-weak", "earth-lost"},
 		Need: []Need{needEarth, needCase, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided",
 			"heater-grounded", "heater-none"}}},
 	},

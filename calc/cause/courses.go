@@ -39,7 +39,7 @@ var courses = []Course{
 		On: []string{"no-heat"}, When: []string{"heater-sound", "heater-volts-present"}, Tests: []string{"connections", "heater-amps"}, Source: commonPractice,
 	},
 	{
-		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged"}, Source: commonPractice,
+		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{
 		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
@@ -49,16 +49,40 @@ var courses = []Course{
 // Courses lists the courses in the order of the table.
 func Courses() []Course { return append([]Course(nil), courses...) }
 
+// way is a course seen from one complaint: its trials by their place.
+type way struct {
+	when   set
+	trials []int
+}
+
+// courses gives the ways of a plan whose trials are made.
+func (p *plan) courses() []way {
+	var out []way
+	for i := range courses {
+		c := &courses[i]
+		if !slices.Contains(c.On, p.Code) {
+			continue
+		}
+		y := way{when: vocabulary().set(c.When)}
+		for _, code := range c.Tests {
+			if k := slices.IndexFunc(p.trials, func(t trial) bool { return t.Code == code }); k >= 0 {
+				y.trials = append(y.trials, k)
+			}
+		}
+		out = append(out, y)
+	}
+	return out
+}
+
 // course gives the first test of a course that is called for and still speaks
 // for or against a cause of the group.
 func (w *weighing) course(g group) *trial {
-	for i := range courses {
-		c := &courses[i]
-		if !slices.Contains(c.On, w.Code) || vocabulary().set(c.When).minus(w.settled) != (set{}) {
+	for _, way := range w.ways {
+		if way.when.minus(w.settled) != (set{}) {
 			continue
 		}
-		for _, code := range c.Tests {
-			if t := w.readied(code); t != nil && w.speaksOf(t, g) {
+		for _, k := range way.trials {
+			if t := &w.trials[k]; w.may&(1<<k) != 0 && w.speaksOf(t, g) {
 				return t
 			}
 		}

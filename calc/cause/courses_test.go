@@ -81,6 +81,8 @@ func TestTheTradeGoesInThisOrder(t *testing.T) {
 		{"it runs: the hose", "no-drain", "pump-runs impeller-sound insulation-no-gross-fault windings-sound", "hose", ""},
 
 		{"a breaker found tripped", Refine("no-power", facts("breaker-tripped")), "breaker-tripped", "unplugged", ""},
+		{"it holds unplugged: nothing is tried before the looks with the power off", Refine("no-power", facts("breaker-tripped")), "breaker-tripped holds-unplugged", "plug-pins", ""},
+		{"a shock, the earth path too near to say: the windings", "shocks", "shock earth-undecided", "case-ohms", ""},
 		{"a shock: the earth path", "shocks", "shock", "earth", ""},
 		{"nothing else fits an oven's outlet", "no-heat", "wired-in does-not-heat", "heater-ohms", ""},
 	} {

@@ -117,6 +117,7 @@ var judged = []Finding{
 	{"switch-undecided", nil, "the switch read neither closed nor open", nil},
 	{"speed-switch-undecided", nil, "the speed switch read neither closed nor open", nil},
 	{"fuse-undecided", nil, "the fuse read neither closed nor open", nil},
+	{"earth-undecided", nil, "the earth path was read too near its limit to say", nil},
 	{"cord-undecided", nil, "the cord read neither closed nor open", nil},
 	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},
 

@@ -153,6 +153,8 @@ var seen = []Finding{
 	{"does-not-dry", []string{"does not dry", "doesn't dry", "not drying", "still damp", "no water in bucket", "bucket empty", "collects no water"}, "takes no water out of air or clothes", nil},
 
 	// Dangers.
+	{"wire-at-metal", []string{"wire at metal", "wire touches metal", "chafed wire", "wire chafed", "pinched wire", "wire pinched", "bare wire"}, "a wire is chafed or pinched and touches the metal", []string{"wires-clear"}},
+	{"wires-clear", []string{"wires clear of metal", "wires clear", "harness sound"}, "no wire is chafed or pinched at the metal", nil},
 	{"shock", []string{"shock", "shocks", "electric shock", "gives a shock", "got a shock", "tingles", "tingle", "metal is live"}, "somebody felt a shock from its metal", nil},
 	{"smoke", []string{"smoke", "smokes", "smoking", "sparks", "sparking", "arcing", "burning smell", "smells burnt", "smell of burning"}, "smoke, sparks or a smell of burning", nil},
 	{"gas-smell", []string{"gas smell", "smell of gas", "smells of gas", "smells gas"}, "a smell of gas", nil},

@@ -16,6 +16,19 @@ const (
 	noDry   = "no-dry"
 )
 
+// drainPump is the machine of a call about what does not drain.
+const drainPump = "pump"
+
+// plateAtHand is whose plate a value is taken for: the appliance's plate says
+// nothing of its pump but what only a pump has.
+func (c *Call) plateAtHand(key string) string {
+	of := c.machineAtHand()
+	if of == drainPump && len(c.atHand) == 0 && !slices.Contains([]string{"leads", "ohms", "windings"}, key) {
+		return defaultMachine
+	}
+	return of
+}
+
 // byAppliance gives the complaint of words that mean another one in an
 // appliance of that kind. It takes the place of some complaints only: what the
 // words say more plainly stays.

@@ -111,6 +111,10 @@ func TestPumpIsTheMachine(t *testing.T) {
 	if got := c.mainMachine(); got != "pump" {
 		t.Errorf("main machine %q", got)
 	}
+	c = applyAll(t, "unit dishwasher", "fault pump hums", "plate volts 120, amps 9, leads 2", "ohm 1 2 OL")
+	if r := c.weigh(math.MaxInt); c.mainMachine() != "pump" || !slices.Contains(r.Codes(cause.Supported), "winding-open") {
+		t.Errorf("an open pump, nothing put at hand: machine %q, supported %v", c.mainMachine(), r.Codes(cause.Supported))
+	}
 	c = applyAll(t, "unit dishwasher", "fault pump hums", "saw pump silent", "saw impeller sound", "on pump", "ohm 1 case OL, 2 case OL", "volt pump 118 run")
 	r := c.weigh(math.MaxInt)
 	if !slices.Contains(r.Codes(cause.RuledOut), "control-not-calling") {

@@ -102,12 +102,16 @@ func applyMark(c *Call, a *args) (*Reply, error) {
 	return c.finish(r), nil
 }
 
-// machineAtHand is the machine to which pins and plates belong now.
+// machineAtHand is the machine to which pins belong now: of what does not drain
+// the pump, until another is put at hand.
 func (c *Call) machineAtHand() string {
 	for i := len(c.atHand) - 1; i >= 0; i-- {
 		if c.alive(c.atHand[i].entry) {
 			return c.atHand[i].value
 		}
+	}
+	if c.complaint() == noDrain {
+		return drainPump
 	}
 	return defaultMachine
 }

@@ -127,7 +127,7 @@ func (c *Call) proposed(t *cause.Test) string {
 		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
 	}
 	if t.Code == "winding-ohms" && c.complaint() == noDrain {
-		return "ohms between the two leads of the " + of + ", wires off: on " + of + ", then plate leads 2, then ohm 1 2 …"
+		return "ohms between the two leads of the " + of + ", wires off: plate leads 2, then ohm 1 2 …"
 	}
 	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"

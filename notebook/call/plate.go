@@ -131,7 +131,7 @@ func (k *plateKey) hint() string {
 }
 
 func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
-	v := plate{entry: c.entry, of: c.machineAtHand(), key: k.word}
+	v := plate{entry: c.entry, of: c.plateAtHand(k.word), key: k.word}
 	texts := make([]string, len(words))
 	for i, w := range words {
 		texts[i] = w.Text
@@ -332,11 +332,8 @@ func (c *Call) plateText(of, key string) string {
 }
 
 // mainMachine is the machine that the call is about: the compressor when it
-// was spoken of, else the first machine named; of what does not drain the pump.
+// was spoken of, else the first machine named.
 func (c *Call) mainMachine() string {
-	if c.complaint() == noDrain && c.machineAtHand() == defaultMachine && c.machines[defaultMachine] == nil {
-		return "pump"
-	}
 	first := ""
 	c.spend(2 * len(c.plates))
 	for _, r := range c.readings {
@@ -349,10 +346,10 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	for _, p := range c.plates {
-		if p.of == defaultMachine && c.alive(p.entry) {
+		if p.of == defaultMachine && c.complaint() != noDrain && c.alive(p.entry) {
 			return defaultMachine
 		}
-		if first == "" && c.alive(p.entry) {
+		if first == "" && p.of != defaultMachine && c.alive(p.entry) {
 			first = p.of
 		}
 	}
