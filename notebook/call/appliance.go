@@ -40,7 +40,7 @@ type byAppliance struct {
 
 var appliances = sync.OnceValue(func() []byAppliance {
 	return []byAppliance{
-		{regexp.MustCompile(`(?i)\b(dish)?wash(er|ing)`), regexp.MustCompile(`(?i)\bpump|\bdrain|water (stays|stands|left)`), noDrain,
+		{regexp.MustCompile(`(?i)\b(dish)?wash(er|ing)`), regexp.MustCompile(`(?i)\bpump|\bdrain|water (stays|stands|left)|standing water`), noDrain,
 			[]string{"", "motor-dead", "hums-trips", "no-start"}},
 		{regexp.MustCompile(`(?i)dehumidif|heat.?pump.*(dryer|drier|tumbl)`), regexp.MustCompile(`(?i)\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat`), noDry,
 			[]string{"", "no-heat", "no-cool", "leaks-ices"}},

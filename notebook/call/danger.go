@@ -151,7 +151,7 @@ func restored(out, back string) bool {
 // unproved lists what the record does not show of the work's own safety, and
 // what nobody has settled.
 func (c *Call) unproved() []string {
-	var out []string
+	out := c.alarms()
 	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, j.verdict.Subject+": "+string(j.verdict.Word)+", "+j.verdict.Text)
 	}
