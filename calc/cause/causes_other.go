@@ -163,6 +163,7 @@ var otherCauses = []Cause{
 		Predicts:    []string{"shock"},
 		ShownBy:     []string{"earth-failed"},
 		Contradicts: []string{"earth-sound"},
+		Before:      []string{"case-ohms", "heater-case", "wires-at-metal"},
 		Fix:         "mend the earth path from plug pin to metal, and then look for what leaks to it; the outlet's own earth is an electrician's",
 		Work:        []string{"earth", "ground", "cord", "electrician"},
 		Source:      commonPractice,

@@ -83,6 +83,8 @@ func TestTheTradeGoesInThisOrder(t *testing.T) {
 		{"a breaker found tripped", Refine("no-power", facts("breaker-tripped")), "breaker-tripped", "unplugged", ""},
 		{"it holds unplugged: nothing is tried before the looks with the power off", Refine("no-power", facts("breaker-tripped")), "breaker-tripped holds-unplugged", "plug-pins", ""},
 		{"a shock, the earth path too near to say: the windings", "shocks", "shock earth-undecided", "case-ohms", ""},
+		{"a shock and no earth: what leaks is looked for before", "shocks", "shock earth-failed", "case-ohms", ""},
+		{"a shock and no earth, all looked at", "shocks", "shock earth-failed insulation-no-gross-fault heater-none wires-clear", "", "earth-lost"},
 		{"a shock: the earth path", "shocks", "shock", "earth", ""},
 		{"nothing else fits an oven's outlet", "no-heat", "wired-in does-not-heat", "heater-ohms", ""},
 	} {
