@@ -268,6 +268,11 @@ func TestProposedLinesLead(t *testing.T) {
 		for _, w := range p.last.Reply.Windings {
 			got = append(got, "windings-"+w.State)
 		}
+		for i, f := range got {
+			if k, ok := cause.Lookup(f); ok {
+				got[i] = k.Code
+			}
+		}
 		if !slices.ContainsFunc(got, func(f string) bool { return slices.Contains(x.Outcomes, f) || slices.Contains(x.Vague, f) }) {
 			t.Errorf("%s: %q establishes %v, none of %v", x.Code, x.How, got, x.Outcomes)
 		}

@@ -7,7 +7,7 @@ const commonPractice = "common practice"
 var startCauses = []Cause{
 	{
 		Code: "winding-grounded", Name: "winding grounded to the case",
-		Predicts:    []string{"trips-at-once", "residual-trips"},
+		Predicts:    []string{"trips-at-once", "residual-trips", "shock", "breaker-tripped"},
 		ShownBy:     []string{"winding-grounded", "insulation-failed"},
 		Contradicts: []string{"insulation-sound", "insulation-no-gross-fault"},
 		Fix:         "do not energise it again; replace the machine, a compressor by a person certified for the refrigerant",
@@ -17,9 +17,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "no-supply", Name: "no supply at the appliance",
-		Predicts: []string{"silent", "all-dead", "cond-fan-stopped", "amps-none", "does-not-heat", "breaker-tripped"},
+		Predicts: []string{"silent", "all-dead", "cond-fan-stopped", "amps-none", "does-not-heat", "does-not-drain", "heater-volts-absent", "breaker-tripped"},
 		ShownBy:  []string{"supply-absent", "outlet-dead"},
-		Contradicts: []string{"one-speed-dead", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "cond-fan-runs", "evap-fan-runs",
+		Contradicts: []string{"heater-volts-present", "pump-runs", "one-speed-dead", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "cond-fan-runs", "evap-fan-runs",
 			"clicks", "hums", "starts-and-runs", "control-calling", "sag-sound", "sag-deep", "amps-locked-rotor"},
 		Fix:    "restore the supply; a breaker or fuse that opened is reset once only, after its reason is known",
 		Work:   []string{"breaker", "outlet", "supply", "electrician", "fuse", "plug"},
@@ -29,7 +29,7 @@ var startCauses = []Cause{
 		Code: "supply-weak", Name: "supply too low or falls too far at start",
 		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out"},
 		ShownBy:     []string{"supply-low", "sag-deep", "starts-on-other-outlet"},
-		Contradicts: []string{"sag-sound", "no-start-on-other-outlet", "supply-absent", "amps-none"},
+		Contradicts: []string{"heater-volts-absent", "sag-sound", "no-start-on-other-outlet", "supply-absent", "amps-none"},
 		Fix:         "plug straight into an outlet of its own; have an electrician see to outlet, wiring or service if the volts stay low",
 		Work:        []string{"cord", "outlet", "electrician", "supply", "circuit", "plug"},
 		Note:        "a supply that is sound at rest may still fall too far under the start surge",
@@ -37,9 +37,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "control-not-calling", Name: "control or thermostat not calling",
-		Predicts: []string{"silent", "light-works", "cond-fan-stopped", "comp-cold", "amps-none"},
+		Predicts: []string{"silent", "light-works", "cond-fan-stopped", "comp-cold", "amps-none", "does-not-drain", "heater-volts-absent"},
 		ShownBy:  []string{"control-not-calling", "thermostat-open"},
-		Contradicts: []string{"control-calling", "thermostat-closed", "clicks", "hums", "cond-fan-runs", "starts-and-runs",
+		Contradicts: []string{"heater-volts-present", "pump-runs", "control-calling", "thermostat-closed", "clicks", "hums", "cond-fan-runs", "starts-and-runs",
 			"amps-locked-rotor", "cuts-out", "thermostat-stuck-closed"},
 		Fix:    "check setting, defrost state and sensor; then replace the thermostat or control that does not call",
 		Work:   []string{"thermostat", "control", "board", "sensor", "timer"},
@@ -48,11 +48,11 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "connection-weak", Name: "loose or burnt connection",
-		Predicts:    []string{"one-speed-dead", "clicks", "silent", "amps-none", "sag-deep"},
+		Predicts:    []string{"one-speed-dead", "clicks", "silent", "amps-none", "sag-deep", "does-not-drain", "heater-volts-absent"},
 		ShownBy:     []string{"connection-loose"},
 		Contradicts: []string{"connections-sound"},
 		Fix:         "replace the burnt terminal or connector with one of its rating; do not only squeeze it tighter",
-		Work:        []string{"terminal", "connect", "wir", "lug", "joint", "plug"},
+		Work:        []string{"terminal", "connect", "wir", "lug", "joint", "plug", "spade", "crimp"},
 		Source:      commonPractice,
 	},
 	{
@@ -97,9 +97,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "winding-open", Name: "winding open",
-		Predicts:    []string{"one-speed-dead", "silent", "hums", "amps-none", "open-unplaced"},
+		Predicts:    []string{"one-speed-dead", "silent", "hums", "amps-none", "open-unplaced", "does-not-drain"},
 		ShownBy:     []string{"winding-open"},
-		Contradicts: []string{"windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs"},
+		Contradicts: []string{"pump-runs", "windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs"},
 		Fix:         "replace the machine; first let it cool and measure once more, as an open protector looks alike on unmarked pins",
 		Work:        []string{"compressor", "motor", "machine", "pump", "fan"},
 		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",

@@ -9,7 +9,9 @@ var (
 	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "does-not-start", "clicks", "hums", "silent"}}
 	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-undecided"}}
-	needDevice = Need{"start device", []string{"start-device-sound", "start-device-suspect", "start-device-undecided", "start-device-failed", "device-rattles", "device-burnt",
+	// A machine with a run capacitor only has no other start gear.
+	needDevice = Need{"start device or run capacitor", []string{"run-cap-sound", "run-cap-suspect", "run-cap-undecided", "run-cap-failed",
+		"start-device-sound", "start-device-suspect", "start-device-undecided", "start-device-failed", "device-rattles", "device-burnt",
 		"windings-equal", "drive-fault-shown", "drive-no-fault"}}
 	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none"}}
 	needEvapFan  = Need{"evaporator fan seen", []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none"}}
@@ -24,6 +26,33 @@ var defrostCauses = []string{"evaporator-iced", "heater-failed", "limit-open", "
 // complaints holds the common complaints, the most specific first: of two that
 // match a text alike the earlier one is meant.
 var complaints = []Complaint{
+	{
+		Code: "shocks", Name: "gives a shock",
+		Words:  []string{"shock", "tingl", "zaps", "live to touch"},
+		Signs:  []string{"shock"},
+		Causes: []string{"winding-grounded", "wire-at-metal", "heater-grounded", "insulation-weak", "earth-lost"},
+		Need: []Need{needEarth, needCase, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided",
+			"heater-grounded", "heater-none"}}},
+	},
+	{
+		Code: "no-drain", Name: "a pump that does not drain",
+		Words: []string{"drain pump", "not drain", "won't drain", "doesn't drain", "no drain", "not pump out", "won't pump", "doesn't pump", "water stays in", "water stands in", "full of water"},
+		Signs: []string{"does-not-drain"},
+		Cured: []string{"drains"},
+		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "connection-weak", "load-jammed", "impeller-loose", "hose-blocked",
+			"winding-open", "winding-shorted", "motor-seized"},
+		Need: []Need{{"impeller looked at", []string{"impeller-sound", "impeller-loose", "load-jammed", "load-free"}},
+			{"draining seen", []string{"drains", "does-not-drain"}}, needAmps, needEarth},
+	},
+	{
+		Code: "no-dry", Name: "a heat pump that does not dry",
+		Words: []string{"not dehumidif", "no water in bucket", "bucket empty", "bucket stays empty", "not collect"},
+		Signs: []string{"does-not-dry"},
+		Cured: []string{"dries"},
+		Causes: []string{"compressor-off", "airflow-blocked", "cond-fan-failed", "cond-fan-unfed", "refrigerant-low", "restriction", "air-in-system",
+			"compressor-weak"},
+		Need: []Need{needStart, {"fan seen", needFans.Any}, {"filter and air path", []string{"airflow-clear", "airflow-blocked"}}, needFrost, needAmps, needEarth},
+	},
 	{
 		Code: "trips-breaker", Name: "trips the breaker",
 		Words: []string{"trips breaker", "trips the breaker", "breaker trips", "blows fuse", "blows the fuse", "gfci", "rcd", "breaker off", "tripping breaker"},
@@ -100,14 +129,14 @@ var complaints = []Complaint{
 		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "won't dry", "not get hot", "cold water", "takes too long", "takes forever"},
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
-		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-failed",
+		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",
 			"airflow-blocked", "limit-open", "connection-weak", "heater-failed"},
 		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-grounded"}},
 			{"thermal limit", []string{"limit-closed", "limit-open", "limit-undecided"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
 		Code: "motor-dead", Name: "a motor that does not turn",
-		Words: []string{"not turn", "not spin", "no spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "not drain", "won't drain", "doesn't drain", "fan not", "drum not"},
+		Words: []string{"not turn", "not spin", "no spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "fan not", "drum not"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "speed-switch-open", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",

@@ -114,6 +114,7 @@ type plan struct {
 	*Complaint
 	causes []weighable
 	trials []trial
+	ways   []way
 	signs  set
 	cured  set
 	speaks set // every code that bears on one of the causes
@@ -178,6 +179,7 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 	if len(p.trials) > 64 {
 		panic("cause: too many tests bear on complaint " + c.Code)
 	}
+	p.ways = p.courses()
 	return p
 }
 

@@ -74,6 +74,8 @@ var judged = []Finding{
 	{"heater-failed", nil, "the heater's ohms are far from its plate", nil},
 	{"heater-grounded", nil, "the heater has a path to its sheath", []string{"heater-insulation-sound"}},
 	{"heater-no-gross-fault", nil, "an ohmmeter found no path to the sheath; it cannot prove the insulation", nil},
+	{"heater-volts-present", nil, "the heater gets its volts", []string{"heater-volts-absent"}},
+	{"heater-volts-absent", nil, "the heater gets no volts although it is called on", []string{"heats-up"}},
 	{"heater-insulation-sound", nil, "the heater is sound to its sheath", nil},
 	{"thermostat-closed", nil, "the thermostat conducts when it should call", []string{"thermostat-open", "control-not-calling"}},
 	{"thermostat-open", nil, "the thermostat does not conduct when it should call", nil},
@@ -115,9 +117,11 @@ var judged = []Finding{
 	{"switch-undecided", nil, "the switch read neither closed nor open", nil},
 	{"speed-switch-undecided", nil, "the speed switch read neither closed nor open", nil},
 	{"fuse-undecided", nil, "the fuse read neither closed nor open", nil},
+	{"earth-undecided", nil, "the earth path was read too near its limit to say", nil},
 	{"cord-undecided", nil, "the cord read neither closed nor open", nil},
 	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},
 
+	{"wired-in", nil, "the appliance has no outlet that another one fits", nil},
 	{"two-legs", nil, "the plate's volts are those of two legs: no lamp fits that outlet", nil},
 
 	// Pressures.

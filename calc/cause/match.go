@@ -25,7 +25,7 @@ func Match(text string) []Complaint {
 // three does; any other counts by its words, so that "not cold" says more of a
 // freezer than the frost in it.
 var telling = map[string]bool{"click": true, "hum": true, "buzz": true, "overload": true, "gfci": true, "rcd": true,
-	"leak": true, "puddle": true, "drips": true}
+	"leak": true, "puddle": true, "drips": true, "shock": true, "tingl": true, "zaps": true, "drain pump": true}
 
 // Hits is Match with the phrases. Of complaints that are named alike the more
 // specific, which is the earlier in the table, comes first. A motor comes last
@@ -116,17 +116,33 @@ func follows(text, phrase []string) bool {
 
 // becomes names the complaint that another one turns out to be once a fact is
 // known: a machine that did not start because its protector had opened on heat
-// is one that cuts out, and what made the heat is looked for.
-var becomes = map[string]struct{ fact, complaint string }{
-	"no-start": {"protector-reset", "hums-trips"},
+// is one that cuts out, and what made the heat is looked for; behind a breaker
+// that was found tripped is the reason why it tripped.
+var becomes = []turn{
+	{from: "no-start", fact: "protector-reset", complaint: "hums-trips"},
+	{from: "no-start", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "no-power", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "no-cool", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "no-heat", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "motor-dead", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 }
+
+type turn struct {
+	from, fact, complaint string
+	unless                []string // with any of these facts it stays what it was
+}
+
+// holding are facts that only an appliance whose breaker holds can give.
+var holding = []string{"breaker-holds", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "starts-and-runs", "clicks", "hums", "heats-up"}
 
 // Refine gives the complaint to weigh after the facts: the one given, or what
 // the facts show it to be.
 func Refine(complaint string, facts []Fact) string {
-	b, ok := becomes[complaint]
-	for i := range facts {
-		if ok && facts[i].Code == b.fact {
+	for _, b := range becomes {
+		has := func(code string) bool {
+			return slices.ContainsFunc(facts, func(f Fact) bool { return f.Code == code })
+		}
+		if b.from == complaint && has(b.fact) && !slices.ContainsFunc(b.unless, has) {
 			return b.complaint
 		}
 	}

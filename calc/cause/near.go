@@ -3,13 +3,18 @@ package cause
 import (
 	"slices"
 	"strings"
-
-	"ohmcall/calc/source"
 )
 
 // nearEnough is the share of words that a text and a finding's wording must
 // have in common for the finding to be offered.
 const nearEnough = 0.3
+
+// states are words that many findings share: what they are said of has to be
+// common too before a finding is offered. No guess is better than a bad one.
+var states = codeSet("on", "off", "in", "at", "the", "a", "is", "it", "no", "not", "none", "of", "to", "and", "by", "with", "up",
+	"loose", "burnt", "broken", "melted", "corroded", "charred", "warm", "hot", "cold", "cool", "dirty", "clean", "good", "bad", "sound",
+	"stopped", "still", "dead", "runs", "running", "run", "starts", "start", "free", "stiff", "jammed", "stuck", "blocked", "clear", "open",
+	"shut", "works", "tight", "right", "wrong", "low", "high", "normal", "heavy", "even", "partial", "fridge", "freezer", "short", "shorted", "turns", "worn", "torn", "leaks")
 
 // Near gives the findings whose wording comes nearest to a text that is none of
 // them, at most so many, the nearest first, in the form preferred.
@@ -45,25 +50,44 @@ func Near(text string, most int) []string {
 	return out
 }
 
-// share is how many of the words of two texts are in both.
+// share is how many of the words of two texts are in both; 0 when those are
+// only states.
 func share(a, b []string) float64 {
-	common := 0
+	common, named := 0, false
 	for _, w := range a {
 		if slices.ContainsFunc(b, func(v string) bool { return akin(w, v) }) {
 			common++
+			named = named || !states[w]
 		}
+	}
+	if !named {
+		return 0
 	}
 	return float64(common) / float64(len(a)+len(b)-common)
 }
 
-// akin tells two forms of a word, or a slip of the fingers in a longer one.
+// akin tells two forms of a word, or one slip of the fingers in a longer one.
 func akin(a, b string) bool {
 	if a == b {
 		return true
 	}
-	short := min(len(a), len(b))
-	if short < 4 {
-		return false
+	if len(a) > len(b) {
+		a, b = b, a
 	}
-	return strings.HasPrefix(a, b) || strings.HasPrefix(b, a) || short > 4 && source.Nearest(a, []string{b}) != ""
+	return len(a) >= 4 && len(b)-len(a) <= 3 && strings.HasPrefix(b, a) || len(a) >= 5 && slip(a, b)
+}
+
+// slip tells whether b is a with one letter more or one other.
+func slip(a, b string) bool {
+	i := 0
+	for i < len(a) && a[i] == b[i] {
+		i++
+	}
+	switch len(b) - len(a) {
+	case 0:
+		return i < len(a) && a[i+1:] == b[i+1:]
+	case 1:
+		return a[i:] == b[i+1:]
+	}
+	return false
 }

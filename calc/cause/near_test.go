@@ -11,6 +11,9 @@ func TestNear(t *testing.T) {
 		{"frost", "frost heavy"},
 		{"brushes are worn down", "brushes worn"},
 		{"cond-fan free", "cond-fan stiff"},
+		{"breaker reset", "breaker tripped"},
+		{"gaskett torn", "gasket leaks"},
+		{"on floor", "water on floor"},
 		{"heater heats", "heats up"},
 		{"condensor dirty", "condenser dirty"},
 	} {
@@ -18,8 +21,10 @@ func TestNear(t *testing.T) {
 			t.Errorf("near %q are %q, not %q", c.text, got, c.want)
 		}
 	}
-	if got := Near("customer offered tea", 5); len(got) > 0 {
-		t.Errorf("near nothing: %q", got)
+	for _, text := range []string{"customer offered tea", "burnt bulb", "limit bypassed", "fridge warm", "on it", "short story"} {
+		if got := Near(text, 5); len(got) > 0 {
+			t.Errorf("near %q, which is nothing: %q", text, got)
+		}
 	}
 }
 

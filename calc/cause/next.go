@@ -15,7 +15,14 @@ func (w *weighing) advise() {
 	r := w.result
 	w.may = w.ready()
 	left := w.reasons(w.left)
-	best := w.best(left)
+	var best *trial
+	if left.count() > 1 {
+		best = w.course(left)
+		w.onCourse = best != nil
+	}
+	if best == nil {
+		best = w.best(left)
+	}
 	if best == nil {
 		best = w.whole(left)
 	}
@@ -165,6 +172,8 @@ func (w *weighing) propose(t *trial, among group) {
 	switch {
 	case w.again != 0:
 		w.result.NextWhy = "it was read and could not tell: repeat it with a closer meter or a finer range, or give the plate's values; it speaks for or against " + w.names(told)
+	case told == 0 && w.onCourse:
+		w.result.NextWhy = "it comes first by common practice, and fits or does not fit " + w.names(among)
 	case told == 0:
 		w.result.NextWhy = "no test parts what is left; this one bears on all of it: " + w.names(among)
 	case told == among:
@@ -172,7 +181,7 @@ func (w *weighing) propose(t *trial, among group) {
 	default:
 		w.result.NextWhy = "it speaks for or against " + w.names(told)
 	}
-	if t.Danger == Live {
+	if t.Danger == Live && !w.onCourse {
 		w.result.NextWhy += "; no dead test tells more"
 	}
 }

@@ -16,6 +16,7 @@ var passing = codeSet(
 	"suction-low", "suction-normal", "suction-high", "pressures-apart", "pressures-level",
 	"sag-sound", "sag-deep", "sag-undecided", "control-calling", "control-not-calling",
 	"amps-none", "amps-undecided", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "surge-sound",
+	"pump-runs", "drains", "does-not-drain", "dries", "does-not-dry", "shock", "heater-volts-present", "heater-volts-absent",
 	"cond-fan-volts-present", "cond-fan-volts-absent", "evap-fan-volts-present", "evap-fan-volts-absent",
 	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-at-target",
 )

@@ -1,11 +1,13 @@
 package cause
 
+import "strings"
+
 // seen is the part of the vocabulary that a technician types after `saw`.
 var seen = []Finding{
 	// How the machine answers when it is called on.
 	{"clicks", []string{"clicks", "click", "clicking", "clicks on and off", "it clicks", "relay clicks", "relay clicking"}, "a click now and then from the start gear or the overload, and no start", []string{"silent"}},
-	{"hums", []string{"hums", "hum", "humming", "buzzes", "buzzing", "comp hums", "motor hums", "comp humming", "motor humming", "compressor hums", "compressor humming"}, "hums or buzzes and does not turn", []string{"silent"}},
-	{"silent", []string{"silent", "no sound", "quiet", "comp silent", "no noise"}, "no sound from the machine although it is called on", []string{"starts-and-runs"}},
+	{"hums", []string{"hums", "hum", "humming", "buzzes", "buzzing", "comp hums", "motor hums", "comp humming", "motor humming", "compressor hums", "compressor humming", "pump hums", "pump humming", "drain pump hums"}, "hums or buzzes and does not turn", []string{"silent"}},
+	{"silent", []string{"silent", "no sound", "quiet", "comp silent", "no noise", "pump silent", "pump dead"}, "no sound from the machine although it is called on", []string{"starts-and-runs"}},
 	{"does-not-start", []string{"no start", "does not start", "comp does not start", "doesn't start", "won't start", "not starting"}, "the machine does not start", []string{"starts-and-runs"}},
 	{"starts-and-runs", []string{"starts and runs", "starts", "comp runs", "compressor runs", "runs", "motor runs", "running", "it runs", "runs now", "it starts", "unit starts", "comp starts", "compressor starts", "motor starts"}, "the machine starts by itself and keeps running", nil},
 	{"cuts-out", []string{"cuts out", "trips overload", "trips out", "starts and trips", "hums and trips", "trips"}, "the overload takes the machine off after a few seconds or minutes", nil},
@@ -31,7 +33,7 @@ var seen = []Finding{
 		"relay broken", "relay cracked", "relay sticks", "relay stuck", "relay welded", "broken relay", "cracked relay",
 		"ptc burnt", "ptc broken", "ptc cracked", "start device broken", "start device cracked", "device broken", "device cracked"},
 		"the start device is burnt, cracked or broken, or its contact sticks", []string{"start-device-sound"}},
-	{"connection-loose", []string{"connection loose", "loose connection", "loose terminal", "terminals burnt", "terminal burnt", "connector burnt", "connector corroded", "burnt terminal", "burnt connector", "loose wire"}, "a loose, burnt or corroded connection", []string{"connections-sound"}},
+	{"connection-loose", joints("connection", "terminal", "connector", "spade", "lug", "wire", "joint"), "a loose, burnt or corroded connection", []string{"connections-sound"}},
 	{"connections-sound", []string{"connections tight", "terminals tight", "connections good", "terminals good", "connectors good"}, "the connections are clean and tight", nil},
 	{"wiring-wrong", []string{"wiring wrong", "miswired", "wires swapped", "wired wrong"}, "a wire serves the wrong pin or terminal", []string{"wiring-matches"}},
 	{"wiring-matches", []string{"wiring right", "wiring matches", "wired right", "wiring correct"}, "each wire serves the role that its diagram gives", nil},
@@ -112,7 +114,7 @@ var seen = []Finding{
 	{"breaker-tripped", []string{"breaker tripped", "breaker off", "tripped breaker", "breaker was tripped", "breaker was off"}, "the breaker was found tripped or off", nil},
 	{"trips-at-once", []string{"trips at once", "breaker trips at once", "trips immediately", "breaker trips immediately"}, "the breaker trips the moment the appliance is switched on", []string{"trips-later", "breaker-holds"}},
 	{"trips-later", []string{"trips later", "breaker trips later", "breaker trips after a while"}, "the breaker trips after minutes", []string{"breaker-holds"}},
-	{"breaker-holds", []string{"breaker holds"}, "the breaker holds with everything connected and called on", nil},
+	{"breaker-holds", []string{"breaker holds", "breaker reset and holds", "reset and holds", "breaker stays on"}, "the breaker holds with everything connected and called on", nil},
 	{"residual-trips", []string{"residual trips", "gfci trips", "gfci tripped", "rcd trips", "rcd tripped", "earth leakage trips"}, "it is the residual-current (ground-fault) device that trips", nil},
 	{"trips-only-when-called", []string{"trips only when called", "trips when heater starts", "trips when comp starts", "trips when motor starts"}, "the breaker trips only when a load of the appliance is called on", []string{"breaker-holds", "trips-unplugged"}},
 	{"trips-unplugged", []string{"trips unplugged", "breaker trips unplugged"}, "the breaker trips with the appliance unplugged", []string{"holds-unplugged"}},
@@ -135,8 +137,27 @@ var seen = []Finding{
 	{"starts-when-pushed", []string{"starts when pushed", "spins when pushed", "runs when pushed"}, "runs on when its shaft is given a turn with a tool", []string{"silent"}},
 	{"one-speed-dead", []string{"one speed dead", "dead on one speed", "dead on high", "dead on low", "dead on medium", "runs on high only", "runs on low only", "one speed only"}, "the motor runs, but not on every speed", []string{"silent", "all-dead"}},
 	{"speed-switch-none", []string{"no speed switch", "one speed motor"}, "the motor has one speed, or its speeds are set by the control", []string{"speed-switch-closed", "speed-switch-open", "one-speed-dead"}},
-	{"load-jammed", []string{"load jammed", "pump jammed", "drum jammed", "blade jammed"}, "what the motor drives is jammed", []string{"load-free"}},
-	{"load-free", []string{"load free", "pump free", "drum free", "blade free"}, "what the motor drives turns freely", nil},
+	{"load-jammed", []string{"load jammed", "pump jammed", "drum jammed", "blade jammed", "impeller jammed", "impeller stuck", "impeller blocked", "jammed impeller",
+		"glass in sump", "glass in pump", "pump blocked", "object in pump", "coin in pump", "bone in pump"}, "what the motor drives is jammed", []string{"load-free"}},
+	{"load-free", []string{"load free", "pump free", "drum free", "blade free", "impeller free", "impeller turns"}, "what the motor drives turns freely", nil},
+
+	// Draining, drying.
+	{"drains", []string{"drains", "drains now", "pumps out", "water goes out", "empties"}, "the pump takes the water out", []string{"does-not-drain", "load-jammed", "impeller-loose", "hose-blocked"}},
+	{"does-not-drain", []string{"does not drain", "doesn't drain", "won't drain", "not draining", "water stays in", "water stands in", "does not pump out"}, "the water stays in", nil},
+	{"pump-runs", []string{"pump runs", "drain pump runs", "pump running", "pump starts"}, "the motor of the pump runs", []string{"load-jammed"}},
+	{"impeller-sound", []string{"impeller sound", "impeller good", "impeller clean", "impeller whole"}, "the impeller is whole, sits tight on its shaft and turns", []string{"load-jammed", "impeller-loose"}},
+	{"impeller-loose", []string{"impeller loose", "impeller broken", "broken impeller", "loose impeller", "impeller off"}, "the impeller is broken or loose on its shaft", nil},
+	{"hose-blocked", []string{"hose blocked", "drain hose blocked", "hose kinked", "drain hose kinked", "air gap blocked", "standpipe blocked", "trap blocked"}, "the way of the water behind the pump is blocked", []string{"hose-clear"}},
+	{"hose-clear", []string{"hose clear", "drain hose clear", "air gap clear", "standpipe clear"}, "the way of the water behind the pump is free", nil},
+	{"dries", []string{"dries", "water in bucket", "collects water"}, "takes the water out of air or clothes", []string{"does-not-dry"}},
+	{"does-not-dry", []string{"does not dry", "doesn't dry", "not drying", "still damp", "no water in bucket", "bucket empty", "collects no water"}, "takes no water out of air or clothes", nil},
+
+	// Dangers.
+	{"wire-at-metal", []string{"wire at metal", "wire touches metal", "chafed wire", "wire chafed", "pinched wire", "wire pinched", "bare wire"}, "a wire is chafed or pinched and touches the metal", []string{"wires-clear"}},
+	{"wires-clear", []string{"wires clear of metal", "wires clear", "harness sound"}, "no wire is chafed or pinched at the metal", nil},
+	{"shock", []string{"shock", "shocks", "electric shock", "gives a shock", "got a shock", "tingles", "tingle", "metal is live"}, "somebody felt a shock from its metal", nil},
+	{"smoke", []string{"smoke", "smokes", "smoking", "sparks", "sparking", "arcing", "burning smell", "smells burnt", "smell of burning"}, "smoke, sparks or a smell of burning", nil},
+	{"gas-smell", []string{"gas smell", "smell of gas", "smells of gas", "smells gas"}, "a smell of gas", nil},
 	{"belt-broken", []string{"belt broken", "belt off", "belt slips"}, "the belt is broken, off or slips", []string{"belt-sound"}},
 	{"belt-sound", []string{"belt good", "belt sound", "no belt"}, "the belt is on and tight, or there is none", nil},
 	{"brushes-worn", []string{"brushes worn", "brush worn", "worn brushes", "brush stuck"}, "the carbon brushes are worn or stuck", []string{"brushes-sound"}},
@@ -151,4 +172,23 @@ var seen = []Finding{
 	{"suction-low", []string{"suction low", "suction in vacuum"}, "suction pressure below what the gas should show", []string{"suction-normal", "suction-high"}},
 	{"suction-normal", []string{"suction normal"}, "suction pressure as the gas should show", []string{"suction-high"}},
 	{"suction-high", []string{"suction high"}, "suction pressure above what the gas should show", nil},
+}
+
+// joints gives what is typed for a joint of the wiring that is bad: each thing
+// with each state, in either order, the plain one first.
+func joints(things ...string) []string {
+	out := []string{things[0] + " loose"}
+	for _, thing := range things {
+		for _, state := range []string{"loose", "burnt", "broken", "melted", "corroded", "charred", "burnt off", "off"} {
+			for _, name := range []string{thing, thing + "s"} {
+				if w := name + " " + state; w != out[0] && (state != "off" || name == thing) {
+					out = append(out, w)
+				}
+				if !strings.HasSuffix(state, "off") {
+					out = append(out, state+" "+name)
+				}
+			}
+		}
+	}
+	return out
 }

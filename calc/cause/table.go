@@ -50,6 +50,14 @@ func (t *Test) live() int {
 	return 0
 }
 
+// Course is what the trade does before anything else once something is known.
+type Course struct {
+	On     []string // the complaints in which it is taken
+	When   []string // all of these facts are known; empty is from the start
+	Tests  []string // in this order, each while it speaks for or against a cause that is left
+	Source string
+}
+
 // Need is one thing that a complete call holds: at least one of the facts.
 type Need struct {
 	What string

@@ -148,6 +148,7 @@ type weighing struct {
 	result         *Result
 	left, shown    group  // not ruled out; of these, shown by a fact
 	may            uint64 // the tests that may be proposed, by their place
+	onCourse       bool   // the test is proposed because of a course
 	again          uint64 // of these, all that are to be repeated; 0 unless only such are left
 }
 

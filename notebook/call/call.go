@@ -84,9 +84,9 @@ type Call struct {
 	caution   []cautioned
 	warned    map[string]int // the entry at which each caution was last given
 	standing  standing       // causes as last shown
-	matched   text           // the complaint's words in value, its code in key
-	told      text           // the complaint as heard in value
-	toldCodes []string       // the findings that its words name
+	matched   matched
+	told      text     // the complaint as heard in value
+	toldCodes []string // the findings that its words name
 
 	discharged float64 // µF of the largest capacitor whose discharge was summed
 

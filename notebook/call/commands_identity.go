@@ -92,7 +92,7 @@ func plateDoc() string {
 // which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
 	c.spend(8000)
-	hits := complaintsOf(c.last("fault"))
+	hits := complaintsOf(c.last("fault"), c.last("unit"))
 	if len(hits) == 0 {
 		var names []string
 		for _, k := range cause.Complaints() {

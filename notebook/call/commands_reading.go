@@ -102,7 +102,8 @@ func applyMark(c *Call, a *args) (*Reply, error) {
 	return c.finish(r), nil
 }
 
-// machineAtHand is the machine to which pins and plates belong now.
+// machineAtHand is the machine to which pins belong now: of what does not drain
+// the pump, until another is put at hand.
 //
 //go:noinline
 func (c *Call) machineAtHand() string {
@@ -110,6 +111,9 @@ func (c *Call) machineAtHand() string {
 		if c.alive(c.atHand[i].entry) {
 			return c.atHand[i].value
 		}
+	}
+	if c.complaint() == noDrain {
+		return drainPump
 	}
 	return defaultMachine
 }

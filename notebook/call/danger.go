@@ -151,7 +151,7 @@ func restored(out, back string) bool {
 // unproved lists what the record does not show of the work's own safety, and
 // what nobody has settled.
 func (c *Call) unproved() []string {
-	var out []string
+	out := c.alarms()
 	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, j.verdict.Subject+": "+string(j.verdict.Word)+", "+j.verdict.Text)
 	}
@@ -232,7 +232,7 @@ func cautionOf(code string) caution.Caution {
 }
 
 // unsealed are the complaints that are not of a sealed system.
-var unsealed = []string{"no-heat", "motor-dead"}
+var unsealed = []string{"no-heat", "motor-dead", noDrain}
 
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {

@@ -67,8 +67,8 @@ func init() {
 		},
 		"thermostat": path(judge.Thermostat), "limit-ohms": path(judge.Limit), "switch": path(judge.Switched),
 		"speed-switch": path(judge.Speed), "fuse": path(judge.Fuse), "cord": path(judge.Cord),
-		"plug-pins":  func(*Call) forecast { return forecast{verdict: judge.Plug(measure.Exact(10))} },
-		"call-volts": fed, "cond-fan-volts": fed, "evap-fan-volts": fed,
+		"plug-pins":          func(*Call) forecast { return forecast{verdict: judge.Plug(measure.Exact(10))} },
+		"defrost-thermostat": path(judge.Limit), "call-volts": fed, "heater-volts": fed, "cond-fan-volts": fed, "evap-fan-volts": fed,
 		"case-ohms":   func(*Call) forecast { return forecast{also: "OL at every pin; it finds a gross fault only"} },
 		"heater-case": func(*Call) forecast { return forecast{also: "OL; it finds a gross fault only"} },
 		"insulation-tester": func(c *Call) forecast {
@@ -125,6 +125,9 @@ func (c *Call) proposed(t *cause.Test) string {
 	of := c.mainMachine()
 	if kindOf(of) != winding.Compressor {
 		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
+	}
+	if t.Code == "winding-ohms" && c.complaint() == noDrain {
+		return "ohms between the two leads of the " + of + ", wires off: plate leads 2, then ohm 1 2 …"
 	}
 	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"

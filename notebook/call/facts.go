@@ -73,6 +73,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			add(code, k.Points[len(k.Points)-1].Entry)
 		}
 	}
+	if n := c.wired(before); n > 0 {
+		add("wired-in", n)
+	}
 	for _, p := range c.plates {
 		if p.entry >= before || !c.alive(p.entry) {
 			continue
@@ -269,22 +272,38 @@ func excludes(a, b string) bool {
 
 // complaint is the code of the complaint weighed.
 func (c *Call) complaint() string {
-	t := c.last("fault")
-	if t != c.matched.value {
-		c.matched = text{value: t}
+	fault, unit := c.last("fault"), c.last("unit")
+	if m := &c.matched; fault != m.fault || unit != m.unit {
+		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault)}
 		c.spend(8000)
-		if hits := complaintsOf(t); len(hits) > 0 {
-			c.matched.key = hits[0].Code
+		if hits := complaintsOf(fault, unit); len(hits) > 0 {
+			m.code = hits[0].Code
 		}
 	}
-	return c.matched.key
+	return c.matched.code
+}
+
+// matched is the complaint that words name in an appliance.
+type matched struct {
+	fault, unit, code string
+	wired             bool // see hasNoOutlet
 }
 
 // complaintsOf gives the complaints that the customer's words name, the best
-// first: a fan, pump or drum that stands is a motor's, unless the words speak of
-// cold that is not kept.
-func complaintsOf(words string) []cause.Hit {
+// first: what they mean in an appliance of that kind, and else a fan, pump or
+// drum that stands is a motor's, unless the words speak of cold that is not kept.
+func complaintsOf(words, unit string) []cause.Hit {
 	hits := cause.Hits(words)
+	if words == "" {
+		return hits
+	}
+	if hit, ok := taken(words, unit, hits); ok {
+		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code })
+		return append([]cause.Hit{hit}, hits...)
+	}
+	if len(hits) > 0 && hits[0].Code == noDrain {
+		return hits
+	}
 	drive := drives().FindString(words)
 	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
@@ -361,7 +380,11 @@ func (c *Call) finish(reply *Reply) *Reply {
 				continue // left over only because the mended part is sound now
 			}
 			if s.State == cause.Supported && !slices.Contains(was.supported, s.Cause.Code) {
-				reply.add(Warn, "Cause supported: "+s.Cause.Name+" ("+entriesWord(s.For)+").")
+				text := "Cause supported: " + s.Cause.Name + " (" + entriesWord(s.For) + ")."
+				if s.Cause.Consequence {
+					text = "Found: " + s.Cause.Name + " (" + entriesWord(s.For) + "); it follows from another cause, which is still to be found."
+				}
+				reply.add(Warn, text)
 				reply.flag("cause-" + s.Cause.Code)
 			}
 		}

@@ -292,7 +292,11 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 
 func judgeEarth(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	v := judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	if v.Word == verdict.CannotTell && len(v.Fact) == 0 {
+		v.Fact = []string{"earth-undecided"}
+	}
+	return v
 }
 
 func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

@@ -131,7 +131,7 @@ func (k *plateKey) hint() string {
 }
 
 func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
-	v := plate{entry: c.entry, of: c.machineAtHand(), key: k.word}
+	v := plate{entry: c.entry, of: c.plateAtHand(k.word), key: k.word}
 	texts := make([]string, len(words))
 	for i, w := range words {
 		texts[i] = w.Text
@@ -348,10 +348,10 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	for _, p := range c.plates {
-		if p.of == defaultMachine && c.alive(p.entry) {
+		if p.of == defaultMachine && c.complaint() != noDrain && c.alive(p.entry) {
 			return defaultMachine
 		}
-		if first == "" && c.alive(p.entry) {
+		if first == "" && p.of != defaultMachine && c.alive(p.entry) {
 			first = p.of
 		}
 	}

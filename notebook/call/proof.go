@@ -37,6 +37,9 @@ var proofs = map[string][]proofWanted{
 	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
 	"leaks-ices":  {proofEarth, proofDry},
 	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
+	noDrain:       {proofEarth, proofDrains, proofPump},
+	noDry:         {proofEarth, proofAmps, proofCoil},
+	"shocks":      {proofEarth},
 	"":            {proofEarth, proofAmps},
 }
 
@@ -59,7 +62,11 @@ func (c *Call) proofList() []proofWanted {
 	if of := c.mainMachine(); partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
 		list = slices.Insert(list, 0, proofNewPins)
 	}
+	p, dries := c.dries()
 	for i := range list {
+		if dries && (list[i].what == proofTemps.what || list[i].what == proofCoil.what) {
+			list[i] = p
+		}
 		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
 	}
 	return list
@@ -78,7 +85,7 @@ func (c *Call) placeOfProof() string {
 	if complaint == "too-cold" {
 		return "fridge"
 	}
-	for _, text := range []string{c.last("fault"), c.last("unit")} {
+	for _, text := range []string{troubled(c.last("fault")), c.last("unit")} {
 		for _, p := range placesOfProof {
 			if strings.Contains(strings.ToLower(text), p.word) {
 				return p.place

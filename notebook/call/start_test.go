@@ -92,7 +92,7 @@ func TestFanOfTwoLeads(t *testing.T) {
 		{name: "asked for its leads", lines: freezer + "safe; on evap fan; ohm 1 2 OL", in: []string{"plate leads 2"}, source: "common practice"},
 		{name: "judged", lines: freezer + "safe; on evap fan; ohm 1 2 OL; plate leads 2", in: []string{"The winding reads open"},
 			states: map[string]cause.State{"evap-fan-failed": cause.Supported, "evap-fan-unfed": cause.RuledOut}, source: "common practice"},
-		{name: "a pump's own complaint", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; ohm 1 2 OL", in: []string{"plate leads 2"}, next: "plate leads 2", source: "common practice"},
+		{name: "a pump's own complaint", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; saw impeller sound; ohm 1 case OL, 2 case OL; ohm 1 2 OL", in: []string{"plate leads 2"}, next: "plate leads 2", source: "common practice"},
 		{name: "a pump's winding", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; plate leads 2; ohm 1 2 OL",
 			in: []string{"The winding reads open"}, states: map[string]cause.State{"winding-open": cause.Supported}, source: "common practice"},
 	})

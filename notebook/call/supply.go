@@ -99,7 +99,7 @@ func (c *Call) provesDead(r *reading) bool {
 func (c *Call) atMachine(r *reading) bool {
 	a := strings.ToLower(r.a)
 	return strings.HasPrefix(a, "comp") || strings.HasPrefix(a, "motor") ||
-		c.complaint() == motorDead && strings.EqualFold(a, c.mainMachine())
+		(c.complaint() == motorDead || c.complaint() == noDrain) && strings.EqualFold(a, c.mainMachine())
 }
 
 // startAtMachine is the last reading of the volts at the machine while it
@@ -148,6 +148,8 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 	switch {
 	case c.atMachine(r):
 		return "control-calling", "control-not-calling"
+	case isHeater(a):
+		return "heater-volts-present", "heater-volts-absent"
 	case strings.HasPrefix(a, "cond-fan"):
 		return "cond-fan-volts-present", "cond-fan-volts-absent"
 	case strings.HasPrefix(a, "evap-fan"):

@@ -185,7 +185,7 @@ func TestSensorDirection(t *testing.T) {
 		{"reads too cold, box too warm", "fault fridge not cooling" + plate + "ohm sensor 60k ice", []string{"Cause supported: temperature sensor reads too cold"}, nil,
 			map[string]cause.State{"sensor-cold": cause.Supported}, "", "common practice"},
 		{"reads too cold, oven cold", "fault oven stays cold" + plate + "ohm sensor 60k ice", []string{"does not explain"}, nil,
-			map[string]cause.State{"sensor-failed": cause.RuledOut}, "", "common practice"},
+			map[string]cause.State{"sensor-stops-heat": cause.RuledOut}, "", "common practice"},
 		{"a sensor on the evaporator steers the defrost", "fault freezes food in fridge" + plate + "ohm sensor-evap 60k ice", []string{"failed"}, []string{"stops too early"},
 			map[string]cause.State{"sensor-failed": cause.Supported}, "", "common practice"},
 	})
@@ -215,6 +215,8 @@ func TestSupplyComesBack(t *testing.T) {
 		{"read again after it", "fault dead, nothing works; volt line 119; saw outlet dead; volt line 119", nil, []string{"contradict"},
 			map[string]cause.State{"no-supply": cause.RuledOut}, "", "common practice"},
 		{"breaker found tripped is no dead outlet", "fault dead, nothing works; saw breaker tripped", nil, []string{"nothing works at that outlet"},
+			map[string]cause.State{"circuit-fault": cause.Open}, "reset the breaker once only", "common practice"},
+		{"and holds again: the complaint is what it was", "fault dead, nothing works; saw breaker tripped; saw breaker holds", nil, nil,
 			map[string]cause.State{"no-supply": cause.Open}, "", "common practice"},
 		{"dead without a reason and lit", "fault dead, nothing works; saw all dead; saw light works", []string{"These contradict each other"}, nil, nil, "", "follows from the words"},
 	})

@@ -1,0 +1,107 @@
+package cause
+
+import "slices"
+
+// courses is the order in which the trade looks where weighing alone would take
+// the cheapest test first. What energises comes in it after the insulation was
+// looked at.
+var courses = []Course{
+	{
+		// A pump is opened and turned before it is measured: what jams it is seen.
+		On: []string{"no-drain"}, Tests: []string{"impeller", "case-ohms", "winding-ohms", "switch", "supply-volts", "call-volts", "hose"}, Source: commonPractice,
+	},
+	{
+		// Ice beyond measure comes of a fan that stands or a defrost that fails far
+		// more often than of the door.
+		On: []string{"no-cool", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
+		Tests:  []string{"evap-fan-look", "defrost-by-hand", "heater-ohms", "defrost-thermostat", "defrost-wait"},
+		Source: commonPractice,
+	},
+	{
+		// Nothing but the sealed system leaves both coils without work while it runs.
+		On: []string{"no-cool", "runs-always"}, When: []string{"frost-none", "condenser-cold"},
+		Tests:  []string{"cond-fan-look", "evap-fan-look", "running-amps", "leak-search", "restriction-look"},
+		Source: commonPractice,
+	},
+	{
+		On: []string{"no-dry"}, When: []string{"frost-none", "condenser-cold"},
+		Tests: []string{"cond-fan-look", "running-amps", "leak-search", "restriction-look"}, Source: commonPractice,
+	},
+	{
+		// One reading at the heater halves what can keep a sound one cold.
+		On: []string{"no-heat"}, When: []string{"heater-sound"}, Tests: []string{"heater-case", "heater-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"no-heat"}, When: []string{"heater-volts-absent"},
+		Tests: []string{"limit-ohms", "thermostat", "switch", "connections", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"no-heat"}, When: []string{"heater-sound", "heater-volts-present"}, Tests: []string{"connections", "heater-amps"}, Source: commonPractice,
+	},
+	{
+		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
+	},
+	{
+		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
+	},
+}
+
+// Courses lists the courses in the order of the table.
+func Courses() []Course { return append([]Course(nil), courses...) }
+
+// way is a course seen from one complaint: its trials by their place.
+type way struct {
+	when   set
+	trials []int
+}
+
+// courses gives the ways of a plan whose trials are made.
+func (p *plan) courses() []way {
+	var out []way
+	for i := range courses {
+		c := &courses[i]
+		if !slices.Contains(c.On, p.Code) {
+			continue
+		}
+		y := way{when: vocabulary().set(c.When)}
+		for _, code := range c.Tests {
+			if k := slices.IndexFunc(p.trials, func(t trial) bool { return t.Code == code }); k >= 0 {
+				y.trials = append(y.trials, k)
+			}
+		}
+		out = append(out, y)
+	}
+	return out
+}
+
+// course gives the first test of a course that is called for and still speaks
+// for or against a cause of the group.
+func (w *weighing) course(g group) *trial {
+	for _, way := range w.ways {
+		if way.when.minus(w.settled) != (set{}) {
+			continue
+		}
+		for _, k := range way.trials {
+			if t := &w.trials[k]; w.may&(1<<k) != 0 && w.speaksOf(t, g) {
+				return t
+			}
+		}
+	}
+	return nil
+}
+
+// speaksOf tells whether some outcome of a test that can be expected bears on a
+// cause of the group.
+func (w *weighing) speaksOf(t *trial, g group) bool {
+	for _, n := range t.codes {
+		if vocabulary().excludes[n].meets(w.settled) {
+			continue
+		}
+		for i := range w.causes {
+			if g.has(i) && (w.causes[i].fits.has(n) || w.causes[i].contradicts.has(n)) {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,123 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/cause"
+)
+
+// What the words of a complaint mean in an appliance of that kind: common
+// practice.
+func TestComplaintByAppliance(t *testing.T) {
+	for _, x := range []struct{ unit, fault, want string }{
+		{"dishwasher", "drain pump hums, water stays in", noDrain},
+		{"dishwasher", "pump hums", noDrain},
+		{"", "dishwasher pump hums", noDrain},
+		{"washer", "wont drain, pump hums", noDrain},
+		{"washer", "drum doesnt turn", motorDead},
+		{"washer", "leaks under the pump", "leaks-ices"},
+		{"fridge", "hums then cuts out", "hums-trips"},
+		{"", "drain pump hums", noDrain},
+		{"heat pump dryer", "takes forever, not drying", noDry},
+		{"electric dryer", "takes forever, not drying", "no-heat"},
+		{"dehumidifier", "runs, no water", noDry},
+		{"dehumidifier", "hums then cuts out, no water", "hums-trips"},
+		{"washer", "shock from door", "shocks"},
+		{"fridge", "", ""},
+	} {
+		c := New()
+		if x.unit != "" {
+			c = applyAll(t, "unit "+x.unit)
+		}
+		if x.fault != "" {
+			if _, err := c.Apply(testDay(), "fault "+x.fault); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if got := c.complaint(); got != x.want {
+			t.Errorf("unit %q, fault %q is %q, want %q", x.unit, x.fault, got, x.want)
+		}
+	}
+}
+
+// A pump, a heater and a breaker are worked as the trade works them, and what
+// is found is told: common practice throughout.
+func TestTradeOrder(t *testing.T) {
+	dryer := "unit electric dryer; fault no heat; plate volts 240, watts 5400; safe; ohm heater 10.7; ohm thermal-fuse 0.1; ohm heater case OL; "
+	dish := "unit dishwasher; fault drain pump hums, water stays in; "
+	fridge := "unit freezer; fault not freezing; plate amps 1.2; saw comp runs; saw cond fan runs; saw evap fan runs; saw frost none; saw condenser cold; "
+	const source = "common practice"
+	checkTrade(t, []tradeCase{
+		{"pump: look at the impeller", dish + "next", []string{"trap of the drain pump"}, []string{"outlet", "start device", "condenser"}, nil, "saw impeller", source},
+		{"pump: nothing of a refrigerator is missing", dish + "missing", []string{"impeller looked at"}, []string{"condenser", "start device", "three pairs"}, nil, "", source},
+		{"pump: jammed", dish + "saw glass in sump", []string{"Cause supported: what the motor drives is jammed"}, nil,
+			map[string]cause.State{"load-jammed": cause.Supported}, "take out what jams it", source},
+		{"pump: proof", dish + "saw glass in sump; did removed glass from drain pump", []string{"saw drains", "amp pump"}, []string{"timed temperatures", "surge"}, nil, "", source},
+		{"pump: mended", dish + "saw glass in sump; did removed glass from drain pump; saw drains; saw pump runs", nil, []string{"mend it as well", "contradict"}, nil, "earth", source},
+		{"pump: two leads", "unit washer; fault wont drain; saw pump silent; saw impeller sound; on pump; ohm 1 case OL, 2 case OL; next", []string{"two leads of the pump"}, nil, nil, "plate leads 2", source},
+		{"pump: open", "unit washer; fault wont drain; safe; on pump; plate leads 2; ohm 1 2 OL", nil, nil, map[string]cause.State{"winding-open": cause.Supported}, "", source},
+
+		{"heater: volts next", dryer + "next", nil, []string{"ice water"}, nil, "volts at the heater", source},
+		{"heater: none while called on", dryer + "volt heater 0 run", []string{"failed"}, nil,
+			map[string]cause.State{"heater-failed": cause.RuledOut, "supply-weak": cause.RuledOut, "leg-missing": cause.Open, "connection-weak": cause.Open}, "thermostat", source},
+		{"heater: none, and nobody said that it is called on", dryer + "volt heater 0", []string{"write run behind it"}, nil,
+			map[string]cause.State{"leg-missing": cause.Open}, "volts at the heater", source},
+		{"heater: fed", dryer + "volt heater 239 run", []string{"sound"}, nil,
+			map[string]cause.State{"leg-missing": cause.RuledOut, "switch-open": cause.RuledOut, "connection-weak": cause.Open}, "terminals", source},
+		{"a burnt spade", dryer + "saw burnt spade on heater", nil, nil, map[string]cause.State{"connection-weak": cause.Supported}, "replace the burnt terminal", source},
+
+		{"ice follows from something", "fault freezer not cold, frost heavy; saw frost heavy", []string{"it follows from another cause"}, []string{"Cause supported"}, nil, "fan", source},
+		{"ice: a forced defrost", "fault freezer not cold, frost heavy; saw frost heavy; saw evap fan runs; saw gasket sound", nil, nil, nil, "start a defrost by hand", source},
+		{"ice: the thermostat cold", "fault freezer not cold, frost heavy; saw frost heavy; saw evap fan runs; saw defrost dead by hand; plate volts 115, watts 450; safe; ohm heater 29.4",
+			nil, nil, nil, "ohm defrost-thermostat 0.1 cold", source},
+		{"bare and cold: amps", fridge + "next", nil, []string{"air passages"}, map[string]cause.State{"vents-blocked": cause.RuledOut}, "running current against the plate", source},
+		{"bare and cold: leaks", fridge + "amp comp 0.6 run", nil, nil, nil, "look for oil at the joints", source},
+
+		{"an oven has no outlet to try", "unit range; fault oven stays cold, top burners ok; next", nil, []string{"outlet"}, nil, "ohms of the heater", source},
+		{"a microwave has one", "unit microwave oven; fault no heat", nil, nil, nil, "outlet", source},
+		{"a dehumidifier's proof", "unit dehumidifier; fault hums then cuts out, no water; did replaced run cap 25uF", []string{"temp coil"}, []string{"temp freezer"}, nil, "", source},
+		{"a heat-pump dryer's proof", "unit heat pump dryer; fault not drying; did cleaned the filter", []string{"temp dryer"}, []string{"temp freezer", "amp heater"}, nil, "", source},
+		{"the sample place is that of the complaint", "fault fridge side warm, freezer ok; did cleaned condenser", []string{"temp fridge"}, []string{"temp freezer"}, nil, "", source},
+		{"and the other way round", "fault fridge fine, freezer warm; did cleaned condenser", []string{"temp freezer"}, []string{"temp fridge"}, nil, "", source},
+	})
+}
+
+// A coil well below the room proves a dehumidifier, one at the room's
+// temperature does not: common practice.
+func TestCoilProves(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		want  bool
+	}{
+		{[]string{"temp coil 40F", "temp room 72F"}, true},
+		{[]string{"temp coil 70F", "temp room 72F"}, false},
+		{[]string{"temp coil 40F"}, false},
+		{[]string{"saw dries"}, true},
+	} {
+		c := applyAll(t, append([]string{"unit dehumidifier", "fault hums then cuts out, no water", "did replaced run cap 25uF"}, x.lines...)...)
+		open := slices.ContainsFunc(c.proofMissing(), func(s string) bool { return strings.HasPrefix(s, "that it dries") })
+		if open == x.want {
+			t.Errorf("%v: proof open %v", x.lines, open)
+		}
+	}
+}
+
+// The machine of a call about a pump is the pump until another is read.
+func TestPumpIsTheMachine(t *testing.T) {
+	c := applyAll(t, "unit dishwasher", "fault pump hums", "plate volts 120, amps 9")
+	if got := c.mainMachine(); got != "pump" {
+		t.Errorf("main machine %q", got)
+	}
+	c = applyAll(t, "unit dishwasher", "fault pump hums", "plate volts 120, amps 9, leads 2", "ohm 1 2 OL")
+	if r := c.weigh(math.MaxInt); c.mainMachine() != "pump" || !slices.Contains(r.Codes(cause.Supported), "winding-open") {
+		t.Errorf("an open pump, nothing put at hand: machine %q, supported %v", c.mainMachine(), r.Codes(cause.Supported))
+	}
+	c = applyAll(t, "unit dishwasher", "fault pump hums", "saw pump silent", "saw impeller sound", "on pump", "ohm 1 case OL, 2 case OL", "volt pump 118 run")
+	r := c.weigh(math.MaxInt)
+	if !slices.Contains(r.Codes(cause.RuledOut), "control-not-calling") {
+		t.Errorf("volts at the pump rule out nothing: open %v", r.Codes(cause.Open))
+	}
+}
