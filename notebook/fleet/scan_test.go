@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"ohmcall/notebook/fleet/sample"
 	"ohmcall/notebook/page"
