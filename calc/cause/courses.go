@@ -46,9 +46,6 @@ var courses = []Course{
 	},
 }
 
-// Courses lists the courses in the order of the table.
-func Courses() []Course { return append([]Course(nil), courses...) }
-
 // way is a course seen from one complaint: its trials by their place.
 type way struct {
 	when   set

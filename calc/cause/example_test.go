@@ -7,7 +7,7 @@ import (
 )
 
 func ExampleWeigh() {
-	complaint := cause.Match("clicks, does not cool")[0].Code
+	complaint := cause.Hits("clicks, does not cool")[0].Complaint.Code
 	r := cause.Weigh(complaint, []cause.Fact{
 		{Code: "clicks", Entry: 3}, {Code: "cond-fan-runs", Entry: 4},
 		{Code: "windings-sound", Entry: 7}, {Code: "insulation-no-gross-fault", Entry: 10},

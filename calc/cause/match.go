@@ -11,23 +11,14 @@ type Hit struct {
 	Phrase string
 }
 
-// Match gives the complaints that a customer's words name, the best first;
-// several mean that the words are ambiguous.
-func Match(text string) []Complaint {
-	var out []Complaint
-	for _, h := range Hits(text) {
-		out = append(out, h.Complaint)
-	}
-	return out
-}
-
 // telling are single words that name their complaint as surely as a phrase of
 // three does; any other counts by its words, so that "not cold" says more of a
 // freezer than the frost in it.
 var telling = map[string]bool{"click": true, "hum": true, "buzz": true, "overload": true, "gfci": true, "rcd": true,
 	"leak": true, "puddle": true, "drips": true, "shock": true, "tingl": true, "zaps": true, "drain pump": true}
 
-// Hits is Match with the phrases. Of complaints that are named alike the more
+// Hits gives the complaints that a customer's words name, with the phrases that
+// name them, the best first; several mean that the words are ambiguous. Of complaints that are named alike the more
 // specific, which is the earlier in the table, comes first. A motor comes last
 // where the words say that something does not keep cold: its fan is then a
 // cause and not the complaint.

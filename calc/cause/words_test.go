@@ -128,7 +128,8 @@ func TestMatch(t *testing.T) {
 	}
 	for _, r := range rows {
 		var codes []string
-		for _, c := range Match(r.text) {
+		for _, h := range Hits(r.text) {
+			c := h.Complaint
 			codes = append(codes, c.Code)
 		}
 		if got := strings.Join(codes, " "); got != r.want {

@@ -42,6 +42,9 @@ func (l *learned) parts(model string) []string {
 // the model was written down or its roles have settled.
 func (l *learned) aside(c *call.Call, e call.Entry) []string {
 	k := l.known.Load()
+	if k != nil && e.Kind == "fault" {
+		return found(k, c.Complaint())
+	}
 	if k == nil || e.Kind != "plate" && !slices.Contains(e.Reply.Flags, "roles-settled") {
 		return nil
 	}
@@ -64,4 +67,27 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 		out = append(out, line)
 	}
 	return out
+}
+
+// fewestCalls is how many calls of a kind it takes to tell what was found in
+// them; fewer say nothing.
+const fewestCalls = 5
+
+// found tells what earlier calls of the same kind of complaint turned out to
+// be, the most frequent causes first.
+func found(k *fleet.Known, kind string) []string {
+	shares := k.Causes(kind)
+	if kind == "" || len(shares) == 0 || shares[0].Of < fewestCalls {
+		return nil
+	}
+	var parts []string
+	for _, s := range shares {
+		if s.Cause != "" && len(parts) < 3 {
+			parts = append(parts, fmt.Sprintf("%s (%d)", cleanName(s.Cause), s.Calls))
+		}
+	}
+	if len(parts) == 0 {
+		return nil
+	}
+	return []string{fmt.Sprintf("Your notebooks hold %d calls of this kind, taken as they say; found was: %s.", shares[0].Of, strings.Join(parts, "; "))}
 }

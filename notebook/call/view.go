@@ -408,6 +408,10 @@ func (c *Call) windingOhms() []string {
 	return out
 }
 
+// Complaint is the code of the complaint that the call is taken to be about, ""
+// when its words fit none.
+func (c *Call) Complaint() string { return c.complaint() }
+
 // Windings is the plate's model of the machine that the call is about, with
 // its ohms between roles, as other calls on the model are compared by.
 func (c *Call) Windings() (model string, ohms []string) {

@@ -36,11 +36,6 @@ func TestExportGolden(t *testing.T) {
 		t.Fatal(err)
 	}
 	golden(t, "stream.jsonl", b.Bytes())
-	b.Reset()
-	if _, err := Export(fixtureItems(), SQLScript(&b), Tables(true)); err != nil {
-		t.Fatal(err)
-	}
-	golden(t, "script.sql", b.Bytes())
 }
 
 func read(t *testing.T, path string) []byte {

@@ -1,9 +1,7 @@
 package fleet
 
 import (
-	"bufio"
 	"fmt"
-	"io"
 	"strconv"
 	"strings"
 )
@@ -62,50 +60,5 @@ func SQLValue(v any) any {
 	}
 	return v
 }
-
-// sqlScript writes SQL statements.
-type sqlScript struct{ w *bufio.Writer }
-
-// SQLScript is a sink that writes the whole database as SQL statements in
-// one transaction, for the command-line program of an SQL engine to read.
-// The statements are SQLite's. What is written cannot be taken back, but
-// without its last line the script changes nothing.
-func SQLScript(w io.Writer) Sink { return &sqlScript{bufio.NewWriter(w)} }
-
-func (s *sqlScript) Begin(tables []*Table) error {
-	s.w.WriteString("PRAGMA foreign_keys = ON;\nBEGIN;\n")
-	for _, q := range SQLPreamble(tables) {
-		s.w.WriteString(q + ";\n")
-	}
-	return nil
-}
-
-func (s *sqlScript) Row(t *Table, _ string, values []any) error {
-	s.w.WriteString("INSERT INTO " + t.Name + " VALUES (")
-	for i, v := range values {
-		if i > 0 {
-			s.w.WriteString(", ")
-		}
-		switch x := SQLValue(v).(type) {
-		case string:
-			s.w.WriteString(quoteSQL(x))
-		case int64:
-			s.w.WriteString(strconv.FormatInt(x, 10))
-		case float64:
-			s.w.WriteString(strconv.FormatFloat(x, 'e', -1, 64))
-		default:
-			s.w.WriteString("NULL")
-		}
-	}
-	_, err := s.w.WriteString(");\n")
-	return err
-}
-
-func (s *sqlScript) Commit() error {
-	s.w.WriteString("COMMIT;\n")
-	return s.w.Flush()
-}
-
-func (s *sqlScript) Abort() {}
 
 func quoteSQL(s string) string { return "'" + strings.ReplaceAll(s, "'", "''") + "'" }
