@@ -59,7 +59,7 @@ func fixtures(w *watch, entries int) [][]byte {
 func truncate(w *watch) {
 	entries := 8
 	if long {
-		entries = 60
+		entries = 80
 	}
 	for _, whole := range fixtures(w, entries) {
 		for cut := 0; cut <= len(whole) && !w.red(); cut++ {
