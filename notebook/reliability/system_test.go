@@ -260,7 +260,9 @@ func storm(w *watch) {
 	name := filepath.Join(w.dir(), "call.md")
 	s := start(w, keeper(name))
 	stop := make(chan struct{})
-	typed := lines(100_000)
+	// Fewer lines than one call holds, over as long as the storm lasts.
+	typed := lines(2000)
+	pace := time.Duration(w.due("signals")) * time.Millisecond / time.Duration(len(typed))
 	sent := 0
 	go func() {
 		defer close(stop)
@@ -272,6 +274,7 @@ func storm(w *watch) {
 	for more := true; more && sent < len(typed); sent++ {
 		fmt.Fprintln(s.in, typed[sent])
 		s.await(sent + 1)
+		time.Sleep(pace)
 		select {
 		case <-stop:
 			more = false
