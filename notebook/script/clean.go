@@ -54,10 +54,12 @@ func hostile(r rune) bool {
 		return r == 0xAD
 	case r >= 0x200B && r <= 0x200F, r >= 0x2028 && r <= 0x202E, r >= 0x2060 && r <= 0x206F:
 		return true
-	case r == 0x061C, r == 0x180E, r == 0xFEFF, r >= 0xFFF9 && r <= 0xFFFB, r >= 0xE0000 && r <= 0xE007F:
+	case r == 0x061C, r == 0x180E, r == 0xFEFF, r >= 0xFFF9 && r <= 0xFFFB, r >= 0xE0000 && r <= 0xE0FFF:
 		return true
 	case r == 0x34F, r == 0x115F, r == 0x1160, r == 0x17B4, r == 0x17B5, r == 0x3164, r == 0xFFA0:
 		return true // fillers that show as nothing
+	case r&0xFFFE == 0xFFFE, r >= 0xFDD0 && r <= 0xFDEF:
+		return true // Unicode noncharacters; XML refuses two of them
 	case r == utf8.RuneError:
 		return false
 	}

@@ -68,6 +68,9 @@ func TestClean(t *testing.T) {
 		"tab\there\r\n":       "tab here",
 		"nul\x00 lone\rcr":    "nul<U+0000> lone<U+000D>cr",
 		"filler\u3164x":       "filler<U+3164>x",
+		"non\uffff\ufdd0x":    "non<U+FFFF><U+FDD0>x",
+		"plane\U0001fffex":    "plane<U+1FFFE>x",
+		"varied\U000e0100x":   "varied<U+E0100>x",
 		"c1\u009b8m \u2028ls": "c1<U+009B>8m <U+2028>ls",
 	}
 	for in, want := range tests {
