@@ -1,7 +1,6 @@
 package notebook
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"maps"
@@ -119,19 +118,6 @@ func (n *Notebook) Move(name string) error {
 	}
 	n.journal, n.mend = j, false
 	return nil
-}
-
-// Discard takes away the file of a call in which nothing was written down, by
-// the program or by anyone else; any other call is closed as usual.
-func (n *Notebook) Discard() error {
-	if n.journal == nil || n.call.Len() > 0 {
-		return n.Close()
-	}
-	content, err := journal.Read(n.host.FS, n.journal.Name())
-	if err != nil || !bytes.Equal(content, n.render()) {
-		return n.Close()
-	}
-	return n.journal.Discard()
 }
 
 // Close brings the file's derived part up to date and lets go of it. What

@@ -76,14 +76,15 @@ func (e *SaveError) Unwrap() error { return e.Err }
 // New starts a call that is stored nowhere.
 func New(h Host) *Notebook { return &Notebook{host: h, call: call.New()} }
 
-// Create starts a call in a new file.
+// Create starts a call in a new file, which its first entry makes: a call in
+// which nothing was written down leaves none. The name is held until then.
 func Create(h Host, name string) (*Notebook, error) {
 	n := New(h)
-	j, err := journal.Create(h.FS, name, n.render())
+	j, err := journal.Claim(h.FS, name)
 	if err != nil {
 		return nil, err
 	}
-	n.journal = j
+	n.journal, n.mend = j, true
 	return n, nil
 }
 

@@ -43,11 +43,11 @@ func makeFolder(dir string) error {
 	return nil
 }
 
-// freeName is a name in the folder that no file bears yet.
+// freeName is a name in the folder that no file bears yet, nor is about to.
 func freeName(dir, base string) string {
 	base = strings.TrimSuffix(base, ".md")
 	name := filepath.Join(dir, base+".md")
-	for i := 2; notebook.Exists(name); i++ {
+	for i := 2; notebook.Exists(name) || journal.Claimed(name); i++ {
 		name = filepath.Join(dir, base+"-"+strconv.Itoa(i)+".md")
 	}
 	return name

@@ -40,11 +40,7 @@ func (a *app) prompt(args []string) error {
 	known := learn(dir)
 	defer known.stop()
 	code := repl.Run(a.promptOptions(n, dir, known))
-	end := n.Close
-	if len(args) == 0 {
-		end = n.Discard // a file that nobody named and nobody wrote into
-	}
-	if err := end(); err != nil {
+	if err := n.Close(); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date; its log is complete: %w", err)
 	}
 	a.code = code

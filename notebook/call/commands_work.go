@@ -53,7 +53,7 @@ func workCommands() []Command {
 			Examples: []string{"safe", "safe plug pulled and taped, C1 discharged through 20k, 0.3 V left"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				t := a.text("TEXT")
-				if notSafe.MatchString(t) {
+				if notSafe().MatchString(t) {
 					return nil, a.get("TEXT").errorf("safe states that the unit is isolated, proved dead and discharged; these words say that it is not").
 						WithHint("write safe when it is, and anything else as a note: note %s", t)
 				}

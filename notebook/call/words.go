@@ -3,10 +3,12 @@ package call
 import (
 	"fmt"
 	"math"
-	"ohmcall/calc/caution"
 	"regexp"
 	"strconv"
 	"strings"
+	"sync"
+
+	"ohmcall/calc/caution"
 )
 
 //go:noinline
@@ -62,9 +64,11 @@ var (
 )
 
 // undone tells work that was not done: ordered, quoted, not yet.
-func undone(text string) bool { return notDone.MatchString(text) }
+func undone(text string) bool { return notDone().MatchString(text) }
 
-var notDone = regexp.MustCompile(`(?i)^(order|quot|recommend|advis|estimat|offer|told|explain|show|will|to |need|no |not )|\bnot (yet )?(replac|fit|chang|done|install|swap|repair)|\bnot yet\b|\byet to\b|\bto be (replac|fit|order|chang)|\bon order\b`)
+var notDone = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)^(order|quot|recommend|advis|estimat|offer|told|explain|show|will|to |need|no |not )|\bnot (yet )?(replac|fit|chang|done|install|swap|repair)|\bnot yet\b|\byet to\b|\bto be (replac|fit|order|chang)|\bon order\b`)
+})
 
 // alarm is a danger that words speak of, with the code of its caution.
 type alarm struct {
@@ -90,7 +94,9 @@ func (c *Call) alarmed(r *Reply, text string) {
 }
 
 // notSafe are words that are no statement that a unit was made safe.
-var notSafe = regexp.MustCompile(`(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`)
+var notSafe = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`)
+})
 
 // speaksOf reports whether a text holds one of the words.
 func speaksOf(text string, words []string) bool {

@@ -19,6 +19,7 @@ var (
 	errTooLarge   = fmt.Errorf("larger than the %d MB that are read", MaxFile>>20)
 	errNotRegular = errors.New("not a regular file")
 	errDirectory  = errors.New("is a directory")
+	errNotMade    = errors.New("the file is not made yet")
 )
 
 // ErrDead is returned once a sync or a write has failed: what the system
@@ -64,9 +65,9 @@ func Open(fs FS, name string) (*Journal, []byte, error) {
 	return &Journal{fs: fs, name: name, file: f, lock: l, size: int64(len(content))}, content, nil
 }
 
-// Create makes a new file with the content, mode 0600; it fails when a file
-// of that name exists.
-func Create(fs FS, name string, content []byte) (*Journal, error) {
+// Claim locks a name that no file bears. The first Rewrite makes the file,
+// mode 0600; until then there is nothing to append to.
+func Claim(fs FS, name string) (*Journal, error) {
 	l, err := fs.Lock(name)
 	if err != nil {
 		return nil, err
@@ -75,9 +76,18 @@ func Create(fs FS, name string, content []byte) (*Journal, error) {
 		l.Close()
 		return nil, &os.PathError{Op: "create", Path: name, Err: os.ErrExist}
 	}
-	j := &Journal{fs: fs, name: name, lock: l}
-	if err := j.replace(content, 0o600); err != nil {
-		l.Close()
+	return &Journal{fs: fs, name: name, lock: l}, nil
+}
+
+// Create makes a new file with the content; it fails when a file of that name
+// exists.
+func Create(fs FS, name string, content []byte) (*Journal, error) {
+	j, err := Claim(fs, name)
+	if err != nil {
+		return nil, err
+	}
+	if err := j.Rewrite(content); err != nil {
+		j.Close()
 		return nil, err
 	}
 	return j, nil
@@ -101,6 +111,9 @@ func (j *Journal) Err() error {
 func (j *Journal) Append(b []byte) error {
 	if err := j.Err(); err != nil {
 		return err
+	}
+	if j.file == nil {
+		return errNotMade
 	}
 	b = failpoint.Late(b)
 	if _, err := j.file.Write(b); err != nil && !failpoint.On(failpoint.WriteSwallowed) {
@@ -140,14 +153,17 @@ func (j *Journal) Rewrite(content []byte) error {
 }
 
 // Moved reports whether the name bears another file than the one that is
-// held, or one of another length: a program that is no writer of ours, such as
+// held, or one of another length, or, when none was made yet, any: a program that is no writer of ours, such as
 // an editor, has replaced, cut or removed it. What is appended then would be
 // lost; Rewrite puts the whole content in place again.
 func (j *Journal) Moved() bool {
-	if j.file == nil || j.dead != nil || failpoint.On(failpoint.HeldTrusted) {
+	if j.dead != nil || failpoint.On(failpoint.HeldTrusted) {
 		return false
 	}
 	named, err := j.fs.Stat(j.name)
+	if j.file == nil {
+		return err == nil
+	}
 	if err != nil {
 		return true
 	}
@@ -231,10 +247,4 @@ func (j *Journal) Close() error {
 	j.dead = os.ErrClosed
 	j.lock.Close()
 	return err
-}
-
-// Discard removes the file while it is still held, and lets go of it.
-func (j *Journal) Discard() error {
-	err := j.fs.Remove(j.name)
-	return errors.Join(err, j.Close())
 }

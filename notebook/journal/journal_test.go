@@ -84,6 +84,43 @@ func TestMoved(t *testing.T) {
 	}
 }
 
+// TestClaim makes no file until there is something to write, and holds the
+// name until then.
+func TestClaim(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "call.md")
+	j, err := Claim(Disk{}, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer j.Close()
+	if _, err := os.Lstat(name); !os.IsNotExist(err) || !Claimed(name) || j.Moved() {
+		t.Errorf("a claim: %v, claimed %v, moved %v", err, Claimed(name), j.Moved())
+	}
+	var held *LockedError
+	if _, err := Claim(Disk{}, name); !errors.As(err, &held) {
+		t.Errorf("a second claim: %v", err)
+	}
+	if err := j.Append([]byte("a\n")); !errors.Is(err, errNotMade) {
+		t.Errorf("appended to a claim: %v", err)
+	}
+	if err := os.WriteFile(name, []byte("another's"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if !j.Moved() {
+		t.Error("another's file took the name and was not noticed")
+	}
+	if err := j.Rewrite([]byte("a\n")); err != nil {
+		t.Fatal(err)
+	}
+	if err := j.Append([]byte("b\n")); err != nil || content(t, j) != "a\nb\n" {
+		t.Errorf("%v, %q", err, content(t, j))
+	}
+	j.Close()
+	if Claimed(name) {
+		t.Error("the claim outlives its holder")
+	}
+}
+
 // TestCreateKeepsWhatIsThere refuses a name that is taken, by whatever.
 func TestCreateKeepsWhatIsThere(t *testing.T) {
 	dir := t.TempDir()

@@ -34,6 +34,12 @@ type lock struct {
 
 var errHeld = errors.New("held")
 
+// Claimed reports whether someone holds the name, or was killed holding it.
+func Claimed(name string) bool {
+	_, err := os.Lstat(beside(name, ".lock"))
+	return err == nil
+}
+
 // acquire takes the lock without waiting. The lock file goes when the holder
 // lets go, so having locked one is not enough: it must still be the one that
 // bears the name.

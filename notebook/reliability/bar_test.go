@@ -110,7 +110,7 @@ var bar = []row{
 		[]figure{{"subcommands", 11, 11}},
 		[]failpoint.Point{failpoint.Socket, failpoint.ReadLocks}, quiet},
 	{"T20", "What an editor does to the file while the call is open loses no entry and no remark",
-		[]figure{{"cases", 6, 6}},
+		[]figure{{"cases", 16, 16}},
 		[]failpoint.Point{failpoint.HeldTrusted}, edited},
 }
 

@@ -21,30 +21,34 @@ var edits = []struct {
 	name string
 	do   func(path string, content []byte) error
 	keep string // text that must still be somewhere in the folder
+	at   int    // how many entries stand by then
 }{
 	{"an editor puts a new file in its place", func(path string, b []byte) error {
 		if err := os.WriteFile(path+"~", withRemark(b), 0o600); err != nil {
 			return err
 		}
 		return os.Rename(path+"~", path)
-	}, remark},
+	}, remark, 4},
 	{"an editor writes into it", func(path string, b []byte) error {
 		return os.WriteFile(path, withRemark(b), 0o600)
-	}, remark},
-	{"it is emptied", func(path string, _ []byte) error { return os.Truncate(path, 0) }, ""},
-	{"it is removed", func(path string, _ []byte) error { return os.Remove(path) }, ""},
+	}, remark, 4},
+	{"another text takes the name before the first entry", func(path string, _ []byte) error {
+		return os.WriteFile(path, []byte("# Shopping\n\n- bread\n"), 0o600)
+	}, "# Shopping", 0},
+	{"it is emptied", func(path string, _ []byte) error { return os.Truncate(path, 0) }, "", 4},
+	{"it is removed", func(path string, _ []byte) error { return os.Remove(path) }, "", 4},
 	{"another text takes its place", func(path string, _ []byte) error {
 		if err := os.Remove(path); err != nil {
 			return err
 		}
 		return os.WriteFile(path, []byte("# Shopping\n\n- bread\n"), 0o600)
-	}, "# Shopping"},
+	}, "# Shopping", 4},
 	{"an entry is changed by hand", func(path string, b []byte) error {
 		return os.WriteFile(path, bytes.Replace(b, []byte("note line 1"), []byte("note LINE one"), 1), 0o600)
-	}, "note LINE one"},
+	}, "note LINE one", 4},
 	{"it is saved with the line ends of another system", func(path string, b []byte) error {
 		return os.WriteFile(path, bytes.ReplaceAll(withRemark(b), []byte("\n"), []byte("\r\n")), 0o600)
-	}, remark},
+	}, remark, 4},
 }
 
 func withRemark(b []byte) []byte {
@@ -63,9 +67,11 @@ func edited(w *watch) {
 			w.must(err)
 			typed := lines(9)
 			for i, l := range typed {
-				if i == 4 {
+				if i == e.at {
 					content, err := os.ReadFile(name)
-					w.must(err)
+					if i > 0 || !os.IsNotExist(err) {
+						w.must(err)
+					}
 					w.must(e.do(name, content))
 				}
 				if _, err := n.Do(l); err != nil {

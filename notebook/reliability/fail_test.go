@@ -203,7 +203,9 @@ func failSession(w *watch, f *failFS) {
 		w.fault("%s: after the failed sync there was on that descriptor: %v", what, f.misuse)
 	}
 	again, err := notebook.Open(f.powerFS.host(), files[len(files)-1])
-	if err == nil {
+	if errors.Is(err, os.ErrNotExist) {
+		err = holdsAtLeast(acked, nil) // the first entry makes the file
+	} else if err == nil {
 		var have []string
 		for _, e := range again.Call().Entries() {
 			have = append(have, e.Line)

@@ -97,10 +97,7 @@ func fullOnce(name string, size uint64) error {
 	host := notebook.Host{FS: journal.Disk{}, Now: time.Now}
 	n, err := notebook.Create(host, name)
 	if err != nil {
-		if notebook.Exists(name) {
-			return fmt.Errorf("there is a file although it could not be made")
-		}
-		return nil
+		return err
 	}
 	var acked []string
 	all := lines(60)
@@ -112,6 +109,12 @@ func fullOnce(name string, size uint64) error {
 	}
 	if err != nil {
 		content, readErr := os.ReadFile(name)
+		if len(acked) == 0 {
+			if readErr == nil {
+				return fmt.Errorf("there is a file although it could not be made")
+			}
+			return n.Close()
+		}
 		if readErr != nil || !bytes.HasSuffix(content, []byte("\n")) {
 			return fmt.Errorf("a torn tail stays: %v", readErr)
 		}

@@ -106,6 +106,9 @@ func acks(out []byte) []ack {
 // stored lists the lines of a file's entries after opening it as the program
 // would.
 func stored(name string) ([]string, error) {
+	if !notebook.Exists(name) {
+		return nil, nil // the first entry makes the file
+	}
 	n, err := notebook.Open(notebook.Host{FS: journal.Disk{}, Now: time.Now}, name)
 	if err != nil {
 		return nil, err

@@ -152,6 +152,9 @@ func converse(typed string) error {
 			return fmt.Errorf("%q was refused and counts: %w", line, err)
 		}
 		content := m.now("call.md")
+		if len(acked) == 0 && content == nil {
+			continue // the first entry makes the file
+		}
 		if err := valid(content); err != nil {
 			return fmt.Errorf("after %q: %w", line, err)
 		}
@@ -163,6 +166,12 @@ func converse(typed string) error {
 		return err
 	}
 	content := m.now("call.md")
+	if len(acked) == 0 {
+		if content != nil {
+			return fmt.Errorf("nothing was taken and there is a file: %q", content)
+		}
+		return nil
+	}
 	if err := valid(content); err != nil {
 		return fmt.Errorf("closed: %w", err)
 	}

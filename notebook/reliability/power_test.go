@@ -38,7 +38,6 @@ func power(w *watch) {
 func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string, each int) (map[string][]byte, []string) {
 	p := newPowerFS(files)
 	typed, acked := append([]string(nil), sure...), append([]string(nil), sure...)
-	created := files["call.md"] != nil
 	var next map[string][]byte
 	var nextSure []string
 	seen := 0
@@ -46,7 +45,7 @@ func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string
 		for range each {
 			state := p.after(r)
 			w.count("states", 1)
-			have, err := openState(state, created, acked, typed)
+			have, err := openState(state, acked, typed)
 			if err != nil {
 				w.fault("state %d of the session, %d of %d lines acknowledged: %v", w.counts["states"], len(acked), len(typed), err)
 				continue
@@ -58,7 +57,7 @@ func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string
 	}
 	host := p.host()
 	open := notebook.Create
-	if created {
+	if files["call.md"] != nil {
 		open = notebook.Open
 	}
 	n, err := open(host, "call.md")
@@ -66,7 +65,6 @@ func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string
 		w.fault("the file does not open: %v", err)
 		return nil, nil
 	}
-	created = true
 	for i := range 4 + r.IntN(6) {
 		line := fmt.Sprintf("note %d of %d %0*d", i, len(typed), 1+r.IntN(900), i)
 		if i%3 == 0 {
@@ -86,13 +84,11 @@ func powerSession(w *watch, r *rand.Rand, files map[string][]byte, sure []string
 }
 
 // openState opens what a loss of power left and gives the lines it holds.
-func openState(state map[string][]byte, created bool, acked, typed []string) ([]string, error) {
+func openState(state map[string][]byte, acked, typed []string) ([]string, error) {
 	p := newPowerFS(state)
 	if state["call.md"] == nil {
-		if created {
-			return nil, fmt.Errorf("the file is gone")
-		}
-		return nil, nil
+		// The first entry makes the file.
+		return nil, holds(acked, typed, nil)
 	}
 	n, err := notebook.Open(p.host(), "call.md")
 	if err != nil {

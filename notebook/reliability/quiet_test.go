@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"time"
 
 	"ohmcall/notebook"
 	"ohmcall/notebook/journal"
@@ -110,7 +111,9 @@ func paths(w *watch) {
 		c.Env = append(os.Environ(), "OHMCALL_DIR="+dir, "HOME="+outer)
 		c.Stdin = strings.NewReader(input + "\n")
 		c.CombinedOutput()
-		w.must(os.Remove(file))
+		if err := os.Remove(file); !os.IsNotExist(err) { // none is made when every line is refused
+			w.must(err)
+		}
 		if after := tree(outer); after != before {
 			w.fault("name %d %q: files were made:\n%s", i, name, after)
 			return
@@ -119,9 +122,11 @@ func paths(w *watch) {
 			continue
 		}
 		// As the name of a notebook it may be made, there and only there.
-		n, err := notebook.Create(notebook.Host{FS: journal.Disk{}, Now: nil}, filepath.Join(dir, filepath.Base(name)))
+		n, err := notebook.Create(notebook.Host{FS: journal.Disk{}, Now: time.Now}, filepath.Join(dir, filepath.Base(name)))
 		if err == nil {
 			made := n.Name()
+			_, err := n.Do("note made")
+			w.must(err)
 			n.Close()
 			w.must(os.Remove(made))
 		}

@@ -58,6 +58,8 @@ func traced(tracer string, c *exec.Cmd, options ...string) (acked []string, stde
 
 var traceLine = regexp.MustCompile(`^(?:\[pid\s+)?\d*\]?\s*(\w+)\((\d+)(?:<[^>]*>)?(?:, "((?:[^"\\]|\\.)*)")?.*= (-?\d+)`)
 
+var logged = regexp.MustCompile(`(^|\\n)\d+ \d{4}-`)
+
 // order is T3b: in the trace of a run, the reply to each entry is written only
 // after a sync of the file that holds it has returned.
 func order(w *watch) {
@@ -68,7 +70,7 @@ func order(w *watch) {
 	dir := w.dir()
 	log := filepath.Join(dir, "trace")
 	_, stderr, err := traced(tracer, keeper(filepath.Join(dir, "call.md")),
-		"-o", log, "-s", "64", "-e", "trace=write,fdatasync,fsync")
+		"-o", log, "-s", "65536", "-e", "trace=write,fdatasync,fsync")
 	if err != nil {
 		w.fault("the run failed: %v %s", err, stderr)
 	}
@@ -89,7 +91,9 @@ func order(w *watch) {
 			if n > synced {
 				w.fault("the reply to entry %d is written while %d are synced", n, synced)
 			}
-		case m[1] == "write" && m[2] != "1" && regexp.MustCompile(`^\d+ \d{4}-`).MatchString(text):
+		case m[1] == "write" && m[2] != "1" && strings.HasPrefix(text, "---"):
+			written = len(logged.FindAllString(text, -1)) // the whole file
+		case m[1] == "write" && m[2] != "1" && logged.MatchString(text):
 			written++
 		}
 	}
