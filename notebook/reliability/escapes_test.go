@@ -28,7 +28,7 @@ func sequences() []string {
 		"\x1b[?1049h", "\x1b[?25l", "\x1b[6n", "\x1b[c", "\x1b[5i", "\x1b[4i", "\x1b[20t", "\x1b[21t", "\x1b[200~x\x1b[201~", "\x1b", "\x1b\x1b[31m",
 		"\a", "\b\b\bx", "\x7f", "\r", "\v", "\f", "\x0e", "\x0f", "\x05", "\x00", "\x1a", "\x18", "\x11", "\x13", "\u009b31m", "\u009d0;t\u009c",
 		"\u0090q\u009c", "\u009f\u009c", "\u0085", "\u202ecod.exe", "\u2066x\u2069", "\u200ex", "\u2028x", "\ufeffx", "\xc2\x9b", "\x9b31m", "\x9d0;t\x9c",
-		"\x90q\x9c", "\xff\xfe", "\x1b[31", "m\x1b", "\x1b[38;5;1m"}
+		"\x90q\x9c", "\xff\xfe", "\x1b[31", "m\x1b", "\x1b[38;5;1m", "\uffffx", "\ufdd0x", "\U000e0100x"}
 	for _, fin := range "ABCDEFGJKLMPSTX@fhlrsu" {
 		// Further than any screen goes: what the program sends itself is not.
 		list = append(list, fmt.Sprintf("\x1b[7777%c", fin))

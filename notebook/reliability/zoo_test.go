@@ -214,6 +214,18 @@ func zoo() []beast {
 		crowd("wires", func(i int) string { return fmt.Sprintf("wire w%d p%d", i, i) }),
 		crowd("findings", turns("saw cond-fan runs", "saw a thing", "fault clicks and does not cool", "causes")),
 		crowd("plates", func(i int) string { return fmt.Sprintf("plate volts %d, amps 1.2", 110+i%9) }),
+		crowd("repairs seen through", turns("fault clicks and does not cool", "did replaced the start device", "saw starts-and-runs", "saw clicks", "missing", "next")),
+		crowd("repairs struck", func(i int) string {
+			return []string{"ohm A case 0.2", "did replaced the compressor", "ohm A case 200M test 500V", fmt.Sprintf("strike %d", i-1)}[i%4]
+		}),
+		crowd("grounds", func(i int) string { return fmt.Sprintf("ohm A%d case %dk", i%20, i%7) }),
+		crowd("starts", func(i int) string {
+			return []string{"volt line 118 rest", fmt.Sprintf("volt line %d start", 90+i%20), "amp start 22", "saw hums"}[i%4]
+		}),
+		crowd("legs", func(i int) string { return fmt.Sprintf("volt L%d L%d %d", i%4, (i+1)%4, 200+i%40) }),
+		crowd("devices", turns("ohm ptc 5.2", "ohm relay coil 1.2", "ohm overload 0.3", "cap run 14.1uF", "why", "worth")),
+		crowd("dangers", turns("note it gave a shock", "note smoke from the case", "did restored the cover", "did bypassed the overload", "safe locked out, 0 V", "close")),
+		crowd("times", func(i int) string { return fmt.Sprintf("%02d:%02d temp freezer -%dF", i%24, i%60, i%20) }),
 		crowd("clients", turns("client A", "unit refrigerator", "model X", "ohm A B 3")),
 		crowd("closes", turns("close", "ohm A B 3.4", "note a")),
 		crowd("words not known", func(i int) string { return fmt.Sprintf("zzgargle%d blah blah", i) }),
