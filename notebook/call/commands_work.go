@@ -216,7 +216,6 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	}
 	c.parts = append(c.parts, p)
 	c.heed(work{c.entry, c.at, "part", p.name})
-	c.mend()
 	text := "Part: " + number(p.count) + " × " + p.name
 	if p.priced {
 		text += " at " + money(p.price)
@@ -227,7 +226,11 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 			r.add(Ask, "All of it is taken as the name; count and price stand behind commas: part start device, 1, 24.50.")
 		}
 	}
-	if strings.Contains(strings.ToLower(p.name), "compressor") || speaksOf(p.name, sealedWork) {
+	if undone(p.name) {
+		return r.add(Plain, text+". By its words it is not fitted yet."), nil
+	}
+	c.mend()
+	if isNamed(strings.ToLower(p.name), defaultMachine) || opensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
 	return c.afterRepair(r.add(Plain, text+".")), nil
@@ -236,11 +239,11 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 // warnOfWork gives the cautions that belong to the words of what was done.
 func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 	c.alarmed(r, text)
-	if speaksOf(text, defeats) && !speaksOf(text, restores) {
+	if len(takenOut(guards(work{text: text}))) > 0 {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
-	if speaksOf(text, sealedWork) && c.atCompressor() {
+	if opensSystem(strings.Join(stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {
 			c.warn(r, caution.Flammable)

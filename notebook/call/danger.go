@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -46,10 +47,13 @@ func (c *Call) replacedSince(key string, j *judged) bool {
 
 // renewedAt is the last entry by which a machine or part was replaced, 0 when
 // none was.
-func (c *Call) renewedAt(name string) int {
+func (c *Call) renewedAt(name string) int { return c.renewedBefore(name, math.MaxInt) }
+
+// renewedBefore is renewedAt as it stood before an entry.
+func (c *Call) renewedBefore(name string, before int) int {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
-		if w := c.renewed[i]; c.alive(w.entry) && isNamed(w.text, name) {
+		if w := c.renewed[i]; w.entry < before && c.alive(w.entry) && isNamed(w.text, name) {
 			return w.entry
 		}
 	}
@@ -68,28 +72,25 @@ func (c *Call) worked(w work) {
 // heed notes what a line of work or a part says of mending, of renewing and of
 // protection.
 func (c *Call) heed(w work) {
-	if w.kind == "part" || w.kind == "did" && !undone(w.text) {
-		c.spend(20_000)
-		c.done = append(c.done, doneWork{w, cause.MendsSomething(w.text)})
-	}
-	if w.kind == "part" || w.kind == "did" && !undone(w.text) && speaksOf(w.text, renews) {
-		c.renewed = append(c.renewed, w)
-	}
-	if w.kind != "safe" && w.kind != "part" && (speaksOf(w.text, restores) || speaksOf(w.text, defeats)) {
-		c.guarding = append(c.guarding, w)
-	}
-}
-
-// isNamed reports whether a text names a machine or part itself, and not a
-// device that belongs to it.
-func isNamed(text, of string) bool {
-	text = strings.ToLower(text)
-	for _, w := range strings.FieldsFunc(strings.ToLower(of), func(r rune) bool { return r == '-' || r >= '0' && r <= '9' }) {
-		if !strings.Contains(text, strings.TrimSuffix(w, "or")) { // compress and mot are enough
-			return false
+	c.spend(40 * len(w.text))
+	if w.kind == "part" || w.kind == "did" {
+		if done := stated(w.text); len(done) > 0 {
+			c.spend(20_000)
+			what := w
+			what.text = strings.Join(done, ", ")
+			c.done = append(c.done, doneWork{what, cause.MendsSomething(what.text)})
+		}
+		list := renewals(w.text)
+		if w.kind == "part" && !undone(w.text) {
+			list = []string{strings.ToLower(w.text)}
+		}
+		for _, what := range list {
+			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})
 		}
 	}
-	return !speaksOf(text, accessories)
+	if w.kind != "safe" && w.kind != "part" {
+		c.guarding = append(c.guarding, guards(w)...)
+	}
 }
 
 // grounds says what forbids to energise, "" when nothing does.
@@ -110,7 +111,12 @@ func (c *Call) unsafe() []string {
 			out = append(out, j.verdict.Subject+": "+j.verdict.Text)
 		}
 	}
+	told := 0
 	for _, w := range c.defeated() {
+		if w.entry == told {
+			continue
+		}
+		told = w.entry
 		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
 	}
 	return out
@@ -118,34 +124,10 @@ func (c *Call) unsafe() []string {
 
 // defeated are the lines by whose words a protective device is out of its
 // circuit, as long as none after them says that it is back.
-func (c *Call) defeated() []work {
-	var out []work
-	for _, w := range c.guarding[max(0, len(c.guarding)-mostRenewals):] {
-		c.spend(500)
-		switch {
-		case !c.alive(w.entry):
-		case speaksOf(w.text, restores):
-			out = slices.DeleteFunc(out, func(d work) bool { return restored(d.text, w.text) })
-		case speaksOf(w.text, defeats):
-			out = append(out, w)
-		}
-	}
-	return out
-}
-
-// restored reports whether a restoring is of the device that was out: it names
-// it, or it takes out the bypass without naming any.
-func restored(out, back string) bool {
-	named := false
-	for _, d := range protective {
-		if speaksOf(back, []string{d}) {
-			named = true
-			if speaksOf(out, []string{d}) {
-				return true
-			}
-		}
-	}
-	return !named && speaksOf(back, bridges) && speaksOf(out, bridges)
+func (c *Call) defeated() []guard {
+	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
+	c.spend(500 * len(list))
+	return takenOut(slices.DeleteFunc(slices.Clone(list), func(g guard) bool { return !c.alive(g.entry) }))
 }
 
 // unproved lists what the record does not show of the work's own safety, and

@@ -38,38 +38,6 @@ func entryList(list []int) string {
 	return "entries " + strings.Join(parts, ", ")
 }
 
-// Words in what was done that speak of a danger. They raise a caution and a
-// mark for the supervisor; they accuse nobody.
-var (
-	defeats = []string{"bypass", "jumper", "jumped", "bridged", "shorted out", "defeat", "removed the earth", "removed earth",
-		"cut the earth", "cut earth", "removed the ground", "cut the ground", "cut off the earth", "without overload", "without the overload",
-		"bigger fuse", "larger fuse", "oversize fuse", "stronger fuse", "cover off", "cover left off", "without its cover", "taped the switch", "taped down"}
-	sealedWork = []string{"purged", "vented", "vent the gas", "vent the charge", "vent refrigerant", "solder", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
-		"replaced the compressor", "cut the tube", "piercing", "access valve", "drier"}
-)
-
-// Words that put a protective device back, that renew a part, and of what
-// belongs to a machine without being the machine.
-var (
-	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
-		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back",
-		"limit back", "overload back", "thermostat back", "fuse back", "earth back", "ground back", "cover back"}
-	renews      = []string{"replac", "new ", "changed", "swapped", "fitted", "installed", "exchanged"}
-	accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt",
-		"kit", "start", "ptc", "board", "pan", "line", "oil"}
-	// protective are the devices that must be in their circuit, bridges what
-	// takes them out.
-	protective = []string{"overload", "protector", "limit", "thermostat", "fuse", "switch", "interlock", "earth", "ground", "cover"}
-	bridges    = []string{"bypass", "jumper", "bridge"}
-)
-
-// undone tells work that was not done: ordered, quoted, not yet.
-func undone(text string) bool { return notDone().MatchString(text) }
-
-var notDone = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)^(order|quot|recommend|advis|estimat|offer|told|explain|show|will|to |need|no |not )|\bnot (yet )?(replac|fit|chang|done|install|swap|repair)|\bnot yet\b|\byet to\b|\bto be (replac|fit|order|chang)|\bon order\b`)
-})
-
 // alarm is a danger that words speak of, with the code of its caution.
 type alarm struct {
 	words []string

@@ -1,0 +1,177 @@
+package call
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+)
+
+// What is written down of work is read clause by clause: it states work as
+// done, takes a protective device out of its circuit or puts it back. Such
+// words raise a caution and a mark for the supervisor; they accuse nobody.
+// What a list does not hold is quiet.
+
+// mostClauses is how many clauses of one line are read.
+const mostClauses = 32
+
+var between = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`[,;:]|\.\s|\b(but|then|while|because)\b`)
+})
+
+func clausesOf(text string) []string {
+	list := between().Split(strings.ToLower(text), mostClauses+1)
+	if len(list) > mostClauses {
+		list = list[:mostClauses]
+	}
+	for i := range list {
+		list[i] = strings.TrimSpace(list[i])
+	}
+	return slices.DeleteFunc(list, func(s string) bool { return s == "" })
+}
+
+// notDone tells a clause of work that was not done: ordered, quoted, wished
+// for, not yet.
+var notDone = sync.OnceValue(func() *regexp.Regexp {
+	const works = `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`
+	return regexp.MustCompile(`^(order|told|explain|show|will\b|to |need|no |not )` +
+		`|(\bnot|n.t) (be |been |get |have |yet |want )*` + works + `|\bnot yet\b|\byet to\b|\bon order\b|\bto (be|have|get) (it |the |a |\w+ )?(replac|fit|order|chang|new\b|install|swap)|\b(has|have|had) to\b` +
+		`|\bto (replace|fit|change|install|swap|exchange|renew)\b` +
+		`|\b(must|should|would|could|cannot|can.t|may|might|ought|will)\b.{0,16}\b(be|get|have|need|` + works + `)` +
+		`|\b(wants?|wanted|wish\w*|prefers?|declin\w*|refus\w*|reject\w*|discuss\w*|talked|spoke|quot\w+|estimat\w+|recommend\w*|advis\w+|suggest\w*|propos\w+|offer\w*)\b` +
+		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
+})
+
+// stated gives the clauses of a text that do not put work off.
+func stated(text string) []string {
+	return slices.DeleteFunc(clausesOf(text), notDone().MatchString)
+}
+
+// undone reports whether all of a text is of work that was not done.
+func undone(text string) bool { return len(stated(text)) == 0 }
+
+var (
+	renewing = sync.OnceValue(func() *regexp.Regexp {
+		return regexp.MustCompile(`\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`)
+	})
+	joins   = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b(and|with|plus)\b|[&+/]`) })
+	whereOn = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b(on|of|at|for|in|near|by|from|to) .*`) })
+)
+
+// renewals lists what a text says was replaced by new.
+func renewals(text string) []string {
+	var out []string
+	for _, c := range stated(text) {
+		if renewing().MatchString(c) {
+			for _, what := range joins().Split(c, mostClauses) {
+				out = append(out, whereOn().ReplaceAllString(strings.TrimPrefix(what, "put in "), ""))
+			}
+		}
+	}
+	return out
+}
+
+// accessories belong to a machine without being the machine.
+var accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt",
+	"kit", "start", "ptc", "board", "pan", "line", "oil"}
+
+// isNamed reports whether a text names a machine or part itself, and not a
+// device that belongs to it.
+func isNamed(text, of string) bool {
+	for _, w := range strings.FieldsFunc(strings.ToLower(of), func(r rune) bool { return r == '-' || r >= '0' && r <= '9' }) {
+		if !strings.Contains(text, strings.TrimSuffix(w, "or")) { // compress and mot are enough
+			return false
+		}
+	}
+	return !speaksOf(text, accessories)
+}
+
+var (
+	// protective are the devices that must be in their circuit, bridges what
+	// takes them out.
+	protective = []string{"overload", "protector", "limit", "thermostat", "fuse", "switch", "interlock", "cut-out", "cutout", "thermal", "earth", "ground", "cover"}
+	bridges    = []string{"bypass", "by-pass", "jumper", "bridge"}
+
+	defeats = sync.OnceValue(func() *regexp.Regexp {
+		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
+		return regexp.MustCompile(`by-?pass|jumper|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (around|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over) ` +
+			`|\bshorted (the|a|its|out|across|over)\b.*` + device + `|\b(looped|strapped|wedged|linked|taped|tied|pinned)\b.{0,30}` + device +
+			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
+			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
+			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin)|$)` +
+			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversize|stronger|higher) fuse|cover (left )?off|taped (the switch|down|shut)`)
+	})
+	// harmless is what speaks of a bridge that there is not.
+	harmless = sync.OnceValue(func() *regexp.Regexp {
+		return regexp.MustCompile(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier)`)
+	})
+	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
+		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
+		"limit back", "overload back", "thermostat back", "fuse back", "switch back", "earth back", "ground back", "cover back", "back on", "back in"}
+)
+
+// guard is a clause by which a protective device was taken out of its circuit
+// or put back.
+type guard struct {
+	work
+	clause string
+	back   bool
+}
+
+// guards reads what a line says of protective devices.
+func guards(w work) []guard {
+	var out []guard
+	for _, c := range clausesOf(w.text) {
+		for _, part := range strings.Split(c, " and ") {
+			switch {
+			case speaksOf(part, restores):
+				out = append(out, guard{w, part, true})
+			case defeats().MatchString(part) && !harmless().MatchString(part):
+				out = append(out, guard{w, part, false})
+			}
+		}
+	}
+	return out
+}
+
+// takenOut leaves of a series of guards what is still out of its circuit.
+func takenOut(list []guard) []guard {
+	var out []guard
+	for _, g := range list {
+		if g.back {
+			out = slices.DeleteFunc(out, func(d guard) bool { return restored(d, g) })
+		} else {
+			out = append(out, g)
+		}
+	}
+	return out
+}
+
+// restored reports whether a restoring is of the device that was out: it names
+// it, or it takes out the bypass without naming any, or calls it "it" in the
+// same line.
+func restored(out, back guard) bool {
+	named := false
+	for _, d := range protective {
+		if strings.Contains(back.clause, d) {
+			named = true
+			if strings.Contains(out.clause, d) {
+				return true
+			}
+		}
+	}
+	return !named && (speaksOf(back.clause, bridges) && speaksOf(out.clause, bridges) ||
+		out.entry == back.entry && speaksOf(" "+back.clause+" ", []string{" it "}))
+}
+
+// sealedWork are words of work on a sealed system; soldering is, unless it is
+// of something electrical.
+var (
+	sealedWork = []string{"purged", "vented", "vent the gas", "vent the charge", "vent refrigerant", "braz", "recharg", "charged with", "recover", "evacuat", "new compressor", "replaced compressor",
+		"replaced the compressor", "cut the tube", "piercing", "access valve", "drier"}
+	electrical = []string{"wire", "lamp", "lead", "board", "terminal", "connector", "plug", "switch", "contact", "relay"}
+)
+
+func opensSystem(text string) bool {
+	return speaksOf(text, sealedWork) || speaksOf(text, []string{"solder"}) && !speaksOf(text, electrical)
+}

@@ -1,0 +1,114 @@
+package call
+
+import (
+	"slices"
+	"testing"
+)
+
+func TestUndone(t *testing.T) {
+	for text, want := range map[string]bool{
+		"replaced the compressor":                        false,
+		"new compressor":                                 false,
+		"compressor replaced, customer to pay later":     false,
+		"replace start device":                           false,
+		"replaced relay that did not click":              false,
+		"cleaned the coil, compressor must be replaced":  false,
+		"customer does not want the compressor replaced": true,
+		"compressor must be replaced":                    true,
+		"could not get new compressor":                   true,
+		"discussed new compressor with customer":         true,
+		"wrote a quote for new compressor":               true,
+		"changed customer's mind about compressor":       true,
+		"customer declined a new compressor":             true,
+		"has to be replaced next week":                   true,
+		"ordered new compressor":                         true,
+		"new compressor on order":                        true,
+		"didn't replace the compressor":                  true,
+		"new compressor quoted":                          true,
+		"told the customer to replace the compressor":    true,
+		"compressor will be fitted tomorrow":             true,
+		"waiting for new compressor":                     true,
+	} {
+		if got := undone(text); got != want {
+			t.Errorf("undone(%q) = %v", text, got)
+		}
+	}
+}
+
+// TestRenewed holds a replacement to the machine that the words say.
+func TestRenewed(t *testing.T) {
+	for text, want := range map[string]bool{
+		"replaced the compressor":                            true,
+		"Replaced compressor and relay":                      true,
+		"compressor replaced":                                true,
+		"fitted compressor with new overload":                true,
+		"new compressor, evacuated and charged":              true,
+		"swapped compressor":                                 true,
+		"replaced the compressor relay":                      false,
+		"new start device on compressor":                     false,
+		"replaced the wires of the compressor":               false,
+		"put in new compressor":                              true,
+		"changed the plug at the compressor":                 false,
+		"tested the compressor":                              false,
+		"customer does not want the compressor replaced":     false,
+		"cleaned the coil, compressor must be replaced":      false,
+		"cleaned compressor, new relay":                      false,
+		"got a price for a new compressor":                   false,
+		"wrote down that a new compressor would be too dear": false,
+	} {
+		got := slices.ContainsFunc(renewals(text), func(s string) bool { return isNamed(s, defaultMachine) })
+		if got != want {
+			t.Errorf("%q renews the compressor: %v", text, got)
+		}
+	}
+}
+
+// TestTakenOut tells a protective device that is left out of its circuit from
+// one that was put back, and from words that only sound like it.
+func TestTakenOut(t *testing.T) {
+	for text, want := range map[string]int{
+		"bypassed the limit":                                     1,
+		"bypassed the limit, power restored":                     1,
+		"bypassed the thermal limit and put back the panel":      1,
+		"bypassed the limit, reconnected the wires":              1,
+		"bridged the limit; fuse back in":                        1,
+		"wired around the limit":                                 1,
+		"shorted the limit with a clip":                          1,
+		"put a wire across the limit":                            1,
+		"linked out the limit":                                   1,
+		"looped the fuse":                                        1,
+		"strapped the limit":                                     1,
+		"foil in the fuse":                                       1,
+		"wedged the door switch":                                 1,
+		"took the limit out of the circuit":                      1,
+		"twisted the two limit wires together":                   1,
+		"disconnected the earth wire":                            1,
+		"removed the earth":                                      1,
+		"left without its cover":                                 1,
+		"bypassed the limit to test, limit back in circuit":      0,
+		"bypassed the limit for a moment and removed the bypass": 0,
+		"disconnected the earth wire, reconnected it":            0,
+		"did not bypass anything":                                0,
+		"left the old limit, no bypass fitted":                   0,
+		"replaced the shorted limit":                             0,
+		"measured across the limit":                              0,
+		"removed the ground fault":                               0,
+		"replaced the bypass valve":                              0,
+		"wired the new limit":                                    0,
+		"power restored":                                         0,
+	} {
+		if got := len(takenOut(guards(work{text: text}))); got != want {
+			t.Errorf("%q: %d are out of their circuit, want %d", text, got, want)
+		}
+	}
+}
+
+func TestOpensSystem(t *testing.T) {
+	for text, want := range map[string]bool{
+		"soldered the process tube": true, "soldered a wire at the lamp": false, "brazed in a drier": true, "cleaned the coil": false,
+	} {
+		if got := opensSystem(text); got != want {
+			t.Errorf("opensSystem(%q) = %v", text, got)
+		}
+	}
+}
