@@ -326,7 +326,8 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if s.Line.Stamp.Set && len(e.Reply.Lines) > 0 {
 		// What a time before a line came to must be seen: + adds up.
-		e.Reply.Lines[0].Text = "At " + at.Format("15:04") + ": " + e.Reply.Lines[0].Text
+		first := max(0, slices.IndexFunc(e.Reply.Lines, func(l Line) bool { return l.Tone != Caution }))
+		e.Reply.Lines[first].Text = "At " + at.Format("15:04") + ": " + e.Reply.Lines[first].Text
 	}
 	if reopens && e.Kind != "close" {
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)

@@ -70,7 +70,7 @@ func (c *Call) insulationWord(of string) (string, bool) {
 	worst, found := "", false
 	for _, key := range c.subjects {
 		j := c.judged[key]
-		if j == nil || !strings.HasPrefix(key, "case\x00"+of+"\x00") {
+		if j == nil || !strings.HasPrefix(key, "case\x00"+of+"\x00") || c.replacedSince(key, j) {
 			continue
 		}
 		if !found || j.verdict.Word == "failed" {

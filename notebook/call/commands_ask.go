@@ -183,12 +183,11 @@ func (c *Call) readAgain(r *cause.Result) string {
 	if m == nil {
 		return ""
 	}
-	zero, again := m.result.State == winding.TooClose, false
-	for _, key := range c.keysOf(of) {
-		if prev, now := c.last2(key); now != nil && now.b != caseName {
+	zero, again := m.result.State == winding.TooClose, c.readTwice(of)
+	for _, now := range c.pairsOf(of, math.MaxInt) {
+		if now.b != caseName {
 			v := c.value(now)
 			zero = zero && !v.Over && v.Lo <= 0
-			again = again || prev != nil
 		}
 	}
 	switch {
@@ -219,12 +218,17 @@ func (c *Call) gapWide() bool {
 	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {
 		return false
 	}
-	for _, key := range c.keysOf(m.name) {
-		if prev, _ := c.last2(key); prev != nil {
-			return false
-		}
-	}
-	return true
+	return !c.readTwice(m.name)
+}
+
+// readTwice reports whether a pair of a machine was read again, the case not
+// among the pins.
+func (c *Call) readTwice(of string) bool {
+	since := c.renewedAt(of)
+	return slices.ContainsFunc(c.keysOf(of), func(key string) bool {
+		prev, now := c.last2(key)
+		return prev != nil && prev.entry > since && now.b != caseName
+	})
 }
 
 func (c *Call) machineNames() []string {

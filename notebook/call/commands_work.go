@@ -77,7 +77,8 @@ func workCommands() []Command {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
 				c.mend()
-				return c.afterRepair(r.add(Plain, "Done: "+a.text("TEXT")+".")), nil
+				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
+				return c.afterRepair(r), nil
 			},
 		},
 		{
@@ -233,7 +234,8 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	if isNamed(strings.ToLower(p.name), defaultMachine) || opensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
-	return c.afterRepair(r.add(Plain, text+".")), nil
+	c.renew(r.add(Plain, text+"."))
+	return c.afterRepair(r), nil
 }
 
 // warnOfWork gives the cautions that belong to the words of what was done.

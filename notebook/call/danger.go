@@ -34,15 +34,23 @@ func (c *Call) verdictsWith(facts ...string) []*judged {
 // replacedSince reports whether the machine or part that a verdict is on was
 // replaced after it.
 func (c *Call) replacedSince(key string, j *judged) bool {
-	n := len(j.verdict.Entries)
-	if n == 0 {
-		return false
+	return c.renewedAt(ownerOf(key)) > lastEntry(j.verdict)
+}
+
+// ownerOf is the machine or part that a subject is of.
+func ownerOf(key string) string {
+	_, name, _ := strings.Cut(key, "\x00")
+	of, _, _ := strings.Cut(name, "\x00")
+	return of
+}
+
+// lastEntry is the latest entry that a verdict rests on; one that rests on none
+// is not of anything that could be replaced.
+func lastEntry(v verdict.Verdict) int {
+	if n := len(v.Entries); n > 0 {
+		return v.Entries[n-1]
 	}
-	kind, name, _ := strings.Cut(key, "\x00")
-	if kind == "case" {
-		name, _, _ = strings.Cut(name, "\x00")
-	}
-	return c.renewedAt(name) > j.verdict.Entries[n-1]
+	return math.MaxInt
 }
 
 // renewedAt is the last entry by which a machine or part was replaced, 0 when
@@ -90,6 +98,24 @@ func (c *Call) heed(w work) {
 	}
 	if w.kind != "safe" && w.kind != "part" {
 		c.guarding = append(c.guarding, guards(w)...)
+	}
+}
+
+// renew takes every machine that the line at hand says was replaced for a new
+// one, of which nothing was read yet.
+func (c *Call) renew(r *Reply) {
+	for _, of := range c.machineNames() {
+		m := c.machines[of]
+		if c.renewedAt(of) != c.entry || len(m.result.Pins) == 0 {
+			continue
+		}
+		m.result = c.inferWindings(of, math.MaxInt)
+		m.shown = m.result.Notes
+		c.judgeWindings(of, m.result)
+		for _, role := range []string{"start", "run"} {
+			c.judge(windingKind, of+"\x00"+role)
+		}
+		r.add(Plain, "Taken as a new "+of+" from here on: what was read before is of the old one. Read or mark its pins, and each to the case before it is energised.").flag("machine-renewed")
 	}
 }
 
@@ -155,17 +181,21 @@ func (c *Call) unproved() []string {
 // stateWords says of a machine what its windings are, and where its insulation
 // is in doubt.
 func (c *Call) stateWords(of string) string {
-	s := string(c.machines[of].result.State)
-	switch c.machines[of].result.State {
-	case winding.Sound:
-		s = "windings sound"
-	case winding.DoesNotAddUp:
-		s = "readings do not add up"
-	}
+	s := windingState(c.machines[of].result.State)
 	if pins := c.doubtful(of); len(pins) > 0 {
 		s += ", insulation in doubt at " + strings.Join(pins, ", ")
 	}
 	return s
+}
+
+func windingState(state winding.State) string {
+	switch state {
+	case winding.Sound:
+		return "windings sound"
+	case winding.DoesNotAddUp:
+		return "readings do not add up"
+	}
+	return string(state)
 }
 
 // doubtful names the pins of a machine whose insulation to the case is in

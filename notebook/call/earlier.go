@@ -5,7 +5,7 @@ package call
 // machine are compared by the winding engine too, within meter limits.
 func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	prev, _ := c.last2(r.key())
-	if prev == nil || prev == r {
+	if prev == nil || prev == r || prev.entry <= c.renewedAt(r.of) {
 		return
 	}
 	if prev.over && readsCold(r) && !readsCold(prev) {

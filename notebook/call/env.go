@@ -222,7 +222,8 @@ func (c *Call) expressions(text string) []string {
 }
 
 // readingFunc is ohm(A, B), temp(freezer) and the like: the last reading
-// there that counts, with its uncertainty.
+// there that counts, with its uncertainty. One taken while the machine started
+// is asked for by its condition.
 func (s *scope) readingFunc(q *quality) sum.Func {
 	return sum.Func{
 		Name: q.word,
@@ -249,6 +250,7 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		b = words[1]
 	}
 	var found *reading
+	passed := false
 	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		r := c.readings[i]
@@ -259,10 +261,17 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		if !same || r.of != "" && r.of != c.machineAtHand() {
 			continue
 		}
+		if cond == "" && starting(r) {
+			passed = true
+			continue
+		}
 		found = r
 		break
 	}
 	at := strings.Join(words, " ")
+	if found == nil && passed {
+		return nil, (&source.Error{Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
+	}
 	if found == nil {
 		return nil, (&source.Error{Msg: "no " + q.noun + " of " + at + " was read"}).WithHint("take it down first: %s %s …", q.word, at)
 	}

@@ -10,6 +10,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 )
 
@@ -127,8 +128,9 @@ func (c *Call) allPinsToCase(of string) bool {
 	if m == nil {
 		return false
 	}
+	since := c.renewedAt(of)
 	for _, p := range m.result.Pins {
-		if _, now := c.last2(pairKey(of, p, caseName)); now == nil {
+		if _, now := c.last2(pairKey(of, p, caseName)); now == nil || now.entry <= since {
 			return false
 		}
 	}
@@ -151,10 +153,14 @@ func worstCases(facts []cause.Fact) []cause.Fact {
 // codesOf gives the facts of a subject's verdict as of an entry.
 func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entries []int) {
 	j := c.judged[key]
-	if j == nil {
+	if j == nil && before == math.MaxInt {
 		return nil, nil
 	}
-	v, at := j.verdict, j.since
+	var v verdict.Verdict
+	at := math.MaxInt
+	if j != nil {
+		v, at = j.verdict, j.since
+	}
 	if before != math.MaxInt && at >= before {
 		w, ok := c.verdictOn(kind, name, before)
 		if !ok {
@@ -238,10 +244,10 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 // wasOpen reports whether two pairs of a machine that are finite now were
 // open in earlier readings: the protector has reset.
 func (c *Call) wasOpen(of string, before int) bool {
-	n := 0
+	n, since := 0, c.renewedBefore(of, before)
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
-		if prev != nil && prev.over && now != nil && !now.over {
+		if prev != nil && prev.entry > since && prev.over && now != nil && !now.over {
 			n++
 		}
 	}
@@ -251,8 +257,8 @@ func (c *Call) wasOpen(of string, before int) bool {
 // readCold reports whether the open pairs were read on a cold machine.
 func (c *Call) readCold(of string, before int) bool {
 	n := 0
-	for _, key := range c.keysOf(of) {
-		if _, now := c.pairBefore(key, before); now != nil && now.over && now.b != caseName {
+	for _, now := range c.pairsOf(of, before) {
+		if now.over && now.b != caseName {
 			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < measure.CoolBelow) {
 				return false
 			}

@@ -114,17 +114,33 @@ func (c *Call) judge(kind, name string) (*judged, bool) {
 	v, ok := c.verdictOn(kind, name, math.MaxInt)
 	old := c.judged[key]
 	if !ok {
-		delete(c.judged, key)
+		c.unjudge(key)
 		return nil, old != nil
 	}
 	if old == nil {
-		c.subjects = append(c.subjects, key)
-		old = &judged{}
-		c.judged[key] = old
+		old = c.judging(key)
 	}
 	changed := old.verdict.Word != v.Word || old.verdict.Text != v.Text || len(old.verdict.Entries) != len(v.Entries)
 	c.settle(old, v)
 	return old, changed
+}
+
+// judging begins a judgement on a subject, which keeps its place among the
+// others when it had one before.
+func (c *Call) judging(key string) *judged {
+	if _, known := c.judged[key]; !known {
+		c.subjects = append(c.subjects, key)
+	}
+	j := &judged{}
+	c.judged[key] = j
+	return j
+}
+
+// unjudge takes a judgement back.
+func (c *Call) unjudge(key string) {
+	if _, known := c.judged[key]; known {
+		c.judged[key] = nil
+	}
 }
 
 // settle puts a new verdict in the place of an old one.

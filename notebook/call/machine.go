@@ -68,10 +68,10 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() && c.sayOnce("free to turn "+of) {
 		reply.add(Plain, "Sound windings do not mean that it is free to turn.")
 	}
-	if c.mixedHeat(of) {
+	if c.mixedHeat(of, math.MaxInt) {
 		reply.add(Warn, fmt.Sprintf("Some pairs were read hot: taken as %d to %d °C (common practice) and corrected to %d °C (copper, K 234.5). Closer: write at 65C behind each.", hotLeast, hotMost, coldTemperature)).flag("hot-and-cold")
 	}
-	c.windingVerdict(of, res)
+	c.judgeWindings(of, res)
 	reply.Windings = append(reply.Windings, windingsOf(m))
 }
 
@@ -122,9 +122,24 @@ func windingSource(of string, res winding.Result) string {
 	return "common practice"
 }
 
-// windingVerdict turns what the windings amount to into a verdict.
-func (c *Call) windingVerdict(of string, res winding.Result) {
+// judgeWindings takes down what a machine's windings amount to now.
+func (c *Call) judgeWindings(of string, res winding.Result) {
 	key := "wind\x00" + of
+	v, ok := c.windingVerdict(of, res)
+	if !ok {
+		c.unjudge(key)
+		return
+	}
+	j := c.judged[key]
+	if j == nil {
+		j = c.judging(key)
+	}
+	c.settle(j, v)
+}
+
+// windingVerdict turns what a machine's windings amount to into a verdict, false
+// when too little of them was read.
+func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, bool) {
 	v := verdict.Verdict{Subject: "windings", Text: "", Source: windingSource(of, res), Caution: res.Cautions}
 	for _, f := range res.Facts {
 		if f != winding.FactNoGround { // the pins to the case have verdicts of their own
@@ -149,8 +164,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 			v.Word = verdict.CannotTell
 		}
 	case winding.Incomplete:
-		delete(c.judged, key)
-		return
+		return v, false
 	case winding.TooClose, winding.OpenUnplaced, winding.EqualWindings, winding.OverloadOpen:
 		v.Word = verdict.CannotTell
 	case winding.DoesNotAddUp, winding.NotAWinding:
@@ -163,14 +177,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) {
 		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
 		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
 	}
-	v = c.named(of, v)
-	j := c.judged[key]
-	if j == nil {
-		j = &judged{}
-		c.judged[key] = j
-		c.subjects = append(c.subjects, key)
-	}
-	c.settle(j, v)
+	return c.named(of, v), true
 }
 
 // rejudgeAll makes all judgements anew, after something changed that they
@@ -225,7 +232,7 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 		a, b := string(m.result.Roles[w.From]), string(m.result.Roles[w.To])
 		if (a == role || b == role) && (a == "common" || b == "common") && !w.Value.Over {
 			value := w.Value
-			if _, now := c.last2(pairKey(of, w.From, w.To)); readHot(now) && !c.mixedHeat(of) {
+			if _, now := c.last2(pairKey(of, w.From, w.To)); readHot(now) && !c.mixedHeat(of, math.MaxInt) {
 				value = fromHot(value)
 			}
 			v := winding.Compare(role+" winding", value, ohms, tol)
@@ -266,14 +273,13 @@ func (c *Call) failsToStart() bool {
 	return false
 }
 
-// mixedHeat reports whether the pairs that count were read partly hot, with no
-// temperature to correct them by.
-func (c *Call) mixedHeat(of string) bool {
+// mixedHeat reports whether the pairs that count before an entry were read
+// partly hot, with no temperature to correct them by.
+func (c *Call) mixedHeat(of string, before int) bool {
 	hot, other := false, false
-	for _, key := range c.keysOf(of) {
-		_, now := c.last2(key)
+	for _, now := range c.pairsOf(of, before) {
 		hot = hot || readHot(now)
-		other = other || now != nil && !now.over && now.b != caseName && !readHot(now)
+		other = other || !now.over && now.b != caseName && !readHot(now)
 	}
 	return hot && other
 }

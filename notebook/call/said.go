@@ -78,6 +78,9 @@ var accessories = []string{"relay", "device", "overload", "protector", "capacito
 // isNamed reports whether a text names a machine or part itself, and not a
 // device that belongs to it.
 func isNamed(text, of string) bool {
+	if of == "" {
+		return false
+	}
 	for _, w := range strings.FieldsFunc(strings.ToLower(of), func(r rune) bool { return r == '-' || r >= '0' && r <= '9' }) {
 		if !strings.Contains(text, strings.TrimSuffix(w, "or")) { // compress and mot are enough
 			return false

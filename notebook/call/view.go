@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
 )
 
@@ -99,26 +100,11 @@ func supports(r *cause.Result, counts func(*cause.Standing) bool) bool {
 
 func (c *Call) drawEvidence(r *record.Record) {
 	for _, of := range c.machineNames() {
-		m := c.machines[of]
-		out := record.Machine{Name: of, State: c.stateWords(of), Settled: m.result.Settled, Notes: m.result.Notes}
-		for _, p := range m.result.Pins {
-			pin := record.Pin{Name: p, Role: string(m.result.Roles[p])}
-			if _, now := c.last2(pairKey(of, p, caseName)); now != nil {
-				pin.Case = now.shown()
-				if s := now.cond.String(); s != "" {
-					pin.Case += " (" + s + ")"
-				}
-			}
-			out.Pins = append(out.Pins, pin)
+		if at := c.renewedAt(of); at > 0 {
+			old := c.inferWindings(of, at)
+			c.drawMachine(r, record.Machine{Name: of + ", before entry " + itoa(at), State: windingState(old.State)}, of, old, at)
 		}
-		for _, key := range c.keysOf(of) {
-			if _, now := c.last2(key); now != nil && now.b != caseName {
-				out.Pairs = append(out.Pairs, record.Pair{A: now.a, B: now.b, Ohms: now.shown()})
-			}
-		}
-		if len(out.Pairs) > 0 || len(out.Pins) > 0 {
-			r.Machines = append(r.Machines, out)
-		}
+		c.drawMachine(r, record.Machine{Name: of, State: c.stateWords(of)}, of, c.machines[of].result, math.MaxInt)
 	}
 	r.Readings = make([]record.Reading, 0, len(c.readings))
 	for _, m := range c.readings {
@@ -132,6 +118,9 @@ func (c *Call) drawEvidence(r *record.Record) {
 	}
 	for _, key := range c.subjects {
 		j := c.judged[key]
+		if v, ok := c.before(key, j); ok {
+			r.Verdicts = append(r.Verdicts, drawn(v))
+		}
 		if j == nil {
 			continue
 		}
@@ -140,11 +129,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 			(!intersects(v.Fact, barring) || c.replacedSince(key, j)) {
 			v.Subject += " (before the repair)"
 		}
-		out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}
-		if v.Judged {
-			out.Margin = marginShort(v.Margin)
-		}
-		r.Verdicts = append(r.Verdicts, out)
+		r.Verdicts = append(r.Verdicts, drawn(v))
 	}
 	for _, s := range c.sums {
 		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: c.restsOnStruck(s.from), Struck: c.struck[s.entry]}
@@ -174,6 +159,14 @@ func (c *Call) drawEvidence(r *record.Record) {
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
 }
 
+func drawn(v verdict.Verdict) record.Verdict {
+	out := record.Verdict{Subject: v.Subject, Word: string(v.Word), Text: v.Text, Limit: v.Limit, Source: v.Source, Also: v.Also, Entries: v.Entries}
+	if v.Judged {
+		out.Margin = marginShort(v.Margin)
+	}
+	return out
+}
+
 // restsOnStruck says which struck entry a sum rests on, "" for none.
 func (c *Call) restsOnStruck(from []int) string {
 	if n := c.struckBelow(from); n > 0 {
@@ -187,6 +180,46 @@ func joined(a, b string) string {
 		return a + b
 	}
 	return a + ", " + b
+}
+
+// drawMachine draws up what was read of a machine before an entry.
+func (c *Call) drawMachine(r *record.Record, out record.Machine, of string, res winding.Result, before int) {
+	out.Settled, out.Notes = res.Settled, res.Notes
+	toCase := map[string]string{}
+	for _, now := range c.pairsOf(of, before) {
+		if now.b != caseName {
+			out.Pairs = append(out.Pairs, record.Pair{A: now.a, B: now.b, Ohms: now.shown()})
+			continue
+		}
+		toCase[now.a] = now.shown()
+		if s := now.cond.String(); s != "" {
+			toCase[now.a] += " (" + s + ")"
+		}
+	}
+	for _, p := range res.Pins {
+		out.Pins = append(out.Pins, record.Pin{Name: p, Role: string(res.Roles[p]), Case: toCase[p]})
+	}
+	if len(out.Pairs) > 0 || len(out.Pins) > 0 {
+		r.Machines = append(r.Machines, out)
+	}
+}
+
+// before gives what a verdict said of a machine that was replaced since, when
+// it was not sound: the new one's has taken its place.
+func (c *Call) before(key string, now *judged) (v verdict.Verdict, ok bool) {
+	of := ownerOf(key)
+	at := c.renewedAt(of)
+	if at == 0 || now != nil && lastEntry(now.verdict) < at {
+		return v, false
+	}
+	switch kind, name, _ := strings.Cut(key, "\x00"); kind {
+	case "wind":
+		v, ok = c.windingVerdict(of, c.inferWindings(of, at))
+	case "case":
+		v, ok = c.verdictOn(kind, name, at)
+	}
+	v.Subject += " (before the repair)"
+	return v, ok && v.Word != verdict.Sound
 }
 
 func pairKey(of, a, b string) string {
@@ -393,13 +426,24 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 // windingOhms are the ohms between roles of the machine that the call is
 // about, once its roles are settled: "common-run 2.5".
 func (c *Call) windingOhms() []string {
-	m := c.machines[c.mainMachine()]
-	if m == nil || !m.result.Settled {
+	of := c.mainMachine()
+	m := c.machines[of]
+	if m == nil {
+		return nil
+	}
+	res := m.result
+	if at := c.renewedAt(of); at > 0 {
+		// The plate that the call knows is the old one's, until another is typed.
+		if p, ok := c.plateAt(of, "model", ""); !ok || p.entry < at {
+			res = c.inferWindings(of, at)
+		}
+	}
+	if !res.Settled {
 		return nil
 	}
 	var out []string
-	for _, w := range m.result.Windings {
-		a, b := m.result.Roles[w.From], m.result.Roles[w.To]
+	for _, w := range res.Windings {
+		a, b := res.Roles[w.From], res.Roles[w.To]
 		if a != "" && b != "" && !w.Value.Over {
 			out = append(out, string(a)+"-"+string(b)+" "+number(w.Value.X))
 		}

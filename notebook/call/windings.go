@@ -26,8 +26,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
 		Diagram:   winding.Diagram(c.plateText(of, "windings")),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
-	stale := c.staleBefore(of, before)
-	mixed := c.mixedHeat(of)
+	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
+	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
+	mixed := c.mixedHeat(of, before)
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
 			return fromHot(c.value(r))
@@ -47,11 +48,11 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		}
 	}
 	for _, m := range c.marks {
-		if m.of == of && m.entry < before && c.alive(m.entry) {
+		if m.of == of && m.entry < before && m.entry > since && c.alive(m.entry) {
 			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
 		}
 	}
-	in.Sheet = c.sheet(of, mixed)
+	in.Sheet = c.sheet(of, mixed, before)
 	c.spend(3000 + 500*len(in.Readings) + 80*len(c.marks))
 	res := winding.Infer(in)
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
@@ -64,11 +65,10 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 // when it says nothing. The readings stand for 25 °C unless all of them were
 // read hot: then the sheet is taken to that heat, with the doubt of not
 // knowing it.
-func (c *Call) sheet(of string, mixed bool) *winding.Sheet {
+func (c *Call) sheet(of string, mixed bool, before int) *winding.Sheet {
 	s := winding.Sheet{Start: measure.Open(0), Run: measure.Open(0)}
 	hot := false
-	for _, key := range c.keysOf(of) {
-		_, now := c.last2(key)
+	for _, now := range c.pairsOf(of, before) {
 		hot = hot || !mixed && readHot(now)
 	}
 	for role, v := range map[string]*measure.Value{"start": &s.Start, "run": &s.Run} {
@@ -157,6 +157,20 @@ func (c *Call) keysOf(of string) []string {
 	for _, k := range c.keys {
 		if strings.HasPrefix(k, prefix) && c.byKey[k][0].b != "" {
 			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// pairsOf gives the last reading of each pair of a machine before an entry, the
+// case among the pins; what was read before the machine was replaced is of
+// another one.
+func (c *Call) pairsOf(of string, before int) []*reading {
+	var out []*reading
+	since := c.renewedBefore(of, before)
+	for _, key := range c.keysOf(of) {
+		if _, now := c.pairBefore(key, before); now != nil && now.entry > since {
+			out = append(out, now)
 		}
 	}
 	return out

@@ -1,0 +1,68 @@
+package call
+
+import (
+	"strings"
+	"testing"
+)
+
+// TestRenewedMachine holds a machine that took the place of another to its own
+// readings: neither the roles nor the insulation of the old one are its own.
+func TestRenewedMachine(t *testing.T) {
+	c := applyAll(t, "unit refrigerator", "fault clicks", "safe", "ohm A B 3, A C 12, B C 9", "ohm A case 100", "mark A common",
+		"did replaced compressor", "wire black common")
+	if got := rolesOf(c); got != "incomplete " {
+		t.Errorf("a new machine has %q", got)
+	}
+	if g := c.grounds(); g != "" {
+		t.Errorf("a new machine is condemned by the old one's reading: %s", g)
+	}
+	must(t, c, "ohm A case OL, B case OL, C case OL")
+	must(t, c, "ohm A B 12.0, A C 15, B C 3")
+	if got := rolesOf(c); got != "sound A=start B=common C=run" {
+		t.Errorf("a new machine read anew has %q", got)
+	}
+	r := c.Record()
+	var names, verdicts []string
+	for _, m := range r.Machines {
+		names = append(names, m.Name+": "+m.State)
+	}
+	for _, v := range r.Verdicts {
+		verdicts = append(verdicts, v.Subject+" "+v.Word)
+	}
+	if got := strings.Join(names, "; "); got != "compressor, before entry 7: grounded; compressor: windings sound" {
+		t.Errorf("machines drawn: %s", got)
+	}
+	if got := strings.Join(verdicts, "; "); !strings.Contains(got, "windings (before the repair) failed; windings sound") ||
+		!strings.Contains(got, "insulation A to case (before the repair) failed") {
+		t.Errorf("verdicts: %s", got)
+	}
+	c = applyAll(t, "fault clicks", "ohm A case 100", "did replaced compressor", `strike 3 "it was not"`)
+	if c.grounds() == "" {
+		t.Error("a struck replacement still lifts what was condemned")
+	}
+}
+
+// TestRenewedByWords takes only a replacement that was done for one.
+func TestRenewedByWords(t *testing.T) {
+	for line, want := range map[string]bool{
+		"did replaced compressor": false, "part compressor SAMPLE-C1, 1, 10": false,
+		"did customer does not want the compressor replaced": true, "part new compressor quoted, 1, 310": true, "did new start device": true,
+	} {
+		c := applyAll(t, "unit refrigerator", "fault clicks", "safe", "ohm A case 100", line)
+		if got := c.grounds() != ""; got != want {
+			t.Errorf("%s: condemned %v", line, got)
+		}
+	}
+}
+
+// TestAtRest keeps a sum from taking the sagged volts for those at rest.
+func TestAtRest(t *testing.T) {
+	c := applyAll(t, "volt line 120.0", "volt line 110.0 start", "let rest = volt(line)", "let fell = volt(line, start)")
+	if got := c.defs[0].value.String() + "; " + c.defs[1].value.String(); !strings.HasPrefix(got, "120.0") || !strings.Contains(got, "; 110.0") {
+		t.Errorf("at rest and at start: %s", got)
+	}
+	must(t, c, "amp comp 12 peak")
+	if _, err := c.Apply(nine, "amp(comp)"); err == nil || !strings.Contains(err.Error(), "while starting only") {
+		t.Errorf("amps that were read at the start only: %v", err)
+	}
+}
