@@ -3,6 +3,7 @@ package quantity
 import (
 	"math"
 	"slices"
+	"sort"
 	"strings"
 	"sync"
 
@@ -67,7 +68,7 @@ var units = sync.OnceValue(func() *index {
 		x.declare(&decls[i])
 	}
 	for _, list := range x.family {
-		slices.SortFunc(list, func(a, b *Unit) int { return int(a.exp) - int(b.exp) })
+		sort.Slice(list, func(i, k int) bool { return list[i].exp < list[k].exp })
 	}
 	slices.Sort(x.spellings)
 	x.compose()

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 )
@@ -115,8 +116,9 @@ func (p *part) parting(trees []tree, unread bool) []choice {
 			best = append(best, choice{a, b, p.t.pair(p.lead(p.nodes[a]), p.lead(p.nodes[b])), left, hi - lo})
 		}
 	}
-	slices.SortStableFunc(best, func(x, y choice) int {
-		return cmp.Or(cmp.Compare(x.left, y.left), cmp.Compare(y.wide, x.wide), cmp.Compare(x.pair.String(), y.pair.String()))
+	sort.SliceStable(best, func(i, k int) bool {
+		x, y := &best[i], &best[k]
+		return cmp.Or(cmp.Compare(x.left, y.left), cmp.Compare(y.wide, x.wide), cmp.Compare(x.pair.String(), y.pair.String())) < 0
 	})
 	return best
 }

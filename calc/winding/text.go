@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -107,8 +108,8 @@ func named(roles map[string]Role) string {
 	for pin, role := range roles {
 		leads = append(leads, lead{slices.Index(roleOrder, role), pin})
 	}
-	slices.SortFunc(leads, func(a, b lead) int {
-		return cmp.Or(cmp.Compare(a.order, b.order), cmp.Compare(a.pin, b.pin))
+	sort.Slice(leads, func(i, k int) bool {
+		return cmp.Or(cmp.Compare(leads[i].order, leads[k].order), cmp.Compare(leads[i].pin, leads[k].pin)) < 0
 	})
 	var out strings.Builder
 	out.Grow(20 * len(leads))

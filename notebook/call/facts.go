@@ -4,7 +4,6 @@ import (
 	"math"
 	"regexp"
 	"slices"
-	"sort"
 	"strings"
 	"sync"
 
@@ -92,7 +91,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			}
 		}
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Entry < out[j].Entry })
+	byEntry(out)
 	return c.supersede(c.restored(c.rattling(out, before), before))
 }
 

@@ -41,7 +41,7 @@ func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
 	if !slices.Contains(left, "compressor-seized") {
 		return
 	}
-	slices.SortStableFunc(rests, func(a, b cause.Fact) int { return a.Entry - b.Entry })
+	byEntry(rests)
 	why := "what is left for a locked rotor, inferred from " + entriesWord(rests) + ": " + strings.Join(names, ", ")
 	for _, p := range partsLocked {
 		done := slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, p.test+"-") })

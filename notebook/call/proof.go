@@ -3,6 +3,7 @@ package call
 import (
 	"math"
 	"slices"
+	"sort"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -230,7 +231,7 @@ func (c *Call) curves(since, before int) []record.Curve {
 // byTime puts readings in the order in which they happened, which is not that
 // in which they were written down; of two at one time the later entry counts.
 func byTime(rs []*reading) []*reading {
-	slices.SortStableFunc(rs, func(a, b *reading) int { return a.at.Compare(b.at) })
+	sort.SliceStable(rs, func(i, k int) bool { return rs[i].at.Before(rs[k].at) })
 	var out []*reading
 	for i, r := range rs {
 		if i+1 == len(rs) || rs[i+1].at.After(r.at) {

@@ -3,6 +3,7 @@ package call
 import (
 	"math"
 	"slices"
+	"sort"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -35,8 +36,12 @@ func (g group) rests() []cause.Fact {
 			}
 		}
 	}
-	slices.SortStableFunc(out, func(a, b cause.Fact) int { return a.Entry - b.Entry })
+	byEntry(out)
 	return out
+}
+
+func byEntry(facts []cause.Fact) {
+	sort.SliceStable(facts, func(i, k int) bool { return facts[i].Entry < facts[k].Entry })
 }
 
 // groupsOf puts the supported causes that exclude each other together.

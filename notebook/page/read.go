@@ -6,7 +6,7 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
-	"slices"
+	"sort"
 	"strings"
 	"time"
 
@@ -234,7 +234,7 @@ func Read(content []byte) (*File, error) {
 		return nil, errors.New("the last line is torn")
 	}
 	if failpoint.On(failpoint.ByTime) {
-		slices.SortStableFunc(f.Entries, func(a, b Entry) int { return a.At.Compare(b.At) })
+		sort.SliceStable(f.Entries, func(i, k int) bool { return f.Entries[i].At.Before(f.Entries[k].At) })
 	}
 	f.Clean = f.Clean && len(content) == asRead
 	return f, nil
