@@ -131,13 +131,14 @@ var liveFindings = []string{"starts-and-runs"}
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
 	codes := cause.FindFindings(t)
+	live := false
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})
 	}
 	for _, code := range codes {
 		c.findings = append(c.findings, finding{c.entry, code, t})
 		if slices.Contains(liveFindings, code) {
-			c.live = append(c.live, c.entry)
+			c.live, live = append(c.live, c.entry), true
 		}
 		if c.seenAt[code] == nil {
 			c.seenCodes = append(c.seenCodes, code)
@@ -160,6 +161,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	if live && c.energisedAnyway(r) {
+		c.defied = append(c.defied, c.entry)
+	}
 	c.tellRattle(codes, r)
 	return c.finish(r), nil
 }

@@ -226,16 +226,16 @@ func (c *Call) settleInsulation() string {
 		" to case (ohm " + pins[0] + " case … test 500V)"
 }
 
-// energisedAnyway warns when readings are of a machine that should not have
-// been energised.
-func (c *Call) energisedAnyway(reply *Reply) {
+// energisedAnyway warns when a line is of a machine under power that should not
+// be energised, and reports whether it did.
+func (c *Call) energisedAnyway(reply *Reply) bool {
 	why := append(c.verdictsWith(barring...), c.verdictsWith(inDoubt[0])...)
 	if len(why) == 0 {
-		return
+		return false
 	}
 	v, t := why[0].verdict, cautionOf(caution.NeverEnergise)
-	reply.add(Caution, "Caution: "+v.Subject+" is "+string(v.Word)+" ("+entryList(v.Entries)+"). "+t.Text).flag("caution-" + t.Code)
-	c.defied = append(c.defied, c.entry)
+	reply.add(Caution, "Caution: "+v.Subject+": "+string(v.Word)+" ("+entryList(v.Entries)+"). "+t.Text).flag("caution-" + t.Code)
+	return true
 }
 
 func cautionOf(code string) caution.Caution {

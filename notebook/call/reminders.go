@@ -24,10 +24,15 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		for _, r := range rs {
 			if x, _ := r.q.In("V"); r.over || x > deadVolts {
 				c.warn(reply, caution.MainsLive)
+				if r.b == "" && c.machineFor(r.a) == c.mainMachine() {
+					c.energisedAnyway(reply) // its plug may be off: that is warned of, not held against anyone
+				}
 			}
 		}
 	case "amp", "watt":
-		c.energisedAnyway(reply)
+		if c.energisedAnyway(reply) {
+			c.defied = append(c.defied, c.entry)
+		}
 		c.warn(reply, caution.MainsLive)
 		c.warn(reply, caution.HotMoving)
 	case "psi":
