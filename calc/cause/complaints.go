@@ -31,7 +31,7 @@ var complaints = []Complaint{
 		Words:  []string{"shock", "tingl", "zaps", "live to touch"},
 		Signs:  []string{"shock"},
 		Causes: []string{"winding-grounded", "wire-at-metal", "heater-grounded", "insulation-weak", "earth-lost"},
-		Need: []Need{needEarth, needCase, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided",
+		Need: []Need{needEarth, needCase, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-insulation-suspect",
 			"heater-grounded", "heater-none"}}},
 	},
 	{
@@ -131,7 +131,7 @@ var complaints = []Complaint{
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",
 			"airflow-blocked", "limit-open", "connection-weak", "heater-failed"},
-		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-grounded"}},
+		Need: []Need{needSupply, needHeater, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-insulation-suspect", "heater-grounded"}},
 			{"thermal limit", []string{"limit-closed", "limit-open", "limit-undecided"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{

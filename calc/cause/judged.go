@@ -112,6 +112,7 @@ var judged = []Finding{
 	{"sag-undecided", nil, "the fall of the volts read too near its limit to say", nil},
 	{"heater-undecided", nil, "the heater's ohms read too near their limit to say", nil},
 	{"heater-insulation-undecided", nil, "heater to sheath read too near its limit to say", nil},
+	{"heater-insulation-suspect", nil, "the heater's insulation to its sheath is in doubt", []string{"heater-insulation-sound", "heater-no-gross-fault"}},
 	{"thermostat-undecided", nil, "the thermostat read neither closed nor open", nil},
 	{"limit-undecided", nil, "the limit read neither closed nor open", nil},
 	{"switch-undecided", nil, "the switch read neither closed nor open", nil},

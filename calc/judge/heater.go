@@ -208,6 +208,7 @@ func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdi
 		out.Text = ohms(v.X) + " to the sheath: the element is grounded"
 	case w.place(v) == below:
 		out.Word, out.Text = verdict.Suspect, ohms(v.X)+" to the sheath may be damp: dry it gently and repeat"
+		out.Fact = []string{"heater-insulation-suspect"}
 	default:
 		out.Word, out.Text = verdict.CannotTell, "too near the limit to say: dry it and repeat with an insulation tester"
 		out.Fact = []string{fact("heater-insulation", out.Word)}

@@ -100,7 +100,7 @@ func TestHeaterToCase(t *testing.T) {
 		{"tester, over range", measure.Open(7), 500, verdict.Sound, []string{"heater-insulation-sound"}},
 		{"ohm-meter", measure.Open(7), 0, verdict.CannotTell, nil},
 		{"grounded", within(40, 1), 0, verdict.Failed, []string{"heater-grounded"}},
-		{"damp", within(0.4e6, 0.01e6), 500, verdict.Suspect, nil},
+		{"damp", within(0.4e6, 0.01e6), 500, verdict.Suspect, []string{"heater-insulation-suspect"}},
 		{"near", within(1.01e6, 0.05e6), 500, verdict.CannotTell, []string{"heater-insulation-undecided"}},
 	} {
 		check(t, c.name, HeaterToCase("defrost", c.v, c.test), c.word, c.facts...)

@@ -143,6 +143,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return "do not energise: " + c.grounds() + "; take the loads off one by one and read again until the path to the metal is gone"
 	case c.settleInsulation() != "":
 		return c.settleInsulation()
+	case r.Repair == nil && c.caseFirst(r.Next) != "":
+		return c.caseFirst(r.Next)
 	case c.readAgain(r) != "":
 		return c.readAgain(r)
 	case r.Repair == nil && c.halfRelay() != "":

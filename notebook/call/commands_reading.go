@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"time"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/verdict"
@@ -380,10 +381,24 @@ func (c *Call) lastOf(entries []int, upTo int) int {
 }
 
 // deadAt reports whether the unit counted as dead after an entry: made safe,
-// or volts near zero, and nothing live since.
+// or volts near zero, on the same day, and nothing live since. What was locked
+// out yesterday is proved dead again today.
 func (c *Call) deadAt(entry int) bool {
 	dead := c.lastOf(c.dead, entry)
-	return dead > 0 && dead >= c.lastOf(c.live, entry)
+	return dead > 0 && dead >= c.lastOf(c.live, entry) && c.sameDay(dead, entry)
+}
+
+func (c *Call) sameDay(a, b int) bool {
+	y1, m1, d1 := c.timeOf(a).Date()
+	y2, m2, d2 := c.timeOf(b).Date()
+	return d1 == d2 && m1 == m2 && y1 == y2
+}
+
+func (c *Call) timeOf(entry int) time.Time {
+	if entry > len(c.entries) {
+		return c.at
+	}
+	return c.entries[entry-1].At
 }
 
 // undeadTests lists the entries of dead tests that were made without a word
@@ -426,7 +441,7 @@ func (c *Call) warn(reply *Reply, code string) {
 			return
 		}
 	}
-	if at := c.warned[code]; at > 0 && (code != caution.ProveDead || at >= c.lastOf(c.live, c.entry)) {
+	if at := c.warned[code]; at > 0 && (code != caution.ProveDead || at >= c.lastOf(c.live, c.entry) && c.sameDay(at, c.entry)) {
 		return
 	}
 	t, ok := caution.Text(code)

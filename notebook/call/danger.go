@@ -15,7 +15,8 @@ import (
 // until an insulation tester has settled it.
 var (
 	barring = []string{"winding-grounded", "insulation-failed", "earth-continuity-failed", "heater-grounded"}
-	inDoubt = []string{"insulation-suspect", "insulation-undecided"}
+	inDoubt = []string{"insulation-suspect", "heater-insulation-suspect", "insulation-undecided", "heater-insulation-undecided"}
+	suspect = []string{"insulation-suspect", "heater-insulation-suspect"}
 )
 
 // verdictsWith are the verdicts that carry one of the facts and stand: what was
@@ -215,10 +216,40 @@ func (c *Call) doubtful(machine string) []string {
 	return out
 }
 
+// doubtfulHeaters names the heaters whose insulation to the sheath is in doubt.
+func (c *Call) doubtfulHeaters() []string {
+	var out []string
+	for _, key := range c.subjects {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if j := c.judged[key]; kind == "sheath" && j != nil && intersects(j.verdict.Fact, inDoubt) && !c.replacedSince(key, j) {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
+// caseFirst is the step that comes before anything that energises a machine
+// whose pins were read but not all of them to the case; "" when none does.
+func (c *Call) caseFirst(t *cause.Test) string {
+	of := c.mainMachine()
+	m := c.machines[of]
+	if t == nil || t.Danger == cause.Dead || m == nil || len(m.result.Pins) == 0 || c.allPinsToCase(of) {
+		return ""
+	}
+	var left []string
+	since := c.renewedAt(of)
+	for _, p := range m.result.Pins {
+		if _, now := c.last2(pairKey(of, p, caseName)); now == nil || now.entry <= since {
+			left = append(left, p)
+		}
+	}
+	return "before anything is energised, read " + strings.Join(left, ", ") + " to the case (ohm " + left[0] + " case …)"
+}
+
 // settleInsulation is the step that comes before anything that energises,
 // while the insulation is in doubt; "" when it is not.
 func (c *Call) settleInsulation() string {
-	pins := c.doubtful(c.mainMachine())
+	pins := append(c.doubtful(c.mainMachine()), c.doubtfulHeaters()...)
 	if len(pins) == 0 {
 		return ""
 	}
@@ -229,7 +260,7 @@ func (c *Call) settleInsulation() string {
 // energisedAnyway warns when a line is of a machine under power that should not
 // be energised, and reports whether it did.
 func (c *Call) energisedAnyway(reply *Reply) bool {
-	why := append(c.verdictsWith(barring...), c.verdictsWith(inDoubt[0])...)
+	why := append(c.verdictsWith(barring...), c.verdictsWith(suspect...)...)
 	if len(why) == 0 {
 		return false
 	}

@@ -249,6 +249,11 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	if len(words) > 1 {
 		b = words[1]
 	}
+	if q.word == "ohm" && b != "" {
+		at := reading{quality: q, a: a, b: b}
+		at.toShell()
+		a, b = at.a, at.b
+	}
 	var found *reading
 	passed := false
 	c.spend(2 * len(c.readings))

@@ -76,7 +76,7 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		}
 		b.WriteString(anchor + " ")
 	}
-	if len(points) == 1 && last.b == caseName && !strings.EqualFold(points[0].Text, caseName) && partOf(points[0].Text) == nil {
+	if len(points) == 1 && last.b == caseName && !isShell(points[0].Text) && partOf(points[0].Text) == nil {
 		// The probe on the shell stays, the other moves from pin to pin.
 		b.Reset()
 		b.WriteString(points[0].Text + " " + caseName)
@@ -115,7 +115,7 @@ func (c *Call) carriesOn(last *reading, word string) bool {
 	if last.quality.word != "ohm" {
 		return false
 	}
-	return strings.EqualFold(word, caseName) || len([]rune(word)) <= 3 || partOf(word) != nil
+	return isShell(word) || len([]rune(word)) <= 3 || partOf(word) != nil
 }
 
 func onlyDigits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -227,16 +228,48 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 			return nil, p.Errorf("a name of a point is too long").WithHint("at most 40 characters")
 		}
 	}
-	if strings.EqualFold(r.a, caseName) {
-		r.a, r.b = r.b, r.a
-	}
-	if strings.EqualFold(r.b, caseName) {
-		r.b = caseName
+	r.toShell()
+	if r.b == caseName && isShell(r.a) {
+		return nil, points[1].Errorf("both probes stand on the shell").WithHint("as in: ohm A case OL; the earth path is ohm earth 0.05")
 	}
 	if r.a == "" {
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
 	}
 	return r, nil
+}
+
+// shells are what the metal shell is called among the points, earths what the
+// conductor that leads there is.
+var (
+	shells = []string{caseName, "chassis", "shell", "frame", "body", "cabinet", "metal", "sheath", "housing", "casing", "dome"}
+	earths = []string{"earth", "ground", "gnd", "grd", "pe"}
+)
+
+func isShell(p string) bool {
+	p = strings.ToLower(p)
+	return slices.Contains(shells, p) || slices.Contains(earths, p)
+}
+
+// toShell calls the shell by one name, whatever it was called: a pin to ground
+// is a pin to the case. The earth conductor to the shell is the earth path.
+func (r *reading) toShell() {
+	switch {
+	case r.quality.word != "ohm" || r.b == "":
+		if strings.EqualFold(r.a, caseName) {
+			r.a, r.b = r.b, r.a
+		}
+		return
+	case isShell(r.a) && isShell(r.b):
+		if slices.Contains(earths, strings.ToLower(r.a)) != slices.Contains(earths, strings.ToLower(r.b)) {
+			r.a, r.b = "earth", ""
+			return
+		}
+	case isShell(r.a):
+		r.a, r.b = r.b, r.a
+	}
+	if isShell(r.b) {
+		r.b = caseName
+	}
 }
 
 // isSupplyPoint tells the conductors of the supply by their names.

@@ -3,6 +3,7 @@ package call
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 )
@@ -42,9 +43,19 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
 })
 
-// stated gives the clauses of a text that do not put work off.
+// notWork tells a clause of what mends nothing: tests, looks, waiting, making
+// safe and opening up.
+var notWork = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+		`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
+		`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
+		`|\b(for|to|as) (a |the )?test(ing)?\b`)
+})
+
+// stated gives the clauses of a text that say what was mended: they neither put
+// work off nor are of something else.
 func stated(text string) []string {
-	return slices.DeleteFunc(clausesOf(text), notDone().MatchString)
+	return slices.DeleteFunc(clausesOf(text), func(c string) bool { return notDone().MatchString(c) || notWork().MatchString(c) })
 }
 
 // undone reports whether all of a text is of work that was not done.
@@ -97,16 +108,19 @@ var (
 
 	defeats = sync.OnceValue(func() *regexp.Regexp {
 		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
+		const pin = `(earth|ground)( (wire|lead|strap|bond|pin|prong))?`
 		return regexp.MustCompile(`by-?pass|jumper|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (around|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over) ` +
 			`|\bshorted (the|a|its|out|across|over)\b.*` + device + `|\b(looped|strapped|wedged|linked|taped|tied|pinned)\b.{0,30}` + device +
 			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
 			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
-			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin)|$)` +
-			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversize|stronger|higher) fuse|cover (left )?off|taped (the switch|down|shut)`)
+			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off|snipped|broke off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin|prong)|$)` +
+			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|3 to 2\b|` + device + ` (is |was )?(left )?(off|out)$|left (the |its )?` + device + ` (off|out)\b` +
+			`|straight through|\bshunt|\bfoil\b|paper ?clip|` + device + `.{0,20}\b(bypassed|jumpered)|removed (the )?` + device + ` and (twisted|joined|connected)` +
+			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover (left )?off|taped (the switch|down|shut)`)
 	})
 	// harmless is what speaks of a bridge that there is not.
 	harmless = sync.OnceValue(func() *regexp.Regexp {
-		return regexp.MustCompile(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier)`)
+		return regexp.MustCompile(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
 	})
 	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
 		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
@@ -121,17 +135,44 @@ type guard struct {
 	back   bool
 }
 
+func takesOut(clause string) bool {
+	return (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
+}
+
+var exchanges = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
+})
+
+// overfused reports whether a fuse or breaker gave way to one of more amps.
+func overfused(clause string) bool {
+	m := exchanges().FindStringSubmatch(clause)
+	if m == nil {
+		return false
+	}
+	first, second := m[1], m[3]
+	if strings.HasPrefix(m[2], "in") {
+		first, second = second, first
+	}
+	was, _ := strconv.Atoi(first)
+	is, _ := strconv.Atoi(second)
+	return is > was
+}
+
 // guards reads what a line says of protective devices.
 func guards(w work) []guard {
 	var out []guard
 	for _, c := range clausesOf(w.text) {
+		before := len(out)
 		for _, part := range strings.Split(c, " and ") {
 			switch {
 			case speaksOf(part, restores):
 				out = append(out, guard{w, part, true})
-			case defeats().MatchString(part) && !harmless().MatchString(part):
+			case takesOut(part):
 				out = append(out, guard{w, part, false})
 			}
+		}
+		if len(out) == before && takesOut(c) {
+			out = append(out, guard{w, c, false})
 		}
 	}
 	return out
