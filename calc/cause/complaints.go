@@ -74,7 +74,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: []string{"click", "comp not start", "not start", "won't start", "doesn't start", "no start", "compressor not running", "compressor dead", "compressor won't run"},
+		Words: []string{"click", "comp not start", "not start", "won't start", "doesn't start", "no start", "compressor not running", "compressor dead", "compressor won't run", "dead compressor", "compressor is dead", "not kicking on", "not kick on", "won't kick on", "comp not running"},
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "connection-weak", "supply-weak", "control-not-calling", "miswired",
@@ -92,7 +92,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "leaks-ices", Name: "leaks or ices up",
-		Words: []string{"leak", "ice in", "ice on", "ice build", "of ice", "iced", "ices", "icing", "frost", "water on floor", "water in", "puddle", "drips"},
+		Words: []string{"leak", "ice in", "ice on", "ice build", "of ice", "iced", "ices", "icing", "frost", "water on floor", "water in", "puddle", "drips", "defrost not", "not defrost", "doesn't defrost"},
 		Signs: []string{"water-inside", "water-on-floor", "frost-heavy", "drain-blocked"},
 		Causes: append([]string{"drain-blocked", "pan-cracked", "water-line-leaks", "not-level", "gasket-leaks", "heavy-use", "evap-fan-failed", "evap-fan-unfed"},
 			defrostCauses...),
@@ -117,7 +117,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp", "ice cream"},
+		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp", "ice cream", "no cold air"},
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
@@ -126,7 +126,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "won't dry", "not get hot", "cold water", "takes too long", "takes forever"},
+		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "won't dry", "not get hot", "cold water", "takes too long", "takes forever", "not bake", "won't bake", "doesn't bake", "not broil", "won't broil", "water cold", "two cycles"},
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",

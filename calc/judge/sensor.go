@@ -40,7 +40,7 @@ type NTCIn struct {
 func NTC(in NTCIn) verdict.Verdict {
 	subject := named("NTC sensor", in.Name)
 	curve, tol, source := in.curve()
-	if curve == nil && in.Ohms.Over {
+	if (curve == nil || in.Celsius.Over) && in.Ohms.Over {
 		return verdict.Verdict{Subject: subject, Word: verdict.Suspect, Limit: "finite", Source: commonPractice,
 			Text: "open: the sensor, its lead or its plug; read at the sensor itself on the highest range",
 			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
@@ -57,7 +57,10 @@ func NTC(in NTCIn) verdict.Verdict {
 	}
 	cold, okCold := curve(in.Celsius.Lo)
 	hot, okHot := curve(in.Celsius.Hi)
-	if in.Celsius.Over || !okCold || !okHot {
+	if in.Celsius.Over {
+		return undecided("sensor", subject, "the temperature at the sensor is needed: write it behind the ohms, as in at 20C", in.Ohms)
+	}
+	if !okCold || !okHot {
 		return undecided("sensor", subject, "the temperature is outside what its table or formula covers", in.Ohms, in.Celsius)
 	}
 	at, okAt := curve(in.Celsius.X)

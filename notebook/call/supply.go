@@ -161,6 +161,11 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	rated := c.ratedVolts()
+	if rated == 0 && isHeater(strings.ToLower(r.a)) && c.complaint() == "no-heat" && !c.value(r).Over && c.value(r).Hi > deadVolts {
+		// Half of what a heater of two legs needs looks like all of another's.
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice",
+			Text: "the rated volts are needed to judge " + r.shown() + ": plate volts 240, or what its plate says"}
+	}
 	if rated == 0 {
 		rated = 115
 	}
