@@ -58,7 +58,7 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 		unit = words
 	}
 	for _, a := range appliances() {
-		phrase := a.words.FindString(words)
+		phrase := a.words.FindString(troubled(words))
 		if phrase == "" || !a.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
 			continue
 		}
@@ -100,6 +100,8 @@ var fine = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
 })
 
+var denied = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`) })
+
 var clauses = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`[,;:]| but | and | while `) })
 
 // troubled leaves out of a complaint what it says is all right, so that "fridge
@@ -107,7 +109,7 @@ var clauses = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`
 func troubled(text string) string {
 	var out []string
 	for _, part := range clauses().Split(text, -1) {
-		if !fine().MatchString(part) {
+		if !fine().MatchString(part) || denied().MatchString(part) {
 			out = append(out, part)
 		}
 	}

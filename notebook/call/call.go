@@ -327,7 +327,11 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	if s.Line.Stamp.Set && len(e.Reply.Lines) > 0 {
 		// What a time before a line came to must be seen: + adds up.
 		first := max(0, slices.IndexFunc(e.Reply.Lines, func(l Line) bool { return l.Tone != Caution }))
-		e.Reply.Lines[first].Text = "At " + at.Format("15:04") + ": " + e.Reply.Lines[first].Text
+		layout := "15:04"
+		if len(c.entries) > 0 && !c.sameDay(c.entry-1, c.entry) {
+			layout = "2006-01-02 15:04"
+		}
+		e.Reply.Lines[first].Text = "At " + at.Format(layout) + ": " + e.Reply.Lines[first].Text
 	}
 	if reopens && e.Kind != "close" {
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)

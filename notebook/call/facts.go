@@ -280,7 +280,7 @@ func (c *Call) complaint() string {
 	fault, unit := c.last("fault"), c.last("unit")
 	if m := &c.matched; fault != m.fault || unit != m.unit {
 		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault)}
-		c.spend(8000)
+		c.spend(16_000)
 		if hits := complaintsOf(fault, unit); len(hits) > 0 {
 			m.code = hits[0].Code
 		}
@@ -294,11 +294,27 @@ type matched struct {
 	wired             bool // see hasNoOutlet
 }
 
+// oneClause keeps of the complaints that words name those that a single clause of
+// them names, when there is any: "no spin, drains ok" says nothing of no drain.
+func oneClause(words string, hits []cause.Hit) []cause.Hit {
+	named := map[string]bool{}
+	for _, part := range clauses().Split(words, mostClauses) {
+		for _, h := range cause.Hits(part) {
+			named[h.Code] = true
+		}
+	}
+	kept := slices.DeleteFunc(slices.Clone(hits), func(h cause.Hit) bool { return !named[h.Code] })
+	if len(kept) == 0 {
+		return hits
+	}
+	return kept
+}
+
 // complaintsOf gives the complaints that the customer's words name, the best
 // first: what they mean in an appliance of that kind, and else a fan, pump or
 // drum that stands is a motor's, unless the words speak of cold that is not kept.
 func complaintsOf(words, unit string) []cause.Hit {
-	hits := cause.Hits(words)
+	hits := oneClause(words, cause.Hits(words))
 	if words == "" {
 		return hits
 	}
