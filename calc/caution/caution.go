@@ -22,6 +22,7 @@ const (
 	Shock            = "shock-felt"
 	Smoke            = "smoke-or-sparks"
 	GasSmell         = "gas-smell"
+	HighVoltage      = "high-voltage"
 )
 
 // Caution is one warning.
@@ -76,6 +77,9 @@ var table = []Caution{
 		"common practice"},
 	{GasSmell,
 		"Gas smelled: switch nothing on or off, no flame, air the room; fuel gas is for its supplier's emergency line.",
+		"common practice"},
+	{HighVoltage,
+		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",
 		"common practice"},
 }
 

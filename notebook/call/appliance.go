@@ -74,6 +74,12 @@ var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
 		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
 })
 
+// highVoltage tells an appliance with thousands of volts inside, which nothing
+// here is made to judge.
+func (c *Call) highVoltage() bool {
+	return speaksOf(c.last("unit")+" "+c.last("fault"), []string{"microwave"})
+}
+
 // wired gives the entry before another that says of the appliance that it is
 // wired in or has an outlet of its own kind, 0 when none does.
 func (c *Call) wired(before int) int {

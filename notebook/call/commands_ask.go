@@ -123,6 +123,8 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 func (c *Call) nextStep(r *cause.Result) string {
 	left := c.untreated()
 	switch {
+	case c.highVoltage() && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
+		return "nothing here judges the high-voltage side of a microwave oven: dead tests of plug, fuse, door switches and cut-outs only, the rest by who is trained and equipped for it"
 	case len(c.repairs()) > 0 && c.grounds() != "":
 		return "do not energise: " + c.grounds() + " stands; replace it or read it again"
 	case len(left) > 0 && !c.persists():
@@ -220,7 +222,7 @@ func (c *Call) gapWide() bool {
 	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {
 		return false
 	}
-	return !c.readTwice(m.name)
+	return !c.readTwice(m.name) && !c.alike(m.name, math.MaxInt) // three like pairs are what they are
 }
 
 // readTwice reports whether a pair of a machine was read again, the case not
@@ -253,11 +255,12 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
-		proving := len(c.repairs()) > 0 && !c.persists() || c.readAgain(&r) != "" || c.settleInsulation() != "" || step == turnedOver
-		if r.NextWhy != "" && !proving {
+		// What was weighed belongs to the step that came of it only.
+		weighed := r.Next != nil && step == c.proposed(r.Next) || r.Repair != nil && step == "mend: "+r.Repair.Fix
+		if r.NextWhy != "" && weighed {
 			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
 		}
-		if r.Next != nil && !proving {
+		if r.Next != nil && weighed {
 			if s := c.forecast(r.Next).sentence(); s != "" {
 				reply.add(Plain, s)
 			}
@@ -270,7 +273,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		}
 		if c.settleInsulation() != "" {
 			c.warn(reply, caution.InsulationVolts)
-		} else if r.Next != nil && !proving {
+		} else if r.Next != nil && weighed {
 			for _, code := range r.Next.Caution {
 				c.warn(reply, code)
 			}
@@ -284,6 +287,8 @@ func (c *Call) closingWord() string {
 	switch {
 	case len(c.repairs()) > 0:
 		return "close ends the call"
+	case c.complaint() != "":
+		return "no listed test parts what is left; causes shows it"
 	case c.last("fault") != "":
 		return "no listed complaint fits the words of fault; saw … tells what you find"
 	}

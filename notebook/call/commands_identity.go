@@ -57,6 +57,9 @@ func identityCommands() []Command {
 				if old != "" && old != t {
 					r.add(Plain, "It was: "+old+".")
 				}
+				if c.highVoltage() {
+					c.warn(r, caution.HighVoltage)
+				}
 				if f.word == "fault" {
 					c.alarmed(r, t)
 					c.tellComplaint(r)
@@ -131,7 +134,7 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 		if v.key == "gas" && repair.Flammable(v.text) {
 			c.warn(r, caution.Flammable)
 		}
-		if v.key == "type" && (v.text == "inverter" || v.text == "three-phase") {
+		if v.key == "type" && v.text == "inverter" {
 			c.warn(r, caution.InverterLine)
 		}
 	}

@@ -50,6 +50,9 @@ const canVolts = 440
 // tellDischarge sums how long the discharge of the largest capacitor read
 // takes, once in a call for each size.
 func (c *Call) tellDischarge(rs []*reading, reply *Reply) {
+	if c.highVoltage() {
+		return
+	}
 	most := 0.0
 	for _, r := range rs {
 		if p, ok := c.plateAt("", "mfd", r.a); ok {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/winding"
 )
@@ -56,7 +57,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	c.spend(3000 + 500*len(in.Readings) + 80*len(c.marks))
 	res := winding.Infer(in)
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
-		noRoles(&res, t)
+		noRoles(&res, t, c.alike(of, before))
 	}
 	return res
 }
@@ -93,20 +94,48 @@ func (c *Call) sheet(of string, mixed bool, before int) *winding.Sheet {
 	return &s
 }
 
+// alike reports whether three pairs of a machine were read and cannot be told
+// apart.
+func (c *Call) alike(of string, before int) bool {
+	n, low, high := 0, math.Inf(1), math.Inf(-1)
+	for _, r := range c.pairsOf(of, before) {
+		if r.b == caseName {
+			continue
+		}
+		v := c.coldValue(r)
+		if v.Over {
+			return false
+		}
+		n, low, high = n+1, min(low, v.Hi), max(high, v.Lo)
+	}
+	return n == 3 && high <= low
+}
+
 // noRoles takes the roles away from a machine whose plate says that it has
 // none: an inverter or three-phase machine has three like windings.
-func noRoles(res *winding.Result, kind string) {
-	notes := []string{"The plate says " + kind + ": no common, start or run; the three pairs should read alike. Never connect mains or a start kit."}
+func noRoles(res *winding.Result, kind string, alike bool) {
+	never := "Never connect mains or a start kit."
+	if kind == "three-phase" {
+		never = "Never connect a start kit, a capacitor or a single phase."
+		res.Cautions = slices.DeleteFunc(slices.Clone(res.Cautions), func(code string) bool { return code == caution.InverterLine })
+	}
+	notes := []string{"The plate says " + kind + ": no common, start or run; the three pairs should read alike. " + never}
 	facts := slices.DeleteFunc(slices.Clone(res.Facts), func(f string) bool {
-		return f == winding.FactSound || f == winding.FactDoNotAddUp
+		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactEqual
 	})
-	switch res.State {
-	case winding.Sound, winding.TooClose, winding.DoesNotAddUp:
+	switch state := res.State; {
+	case state == winding.EqualWindings, alike && (state == winding.Sound || state == winding.DoesNotAddUp || state == winding.TooClose):
+		res.State = winding.EqualWindings
+		notes = append(notes, "The three pairs read alike, as they should.")
+		if kind == "three-phase" {
+			res.State, facts = winding.Sound, append(facts, winding.FactSound)
+		} else {
+			facts = append(facts, winding.FactEqual)
+		}
+	case state == winding.Sound, state == winding.TooClose, state == winding.DoesNotAddUp:
 		res.State = winding.DoesNotAddUp
 		notes = append(notes, "The pairs differ by more than the meter allows: suspect a winding, a joint or the readings; the service sheet has the ohms.")
 		facts = append(facts, winding.FactDoNotAddUp)
-	case winding.EqualWindings:
-		notes = append(notes, "The three pairs read alike, as they should.")
 	default:
 		notes = append(notes, slices.DeleteFunc(slices.Clone(res.Notes), func(n string) bool { return strings.Contains(n, " is common") || strings.Contains(n, " is start") })...)
 	}
