@@ -44,19 +44,29 @@ func (c *Call) facts(before int) []cause.Fact {
 		c.sightings(code, before, add)
 	}
 	var cases []cause.Fact
+	var parts []partSays
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {
 			c.windingFacts(name, before, add)
 			continue
 		}
-		codes, entries := c.codesOf(key, kind, name, before)
+		word, codes, entries := c.codesOf(key, kind, name, before)
+		if kind == "part" {
+			parts = append(parts, partSays{partOf(name), word, codes, entries})
+			continue
+		}
 		for i, code := range codes {
 			if kind != "case" {
 				add(code, entries[i])
 			} else if of, _, _ := strings.Cut(name, "\x00"); of == c.mainMachine() {
 				cases = append(cases, cause.Fact{Code: code, Entry: entries[i]})
 			}
+		}
+	}
+	for _, p := range worstParts(parts) {
+		for i, code := range p.codes {
+			add(code, p.entries[i])
 		}
 	}
 	if len(cases) > 0 && !c.allPinsToCase(c.mainMachine()) {
@@ -149,11 +159,29 @@ func worstCases(facts []cause.Fact) []cause.Fact {
 	return facts
 }
 
+// partSays are the facts that one part gives.
+type partSays struct {
+	kind    *place
+	word    verdict.Word
+	codes   []string
+	entries []int
+}
+
+// worstParts keeps, of several parts of one kind, those that are worst off: that
+// one limit is closed says nothing of the one that is open.
+func worstParts(list []partSays) []partSays {
+	worst := map[*place]int{}
+	for _, p := range list {
+		worst[p.kind] = max(worst[p.kind], severity[p.word])
+	}
+	return slices.DeleteFunc(list, func(p partSays) bool { return severity[p.word] < worst[p.kind] })
+}
+
 // codesOf gives the facts of a subject's verdict as of an entry.
-func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entries []int) {
+func (c *Call) codesOf(key, kind, name string, before int) (word verdict.Word, codes []string, entries []int) {
 	j := c.judged[key]
 	if j == nil && before == math.MaxInt {
-		return nil, nil
+		return "", nil, nil
 	}
 	var v verdict.Verdict
 	at := math.MaxInt
@@ -163,7 +191,7 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 	if before != math.MaxInt && at >= before {
 		w, ok := c.verdictOn(kind, name, before)
 		if !ok {
-			return nil, nil
+			return "", nil, nil
 		}
 		v, at = w, 0
 		for _, n := range v.Entries {
@@ -176,7 +204,7 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 		}
 		codes, entries = append(codes, code), append(entries, at)
 	}
-	return codes, entries
+	return v.Word, codes, entries
 }
 
 // windingFacts translates what a machine's windings amount to into the
