@@ -1,11 +1,13 @@
 package call
 
+import "cmp"
+
 // compareWithEarlier points out a value far from an earlier one of the same
 // points: a factor of ten is likelier a slip than a change. Pairs of a
 // machine are compared by the winding engine too, within meter limits.
 func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	prev, _ := c.last2(r.key())
-	if prev == nil || prev == r || prev.entry <= c.renewedAt(r.of) {
+	if prev == nil || prev == r || prev.entry <= c.renewedAt(cmp.Or(r.of, r.a)) {
 		return
 	}
 	if prev.over && readsCold(r) && !readsCold(prev) {
@@ -15,7 +17,11 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		return // an insulation tester sees what an ohm-meter does not
 	}
 	if prev.over != r.over {
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; both stand, the last counts.").flag("jump")
+		counts := "both stand, the last counts"
+		if r.b == caseName {
+			counts = "both stand"
+		}
+		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
 		return
 	}
 	if r.over || r.quality.word == "temp" {

@@ -52,7 +52,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	case "proved":
 		text += "; proved: " + proofWords(r)
 		if n := len(c.proofDoubts()); n > 0 {
-			text += ", " + itoa(n) + " of them taken without its verdict being able to tell"
+			text += "; for " + itoa(n) + " of them the meter is too coarse to be sure, see what needs attention"
 		}
 	case "not proved":
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))

@@ -14,17 +14,18 @@ import (
 )
 
 var (
-	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
+	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", surely(read("ohm", "earth"))}
 	proofStart      = proofWanted{"the start seen (saw starts)", seen("starts-and-runs")}
 	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
 	proofAmps       = proofWanted{"running amps (amp comp … run)", running}
 	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}
 	proofTemps      = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", course(true)}
 	proofNotFrozen  = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", course(false)}
-	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
+	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", surely(running)}
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
 	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
 	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "pan-sound", "level")}
+	proofNewHeater  = proofWanted{"the new heater to its sheath, before power (ohm heater case …)", newHeater}
 	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
 )
 
@@ -62,6 +63,9 @@ func (c *Call) proofList() []proofWanted {
 	}
 	if of := c.mainMachine(); partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
 		list = slices.Insert(list, 0, proofNewPins)
+	}
+	if c.heaterRenewed() > 0 {
+		list = slices.Insert(list, 0, proofNewHeater)
 	}
 	p, dries := c.dries()
 	for i := range list {
@@ -144,6 +148,12 @@ func (c *Call) proofDoubts() []string {
 	return out
 }
 
+// provedBy gives the point of a proof that brings what a record wants too.
+var provedBy = map[string]string{
+	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
+	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
+}
+
 // missing lists what a complete record of this call still wants.
 func (c *Call) missing() []string {
 	var out []string
@@ -167,8 +177,11 @@ func (c *Call) missing() []string {
 		if rep := c.repairs(); len(rep) > 0 {
 			facts = append(c.facts(rep[0]), facts...)
 		}
-		condemned := c.grounds() != ""
+		condemned, proving := c.grounds() != "", strings.Join(c.proofMissing(), "; ")
 		for _, n := range cause.Missing(c.complaint(), facts) {
+			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
+				continue // it is named once, as proof
+			}
 			if condemned && intersects(n.Any, energised) {
 				continue
 			}

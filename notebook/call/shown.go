@@ -18,7 +18,8 @@ type proofWanted struct {
 }
 
 // shown is how far one point of a proof is shown. What a reading's own verdict
-// finds wrong proves nothing; what it cannot tell is taken, and said.
+// finds wrong proves nothing; what it cannot tell is taken, and said, as long as the
+// number itself is inside its limit.
 type shown struct {
 	held  bool
 	doubt bool
@@ -77,9 +78,19 @@ func (c *Call) shownBy(r *reading) shown {
 		return shown{held: true, text: r.shown() + entry}
 	}
 	out := shown{text: r.shown() + ", " + string(v.Word) + entry}
-	out.held = v.Word == verdict.Sound || v.Word == verdict.CannotTell
+	out.held = v.Word == verdict.Sound || v.Word == verdict.CannotTell && (!v.Judged || v.Margin >= 0)
 	out.doubt = v.Word == verdict.CannotTell
 	return out
+}
+
+// surely makes a proof of what must be sound for it, because people rest on it or
+// because nothing else says it.
+func surely(held func(*Call, int) shown) func(*Call, int) shown {
+	return func(c *Call, since int) shown {
+		s := held(c, since)
+		s.held = s.held && !s.doubt
+		return s
+	}
 }
 
 // read makes a proof of the last reading of a kind at a place, under one of the
@@ -140,16 +151,34 @@ func course(freezerToo bool) func(*Call, int) shown {
 	}
 }
 
-// heat is the temperature that a heater reaches, or its being seen to heat.
+// heat is the temperature that a heater reaches; its being seen to heat says not
+// how far.
 func heat(c *Call, since int) shown {
-	if s := seen("heats-up")(c, since); s.held {
-		return s
-	}
 	r := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "temp" && !r.over })
 	if r == nil {
-		return shown{}
+		s := seen("heats-up")(c, since)
+		s.held = false
+		return s
 	}
 	return shown{held: c.value(r).Lo >= heated, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
+}
+
+// heaterRenewed is the last entry by which a heater was replaced in a call about
+// heat, 0 when none was.
+func (c *Call) heaterRenewed() int {
+	if c.complaint() != "no-heat" && c.complaint() != "shocks" {
+		return 0
+	}
+	at := 0
+	for _, name := range []string{"heater", "element"} {
+		at = max(at, c.renewedAt(name))
+	}
+	return at
+}
+
+// newHeater is the insulation of a heater put in place of another.
+func newHeater(c *Call, _ int) shown {
+	return c.toCase(c.lastAfter(c.heaterRenewed(), func(r *reading) bool { return r.quality.word == "ohm" && heaterOf(r) != "" }))
 }
 
 // newPins is the insulation of a machine put in place of another, which is
@@ -158,13 +187,14 @@ func newPins(c *Call, since int) shown {
 	of := c.mainMachine()
 	at := c.renewedAt(of)
 	r := c.lastAfter(at, func(r *reading) bool { return r.quality.word == "ohm" && r.of == of && r.b == caseName })
-	if r == nil {
-		return shown{}
-	}
+	return c.toCase(r)
+}
+
+// toCase asks a reading to the case: no gross fault is what an ordinary meter
+// can say.
+func (c *Call) toCase(r *reading) shown {
 	s := c.shownBy(r)
-	if s.doubt && r.over {
-		s.doubt = false // no gross fault is what an ordinary meter can say
-	}
+	s.doubt = s.doubt && !r.over
 	return s
 }
 
