@@ -249,7 +249,7 @@ func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
-	if opensSystem(strings.Join(stated(text), ", ")) && c.atCompressor() {
+	if opensSystem(text) && opensSystem(strings.Join(stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {
 			c.warn(r, caution.Flammable)

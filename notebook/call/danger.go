@@ -81,7 +81,7 @@ func (c *Call) worked(w work) {
 // heed notes what a line of work or a part says of mending, of renewing and of
 // protection.
 func (c *Call) heed(w work) {
-	c.spend(40 * len(w.text))
+	c.spend(400 * min(len(w.text), mostWords))
 	if w.kind == "part" || w.kind == "did" {
 		if done := stated(w.text); len(done) > 0 {
 			c.spend(20_000)

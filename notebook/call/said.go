@@ -13,20 +13,26 @@ import (
 // words raise a caution and a mark for the supervisor; they accuse nobody.
 // What a list does not hold is quiet.
 
-// mostClauses is how many clauses of one line are read.
-const mostClauses = 32
+// So much of one line is read: patterns are dear, and nobody writes more of one
+// piece of work.
+const (
+	mostClauses = 32
+	mostWords   = 4000 // bytes of a line
+	longClause  = 300  // bytes of a clause
+)
 
 var between = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`[,;:]|\.\s|\b(but|then|while|because)\b`)
 })
 
 func clausesOf(text string) []string {
-	list := between().Split(strings.ToLower(text), mostClauses+1)
+	list := between().Split(strings.ToLower(text[:min(len(text), mostWords)]), mostClauses+1)
 	if len(list) > mostClauses {
 		list = list[:mostClauses]
 	}
 	for i := range list {
 		list[i] = strings.TrimSpace(list[i])
+		list[i] = list[i][:min(len(list[i]), longClause)]
 	}
 	return slices.DeleteFunc(list, func(s string) bool { return s == "" })
 }
@@ -135,8 +141,13 @@ type guard struct {
 	back   bool
 }
 
+// dangerous are the words without which no clause takes a device out: looking
+// for them is cheap.
+var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "wire", "foil", "nail", "coin", "clip", "loop", "strap", "wedg", "tape", "tied", "pinned",
+	"together", "out", "off", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
+
 func takesOut(clause string) bool {
-	return (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
+	return speaksOf(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
 }
 
 var exchanges = sync.OnceValue(func() *regexp.Regexp {
@@ -160,6 +171,9 @@ func overfused(clause string) bool {
 
 // guards reads what a line says of protective devices.
 func guards(w work) []guard {
+	if text := w.text[:min(len(w.text), mostWords)]; !speaksOf(text, dangerous) && !speaksOf(text, restores) {
+		return nil
+	}
 	var out []guard
 	for _, c := range clausesOf(w.text) {
 		before := len(out)
