@@ -179,6 +179,9 @@ func parseEntry(line string) (Entry, error) {
 	if !ok || err != nil {
 		return Entry{}, errors.New("no ISO 8601 time follows the number")
 	}
+	if text = strings.TrimSuffix(text, "\r"); strings.Contains(text, "\r") {
+		return Entry{}, errors.New("a carriage return stands in it, which is a line break to some readers")
+	}
 	return Entry{N: n, At: at, Line: text, Col: len(number) + len(stamp) + 3}, nil
 }
 
