@@ -44,29 +44,23 @@ func (c *Call) facts(before int) []cause.Fact {
 		c.sightings(code, before, add)
 	}
 	var cases []cause.Fact
-	var parts []partSays
+	var parts []partFact
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {
 			c.windingFacts(name, before, add)
 			continue
 		}
-		word, codes, entries := c.codesOf(key, kind, name, before)
-		if kind == "part" {
-			parts = append(parts, partSays{partOf(name), word, codes, entries})
-			continue
-		}
+		codes, entries, word := c.codesOf(key, kind, name, before)
+		family, part := whichPart(kind, name)
 		for i, code := range codes {
-			if kind != "case" {
+			if family != "" {
+				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, family, part, word})
+			} else if kind != "case" {
 				add(code, entries[i])
 			} else if of, _, _ := strings.Cut(name, "\x00"); of == c.mainMachine() {
 				cases = append(cases, cause.Fact{Code: code, Entry: entries[i]})
 			}
-		}
-	}
-	for _, p := range worstParts(parts) {
-		for i, code := range p.codes {
-			add(code, p.entries[i])
 		}
 	}
 	if len(cases) > 0 && !c.allPinsToCase(c.mainMachine()) {
@@ -75,7 +69,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			return f.Code == "insulation-sound" || f.Code == "insulation-no-gross-fault"
 		})
 	}
-	for _, f := range worstCases(cases) {
+	for _, f := range append(c.severalParts(parts), worstCases(cases)...) {
 		add(f.Code, f.Entry)
 	}
 	for _, k := range c.curves(c.since(), before) {
@@ -159,29 +153,11 @@ func worstCases(facts []cause.Fact) []cause.Fact {
 	return facts
 }
 
-// partSays are the facts that one part gives.
-type partSays struct {
-	kind    *place
-	word    verdict.Word
-	codes   []string
-	entries []int
-}
-
-// worstParts keeps, of several parts of one kind, those that are worst off: that
-// one limit is closed says nothing of the one that is open.
-func worstParts(list []partSays) []partSays {
-	worst := map[*place]int{}
-	for _, p := range list {
-		worst[p.kind] = max(worst[p.kind], severity[p.word])
-	}
-	return slices.DeleteFunc(list, func(p partSays) bool { return severity[p.word] < worst[p.kind] })
-}
-
-// codesOf gives the facts of a subject's verdict as of an entry.
-func (c *Call) codesOf(key, kind, name string, before int) (word verdict.Word, codes []string, entries []int) {
+// codesOf gives the facts of a subject's verdict as of an entry, and its word.
+func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entries []int, word verdict.Word) {
 	j := c.judged[key]
 	if j == nil && before == math.MaxInt {
-		return "", nil, nil
+		return nil, nil, ""
 	}
 	var v verdict.Verdict
 	at := math.MaxInt
@@ -191,7 +167,7 @@ func (c *Call) codesOf(key, kind, name string, before int) (word verdict.Word, c
 	if before != math.MaxInt && at >= before {
 		w, ok := c.verdictOn(kind, name, before)
 		if !ok {
-			return "", nil, nil
+			return nil, nil, ""
 		}
 		v, at = w, 0
 		for _, n := range v.Entries {
@@ -204,7 +180,7 @@ func (c *Call) codesOf(key, kind, name string, before int) (word verdict.Word, c
 		}
 		codes, entries = append(codes, code), append(entries, at)
 	}
-	return v.Word, codes, entries
+	return codes, entries, v.Word
 }
 
 // windingFacts translates what a machine's windings amount to into the
@@ -429,7 +405,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 				continue // left over only because the mended part is sound now
 			}
 			if s.State == cause.Supported && !slices.Contains(was.supported, s.Cause.Code) {
-				text := "Cause supported: " + s.Cause.Name + " (" + entriesWord(s.For) + ")."
+				text := "Cause supported: " + s.Cause.Name + c.partsNamed(s) + " (" + entriesWord(s.For) + ")."
 				if s.Cause.Consequence {
 					text = "Found: " + s.Cause.Name + " (" + entriesWord(s.For) + "); it follows from another cause, which is still to be found."
 				}

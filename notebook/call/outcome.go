@@ -31,7 +31,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	add("Complaint", complaint)
 	var causes []string
 	for _, g := range groupsOf(&found) {
-		causes = append(causes, g.name()+", inferred from "+c.foundBy(g.rests()))
+		causes = append(causes, g.name()+c.partsNamed(g[0])+", inferred from "+c.foundBy(g.rests()))
 	}
 	if len(causes) == 0 {
 		open := len(found.Codes(cause.Open))

@@ -1,0 +1,114 @@
+package call
+
+import (
+	"slices"
+	"sort"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/verdict"
+)
+
+// onePer are the kinds of part of which a machine has one: two names for it are
+// one part, and what they say can contradict.
+var onePer = []string{"ptc", "relay-coil", "potential-coil", "overload", "defrost-thermostat", "plug"}
+
+// whichPart says of which kind the part of a subject is, of those of which an
+// appliance has several, and which of them; "" for any other subject.
+func whichPart(kind, name string) (family, part string) {
+	switch kind {
+	case "part":
+		if p := partOf(name); !slices.Contains(onePer, p.words[0]) {
+			return p.words[0], partID(name)
+		}
+	case "sheath", "volt", "amp":
+		if isHeater(name) {
+			return "heater", partID(name)
+		}
+	case "mfd", "capload":
+		return "cap", partID(name)
+	}
+	return "", ""
+}
+
+// partID is a part's name in the table with the number behind it. The switches
+// of an appliance are parts of their own, by whatever name.
+func partID(name string) string {
+	name = strings.ToLower(name)
+	known := canonical(name)
+	if known == name || known == "switch" {
+		return name
+	}
+	return known + name[len(strings.TrimRight(name, "0123456789")):]
+}
+
+// partFact is what one of several parts of a kind says.
+type partFact struct {
+	cause.Fact
+	family, part string
+	word         verdict.Word
+}
+
+// severalParts leaves out what a better part of a kind says where a worse one
+// says what cannot stand beside it: two parts do not contradict each other, and
+// the sound one speaks for itself alone.
+func (c *Call) severalParts(facts []partFact) []cause.Fact {
+	var told []partFact // of each family and code the first two parts
+	for _, f := range facts {
+		n := 0
+		for _, g := range told {
+			if g.family == f.family && g.Code == f.Code {
+				n++
+				if g.part == f.part {
+					n = 2
+				}
+			}
+		}
+		if n < 2 {
+			told = append(told, f)
+		}
+	}
+	c.spend(50 * len(facts) * len(told))
+	var out []cause.Fact
+	for _, f := range facts {
+		if !slices.ContainsFunc(told, func(g partFact) bool {
+			return g.family == f.family && g.part != f.part && worse(g.word, f.word) && excludes(f.Code, g.Code)
+		}) {
+			out = append(out, f.Fact)
+		}
+	}
+	return out
+}
+
+// partsNamed names the parts that show a cause, ": bake", where their names say
+// more than the kind or others of it were read; else it is "".
+func (c *Call) partsNamed(s *cause.Standing) string {
+	var names []string
+	for _, f := range shows(s) {
+		i := sort.Search(len(c.readings), func(i int) bool { return c.readings[i].entry >= f.Entry })
+		for ; i < len(c.readings) && c.readings[i].entry == f.Entry; i++ {
+			kind, name := c.subject(c.readings[i])
+			family, part := whichPart(kind, name)
+			if family == "" || slices.Contains(names, part) || part == family && !c.hasOther(family, part) {
+				continue
+			}
+			if v, ok := c.verdictOn(kind, name, f.Entry+1); ok && slices.Contains(v.Fact, f.Code) {
+				names = append(names, part)
+			}
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return ": " + strings.Join(names, ", ")
+}
+
+// hasOther reports whether another part of a kind was read.
+func (c *Call) hasOther(family, part string) bool {
+	c.spend(100 * len(c.subjects))
+	return slices.ContainsFunc(c.subjects, func(key string) bool {
+		kind, name, _ := strings.Cut(key, "\x00")
+		f, p := whichPart(kind, name)
+		return f == family && p != part
+	})
+}
