@@ -65,6 +65,37 @@ func (r InsulationRule) Ohms(volts float64) (float64, bool) {
 	return r.flat + r.perV*volts, true
 }
 
+// leastMains is the lowest volts of a household supply, for a plate not read
+// (common practice).
+const leastMains = 100
+
+// Grounded reports whether a reading to the case is a ground fault by any meter:
+// the whole of it lies below every published limit, the laxest being that per
+// rated volt; 0 V is a plate not read. Above it a single reading of an ordinary
+// meter does not condemn, so that it is in doubt.
+func Grounded(v measure.Value, ratedVolts float64) bool {
+	if ratedVolts <= 0 {
+		ratedVolts = leastMains
+	}
+	for _, r := range insulationRules {
+		if limit, _ := r.Ohms(ratedVolts); v.Over || v.Hi >= limit {
+			return false
+		}
+	}
+	return true
+}
+
+// ClearOfGround reports whether a reading to the case passes every published
+// limit.
+func ClearOfGround(v measure.Value, ratedVolts float64) bool {
+	for _, r := range insulationRules {
+		if limit, ok := r.Ohms(ratedVolts); ok && !v.Over && v.X < limit {
+			return false
+		}
+	}
+	return true
+}
+
 // InsulationIn is one reading from a pin to the case.
 type InsulationIn struct {
 	Pin        string
@@ -122,7 +153,7 @@ func Insulation(in InsulationIn) verdict.Verdict {
 	if out.Word == verdict.Suspect {
 		out.Fact = []string{"insulation-suspect"}
 	}
-	if p != inside || in.TestVolts > 0 {
+	if (p != inside || in.TestVolts > 0) && !Grounded(at, in.RatedVolts) {
 		// An ordinary ohm-meter passes no rule, so what others say of an open
 		// reading would mislead.
 		out.Also = append(out.Also, otherInsulationRules(in, at, name)...)
@@ -139,9 +170,12 @@ func Insulation(in InsulationIn) verdict.Verdict {
 func insulationLow(in InsulationIn, at measure.Value, out *verdict.Verdict) {
 	house := in.HouseOhms > 0 || in.Rule != ""
 	switch {
-	case belowEveryRule(in, at), house && in.TestVolts > 0:
+	case Grounded(at, in.RatedVolts), house && in.TestVolts > 0:
 		out.Word, out.Fact = verdict.Failed, []string{"insulation-failed"}
 		out.Text = fmt.Sprintf("%s to the case: grounded, do not energise", ohms(at.X))
+		if Grounded(at, in.RatedVolts) {
+			out.Text = fmt.Sprintf("%s to the case, below every published limit: grounded, do not energise", ohms(at.X))
+		}
 	case in.TestVolts > 0:
 		out.Word = verdict.Suspect
 		out.Text = "below the rule applied, though a laxer published limit would pass it; do not energise: clean the terminals and repeat"
@@ -150,7 +184,7 @@ func insulationLow(in InsulationIn, at measure.Value, out *verdict.Verdict) {
 		}
 	default:
 		out.Word = verdict.Suspect
-		out.Text = "low for good insulation; do not energise until an insulation tester has settled it"
+		out.Text = "in doubt, low for good insulation: do not energise until an insulation tester has settled it"
 	}
 }
 
@@ -161,15 +195,6 @@ func passesSomeRule(in InsulationIn, at measure.Value) bool {
 		}
 	}
 	return false
-}
-
-func belowEveryRule(in InsulationIn, at measure.Value) bool {
-	for _, r := range insulationRules {
-		if limit, ok := r.Ohms(in.RatedVolts); ok && at.Hi >= limit {
-			return false
-		}
-	}
-	return true
 }
 
 // insulationLimit picks the rule: the house's number, its chosen rule or the
@@ -199,14 +224,16 @@ func otherInsulationRules(in InsulationIn, at measure.Value, applied string) []s
 	var out []string
 	for _, r := range insulationRules {
 		limit, ok := r.Ohms(in.RatedVolts)
-		if !ok || r.Name == applied {
+		if r.Name == applied {
 			continue
 		}
 		says := "would pass it"
-		switch atLeast(limit).place(at) {
-		case below:
+		switch p := atLeast(limit).place(at); {
+		case !ok:
+			says = "needs the plate's rated volts"
+		case p == below:
 			says = "would fail it"
-		case straddles:
+		case p == straddles:
 			says = "is too near to say"
 		}
 		out = append(out, fmt.Sprintf("%s (%s; %s) %s", r.Name, r.Source, r.Scope, says))

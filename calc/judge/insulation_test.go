@@ -130,3 +130,24 @@ func TestInsulationIsMonotone(t *testing.T) {
 		}
 	}
 }
+
+// What an ordinary meter condemns is what no published limit passes: AE4-1294,
+// 1000 Ω per rated volt; 100 V is the least mains (common practice). Between it
+// and the rule applied a reading is in doubt, and both bar power.
+func TestGrounded(t *testing.T) {
+	for _, x := range []struct {
+		ohms, volts float64
+		want        bool
+	}{
+		{220e3, 115, false}, {220e3, 230, true}, {110e3, 115, true}, {470e3, 230, false}, {470e3, 0, false}, {90e3, 0, true}, {110e3, 0, false},
+	} {
+		v := within(x.ohms, x.ohms*0.01)
+		if got := Grounded(v, x.volts); got != x.want {
+			t.Errorf("%g Ω at %g V: grounded %v", x.ohms, x.volts, got)
+		}
+		out := Insulation(InsulationIn{Ohms: v, RatedVolts: x.volts})
+		if (out.Word == verdict.Failed) != x.want || strings.Contains(out.Text, "in doubt") == x.want || !slices.Contains(out.Caution, caution.NeverEnergise) {
+			t.Errorf("%g Ω at %g V: %s, %s, cautions %v", x.ohms, x.volts, out.Word, out.Text, out.Caution)
+		}
+	}
+}

@@ -4,20 +4,21 @@ import (
 	"slices"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/judge"
 )
 
 // judgeCase looks at the readings from pin to case. A ground fault outranks
 // every other state, because of what happens when the machine is energised.
-func judgeCase(t *table, res *Result) {
+func judgeCase(t *table, ratedVolts float64, res *Result) {
 	var grounded, clear []string
 	unread := false
 	for i, c := range t.toCase {
 		switch {
 		case !c.known:
 			unread = true
-		case !c.v.Over && c.v.X < GroundedBelow:
+		case judge.Grounded(c.v, ratedVolts):
 			grounded = append(grounded, t.pins[i]+"–case "+reads(c.v))
-		case !c.v.Over && c.v.X < ClearAbove:
+		case !judge.ClearOfGround(c.v, ratedVolts):
 			unread = true // low, and not for the windings to judge
 		case !slices.Contains(t.tested, t.pins[i]):
 			clear = append(clear, t.pins[i])

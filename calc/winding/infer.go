@@ -9,14 +9,6 @@ import (
 
 // Limits that are not the meter's.
 const (
-	// GroundedBelow is the resistance to the case, in ohms, below which even
-	// an ordinary ohm-meter proves a ground fault: the condemnation limit of
-	// bulletin AE4-1294 (2010), megohm values of compressors.
-	GroundedBelow = 0.5e6
-	// ClearAbove is the resistance to the case, in ohms, that every published
-	// limit for insulation passes: the highest is that of IEEE 43-2000, as quoted
-	// by a testing-trade quiz.
-	ClearAbove = 5e6
 	// windingBelow bounds what can be a winding of a compressor, in ohms
 	// (common practice: windings read from under one to some hundred ohms).
 	windingBelow = 1000
@@ -52,7 +44,7 @@ func Infer(in Input) Result {
 	default:
 		inferNetwork(t, m, in, &res)
 	}
-	judgeCase(t, &res)
+	judgeCase(t, in.RatedVolts, &res)
 	wantCase(t, &res)
 	if in.Sheet != nil {
 		res.Sheet = CompareSheet(in, res, *in.Sheet)

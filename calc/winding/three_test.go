@@ -176,8 +176,10 @@ func TestGround(t *testing.T) {
 		fact  string
 		note  string
 	}{
-		// Megohm Values of Copeland Compressors, AE4-1294: 0.5 MΩ condemns.
-		{pairs("A", "case", "470000"), Grounded, FactGrounded, "Never energise"},
+		// Bulletin AE4-1294: 1000 Ω per rated volt is probably acceptable, and a single
+		// reading cannot condemn; 100 V is the least mains (common practice).
+		{pairs("A", "case", "90000"), Grounded, FactGrounded, "Never energise"},
+		{pairs("A", "case", "220000"), Sound, FactSound, "Still wanted: B and C to case"},
 		{pairs("case", "A", "12"), Grounded, FactGrounded, "A–case 12 Ω"},
 		{pairs("A", "case", "510000"), Sound, FactSound, "Still wanted: B and C to case"},
 		{pairs("A", "case", "6000000"), Sound, FactSound, "No gross fault to the case at A; an ohm-meter cannot prove insulation"},
@@ -190,6 +192,12 @@ func TestGround(t *testing.T) {
 		}
 		if all := strings.Join(r.Notes, "\n"); !strings.Contains(all, tt.note) {
 			t.Errorf("no note %q:\n%s", tt.note, all)
+		}
+	}
+	// 0.23 MΩ at 230 V, 0.115 MΩ at 115 V (AE4-1294).
+	for volts, want := range map[float64]State{230: Grounded, 115: Sound} {
+		if r := Infer(Input{Readings: append(slices.Clone(base), pairs("A", "case", "220000")...), RatedVolts: volts}); r.State != want {
+			t.Errorf("220 kΩ to the case at %v V: %s, want %s", volts, r.State, want)
 		}
 	}
 	// Below the strictest published limit (5 MΩ) the windings claim nothing.

@@ -22,7 +22,7 @@
 //
 // Every decision rests on guaranteed bounds: a meter within its specification
 // cannot make a settled role wrong. A marking printed on the housing outranks
-// the ranking. The package does not judge insulation (an ohm-meter cannot) and
+// the ranking. The package does not judge insulation (calc/judge does) and
 // knows nothing of files, time or terminals.
 package winding
 
@@ -146,6 +146,9 @@ type Input struct {
 	// Diagram says what the wiring diagram shows of groups that read open to each
 	// other: Isolated or Joined, "" when nobody has looked.
 	Diagram Diagram
+	// RatedVolts are those of the plate, 0 when not known: what is a ground to the
+	// case depends on them, see judge.Grounded.
+	RatedVolts float64
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
 	Tested []string

@@ -478,7 +478,7 @@ func (c *Call) tellVerdict(j *judged, reply *Reply) {
 	}
 	fails := func(s string) bool { return strings.HasSuffix(s, "would fail it") }
 	passes := func(s string) bool {
-		return strings.HasSuffix(s, "would pass it") || strings.HasSuffix(s, "is too near to say")
+		return strings.HasSuffix(s, "would pass it") || strings.HasSuffix(s, "is too near to say") || strings.HasSuffix(s, "rated volts")
 	}
 	if len(also) > 1 && slices.ContainsFunc(also, fails) && !slices.ContainsFunc(also, passes) {
 		also = append([]string{"every other published limit would fail it too"}, slices.DeleteFunc(slices.Clone(also), fails)...)

@@ -3,6 +3,7 @@ package call
 import (
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"ohmcall/calc/cause"
@@ -27,6 +28,33 @@ func TestOnePinInDoubtClearsNothing(t *testing.T) {
 			if s := &r.Standings[i]; s.Cause.Code == "winding-grounded" && s.State != x.want {
 				t.Errorf("%s: winding-grounded is %s, want %s", x.b, s.State, x.want)
 			}
+		}
+	}
+}
+
+// The windings, the verdict, the cause and the record say one thing of a
+// reading to the case: bulletin AE4-1294, 1000 Ω per rated volt.
+func TestOneRuleForAGround(t *testing.T) {
+	for _, x := range []struct {
+		lines    []string
+		grounded bool
+	}{
+		{[]string{"plate volts 115", "safe", "ohm A case 220k"}, false},
+		{[]string{"safe", "ohm A case 220k", "plate volts 115"}, false},
+		{[]string{"plate volts 230", "safe", "ohm A case 220k"}, true},
+		{[]string{"safe", "ohm A case 220k", "plate volts 230"}, true},
+		{[]string{"plate volts 115", "safe", "ohm A case 90k"}, true},
+	} {
+		c := applyAll(t, append([]string{"fault clicks"}, x.lines...)...)
+		r := c.weigh(math.MaxInt)
+		all := strings.Join(append(c.alerts(c.Record()), c.stateWords(defaultMachine), c.nextStep(&r)), "\n")
+		for word, want := range map[string]bool{"rounded": x.grounded, "in doubt": !x.grounded, "until an insulation tester": !x.grounded} {
+			if strings.Contains(all, word) != want {
+				t.Errorf("%v: %q in the record is %v:\n%s", x.lines, word, !want, all)
+			}
+		}
+		if got := slices.Contains(r.Codes(cause.Supported), "winding-grounded"); got != x.grounded {
+			t.Errorf("%v: winding-grounded supported %v", x.lines, got)
 		}
 	}
 }

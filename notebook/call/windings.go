@@ -25,7 +25,7 @@ func kindOf(of string) winding.Kind {
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
 		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
-		Diagram:   winding.Diagram(c.plateText(of, "windings")),
+		Diagram: winding.Diagram(c.plateText(of, "windings")), RatedVolts: c.ratedVolts(),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
 	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
