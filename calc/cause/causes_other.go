@@ -94,7 +94,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "insulation-weak", Name: "winding insulation weak, above the failing limit",
+		Code: "insulation-weak", Name: "winding insulation weak, above the failing limit", Machine: true,
 		ShownBy:     []string{"insulation-suspect"},
 		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called", "shock"},
 		Contradicts: []string{"insulation-sound", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
@@ -197,7 +197,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "motor-seized", Name: "motor bearings seized",
+		Code: "motor-seized", Name: "motor bearings seized", Machine: true,
 		Predicts:    []string{"hums", "amps-locked-rotor", "cuts-out", "windings-sound"},
 		ShownBy:     []string{"shaft-stuck"},
 		Contradicts: []string{"one-speed-dead", "shaft-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "starts-when-pushed", "amps-none"},

@@ -6,7 +6,7 @@ const commonPractice = "common practice"
 // does not keep running.
 var startCauses = []Cause{
 	{
-		Code: "winding-grounded", Name: "winding grounded to the case",
+		Code: "winding-grounded", Name: "winding grounded to the case", Machine: true,
 		Predicts:    []string{"trips-at-once", "residual-trips", "shock", "breaker-tripped"},
 		ShownBy:     []string{"winding-grounded", "insulation-failed"},
 		Contradicts: []string{"insulation-sound", "insulation-no-gross-fault"},
@@ -96,7 +96,7 @@ var startCauses = []Cause{
 		Source:      "tolerance as marked on the can; IEC 60252-1 classes (from memory)",
 	},
 	{
-		Code: "winding-open", Name: "winding open",
+		Code: "winding-open", Name: "winding open", Machine: true,
 		Predicts:    []string{"one-speed-dead", "silent", "hums", "amps-none", "open-unplaced", "does-not-drain"},
 		ShownBy:     []string{"winding-open"},
 		Contradicts: []string{"pump-runs", "windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs"},
@@ -105,7 +105,7 @@ var startCauses = []Cause{
 		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
 	},
 	{
-		Code: "winding-shorted", Name: "winding grossly shorted",
+		Code: "winding-shorted", Name: "winding grossly shorted", Machine: true,
 		Predicts:    []string{"hums", "amps-high", "cuts-out", "comp-hot", "trips-at-once", "windings-do-not-add-up"},
 		ShownBy:     []string{"winding-shorted"},
 		Contradicts: []string{"windings-sound", "windings-equal", "amps-none", "amps-sound"},
@@ -124,7 +124,7 @@ var startCauses = []Cause{
 		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
 	},
 	{
-		Code: "protector-failed", Name: "protector failed open",
+		Code: "protector-failed", Name: "protector failed open", Machine: true,
 		Predicts:    []string{"silent", "comp-cold", "amps-none", "open-unplaced"},
 		ShownBy:     []string{"protector-open", "protector-open-cold"},
 		Contradicts: []string{"one-speed-dead", "protector-closed", "protector-reset", "windings-sound", "windings-equal", "amps-locked-rotor", "starts-and-runs", "starts-after-wait"},

@@ -10,6 +10,7 @@ type Cause struct {
 	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Fix         string   // the usual repair, common practice
 	Work        []string // words of work that mends it; they tell that something was done, not that it was done well
+	Machine     bool     // it is of the machine in question itself: work on another one is none for it
 	Note        string   // what else to know; may be empty
 	Source      string   // what the entry rests on
 }

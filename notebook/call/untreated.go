@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/winding"
 )
 
 // group is a cause found, or several that exclude each other and rest on the
@@ -82,7 +83,7 @@ func (c *Call) idle() []string {
 		var against *cause.Standing
 		for i := range found.Standings {
 			s := &found.Standings[i]
-			if s.Cause.Consequence || !cause.Mends(s.Cause.Code, text) {
+			if s.Cause.Consequence || !c.mends(s.Cause, text) {
 				continue
 			}
 			if s.State != cause.RuledOut || s.Beside {
@@ -98,6 +99,47 @@ func (c *Call) idle() []string {
 		}
 	}
 	return out
+}
+
+// mends reports whether work speaks by its words of what mends a cause, and not
+// of another machine where the cause is of the one in question.
+func (c *Call) mends(k *cause.Cause, text string) bool {
+	return cause.Mends(k.Code, text) && !(k.Machine && c.onAnother(text))
+}
+
+// onAnother reports whether a text is of a motor other than the machine that the
+// call is about. Where that is whatever motor stands still, none is another.
+func (c *Call) onAnother(text string) bool {
+	main := c.mainMachine()
+	if main == defaultMachine && (c.noCompressor() || slices.Contains(unsealed, c.complaint())) {
+		return false
+	}
+	named := ""
+	text = strings.ReplaceAll(strings.ToLower(text), "heat pump", "")
+	for _, m := range otherMotors {
+		if speaksOf(text, m.words) {
+			if m.name != "fan" && strings.Contains(main, m.name) || m.name == "fan" && kindOf(main) == winding.Fan && named == "" {
+				return false
+			}
+			named = m.name
+		}
+	}
+	return named != ""
+}
+
+// otherMotors are the motors of an appliance by the words for them.
+var otherMotors = []struct {
+	name  string
+	words []string
+}{
+	{"comp", []string{"compressor"}},
+	{"cond-fan", []string{"condenser fan", "cond fan", "cond-fan"}},
+	{"evap-fan", []string{"evaporator fan", "evap fan", "evap-fan", "freezer fan"}},
+	{"fan", []string{"fan", "blower"}},
+	{"pump", []string{"pump"}},
+	{"damper", []string{"damper"}},
+	{"timer", []string{"timer"}},
+	{"auger", []string{"auger", "ice maker", "icemaker"}},
 }
 
 // withItsDevice reports whether a text is of an overload that was fitted with
@@ -190,7 +232,7 @@ func (c *Call) treats(g group) bool {
 	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
 		return slices.ContainsFunc(g, func(s *cause.Standing) bool {
 			c.spend(500)
-			return cause.Mends(s.Cause.Code, w.text)
+			return c.mends(s.Cause, w.text)
 		})
 	})
 }
