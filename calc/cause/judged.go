@@ -123,6 +123,7 @@ var judged = []Finding{
 	{"sensor-undecided", nil, "the sensor read too near its limit to say", nil},
 
 	{"wired-in", nil, "the appliance has no outlet that another one fits", nil},
+	{"no-sealed-system", nil, "an appliance of this kind has no compressor", nil},
 	{"two-legs", nil, "the plate's volts are those of two legs: no lamp fits that outlet", nil},
 
 	// Pressures.

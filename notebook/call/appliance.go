@@ -80,13 +80,11 @@ func (c *Call) highVoltage() bool {
 	return speaksOf(c.last("unit")+" "+c.last("fault"), []string{"microwave"})
 }
 
-// wired gives the entry before another that says of the appliance that it is
-// wired in or has an outlet of its own kind, 0 when none does.
-func (c *Call) wired(before int) int {
-	if c.complaint(); !c.matched.wired {
-		return 0
-	}
+// kindSaid gives the last entry before another that says of which kind the
+// appliance is, 0 when none does.
+func (c *Call) kindSaid(before int) int {
 	for i := len(c.fields) - 1; i >= 0; i-- {
+		c.spend(1)
 		if f := c.fields[i]; (f.key == "unit" || f.key == "fault") && f.entry < before && c.alive(f.entry) {
 			return f.entry
 		}
@@ -106,7 +104,9 @@ var fine = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
 })
 
-var denied = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`) })
+var denied = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
+})
 
 var clauses = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`[,;:]| but | and | while `) })
 
@@ -152,6 +152,24 @@ var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum 
 	return shown{held: c.value(air).Lo >= drumWarm, text: air.shown() + " (entry " + itoa(air.entry) + ")"}
 }}
 
+// oneFan tells an appliance with a single fan for both of its coils, as
+// dehumidifiers have (common practice): what is asked of its condenser fan is
+// asked of its fan.
+func (c *Call) oneFan() bool {
+	return strings.Contains(strings.ToLower(c.last("unit")+" "+c.last("fault")), "dehumidif")
+}
+
+// fanWords are the words of a finding with the one fan of an appliance under the
+// name that the findings know.
+func (c *Call) fanWords(text string) string {
+	if !c.oneFan() {
+		return text
+	}
+	return bareFan().ReplaceAllString(text, "${1}cond-fan ")
+}
+
+var bareFan = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)(^|, *)(?:the )?fan `) })
+
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.
 func (c *Call) lastTemp(place string, since int) *reading {
@@ -162,11 +180,10 @@ func (c *Call) lastTemp(place string, since int) *reading {
 
 // dries gives what proves an appliance that takes water out of air or clothes.
 func (c *Call) dries() (proofWanted, bool) {
-	name := strings.ToLower(c.last("unit") + " " + c.last("fault"))
 	switch {
-	case strings.Contains(name, "dehumidif"):
+	case c.oneFan():
 		return proofCoil, true
-	case heatPumpDryer().MatchString(name):
+	case heatPumpDryer().MatchString(strings.ToLower(c.last("unit") + " " + c.last("fault"))):
 		return proofDrum, true
 	}
 	return proofWanted{}, false

@@ -121,3 +121,62 @@ func TestPumpIsTheMachine(t *testing.T) {
 		t.Errorf("volts at the pump rule out nothing: open %v", r.Codes(cause.Open))
 	}
 }
+
+// The unit decides what is asked: without a sealed system there is no condenser
+// fan, no pressure and no cabinet temperature, and what hums or does not start
+// is a motor. Common practice.
+func TestUnitWithoutSealedSystem(t *testing.T) {
+	cold := []string{"condenser", "evaporator", "frost on", "pressures", "timed temperatures", "surge", "amp comp", "compressor", "temperatures over time"}
+	for _, unit := range []string{"washer", "electric dryer", "dishwasher", "oven", "box fan", "sump pump", "microwave", "garbage disposal", "range hood"} {
+		for _, fault := range []string{"hums and does not turn", "does not start", "hums then cuts out", "trips the breaker", "runs all the time"} {
+			c := applyAll(t, "unit "+unit, "fault "+fault)
+			r := c.weigh(math.MaxInt)
+			all := strings.Join(c.missing(), "\n") + "\n" + c.nextStep(&r)
+			for _, code := range r.Codes(cause.Open) {
+				k, _ := cause.By(code)
+				all += "\n" + k.Name
+			}
+			if c.complaint() == "hums-trips" || c.complaint() == "no-start" {
+				t.Errorf("%s, %s is taken as %s", unit, fault, c.complaint())
+			}
+			if _, err := c.Apply(testDay(), "did replaced the capacitor"); err != nil {
+				t.Fatal(err)
+			}
+			all += "\n" + strings.Join(c.proofMissing(), "\n")
+			for _, w := range cold {
+				if strings.Contains(all, w) {
+					t.Errorf("%s, %s: asks for %q:\n%s", unit, fault, w, all)
+				}
+			}
+		}
+	}
+	for _, unit := range []string{"refrigerator", "freezer", "dehumidifier", "heat pump dryer", "window air conditioner", "ice maker", "water cooler"} {
+		c := applyAll(t, "unit "+unit, "fault hums then cuts out")
+		if c.complaint() != "hums-trips" || c.noCompressor() {
+			t.Errorf("%s: taken as %s, no compressor %v", unit, c.complaint(), c.noCompressor())
+		}
+	}
+	c := applyAll(t, "unit washer", "fault hums and does not turn")
+	r := c.weigh(math.MaxInt)
+	for _, code := range []string{"winding-open", "run-cap-failed", "load-jammed", "motor-seized", "no-supply", "switch-open"} {
+		if !slices.Contains(r.Codes(cause.Open), code) {
+			t.Errorf("%s is not among a washer's causes: %v", code, r.Codes(cause.Open))
+		}
+	}
+}
+
+// Most dehumidifiers have one fan for both coils: common practice.
+func TestOneFan(t *testing.T) {
+	c := applyAll(t, "unit dehumidifier", "fault hums then cuts out")
+	if m := c.missing(); !slices.Contains(m, "fan seen") || slices.Contains(m, "condenser fan seen") {
+		t.Errorf("missing %q", m)
+	}
+	c = applyAll(t, "unit dehumidifier", "fault hums then cuts out", "saw the fan runs, clicks")
+	if m := c.missing(); slices.Contains(m, "fan seen") {
+		t.Errorf("the fan was seen to run: %q", m)
+	}
+	c = applyAll(t, "unit refrigerator", "fault hums then cuts out", "saw fan runs")
+	if m := c.missing(); !slices.Contains(m, "condenser fan seen") {
+		t.Errorf("a refrigerator has two fans: %q", m)
+	}
+}

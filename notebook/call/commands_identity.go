@@ -160,19 +160,31 @@ func (c *Call) tellRows(values []plate, r *Reply) {
 }
 
 // withoutCompressor tells an appliance that has none by what it is called.
-var withoutCompressor = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(oven|range|dryer|washer|washing|dishwasher|cooker|hob|heater|microwave|pump|blower)\b`)
+var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
+	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill)\b`),
+		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator)\b`)
 })
 
 // noCompressor reports whether the appliance has none: by the words for the
 // unit, and when it was not named by those of the complaint.
 func (c *Call) noCompressor() bool {
-	if unit := c.last("unit"); unit != "" {
-		return withoutCompressor().MatchString(unit)
-	}
-	fault := c.last("fault")
-	return withoutCompressor().MatchString(fault) && !cools().MatchString(fault)
+	c.complaint()
+	return c.matched.unsealed
 }
+
+// hasNoCompressor tells such an appliance by its name, else by the complaint's
+// words.
+func hasNoCompressor(unit, fault string) bool {
+	anywhere, named := withoutCompressor()
+	text := unit
+	if unit == "" {
+		text = fault
+	}
+	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools().MatchString(text) && !heatPumps().MatchString(text)
+}
+
+// heatPumps tells an appliance that heats or dries by a sealed system.
+var heatPumps = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)heat.?pump`) })
 
 // cools tells an appliance that has a compressor by the words of a complaint
 // that speak of a heater or fan in it too.

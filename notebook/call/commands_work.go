@@ -130,7 +130,7 @@ var liveFindings = []string{"starts-and-runs"}
 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
-	codes := cause.FindFindings(t)
+	codes := cause.FindFindings(c.fanWords(t))
 	live := false
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})

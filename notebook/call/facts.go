@@ -77,8 +77,11 @@ func (c *Call) facts(before int) []cause.Fact {
 			add(code, k.Points[len(k.Points)-1].Entry)
 		}
 	}
-	if n := c.wired(before); n > 0 {
+	if n := c.kindSaid(before); n > 0 && c.matched.wired {
 		add("wired-in", n)
+	}
+	if n := c.kindSaid(before); n > 0 && c.noCompressor() {
+		add("no-sealed-system", n)
 	}
 	for _, p := range c.plates {
 		if p.entry >= before || !c.alive(p.entry) {
@@ -283,7 +286,7 @@ func excludes(a, b string) bool {
 func (c *Call) complaint() string {
 	fault, unit := c.last("fault"), c.last("unit")
 	if m := &c.matched; fault != m.fault || unit != m.unit {
-		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault)}
+		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault), unsealed: hasNoCompressor(unit, fault)}
 		c.spend(16_000)
 		if hits := complaintsOf(fault, unit); len(hits) > 0 {
 			m.code = hits[0].Code
@@ -296,6 +299,7 @@ func (c *Call) complaint() string {
 type matched struct {
 	fault, unit, code string
 	wired             bool // see hasNoOutlet
+	unsealed          bool // see hasNoCompressor
 }
 
 // oneClause keeps of the complaints that words name those that a single clause of
@@ -329,6 +333,9 @@ func complaintsOf(words, unit string) []cause.Hit {
 	if len(hits) > 0 && hits[0].Code == noDrain {
 		return hits
 	}
+	if hasNoCompressor(unit, words) {
+		hits = ofMotor(hits, unit)
+	}
 	drive := drives().FindString(words)
 	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
@@ -340,6 +347,28 @@ func complaintsOf(words, unit string) []cause.Hit {
 
 // motorDead is the complaint that is about a motor by itself.
 const motorDead = "motor-dead"
+
+// ofMotor gives the complaints of words in an appliance without a compressor:
+// what hums or does not start is its motor, and nothing in it keeps cold.
+func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
+	motor, _ := cause.ComplaintBy(motorDead)
+	var out []cause.Hit
+	for _, h := range hits {
+		switch h.Code {
+		case "hums-trips", "no-start", motorDead:
+			h.Complaint = motor
+			if slices.ContainsFunc(out, func(o cause.Hit) bool { return o.Code == motorDead }) {
+				continue
+			}
+		case "no-cool", "too-cold":
+			if unit != "" {
+				continue
+			}
+		}
+		out = append(out, h)
+	}
+	return out
+}
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.

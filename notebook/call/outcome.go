@@ -51,9 +51,6 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	switch r.Header.Result {
 	case "proved":
 		text += "; proved: " + proofWords(r)
-		if n := len(c.proofDoubts()); n > 0 {
-			text += "; for " + itoa(n) + " of them the meter is too coarse to be sure, see what needs attention"
-		}
 	case "not proved":
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
 	case "unsafe":

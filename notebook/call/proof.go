@@ -14,14 +14,14 @@ import (
 )
 
 var (
-	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", surely(read("ohm", "earth"))}
+	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
 	proofStart      = proofWanted{"the start seen (saw starts)", seen("starts-and-runs")}
 	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
 	proofAmps       = proofWanted{"running amps (amp comp … run)", running}
 	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}
 	proofTemps      = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", course(true)}
 	proofNotFrozen  = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", course(false)}
-	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", surely(running)}
+	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
 	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
 	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "pan-sound", "level")}
@@ -51,30 +51,92 @@ var proofs = map[string][]proofWanted{
 const heated = 50
 
 // proofList is what proves a repair of this call. An inverter starts its
-// compressor softly: it has neither surge nor sag.
+// compressor softly: it has neither surge nor sag. An appliance without a
+// compressor has its motor's amps and no cold. Where only fans were worked on,
+// theirs are the amps that count, and each is seen to run.
 func (c *Call) proofList() []proofWanted {
 	list, ok := proofs[c.complaint()]
 	if !ok {
 		list = proofs[""]
 	}
-	list = slices.Clone(list)
-	if c.plateText(c.mainMachine(), "type") == "inverter" {
-		list = slices.DeleteFunc(list, func(p proofWanted) bool { return p.what == proofSurge.what || p.what == proofSag.what })
-	}
-	if of := c.mainMachine(); partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
-		list = slices.Insert(list, 0, proofNewPins)
+	of, inverter := c.mainMachine(), c.plateText(c.mainMachine(), "type") == "inverter"
+	fans, only := c.fansWorkedOn()
+	dried, dries := c.dries()
+	var out []proofWanted
+	if kindOf(of) != winding.Fan && partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
+		out = append(out, proofNewPins)
 	}
 	if c.heaterRenewed() > 0 {
-		list = slices.Insert(list, 0, proofNewHeater)
+		out = append(out, proofNewHeater)
 	}
-	p, dries := c.dries()
-	for i := range list {
-		if dries && (list[i].what == proofTemps.what || list[i].what == proofCoil.what) {
-			list[i] = p
+	for _, p := range list {
+		switch p.what {
+		case proofSurge.what, proofSag.what:
+			if inverter || c.noCompressor() {
+				continue
+			}
+		case proofTemps.what, proofCoil.what:
+			if c.noCompressor() {
+				continue
+			}
+			if dries {
+				p = dried
+			}
+		case proofAmps.what:
+			if only {
+				continue
+			}
+			if c.noCompressor() {
+				p = proofMotorAmps
+			}
 		}
-		list[i].what = strings.Replace(list[i].what, "PLACE", c.placeOfProof(), 1)
+		p.what = strings.Replace(p.what, "PLACE", c.placeOfProof(), 1)
+		out = append(out, p)
 	}
-	return list
+	for _, f := range fans {
+		out = append(out, f.runs, f.amps)
+	}
+	return out
+}
+
+// fanProof is what proves work on a fan.
+type fanProof struct {
+	name       string
+	runs, amps proofWanted
+}
+
+var fanProofs = []fanProof{
+	{"cond-fan", proofWanted{"the condenser fan seen to run (saw cond-fan runs)", seen("cond-fan-runs")},
+		proofWanted{"the condenser fan's amps (amp cond-fan … run)", read("amp", "cond-fan")}},
+	{"evap-fan", proofWanted{"the evaporator fan seen to run (saw evap-fan runs)", seen("evap-fan-runs")},
+		proofWanted{"the evaporator fan's amps (amp evap-fan … run)", read("amp", "evap-fan")}},
+}
+
+// fansWorkedOn are the fans of a machine that cools which were worked on, and
+// whether nothing else was.
+func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
+	if c.noCompressor() || c.complaint() == motorDead {
+		return nil, false
+	}
+	done := c.doneNow()
+	only = len(done) > 0
+	for _, w := range done {
+		named := ""
+		for _, m := range otherMotors {
+			if strings.HasSuffix(m.name, "-fan") && speaksOf(w.text, m.words) {
+				named = m.name
+			}
+		}
+		if main := c.mainMachine(); named == "" && kindOf(main) == winding.Fan && speaksOf(w.text, []string{"fan"}) {
+			named = main
+		}
+		only = only && named != ""
+		if i := slices.IndexFunc(fanProofs, func(f fanProof) bool { return f.name == named }); i >= 0 &&
+			!slices.ContainsFunc(fans, func(f fanProof) bool { return f.name == named }) {
+			fans = append(fans, fanProofs[i])
+		}
+	}
+	return fans, only && len(fans) > 0
 }
 
 // placesOfProof names the place whose temperature proves a repair, by a word of
@@ -133,21 +195,6 @@ func (c *Call) proofMissing() []string {
 	return out
 }
 
-// proofDoubts lists the points that were taken and that their own verdict
-// cannot tell.
-func (c *Call) proofDoubts() []string {
-	var out []string
-	if len(c.repairs()) == 0 {
-		return nil
-	}
-	for _, p := range c.proofList() {
-		if s := p.held(c, c.since()); s.held && s.doubt {
-			out = append(out, p.point()+": "+s.text)
-		}
-	}
-	return out
-}
-
 // provedBy gives the point of a proof that brings what a record wants too.
 var provedBy = map[string]string{
 	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
@@ -188,6 +235,9 @@ func (c *Call) missing() []string {
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
 				out = append(out, "roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings")
 				continue
+			}
+			if c.oneFan() {
+				n.What = strings.TrimPrefix(n.What, "condenser ")
 			}
 			out = append(out, n.What)
 		}

@@ -17,22 +17,17 @@ type proofWanted struct {
 	held func(c *Call, since int) shown
 }
 
-// shown is how far one point of a proof is shown. What a reading's own verdict
-// finds wrong proves nothing; what it cannot tell is taken, and said, as long as the
-// number itself is inside its limit.
+// shown is how far one point of a proof is shown: only what a reading's own
+// verdict finds sound proves it.
 type shown struct {
-	held  bool
-	doubt bool
-	text  string // the value with its verdict and entry, "" when nothing was taken
+	held bool
+	text string // the value with its verdict and entry, "" when nothing was taken
 }
 
 // words says it for the record.
 func (s shown) words() string {
 	word := "not shown"
-	switch {
-	case s.held && s.doubt:
-		word = "taken"
-	case s.held:
+	if s.held {
 		word = "shown"
 	}
 	if s.text == "" {
@@ -77,20 +72,11 @@ func (c *Call) shownBy(r *reading) shown {
 	if !judged {
 		return shown{held: true, text: r.shown() + entry}
 	}
-	out := shown{text: r.shown() + ", " + string(v.Word) + entry}
-	out.held = v.Word == verdict.Sound || v.Word == verdict.CannotTell && (!v.Judged || v.Margin >= 0)
-	out.doubt = v.Word == verdict.CannotTell
-	return out
-}
-
-// surely makes a proof of what must be sound for it, because people rest on it or
-// because nothing else says it.
-func surely(held func(*Call, int) shown) func(*Call, int) shown {
-	return func(c *Call, since int) shown {
-		s := held(c, since)
-		s.held = s.held && !s.doubt
-		return s
+	out := shown{held: v.Word == verdict.Sound, text: r.shown() + ", " + string(v.Word) + entry}
+	if v.Word == verdict.CannotTell {
+		out.text += ", " + v.Text // which says what would settle it
 	}
+	return out
 }
 
 // read makes a proof of the last reading of a kind at a place, under one of the
@@ -151,8 +137,7 @@ func course(freezerToo bool) func(*Call, int) shown {
 	}
 }
 
-// heat is the temperature that a heater reaches; its being seen to heat says not
-// how far.
+// heat is the temperature that a heater reaches.
 func heat(c *Call, since int) shown {
 	r := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "temp" && !r.over })
 	if r == nil {
@@ -194,7 +179,11 @@ func newPins(c *Call, since int) shown {
 // can say.
 func (c *Call) toCase(r *reading) shown {
 	s := c.shownBy(r)
-	s.doubt = s.doubt && !r.over
+	if r != nil && r.over && !s.held {
+		kind, name := c.subject(r)
+		v, _ := c.verdictOn(kind, name, r.entry+1)
+		s.held = v.Word == verdict.CannotTell
+	}
 	return s
 }
 

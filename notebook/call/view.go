@@ -354,9 +354,6 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, s := range c.unproved() {
 		out = append(out, "In doubt: "+s)
 	}
-	for _, s := range c.proofDoubts() {
-		out = append(out, "In doubt: proof, "+s)
-	}
 	for _, e := range c.expects {
 		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
 			out = append(out, fmt.Sprintf("In doubt: %s (entry %d): %s", e.meaning, e.entry, s))
