@@ -2,6 +2,7 @@ package judge
 
 import (
 	"fmt"
+	"math"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
@@ -14,13 +15,40 @@ type AmpsIn struct {
 	Run   measure.Value
 	Plate float64 // RLA or FLA, 0 when not known
 	LRA   float64 // locked-rotor amps, 0 when not known
+	Volts float64 // of the plate, 0 when not known: with the amps they are its power
 }
 
-// Shares of the plate current (common practice, except runUpper).
+// motorInput are the deviations upwards of IEC 60335-1 cl. 10.1 Table 1 for the
+// input of motor-operated appliances (from memory), as shares, with a least one
+// in watts.
+var motorInput = []struct{ upTo, more, moreWatts float64 }{
+	{300, 0.2, 0},
+	{math.Inf(1), 0.15, 60},
+}
+
+// runLimit is the most that a motor may draw by its plate, and its source in
+// words. Without volts the power is not known: it is then the strictest share,
+// and loose the widest.
+func runLimit(plate, volts float64) (most, loose float64, source string) {
+	if volts <= 0 {
+		first, last := motorInput[0], motorInput[len(motorInput)-1]
+		return plate * (1 + last.more), plate * (1 + first.more), motorSource + ", +15 % of the plate, +20 % up to 300 W"
+	}
+	for _, p := range motorInput {
+		if watts := plate * volts; watts <= p.upTo {
+			most = plate + max(plate*p.more, p.moreWatts/volts)
+			return most, most, fmt.Sprintf("%s, +%s %% of the plate at %s VA", motorSource, num(100*(most/plate-1)), num(watts))
+		}
+	}
+	return plate, plate, motorSource
+}
+
+const motorSource = "IEC 60335-1 cl. 10.1 Table 1 (from memory)"
+
+// Shares of the plate current (common practice).
 const (
 	noneShare = 0.05 // below it nothing runs
 	lowShare  = 0.4  // below it the machine runs unloaded
-	runUpper  = 1.15 // IEC 60335-1 cl. 10.2, motor-operated, current (from memory)
 	// lockedShare of the LRA is near enough to it; a rotor that turns draws
 	// less, and a weak supply lowers the current of one that is locked.
 	lockedShare = 0.7
@@ -32,10 +60,7 @@ const (
 	aboveLRA = 1.2
 )
 
-const (
-	runSource = "IEC 60335-1 cl. 10.2, +15 % of the plate (from memory)"
-	overClamp = "over the clamp's range: take a higher one and read again"
-)
+const overClamp = "over the clamp's range: take a higher one and read again"
 
 // Amps judges the running current.
 func Amps(in AmpsIn) verdict.Verdict {
@@ -46,8 +71,9 @@ func Amps(in AmpsIn) verdict.Verdict {
 	if in.Plate <= 0 {
 		return cannot(subject, "the plate's running amps are needed to judge it: plate amps …", in.Run)
 	}
-	w := window{in.Plate * lowShare, in.Plate * runUpper}
-	out := begin(subject, in.Run, w, "A", runSource+"; lower end "+commonPractice)
+	most, loose, source := runLimit(in.Plate, in.Volts)
+	w := window{in.Plate * lowShare, most}
+	out := begin(subject, in.Run, w, "A", source+"; lower end "+commonPractice)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Run.X, "A")
 	locked := in.lockedFrom()
@@ -69,6 +95,9 @@ func Amps(in AmpsIn) verdict.Verdict {
 		out.Text = x + " and staying: the rotor is locked or hardly turns (inferred from the current alone)"
 		out.Also = append(out.Also, "locked rotor is taken from "+in.lockedRule())
 		out.Caution = append(out.Caution, caution.ProtectorStays)
+	case p == above && in.Run.Lo <= loose:
+		out.Word = verdict.CannotTell
+		out.Text = fmt.Sprintf("%s is high for a plate of %s or just allowed: its power tells, plate volts …", x, quantity(in.Plate, "A"))
 	case p == above:
 		out.Word, out.Fact = verdict.Failed, []string{"amps-high"}
 		out.Text = fmt.Sprintf("%s is high for a plate of %s", x, quantity(in.Plate, "A"))
@@ -122,6 +151,7 @@ type SurgeIn struct {
 	Peak  measure.Value
 	LRA   float64 // 0 when not known
 	Plate float64 // RLA or FLA, used without an LRA; 0 when not known
+	Volts float64 // of the plate, 0 when not known
 	Then  Course
 }
 
@@ -203,7 +233,8 @@ func (in SurgeIn) unwatched(out verdict.Verdict, locked float64) verdict.Verdict
 	if in.LRA > 0 && atMost(in.LRA*aboveLRA).place(in.Peak) != inside {
 		return in.overLRA(out, "")
 	}
-	w := window{in.Plate * runUpper, locked}
+	_, running, _ := runLimit(in.Plate, in.Volts)
+	w := window{running, locked}
 	switch p := w.place(in.Peak); {
 	case in.Peak.Hi > locked:
 		out.Text = x + " is near locked-rotor current: a start or a locked rotor; whether it falls tells: amp … run, or saw starts"
@@ -228,6 +259,7 @@ type TripIn struct {
 	Seconds    measure.Value
 	Amps       measure.Value
 	Plate, LRA float64
+	Volts      float64 // of the plate, 0 when not known
 }
 
 // tripWindow is how long a protector holds at locked-rotor current: it opens
@@ -246,6 +278,7 @@ func Trip(in TripIn) verdict.Verdict {
 	out := begin(subject, in.Seconds, tripWindow, "s", commonPractice)
 	out.Entries = entries(in.Seconds, in.Amps)
 	out.Caution = []string{caution.MainsLive, caution.ProtectorStays}
+	most, _, source := runLimit(in.Plate, in.Volts)
 	switch {
 	case in.Amps.Lo >= a.lockedFrom() && tripWindow.place(in.Seconds) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"amps-locked-rotor"}
@@ -253,15 +286,15 @@ func Trip(in TripIn) verdict.Verdict {
 	case in.Amps.Lo >= a.lockedFrom():
 		out.Word, out.Fact = tripWindow.advisoryWord(in.Seconds), []string{"amps-locked-rotor"}
 		out.Text = "an unusual time at locked-rotor current: check that the protector is the right part"
-	case in.Plate > 0 && in.Amps.Hi <= in.Plate*runUpper:
-		holds := atLeast(in.Plate * runUpper)
-		out.Word, out.Limit, out.Source = verdict.Suspect, "opens only above "+quantity(in.Plate*runUpper, "A"), runSource
+	case in.Plate > 0 && in.Amps.Hi <= most:
+		holds := atLeast(most)
+		out.Word, out.Limit, out.Source = verdict.Suspect, "opens only above "+quantity(most, "A"), source
 		out.Margin, out.Judged = holds.margin(in.Amps)
 		out.Text = "it opens at a current within the plate: a weak or wrong protector, or a hot shell"
 	default:
 		out.Word, out.Judged, out.Margin, out.Limit = verdict.CannotTell, false, 0, ""
 		out.Text = "it opens on a high current: find what loads the machine before the protector"
-		if in.Plate > 0 && in.Amps.Lo <= in.Plate*runUpper {
+		if in.Plate > 0 && in.Amps.Lo <= most {
 			out.Text = "the current is too near the plate's to say: wind more turns through the clamp and divide"
 		}
 	}

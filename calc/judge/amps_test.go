@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -10,8 +11,8 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// +15 % on motor-operated input: IEC 60335-1 cl. 10.2 (from memory); the
-// other limits are common practice.
+// +20 % up to 300 W, above +15 % or +60 W: IEC 60335-1 cl. 10.1 Table 1, motor-
+// operated (from memory); the other limits are common practice.
 func TestAmps(t *testing.T) {
 	for _, c := range []struct {
 		name       string
@@ -28,11 +29,38 @@ func TestAmps(t *testing.T) {
 		{"six times, no LRA", 7, 0.2, 1.2, 0, verdict.Suspect, []string{"amps-locked-rotor"}},
 		{"near the limit", 1.37, 0.04, 1.2, 12, verdict.CannotTell, nil},
 		{"no plate", 1.15, 0.04, 0, 0, verdict.CannotTell, nil},
+		{"+18 %, power not known", 1.415, 0.01, 1.2, 12, verdict.CannotTell, nil},
 	} {
 		got := Amps(AmpsIn{Name: "comp", Run: within(c.x, c.half), Plate: c.plate, LRA: c.lra})
 		check(t, c.name, got, c.word, c.facts...)
 		if slices.Contains(got.Fact, "amps-locked-rotor") && !strings.Contains(got.Text, "inferred") {
 			t.Errorf("%s: an inference is not worded as one: %q", c.name, got.Text)
+		}
+	}
+}
+
+func TestRunLimit(t *testing.T) {
+	for _, x := range []struct{ plate, volts, most float64 }{
+		{1.2, 115, 1.44},          // 138 VA
+		{2.5, 120, 3},             // 300 VA
+		{3, 115, 3 + 60.0/115},    // 345 VA, 60 W are more than 15 %
+		{3.5, 115, 3.5 + 60./115}, // 402.5 VA, 60.4 W would be 15 %
+		{10, 115, 11.5},           // 1150 VA
+	} {
+		want := x.most
+		if x.plate*x.volts*0.15 > 60 {
+			want = x.plate * 1.15
+		}
+		most, loose, source := runLimit(x.plate, x.volts)
+		if math.Abs(most-want) > 1e-9 || loose != most || !strings.Contains(source, "from memory") {
+			t.Errorf("%g A at %g V: %g, want %g (%s)", x.plate, x.volts, most, want, source)
+		}
+		in := AmpsIn{Plate: x.plate, Volts: x.volts, LRA: 10 * x.plate}
+		for run, word := range map[float64]verdict.Word{want * 0.99: verdict.Sound, want * 1.01: verdict.Failed} {
+			in.Run = within(run, run*0.001)
+			if got := Amps(in); got.Word != word {
+				t.Errorf("%g A on a plate of %g A at %g V: %s, want %s", run, x.plate, x.volts, got.Word, word)
+			}
 		}
 	}
 }

@@ -139,9 +139,9 @@ func heatingPowerLimits(watts float64) (lo, hi float64) {
 type HeaterAmpsIn struct {
 	Name  string
 	Amps  measure.Value
-	Watts float64 // at Rated
-	Rated float64 // volts of the plate
-	Volts float64 // found at the heater's supply, 0 takes Rated
+	Watts float64       // at Rated
+	Rated float64       // volts of the plate
+	Volts measure.Value // found at the heater's supply; the zero value takes Rated
 }
 
 // HeaterAmps judges the current of a heater at work: the plate's power limits
@@ -154,13 +154,14 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	if in.Watts <= 0 || in.Rated <= 0 {
 		return cannot(subject, "the plate's watts and volts are needed to judge it: plate watts …, volts …", in.Amps)
 	}
-	if in.Volts <= 0 {
-		in.Volts = in.Rated
+	if in.Volts.Lo <= 0 || in.Volts.Over {
+		in.Volts = measure.Exact(in.Rated)
 	}
-	perWatt := in.Volts / (in.Rated * in.Rated)
+	perWatt := in.Volts.X / (in.Rated * in.Rated)
 	lo, hi := heatingPowerLimits(in.Watts)
-	w := window{lo * perWatt, hi * perWatt}
+	w := window{lo * in.Volts.Hi / (in.Rated * in.Rated), hi * in.Volts.Lo / (in.Rated * in.Rated)}
 	out := begin(subject, in.Amps, w, "A", powerSource)
+	out.Entries = entries(in.Amps, in.Volts)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")
 	switch p := w.place(in.Amps); {

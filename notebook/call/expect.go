@@ -222,7 +222,7 @@ func expectStart(c *Call) forecast {
 	if plate == 0 {
 		return forecast{also: "the plate's amps and LRA (plate amps 1.2, lra 12) give the limits"}
 	}
-	run := judge.Amps(judge.AmpsIn{Run: measure.Exact(plate), Plate: plate, LRA: lra})
+	run := judge.Amps(judge.AmpsIn{Run: measure.Exact(plate), Plate: plate, LRA: lra, Volts: c.voltsOf(of)})
 	f := forecast{verdict: run, also: "running"}
 	if lra > 0 {
 		peak := judge.Surge(judge.SurgeIn{Peak: measure.Exact(lra), Plate: plate, LRA: lra, Then: judge.Started})

@@ -183,7 +183,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeCapLoad(name, rs)
 	case "trip":
 		of := c.mainMachine()
-		in := judge.TripIn{Seconds: c.value(latest(rs)), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Amps: measure.Open(0)}
+		in := judge.TripIn{Seconds: c.value(latest(rs)), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of), Amps: measure.Open(0)}
 		if a := c.lastAmps(before); a != nil {
 			in.Amps = c.value(a)
 		}
@@ -312,14 +312,28 @@ func (c *Call) marking(name string) (plate, bool) {
 
 func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	of := c.machineFor(name)
-	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A")})
-	if watts := c.plateNumber("", "watts", "W"); isHeater(name) && watts > 0 && c.ratedVolts() > 0 {
-		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: c.ratedVolts()})
+	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of)})
+	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
+		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
 	if len(out.Fact) == 0 {
 		out.Fact = []string{"amps-undecided"}
 	}
 	return out
+}
+
+// voltsBeside are the volts read last at a heater or its supply while it was on,
+// in the same phase of the call as a reading of its amps; the zero value when
+// there are none.
+func (c *Call) voltsBeside(name string, r *reading) measure.Value {
+	rep := c.repairs()
+	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) == phase(rep, r.entry); i-- {
+		c.spend(20)
+		if v := c.readings[i]; v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && (isLine(v) || strings.EqualFold(v.where(), name)) {
+			return c.value(v)
+		}
+	}
+	return measure.Value{}
 }
 
 // machineFor is the machine that a short name in a reading means.

@@ -318,10 +318,13 @@ func (c *Call) ratedHertz() float64 {
 	return c.plateNumber("", "hz", "Hz")
 }
 
-// ratedVolts is the plate's volts of the main machine, else of any.
-func (c *Call) ratedVolts() float64 {
-	if v := c.plateNumber(c.machineAtHand(), "volts", "V"); v > 0 {
+// voltsOf is the plate's volts of a machine, else of any.
+func (c *Call) voltsOf(of string) float64 {
+	if v := c.plateNumber(of, "volts", "V"); v > 0 {
 		return v
 	}
 	return c.plateNumber("", "volts", "V")
 }
+
+// ratedVolts is the plate's volts of the main machine, else of any.
+func (c *Call) ratedVolts() float64 { return c.voltsOf(c.machineAtHand()) }

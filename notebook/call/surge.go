@@ -21,7 +21,7 @@ var (
 // judgeSurge judges a start current by the plate and by what became of it.
 func (c *Call) judgeSurge(name string, peak *reading, before int) verdict.Verdict {
 	of := c.machineFor(name)
-	in := judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: c.plateNumber(of, "lra", "A"), Plate: c.plateNumber(of, "amps", "A")}
+	in := judge.SurgeIn{Name: name, Peak: c.value(peak), LRA: c.plateNumber(of, "lra", "A"), Plate: c.plateNumber(of, "amps", "A"), Volts: c.voltsOf(of)}
 	var by int
 	in.Then, by = c.courseOf(name, peak, before)
 	out := judge.Surge(in)
