@@ -85,6 +85,7 @@ func Check(content []byte) (*Report, error) {
 // maxFaults is how many faults are told of one file.
 const maxFaults = 1000
 
+//go:noinline
 func (r *Report) add(row, col int, format string, args ...any) {
 	if len(r.Faults) >= maxFaults {
 		return

@@ -258,6 +258,8 @@ func undecided(part, subject, text string, vs ...measure.Value) verdict.Verdict 
 }
 
 // cannot is the verdict when something needed is missing.
+//
+//go:noinline
 func cannot(subject, text string, vs ...measure.Value) verdict.Verdict {
 	return verdict.Verdict{Subject: subject, Word: verdict.CannotTell, Text: text, Entries: entries(vs...)}
 }

@@ -100,6 +100,8 @@ func (w window) word(v measure.Value) verdict.Word {
 
 // fact is the code of what a verdict on a part establishes: nothing but that
 // it was read when it cannot be told.
+//
+//go:noinline
 func fact(part string, w verdict.Word) string {
 	switch w {
 	case verdict.Sound, verdict.Suspect, verdict.Failed:
@@ -127,6 +129,8 @@ func begin(subject string, v measure.Value, w window, unit, source string) verdi
 }
 
 // entries lists the notebook entries of the values, each once, in order.
+//
+//go:noinline
 func entries(vs ...measure.Value) []int {
 	var out []int
 	for _, v := range vs {

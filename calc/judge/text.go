@@ -39,6 +39,7 @@ func quantity(x float64, unit string) string {
 	return num(x) + " " + unit
 }
 
+//go:noinline
 func ohms(x float64) string { return quantity(x, "Ω") }
 
 // text writes the limit with its unit.

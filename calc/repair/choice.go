@@ -84,6 +84,7 @@ func (a Assumptions) Wanting() []string {
 	return out
 }
 
+//go:noinline
 func (a Assumptions) value(name string) float64 {
 	for _, x := range a {
 		if x.Name == name {

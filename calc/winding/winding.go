@@ -103,6 +103,8 @@ const (
 type Pair [2]string
 
 // String gives the pair as a tech writes it.
+//
+//go:noinline
 func (p Pair) String() string { return p[0] + "–" + p[1] }
 
 // Reading is one ohm reading between two pins, in ohms, the resistance of the
