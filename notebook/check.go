@@ -139,8 +139,12 @@ func (r *Report) compareHead(f *page.File, asOf *record.Record) {
 	if asOf == nil {
 		return
 	}
-	for _, d := range page.HeaderDifferences(&f.Header, &asOf.Header) {
+	differs := page.HeaderDifferences(&f.Header, &asOf.Header)
+	for _, d := range differs {
 		r.add(1, 1, "front matter: %s", d)
+	}
+	if f.Head == page.Differs && len(differs) == 0 {
+		r.add(1, 1, "front matter: lines were added or changed that mean nothing here")
 	}
 	have := map[string]page.Section{}
 	for _, s := range f.Sections {

@@ -2,11 +2,12 @@
 // a digest, writes them out as tables, and gathers what they teach about a
 // model of compressor.
 //
-// A closed notebook whose log has the SHA-256 that its front matter names is
-// read from the front matter alone. The digest vouches for the log, not for
-// the front matter: only a scan that replays every notebook (Options.Records)
-// finds a front matter that was edited by hand. Files are opened for reading
-// only, nothing is kept between two runs, and a bad file stops nothing.
+// A closed notebook whose log has the SHA-256 that its front matter names, and
+// whose front matter has the digest that it bears, is read from the front
+// matter alone. Both are digests, no signatures: who can write the file can
+// make them anew, and only a scan that replays every notebook
+// (Options.Records) finds that out. Files are opened for reading only, nothing
+// is kept between two runs, and a bad file stops nothing.
 package fleet
 
 import (

@@ -35,6 +35,22 @@ func write(t *testing.T, dir, name string, content []byte) string {
 	return path
 }
 
+// unlined gives a notebook without the line that begins so.
+func unlined(content []byte, start string) []byte {
+	i := bytes.Index(content, []byte("\n"+start)) + 1
+	end := i + bytes.IndexByte(content[i:], '\n') + 1
+	return slices.Concat(content[:i], content[end:])
+}
+
+// resealed gives the front matter the digest of what it holds now, as someone
+// does who knows how.
+func resealed(content []byte) []byte {
+	i := bytes.Index(content, []byte("\nhead: ")) + 1
+	end := i + bytes.IndexByte(content[i:], '\n') + 1
+	head := "head: \"" + page.Sum(content[len("---\n"):i])[:12] + "\"\n"
+	return slices.Concat(content[:i], []byte(head), content[end:])
+}
+
 // openCall gives an open notebook with these typed lines, each answered.
 func openCall(lines ...string) []byte {
 	rec := &record.Record{Header: record.Header{State: "open"}}
@@ -58,6 +74,12 @@ func TestStates(t *testing.T) {
 		{"remark behind the log", append(slices.Clone(whole), "\nSeen by the office.\n"...), Trusted, ""},
 		{"reading changed", one(1, "# No path", "# A path"), Changed, "the log is not what was closed"},
 		{"digest changed", one(1, `log-sha256: "`, `log-sha256: "0`), Changed, "the log is not what was closed"},
+		{"front matter edited", one(1, `result: "`, `result: "un`), Changed, "the front matter is not what was closed"},
+		{"line of the front matter deleted", unlined(whole, "minutes: "), Changed, "the front matter is not what was closed"},
+		{"line added to the front matter", one(1, "\nhead: ", "\ntags: []\nhead: "), Changed, "the front matter is not what was closed"},
+		{"line behind its digest", one(1, "\n---\n\n", "\nresult: \"proved\"\n---\n\n"), Changed, "the front matter is not what was closed"},
+		{"without its digest", unlined(whole, "head: "), Changed, "the front matter bears no digest"},
+		{"digest of the front matter changed", one(1, `head: "`, `head: "0`), Changed, "the front matter is not what was closed"},
 		{"entry without reply", one(1, "\n# The call is closed.", ""), Changed, "the log is not what was closed; line "},
 		{"open", openCall("client Petra"), Open, "never closed"},
 		{"open, last line torn", append(openCall("client Petra"), "2 2026-01-"...), Open, "never closed"},
@@ -93,19 +115,29 @@ func TestStates(t *testing.T) {
 func TestReplayedHeaderCounts(t *testing.T) {
 	dir := t.TempDir()
 	write(t, dir, "a.md", openCall("client Petra Placeholder"))
-	write(t, dir, "b.md", one(1, `client: "`, `client: "Not `))
+	edited := one(1, `client: "`, `client: "Not `)
+	write(t, dir, "b.md", edited)
+	write(t, dir, "c.md", unlined(one(2, "", ""), "head: "))
+	write(t, dir, "d.md", resealed(one(3, `client: "`, `client: "Not `)))
 	items := slices.Collect(Scan([]string{dir}, Options{Replay: sampleReplay}))
 	if got := items[0].Header.Client; got != "Petra Placeholder" {
 		t.Errorf("the open call's client is %q, not that of its log", got)
 	}
-	if items[1].State != Trusted {
-		t.Errorf("a closed log was not trusted: %s", items[1].Reason)
+	for i, reason := range map[int]string{1: "the front matter is not what was closed", 2: "the front matter bears no digest"} {
+		if it := items[i]; it.State != Changed || it.Reason != reason || strings.HasPrefix(it.Header.Client, "Not ") {
+			t.Errorf("%s: %s, %q, client %q", it.Rel, it.State, it.Reason, it.Header.Client)
+		}
+	}
+	// The digest is no signature: made anew it is believed, until the lines are
+	// replayed.
+	if items[3].State != Trusted {
+		t.Errorf("a sealed front matter was not trusted: %s", items[3].Reason)
 	}
 	items = slices.Collect(Scan([]string{dir}, Options{Replay: sampleReplay, Records: true}))
-	if it := items[1]; it.State != Changed || it.Reason != "the front matter is not what the log amounts to: client" {
+	if it := items[3]; it.State != Changed || it.Reason != "the front matter is not what the log amounts to: client" {
 		t.Errorf("the edited front matter gave %s, %q", it.State, it.Reason)
 	}
-	if it := items[1]; strings.HasPrefix(it.Header.Client, "Not ") || it.Record == nil {
+	if it := items[3]; strings.HasPrefix(it.Header.Client, "Not ") || it.Record == nil {
 		t.Errorf("the edited client %q was believed", it.Header.Client)
 	}
 	items = slices.Collect(Scan([]string{dir}, Options{}))

@@ -64,7 +64,8 @@ func (w *worker) take(f found) Item {
 		return it
 	}
 	it.Header = h
-	if !plain(content[:bytes.Index(content, []byte("\n---\n"))]) {
+	head := bytes.TrimPrefix(content[:bytes.Index(content, []byte("\n---\n"))], []byte("\xEF\xBB\xBF"))
+	if !plain(head) {
 		cleanHeader(&it.Header)
 	}
 	it.sum = sha256.Sum256(log)
@@ -81,12 +82,23 @@ func (w *worker) take(f found) Item {
 	case hex.EncodeToString(it.sum[:]) != h.SHA256:
 		it.State, it.Reason = Changed, "the log is not what was closed"
 	default:
-		it.State = Trusted
+		it.State, it.Reason = headState(head[len("---\n"):])
 	}
 	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
 		w.replay(&it, content, log)
 	}
 	return it
+}
+
+// headState believes the front matter that bears its own digest.
+func headState(front []byte) (State, string) {
+	switch page.HeadStanding(front) {
+	case page.Agrees:
+		return Trusted, ""
+	case page.Differs:
+		return Changed, "the front matter is not what was closed"
+	}
+	return Changed, "the front matter bears no digest"
 }
 
 // find looks for the text line by line, so that only lines are copied.

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 	"reflect"
@@ -60,6 +61,7 @@ func writeHeader(b *strings.Builder, h *record.Header) {
 	written.Format = record.Format
 	h = &written
 	b.WriteString("---\n")
+	start := b.Len()
 	for _, f := range fields {
 		v := reflect.ValueOf(f.at(h)).Elem()
 		if v.IsZero() && !f.always {
@@ -80,7 +82,36 @@ func writeHeader(b *strings.Builder, h *record.Header) {
 		}
 		b.WriteByte('\n')
 	}
+	if h.State == "closed" {
+		b.WriteString(headKey + quote(mark(b.String()[start:])) + "\n")
+	}
 	b.WriteString("---\n")
+}
+
+// headKey begins the last line of a closed notebook's front matter: the short
+// digest of the lines before it, so that one that was edited is not believed.
+const headKey = "head: "
+
+// Standing is what the digest in a front matter says of the front matter.
+type Standing int
+
+const (
+	Unmarked Standing = iota // it bears no digest, as those of older programs
+	Agrees
+	Differs
+)
+
+// HeadStanding holds the text between the fences of a front matter against
+// the digest that it bears.
+func HeadStanding(front []byte) Standing {
+	i := bytes.LastIndexByte(front, '\n') + 1
+	switch {
+	case string(front[i:]) == headKey+`"`+mark(front[:i])+`"`:
+		return Agrees
+	case bytes.Contains(front, []byte("\n"+headKey)):
+		return Differs
+	}
+	return Unmarked
 }
 
 // quote writes a JSON text without the escapes that JSON adds for HTML.

@@ -95,6 +95,7 @@ type File struct {
 	Closed  bool   // the log's fence is closed
 	LogRow  int    // the file's line on which the log's text starts
 	SHA256  string // of the log's text as it stands
+	Head    Standing
 	// Cut is what is left of a file that ends before its log, in its lines.
 	// Nothing in it counts: the log is the only truth.
 	Cut []string
@@ -200,6 +201,7 @@ func Read(content []byte) (*File, error) {
 		return nil, err
 	}
 	f := &File{Header: h, Remarks: map[string]string{}}
+	f.Head = HeadStanding(content[len("---\n") : len(content)-len(body)-len("\n---\n")])
 	start := findLog(h, body)
 	if start < 0 {
 		return nil, errors.New("the notebook has no log")
@@ -287,5 +289,5 @@ func (f *File) readTop(top string, row int) {
 	keep(len(top))
 }
 
-// mark is the short digest in a section's end mark.
-func mark(body string) string { return Sum([]byte(body))[:12] }
+// mark is the short digest in a section's end mark and of the front matter.
+func mark[T string | []byte](text T) string { return Sum([]byte(text))[:12] }
