@@ -2,11 +2,15 @@ package fleet
 
 import (
 	"cmp"
+	"hash/maphash"
 	"iter"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"time"
+
+	"ohmcall/notebook/record"
 )
 
 // CallBackDays is how many days after a call another one for the same serial
@@ -44,6 +48,12 @@ type Row struct {
 	// when no more than CallBackDays; nil otherwise. Earlier is that call.
 	CallBack *int   `json:"call_back_days"`
 	Earlier  string `json:"call_back_of"`
+	// LaterOn and Later are the date and the path of the call-back that
+	// followed on this call, "" when none did.
+	LaterOn string `json:"called_back_on"`
+	Later   string `json:"called_back_by"`
+
+	twice bool // a redacted copy whose original is counted
 }
 
 // Totals are the sums over the calls of a digest.
@@ -107,6 +117,8 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
 	var visits []visit
 	same := texts{}
+	originals := map[uint64]string{}
+	var redacted []redactedCopy
 	for it := range items {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
@@ -120,12 +132,21 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			v.row = len(d.Rows)
 			d.Rows = append(d.Rows, newRow(&it, same))
 		}
+		if twin := twinOf(&it.Header); it.Header.Redacted {
+			redacted = append(redacted, redactedCopy{it.Path, twin, v.row})
+		} else if _, ok := originals[twin]; !ok {
+			originals[twin] = it.Path
+		}
 		if day, err := time.Parse(time.DateOnly, date(&it.Header)); err == nil && v.serial != "" {
 			v.day = day
 			visits = append(visits, v)
 		}
 	}
+	if out := d.leaveOut(redacted, originals); len(out) > 0 {
+		visits = slices.DeleteFunc(visits, func(v visit) bool { return out[v.path] })
+	}
 	d.findCallBacks(visits)
+	d.Rows = slices.DeleteFunc(d.Rows, func(r Row) bool { return r.twice })
 	slices.SortFunc(d.Rows, func(a, b Row) int {
 		return cmp.Or(cmp.Compare(rank(&a), rank(&b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
 	})
@@ -144,6 +165,53 @@ func newRow(it *Item, same texts) Row {
 	}
 }
 
+// redactedCopy is a call without client and site; row is -1 when the filter
+// leaves it out.
+type redactedCopy struct {
+	path string
+	twin uint64
+	row  int
+}
+
+// leaveOut takes out the redacted copies whose original is there, wherever in
+// the scan it stands, and gives their paths.
+func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string) map[string]bool {
+	out := map[string]bool{}
+	for _, c := range redacted {
+		original, ok := originals[c.twin]
+		if !ok {
+			continue
+		}
+		out[c.path] = true
+		d.Problems = append(d.Problems, Problem{c.path, Redacted, clip("a redacted copy of " + safe(original))})
+		if c.row >= 0 {
+			d.Rows[c.row].twice = true
+		}
+	}
+	return out
+}
+
+var twinSeed = sync.OnceValue(maphash.MakeSeed)
+
+// twinOf is what a call and its redacted copy have in common and no other call
+// has: the seconds of its first and last line, their number, and what the
+// lines say of all but client and site. What is only judged is left out, since
+// a copy may have been written by a later program.
+func twinOf(h *record.Header) uint64 {
+	var m maphash.Hash
+	m.SetSeed(twinSeed())
+	say := func(list ...string) {
+		for _, s := range list {
+			m.WriteString(s)
+			m.WriteByte(0)
+		}
+	}
+	say(h.Started, h.Ended, strconv.Itoa(h.Entries), strconv.FormatFloat(h.Cost, 'g', -1, 64),
+		h.Technician, h.Unit, h.Model, h.Serial, h.Machine, h.Complaint)
+	say(h.Parts...)
+	return m.Sum64()
+}
+
 // rank puts what needs attention first.
 func rank(r *Row) int {
 	switch {
@@ -158,7 +226,7 @@ func rank(r *Row) int {
 }
 
 // findCallBacks looks, for each call, at the one before it with the same
-// serial number.
+// serial number, and tells both.
 func (d *Digest) findCallBacks(visits []visit) {
 	slices.SortFunc(visits, func(a, b visit) int {
 		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
@@ -166,8 +234,14 @@ func (d *Digest) findCallBacks(visits []visit) {
 	for i := 1; i < len(visits); i++ {
 		before, v := &visits[i-1], &visits[i]
 		days := int(v.day.Sub(before.day).Hours() / 24)
-		if v.row >= 0 && v.serial == before.serial && days <= CallBackDays {
+		if v.serial != before.serial || days > CallBackDays {
+			continue
+		}
+		if v.row >= 0 {
 			d.Rows[v.row].CallBack, d.Rows[v.row].Earlier = &days, before.path
+		}
+		if before.row >= 0 {
+			d.Rows[before.row].LaterOn, d.Rows[before.row].Later = v.day.Format(time.DateOnly), v.path
 		}
 	}
 }

@@ -41,6 +41,9 @@ func (d *Digest) callTable() TextTable {
 		if r.CallBack != nil {
 			result = append(result, fmt.Sprintf("call-back after %s", days(*r.CallBack)))
 		}
+		if r.LaterOn != "" {
+			result = append(result, "call-back followed on "+r.LaterOn)
+		}
 		if s := r.RecordState(); s != "" {
 			result = append(result, s)
 		}

@@ -85,8 +85,14 @@ func TestCallBacks(t *testing.T) {
 		}
 		slices.Reverse(items)
 		d := NewDigest(slices.Values(items), Filter{})
-		got := -1
+		got, followed := -1, 0
 		for _, r := range d.Rows {
+			if r.LaterOn != "" {
+				followed++
+				if r.Path != "a" || r.Later != "b" || r.LaterOn != c.second {
+					t.Errorf("%+v: %s is followed by %s on %s", c, r.Path, r.Later, r.LaterOn)
+				}
+			}
 			if r.CallBack != nil {
 				got = *r.CallBack
 				if r.Path != "b" || r.Earlier != "a" {
@@ -94,7 +100,7 @@ func TestCallBacks(t *testing.T) {
 				}
 			}
 		}
-		if got != c.days {
+		if got != c.days || (followed == 1) != (c.days >= 0) {
 			t.Errorf("%+v: %d days", c, got)
 		}
 	}
@@ -105,6 +111,64 @@ func TestCallBackReachesOutsideTheFilter(t *testing.T) {
 	for _, r := range d.Rows {
 		if r.ID == "b2" && (r.CallBack == nil || *r.CallBack != 30 || r.Earlier != "n/a.md") {
 			t.Errorf("the call before the range is not seen: %+v", r)
+		}
+	}
+}
+
+func TestCallBackIsToldOfACallOutsideTheFilter(t *testing.T) {
+	for _, r := range NewDigest(fixtureItems(), Filter{To: "2026-03-31"}).Rows {
+		if r.ID == "a1" && (r.LaterOn != "2026-04-01" || r.Later != "n/b.md") {
+			t.Errorf("the call-back after the range is not seen: %+v", r)
+		}
+	}
+}
+
+// A redacted copy is counted when its original is not there, and never taken
+// for the copy of another call.
+func TestRedactedCopies(t *testing.T) {
+	h := record.Header{Started: "2026-03-02T09:00:00+01:00", Ended: "2026-03-02T10:10:00+01:00", Entries: 9, Client: "Petra Placeholder",
+		Site: "12 Sample Street", Unit: "chest freezer", Serial: "DEMO-1", Complaint: "clicks", Cause: "start device or relay failed"}
+	call := func(path string, change func(*record.Header)) Item {
+		it := Item{Path: path, State: Trusted, Header: h}
+		change(&it.Header)
+		return it
+	}
+	same := func(*record.Header) {}
+	copied := func(h *record.Header) { h.Client, h.Site, h.Redacted = "(redacted)", "(redacted)", true }
+	for name, c := range map[string]struct {
+		items []Item
+		calls string // counted
+		out   string // left out
+	}{
+		"beside its original":    {[]Item{call("b", same), call("a", copied)}, "b", "a"},
+		"before its original":    {[]Item{call("a", copied), call("b", same)}, "b", "a"},
+		"alone":                  {[]Item{call("a", copied)}, "a", ""},
+		"judged by another":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Cause, h.Result = "", "unsafe" })}, "b", "a"},
+		"original not to be had": {[]Item{{Path: "b", State: Bad, Header: h}, call("a", copied)}, "a", "b"},
+		"of another second":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Ended = "2026-03-02T10:10:01+01:00" })}, "a b", ""},
+		"of another serial":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Serial = "DEMO-2" })}, "a b", ""},
+		"of fewer lines":         {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Entries = 8 })}, "a b", ""},
+		"not redacted":           {[]Item{call("b", same), call("a", same)}, "a b", ""},
+	} {
+		d := NewDigest(slices.Values(c.items), Filter{})
+		var calls, out []string
+		for _, r := range d.Rows {
+			calls = append(calls, r.Path)
+			if c.out == "a" && (r.CallBack != nil || r.LaterOn != "") {
+				t.Errorf("%s: the copy makes a call-back", name)
+			}
+		}
+		for _, p := range d.Problems {
+			out = append(out, p.Path)
+			if p.State == Redacted && p.Reason != "a redacted copy of b" {
+				t.Errorf("%s: %q", name, p.Reason)
+			}
+		}
+		if strings.Join(calls, " ") != c.calls || strings.Join(out, " ") != c.out || d.Totals.Calls != len(calls) {
+			t.Errorf("%s: calls %q, left out %q, totals %+v", name, calls, out, d.Totals)
+		}
+		if outside := NewDigest(slices.Values(c.items), Filter{Text: "no such thing"}); len(outside.Rows) != 0 || len(outside.Problems) != len(out) {
+			t.Errorf("%s: filtered, %d rows, %d problems", name, len(outside.Rows), len(outside.Problems))
 		}
 	}
 }

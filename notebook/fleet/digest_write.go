@@ -71,12 +71,12 @@ func (t *TextTable) markdown(b io.StringWriter) {
 }
 
 // CSV writes the calls of the digest by RFC 4180, one line a call. Texts
-// are as Cell writes them.
+// are as Cell writes them. Columns are only ever added, at the end.
 func (d *Digest) CSV(w io.Writer) error {
 	c := csv.NewWriter(w)
 	c.UseCRLF = true
 	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
-		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id"})
+		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by"})
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		back := ""
@@ -85,7 +85,7 @@ func (d *Digest) CSV(w io.Writer) error {
 		}
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
 			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
-			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID}
+			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later)}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}
@@ -104,7 +104,7 @@ func (d *Digest) JSONL(w io.Writer) error {
 	e.SetEscapeHTML(false)
 	for i := range d.Rows {
 		r := d.Rows[i]
-		r.Path, r.Earlier = safe(r.Path), safe(r.Earlier)
+		r.Path, r.Earlier, r.Later = safe(r.Path), safe(r.Earlier), safe(r.Later)
 		if err := e.Encode(struct {
 			Type string `json:"type"`
 			Row

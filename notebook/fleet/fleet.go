@@ -28,6 +28,9 @@ const (
 	Open State = "open"
 	// Copy is a notebook with the same log as one listed before it.
 	Copy State = "copy"
+	// Redacted is a copy without client and site beside the call that it was
+	// made of; only a digest, which has seen all files, tells.
+	Redacted State = "redacted"
 	// Foreign is a file that is no notebook and does not pretend to be.
 	Foreign State = "foreign"
 	// Bad is a file that could not be read as a notebook.
