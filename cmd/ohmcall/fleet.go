@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"iter"
 	"os"
@@ -11,11 +12,9 @@ import (
 	"golang.org/x/term"
 
 	"ohmcall/notebook"
-	"ohmcall/notebook/call"
 	"ohmcall/notebook/fleet"
 	"ohmcall/notebook/fleet/sqlite"
 	"ohmcall/notebook/record"
-	printer "ohmcall/repl/term"
 )
 
 // scanFlags are the flags that pick calls.
@@ -50,11 +49,14 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 		if err != nil {
 			return nil, err
 		}
+		if !notebook.Exists(dir) {
+			return nil, usageError{fmt.Errorf("there is no notebooks folder yet: the first call makes %s; --dir, OHMCALL_DIR or a name behind the word takes another", cleanName(homeShort(dir)))}
+		}
 		args = []string{dir}
 	}
 	for _, p := range args {
-		if _, err := os.Stat(p); err != nil {
-			return nil, usageError{err}
+		if err := there(p); err != nil {
+			return nil, err
 		}
 	}
 	o.Replay = replay
@@ -65,6 +67,18 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 		defer bar.clear()
 		items(yield)
 	}, nil
+}
+
+// there tells in plain words why a folder or file cannot be gone through.
+func there(name string) error {
+	_, err := os.Stat(name)
+	if errors.Is(err, os.ErrNotExist) {
+		err = fmt.Errorf("there is no folder or file %s; name one that is there, or none for the notebooks folder", cleanName(name))
+	}
+	if err != nil {
+		return usageError{err}
+	}
+	return nil
 }
 
 // bar shows progress on a terminal once a scan has taken half a second. It is
@@ -102,66 +116,6 @@ func (b *bar) clear() {
 	if !b.shown.IsZero() {
 		fmt.Fprintf(b.app.err, "\r%s\r", strings.Repeat(" ", 2*barWidth+30))
 	}
-}
-
-func (a *app) digestCommand() *cobra.Command {
-	var f scanFlags
-	var form string
-	c := &cobra.Command{
-		Use:   "digest [FOLDER|FILE.md...]",
-		Short: "many calls at a glance: what was found, what is unsafe, unproved or missing",
-		Long: `Lists the calls of a folder, unsafe and unproved ones first, with totals, calls
-for the same serial within 30 days of an earlier one, parts used and causes
-found. Closed notebooks whose log and front matter have the digests that were
-sealed are read from their front matter; all others are replayed. Bad files are
-listed with the reason and stop nothing. Nothing is written.`,
-		RunE: func(_ *cobra.Command, args []string) error { return a.digest(args, f.Filter, form) },
-	}
-	f.on(c)
-	c.Flags().StringVar(&form, "as", "table", "table, markdown, csv or jsonl")
-	return c
-}
-
-func (a *app) digest(args []string, f fleet.Filter, form string) error {
-	if err := f.Check(); err != nil {
-		return usageError{err}
-	}
-	switch form {
-	case "table", "markdown", "csv", "jsonl":
-	default:
-		return usageError{fmt.Errorf("--as takes table, markdown, csv or jsonl, not %q", form)}
-	}
-	items, err := a.scan(args, fleet.Options{Text: f.Text})
-	if err != nil {
-		return err
-	}
-	d := fleet.NewDigest(items, f)
-	for _, p := range d.Problems {
-		if p.State != fleet.Foreign && p.State != fleet.Redacted {
-			a.code = fault
-		}
-	}
-	switch form {
-	case "markdown":
-		return d.Markdown(a.out)
-	case "csv":
-		return d.CSV(a.out)
-	case "jsonl":
-		return d.JSONL(a.out)
-	}
-	width := 0
-	if out, ok := a.out.(*os.File); ok {
-		width = widthOf(out)
-	}
-	p := &printer.Printer{Out: a.out, Err: a.err, Width: width}
-	for i, t := range d.Tables() {
-		if i > 0 {
-			fmt.Fprintln(a.out)
-		}
-		p.Say(call.Plain, t.Title)
-		p.Reply(&call.Reply{Table: narrow(t, width)})
-	}
-	return nil
 }
 
 func (a *app) exportCommand() *cobra.Command {
@@ -237,22 +191,4 @@ func (a *app) export(args []string, f fleet.Filter, sink fleet.Sink, entries boo
 	}
 	fmt.Fprintln(a.out)
 	return nil
-}
-
-// wideTable is the width from which all columns of the calls fit.
-const wideTable = 160
-
-// narrow leaves out the columns of a wide table that a screen has no room for:
-// client, complaint, minutes, cost and file; the other forms have them.
-func narrow(t fleet.TextTable, width int) *call.Table {
-	out := &call.Table{Head: t.Head, Rows: t.Rows}
-	if width == 0 || width >= wideTable || len(t.Head) < 9 {
-		return out
-	}
-	keep := func(row []string) []string { return []string{row[0], row[2], row[4], row[5], row[8]} }
-	out.Head, out.Rows = keep(t.Head), nil
-	for _, r := range t.Rows {
-		out.Rows = append(out.Rows, keep(r))
-	}
-	return out
 }

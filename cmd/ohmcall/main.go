@@ -3,9 +3,7 @@ package main
 
 import (
 	"os"
-	"os/signal"
 	"runtime/debug"
-	"syscall"
 )
 
 // softMemory is where garbage is collected more eagerly, so that no file of
@@ -16,7 +14,5 @@ func main() {
 	if os.Getenv("GOMEMLIMIT") == "" {
 		debug.SetMemoryLimit(softMemory)
 	}
-	// A reader of the replies that goes away must not cost the record.
-	signal.Ignore(syscall.SIGPIPE)
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }

@@ -48,14 +48,17 @@ func (a *app) prompt(args []string) error {
 }
 
 func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) repl.Options {
-	outFile, _ := a.out.(*os.File)
+	outFile, out := a.outFile(), a.out
 	terminal := outFile != nil && term.IsTerminal(int(a.in.Fd())) && term.IsTerminal(int(outFile.Fd()))
+	if terminal {
+		out = outFile
+	}
 	dumb := os.Getenv("TERM") == "dumb"
 	warned := false // of times ahead of the clock, once
 	return repl.Options{
 		Notebook:    n,
 		In:          a.in,
-		Out:         a.out,
+		Out:         out,
 		Err:         a.err,
 		Terminal:    terminal && !dumb,
 		Color:       terminal && !dumb && os.Getenv("NO_COLOR") == "",

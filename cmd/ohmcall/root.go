@@ -5,6 +5,9 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/signal"
+	"slices"
+	"syscall"
 
 	"github.com/spf13/cobra"
 )
@@ -29,11 +32,12 @@ type app struct {
 type usageError struct{ error }
 
 func run(args []string, in *os.File, out, errs io.Writer) int {
-	a := &app{in: in, out: out, err: errs}
+	shown := &written{to: out}
+	a := &app{in: in, out: shown, err: errs}
 	root := a.root()
 	root.SetArgs(args)
 	root.SetIn(in)
-	root.SetOut(out)
+	root.SetOut(shown)
 	root.SetErr(errs)
 	if err := root.Execute(); err != nil {
 		var u usageError
@@ -43,8 +47,40 @@ func run(args []string, in *os.File, out, errs io.Writer) int {
 		}
 		return fault
 	}
+	if shown.err != nil && !errors.Is(shown.err, syscall.EPIPE) {
+		fmt.Fprintf(errs, "ohmcall: not all could be shown: %v\n", shown.err)
+		return fault
+	}
 	return a.code
 }
+
+// written passes on what is shown and keeps the first error, to be told once
+// at the end: nobody who shows something has another way to go. That a reader
+// has gone away is nobody's fault.
+type written struct {
+	to  io.Writer
+	err error
+}
+
+func (w *written) Write(b []byte) (int, error) {
+	if w.err == nil {
+		_, w.err = w.to.Write(b)
+	}
+	return len(b), nil
+}
+
+// outFile is the file to which replies go, nil when they go elsewhere.
+func (a *app) outFile() *os.File {
+	if w, ok := a.out.(*written); ok {
+		f, _ := w.to.(*os.File)
+		return f
+	}
+	return nil
+}
+
+// writers are the subcommands that write files. A reader of what they show who
+// goes away must not cost the record; all others end there, as programs do.
+var writers = []string{"ohmcall", "run", "redact", "export", "page"}
 
 // exact and atLeast wrap cobra's argument checks into usage errors.
 func exact(n int) cobra.PositionalArgs   { return asUsage(cobra.ExactArgs(n)) }
@@ -73,7 +109,12 @@ from a terminal or from piped lines.`,
 		Args:          atMost(1),
 		SilenceUsage:  true,
 		SilenceErrors: true,
-		RunE:          func(_ *cobra.Command, args []string) error { return a.prompt(args) },
+		PersistentPreRun: func(c *cobra.Command, _ []string) {
+			if slices.Contains(writers, c.Name()) {
+				signal.Ignore(syscall.SIGPIPE)
+			}
+		},
+		RunE: func(_ *cobra.Command, args []string) error { return a.prompt(args) },
 	}
 	root.PersistentFlags().StringVar(&a.dir, "dir", "", "the notebooks folder (default: $OHMCALL_DIR, else ohmcall-calls in the home directory)")
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {

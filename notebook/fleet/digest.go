@@ -98,6 +98,7 @@ type Problem struct {
 type Digest struct {
 	Rows     []Row // unsafe first, then unproved, then by date and path
 	Totals   Totals
+	Seen     int       // calls in the scan, picked or not
 	Parts    []PartUse // most used first
 	Causes   []Share   // by kind, most frequent first
 	Problems []Problem // files that were not counted, by path
@@ -127,6 +128,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			}
 			continue
 		}
+		d.Seen++
 		v := visit{row: -1, path: it.Path, serial: clip(key(it.Header.Serial)), started: clip(it.Header.Started)}
 		if f.Match(&it) {
 			v.row = len(d.Rows)
@@ -142,9 +144,11 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			visits = append(visits, v)
 		}
 	}
-	if out := d.leaveOut(redacted, originals); len(out) > 0 {
+	out := d.leaveOut(redacted, originals)
+	if len(out) > 0 {
 		visits = slices.DeleteFunc(visits, func(v visit) bool { return out[v.path] })
 	}
+	d.Seen -= len(out)
 	d.findCallBacks(visits)
 	d.Rows = slices.DeleteFunc(d.Rows, func(r Row) bool { return r.twice })
 	slices.SortFunc(d.Rows, func(a, b Row) int {

@@ -2,8 +2,8 @@ package fleet
 
 import (
 	"cmp"
-	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,16 +20,31 @@ type TextTable struct {
 }
 
 // Tables lays the digest out for people. Tables without rows are left out,
-// the totals never.
+// and the totals where no call is.
 func (d *Digest) Tables() []TextTable {
-	all := []TextTable{d.callTable(), d.totalTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
-	out := all[:0]
-	for _, t := range all {
-		if len(t.Rows) > 0 {
-			out = append(out, t)
-		}
+	return filled(append([]TextTable{d.callTable()}, d.sumTables()...))
+}
+
+// sumTables are the tables under that of the calls.
+func (d *Digest) sumTables() []TextTable {
+	return []TextTable{d.totalTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
+}
+
+func filled(all []TextTable) []TextTable {
+	return slices.DeleteFunc(all, func(t TextTable) bool { return len(t.Rows) == 0 })
+}
+
+// Nothing says in a sentence that no call is listed, "" when some are.
+func (d *Digest) Nothing() string {
+	switch {
+	case d.Totals.Calls > 0:
+		return ""
+	case d.Seen == 0:
+		return "There are no calls here."
+	case d.Seen == 1:
+		return "The one call here is not of this kind."
 	}
-	return out
+	return "None of the " + strconv.Itoa(d.Seen) + " calls here is of this kind."
 }
 
 func (d *Digest) callTable() TextTable {
@@ -37,29 +52,47 @@ func (d *Digest) callTable() TextTable {
 		Head: []string{"Date", "Client", "Unit", "Complaint", "Cause", "Result", "Minutes", "Cost", "Missing or unsafe", "File"}}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		result := []string{cmp.Or(r.Result, "no result")}
-		if r.CallBack != nil {
-			result = append(result, fmt.Sprintf("call-back after %s", days(*r.CallBack)))
-		}
-		if r.LaterOn != "" {
-			result = append(result, "call-back followed on "+r.LaterOn)
-		}
-		if s := r.RecordState(); s != "" {
-			result = append(result, s)
-		}
 		var wants []string
 		for _, s := range r.Unsafe {
 			wants = append(wants, "unsafe: "+s)
 		}
 		wants = append(wants, r.Missing...)
-		t.Rows = append(t.Rows, []string{cmp.Or(r.Date, "no date"), cmp.Or(r.Client, "-"), cmp.Or(r.Unit, "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
-			strings.Join(result, "; "), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
+		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
+			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
 	return t
 }
 
+func (r *Row) day() string    { return cmp.Or(r.Date, "no date") }
+func (r *Row) result() string { return cmp.Or(r.Result, "no result") }
+
+// what is the appliance, by name and model.
+func (r *Row) what() string { return strings.Trim(r.Unit+", "+r.Model, ", ") }
+
+// remarks are what else there is to say of the result.
+func (r *Row) remarks() []string {
+	var out []string
+	if r.CallBack != nil {
+		out = append(out, "call-back after "+days(*r.CallBack))
+	}
+	if r.LaterOn != "" {
+		out = append(out, "call-back followed on "+r.LaterOn)
+	}
+	if s := r.RecordState(); s != "" {
+		out = append(out, s)
+	}
+	return out
+}
+
+func join(parts ...string) string {
+	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), "; ")
+}
+
 func (d *Digest) totalTable() TextTable {
 	s := &d.Totals
+	if s.Calls == 0 {
+		return TextTable{}
+	}
 	t := TextTable{Title: "Totals", Head: []string{"What", "Sum"}, Right: []int{1}}
 	for _, x := range []struct {
 		what string

@@ -25,6 +25,9 @@ const alignUpTo = 40
 func (d *Digest) Markdown(w io.Writer) error {
 	b := bufio.NewWriter(w)
 	b.WriteString("# Digest of repair calls\n")
+	if s := d.Nothing(); s != "" {
+		b.WriteString("\n" + s + "\n")
+	}
 	for _, t := range d.Tables() {
 		b.WriteString("\n## " + page.Escape(t.Title) + "\n\n")
 		t.markdown(b)

@@ -192,3 +192,24 @@ func TestTableWidth(t *testing.T) {
 		}
 	}
 }
+
+// A table fits when no word in it has to be cut; the longest words are cut
+// last of all.
+func TestTableFits(t *testing.T) {
+	table := &call.Table{Head: []string{"Date", "File"}, Rows: [][]string{{"2026-03-02", "calls/2026-03-02-0900-call.md of the first visit"}}}
+	const whole = len("2026-03-02") + gap + len("calls/2026-03-02-0900-call.md")
+	for _, c := range []struct {
+		columns int
+		fits    bool
+	}{{0, true}, {200, true}, {whole, true}, {whole - 1, false}, {30, false}} {
+		var out, errs bytes.Buffer
+		p := &Printer{Out: &out, Err: &errs, Width: c.columns}
+		if p.Fits(table) != c.fits {
+			t.Errorf("%d columns: fits is %v", c.columns, !c.fits)
+		}
+		p.Reply(&call.Reply{Table: table})
+		if strings.Contains(out.String(), "calls/2026-03-02-0900-call.md") != c.fits {
+			t.Errorf("%d columns:\n%s", c.columns, out.String())
+		}
+	}
+}

@@ -2,6 +2,7 @@ package term
 
 import (
 	"bytes"
+	"math"
 	"strings"
 
 	"github.com/olekukonko/tablewriter"
@@ -97,7 +98,8 @@ func wrapCell(s string, columns int) []string {
 
 // columnWidths are the widths that cells want, shrunk until the table fits:
 // no column shrinks while a wider one is left, nor below its longest word
-// while another has room.
+// while another has room. Where not all words have room, those over
+// longestWord are cut first.
 func columnWidths(rows [][]string, screen int) []int {
 	want := make([]int, len(rows[0]))
 	sum := gap * (len(want) - 1)
@@ -107,8 +109,8 @@ func columnWidths(rows [][]string, screen int) []int {
 		}
 		sum += want[i]
 	}
-	for _, whole := range []bool{true, false} {
-		least := leastWidths(rows, whole)
+	for _, kept := range []int{math.MaxInt, longestWord, 0} {
+		least := leastWidths(rows, kept)
 		for screen > 0 && sum > screen {
 			wide := -1
 			for i := range want {
@@ -126,20 +128,31 @@ func columnWidths(rows [][]string, screen int) []int {
 	return want
 }
 
-// leastWidths are the widths to which columns may shrink, with whole words or
-// at all. A word longer than longestWord is cut all the same.
-func leastWidths(rows [][]string, whole bool) []int {
+// leastWidths are the widths to which columns may shrink when words up to so
+// many columns are kept whole.
+func leastWidths(rows [][]string, kept int) []int {
 	least := make([]int, len(rows[0]))
 	for i := range least {
 		least[i] = narrowest
 		for _, row := range rows {
-			if !whole {
+			if kept == 0 {
 				break
 			}
 			for _, w := range strings.Fields(row[i]) {
-				least[i] = max(least[i], min(width(w), longestWord))
+				least[i] = max(least[i], min(width(w), kept))
 			}
 		}
 	}
 	return least
+}
+
+// Fits reports whether a table has room on the screen without a word cut.
+func (p *Printer) Fits(t *call.Table) bool {
+	rows := append([][]string{t.Head}, t.Rows...)
+	whole := leastWidths(rows, math.MaxInt)
+	sum := gap * (len(whole) - 1)
+	for i, w := range columnWidths(rows, 0) {
+		sum += min(w, whole[i])
+	}
+	return p.Width == 0 || sum <= p.Width
 }

@@ -1,0 +1,67 @@
+package fleet
+
+import (
+	"cmp"
+	"strconv"
+	"strings"
+)
+
+// mostTold is how many things a call lacks, or has unsafe, are told of it on
+// a screen; the other forms have all.
+const mostTold = 2
+
+// Screen lays the digest out for a screen: the calls as a table that says of
+// each the little that tells it from others, and the tables under it.
+func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
+	calls = TextTable{Title: "Calls", Head: []string{"Date", "Result", "Client", "Unit", "Complaint and cause", "Missing or unsafe", "File"}}
+	for i := range d.Rows {
+		r := &d.Rows[i]
+		calls.Rows = append(calls.Rows, []string{r.day(), join(append([]string{r.result()}, r.remarks()...)...), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"),
+			r.found(), cmp.Or(join(few("unsafe: ", r.Unsafe), few("missing: ", r.Missing)), "nothing"), r.safePath()})
+	}
+	return calls, filled(d.sumTables())
+}
+
+// Brief is a call in a few lines, for a screen that has no room for a table:
+// first what tells it from others. Its file is to stand under them.
+func (r *Row) Brief() []string {
+	out := []string{r.day() + "  " + strings.TrimSuffix(r.result()+": "+join(r.Client, r.what()), ": ")}
+	for _, s := range []string{r.found(), few("unsafe: ", r.Unsafe), few("missing: ", r.Missing), join(r.remarks()...)} {
+		if s != "" {
+			out = append(out, "  "+s)
+		}
+	}
+	return out
+}
+
+// found is the complaint and what was found behind it.
+func (r *Row) found() string {
+	cause := "cause not found"
+	if r.Cause != "" {
+		cause = "cause: " + r.Cause
+	}
+	return cmp.Or(r.Complaint, "no complaint") + "; " + cause
+}
+
+// few tells the first of a list and how many more there are.
+func few(lead string, list []string) string {
+	if len(list) == 0 {
+		return ""
+	}
+	text := lead + strings.Join(list[:min(len(list), mostTold)], "; ")
+	if n := len(list) - mostTold; n > 0 {
+		text += "; and " + strconv.Itoa(n) + " more"
+	}
+	return text
+}
+
+// Line is a row of a table as one line of text, for a screen that has no room
+// for the table.
+func (t *TextTable) Line(row []string) string {
+	parts := make([]string, len(row))
+	for i, s := range row {
+		parts[i] = strings.ToLower(t.Head[i]) + " " + s
+	}
+	parts[0] = row[0]
+	return parts[0] + "  " + strings.Join(parts[1:], "; ")
+}
