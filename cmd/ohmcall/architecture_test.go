@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"io"
+	"os"
 	"os/exec"
 	"slices"
 	"strings"
@@ -38,6 +39,10 @@ func TestLayers(t *testing.T) {
 		first, _, _ := strings.Cut(rest, "/")
 		return slices.Index(layers, first)
 	}
+	doc, err := os.ReadFile("../../DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
 	d := json.NewDecoder(strings.NewReader(string(out)))
 	n := 0
 	for {
@@ -51,6 +56,9 @@ func TestLayers(t *testing.T) {
 		mine := layer(p.ImportPath)
 		if mine < 0 {
 			t.Errorf("%s belongs to no layer", p.ImportPath)
+		}
+		if name := strings.TrimPrefix(p.ImportPath, "ohmcall/"); !strings.Contains(string(doc), "| `"+name+"`") && !strings.Contains(string(doc), ", `"+name+"`") {
+			t.Errorf("DEVELOPERS.md's table lacks %s", name)
 		}
 		for _, i := range p.Imports {
 			if l := layer(i); l > mine {

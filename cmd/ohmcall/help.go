@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -9,23 +10,20 @@ import (
 	"ohmcall/notebook"
 )
 
-// helpCommand answers `ohmcall help`: a subcommand's help, or that of a word
-// of the language.
+// helpCommand answers `ohmcall help`: a subcommand's help, or what help says
+// in a call.
 func (a *app) helpCommand(root *cobra.Command) *cobra.Command {
 	return &cobra.Command{
-		Use:   "help [SUBCOMMAND|language|WORD]",
+		Use:   "help [SUBCOMMAND|language|WORD [PART]]",
 		Short: "help on a subcommand, on the language, or on one of its words",
-		Args:  atMost(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			if len(args) == 0 {
 				return root.Help()
 			}
-			for _, c := range root.Commands() {
-				if c.Name() == args[0] {
-					return c.Help()
-				}
+			if c, rest, err := root.Find(args); err == nil && c != root && len(rest) == 0 {
+				return c.Help()
 			}
-			entries, err := notebook.New(notebook.Host{Now: time.Now}).Do("help " + args[0])
+			entries, err := notebook.New(notebook.Host{Now: time.Now}).Do("help " + strings.Join(args, " "))
 			if err != nil {
 				return usageError{err}
 			}

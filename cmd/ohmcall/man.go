@@ -1,14 +1,11 @@
 package main
 
 import (
-	"cmp"
 	_ "embed"
+	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
-	"github.com/spf13/pflag"
-
-	"ohmcall/notebook/call"
 )
 
 // manPage is made by a test from the declarations of the subcommands and of
@@ -34,44 +31,37 @@ func (a *app) manCommand() *cobra.Command {
 	}
 }
 
-// manual is the manual page in Markdown.
-func manual(root *cobra.Command) string {
-	var b strings.Builder
-	b.WriteString("% OHMCALL 1 \"\" \"ohmcall " + version + "\"\n# NAME\n\nohmcall - " + root.Short + "\n\n# SYNOPSIS\n\n")
-	b.WriteString("**ohmcall** [*FILE.md*]\n\n")
-	commands := []*cobra.Command{}
-	for _, c := range root.Commands() {
-		if c.IsAvailableCommand() {
-			commands = append(commands, c)
-			b.WriteString("**ohmcall** " + plainMan(c.Use) + "\n\n")
-		}
-	}
-	b.WriteString("# DESCRIPTION\n\n" + plainMan(root.Long) + "\n\n# OPTIONS\n\n")
-	flags(&b, root.PersistentFlags())
-	b.WriteString("# SUBCOMMANDS\n\n")
-	for _, c := range commands {
-		b.WriteString("## " + plainMan(c.Use) + "\n\n" + plainMan(cmp.Or(c.Long, c.Short)) + "\n\n")
-		flags(&b, c.NonInheritedFlags())
-	}
-	b.WriteString("# LANGUAGE\n\n")
-	for _, l := range call.Language().Lines {
-		b.WriteString("    " + l.Text + "\n")
-	}
-	b.WriteString("\n# EXIT STATUS\n\n0 done, 1 the record or a check has a fault, 2 wrong usage.\n\n")
-	b.WriteString("# FILES\n\n*~/" + folderName + "* holds the notebooks, *" + snippetFile + "* in it your own definitions. OHMCALL_DIR names another folder.\n")
-	return b.String()
-}
+// shells are those that completion is written for.
+var shells = []string{"bash", "zsh", "fish", "powershell"}
 
-// plainMan keeps words such as [-o FILE] from being taken for markup.
-func plainMan(s string) string {
-	return strings.NewReplacer("[", `\[`, "]", `\]`, "|", `\|`, "*", `\*`, "_", `\_`).Replace(s)
-}
+// completionCommand prints what a shell needs to complete subcommands and
+// flags.
+func (a *app) completionCommand(root *cobra.Command) *cobra.Command {
+	return &cobra.Command{
+		Use:   "completion " + strings.Join(shells, "|"),
+		Short: "print what a shell needs to complete subcommands and flags",
+		Long: `Prints a script for the shell named. To install it for yourself, write it to
 
-func flags(b *strings.Builder, set *pflag.FlagSet) {
-	set.VisitAll(func(f *pflag.Flag) {
-		if f.Name == "help" || f.Name == "version" {
-			return
-		}
-		b.WriteString("**--" + f.Name + "**\n: " + plainMan(f.Usage) + "\n\n")
-	})
+    bash        ~/.local/share/bash-completion/completions/ohmcall
+    zsh         _ohmcall in a folder of $fpath
+    fish        ~/.config/fish/completions/ohmcall.fish
+    powershell  a file that $PROFILE names behind a dot
+
+and start the shell anew. Inside a call Tab completes by itself.`,
+		Args:      exact(1),
+		ValidArgs: shells,
+		RunE: func(_ *cobra.Command, args []string) error {
+			switch args[0] {
+			case "bash":
+				return root.GenBashCompletionV2(a.out, true)
+			case "zsh":
+				return root.GenZshCompletion(a.out)
+			case "fish":
+				return root.GenFishCompletion(a.out, true)
+			case "powershell":
+				return root.GenPowerShellCompletionWithDesc(a.out)
+			}
+			return usageError{fmt.Errorf("completion takes %s, not %q", strings.Join(shells, ", "), args[0])}
+		},
+	}
 }

@@ -120,10 +120,10 @@ from a terminal or from piped lines.`,
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
 		return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
 	})
-	root.CompletionOptions.HiddenDefaultCmd = false
+	root.CompletionOptions.DisableDefaultCmd = true
 	root.Version = version
 	root.SetVersionTemplate("ohmcall {{.Version}}\n")
-	root.AddCommand(a.runCommand(), a.checkCommand(), a.digestCommand(), a.exportCommand(), a.pageCommand(), a.redactCommand(), a.manCommand())
+	root.AddCommand(a.runCommand(), a.checkCommand(), a.digestCommand(), a.exportCommand(), a.pageCommand(), a.redactCommand(), a.manCommand(), a.completionCommand(root))
 	root.SetHelpCommand(a.helpCommand(root))
 	return root
 }

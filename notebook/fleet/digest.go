@@ -4,7 +4,7 @@ import (
 	"cmp"
 	"hash/maphash"
 	"iter"
-	"slices"
+	"sort"
 	"strconv"
 	"strings"
 	"sync"
@@ -52,8 +52,6 @@ type Row struct {
 	// followed on this call, "" when none did.
 	LaterOn string `json:"called_back_on"`
 	Later   string `json:"called_back_by"`
-
-	twice bool // a redacted copy whose original is counted
 }
 
 // Totals are the sums over the calls of a digest.
@@ -135,7 +133,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			d.Rows = append(d.Rows, newRow(&it, same))
 		}
 		if twin := twinOf(&it.Header); it.Header.Redacted {
-			redacted = append(redacted, redactedCopy{it.Path, twin, v.row})
+			redacted = append(redacted, redactedCopy{it.Path, twin})
 		} else if _, ok := originals[twin]; !ok {
 			originals[twin] = it.Path
 		}
@@ -144,17 +142,11 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			visits = append(visits, v)
 		}
 	}
-	out := d.leaveOut(redacted, originals)
-	if len(out) > 0 {
-		visits = slices.DeleteFunc(visits, func(v visit) bool { return out[v.path] })
-	}
-	d.Seen -= len(out)
-	d.findCallBacks(visits)
-	d.Rows = slices.DeleteFunc(d.Rows, func(r Row) bool { return r.twice })
-	slices.SortFunc(d.Rows, func(a, b Row) int {
-		return cmp.Or(cmp.Compare(rank(&a), rank(&b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
+	d.findCallBacks(d.leaveOut(redacted, originals, visits))
+	order(d.Rows, func(a, b *Row) int {
+		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
 	})
-	slices.SortFunc(d.Problems, func(a, b Problem) int { return strings.Compare(a.Path, b.Path) })
+	order(d.Problems, func(a, b *Problem) int { return strings.Compare(a.Path, b.Path) })
 	d.add()
 	return d
 }
@@ -169,30 +161,47 @@ func newRow(it *Item, same texts) Row {
 	}
 }
 
-// redactedCopy is a call without client and site; row is -1 when the filter
-// leaves it out.
+// redactedCopy is a call without client and site.
 type redactedCopy struct {
 	path string
 	twin uint64
-	row  int
 }
 
 // leaveOut takes out the redacted copies whose original is there, wherever in
-// the scan it stands, and gives their paths.
-func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string) map[string]bool {
+// the scan it stands, and gives the visits that are left.
+func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string, visits []visit) []visit {
 	out := map[string]bool{}
 	for _, c := range redacted {
-		original, ok := originals[c.twin]
-		if !ok {
-			continue
-		}
-		out[c.path] = true
-		d.Problems = append(d.Problems, Problem{c.path, Redacted, clip("a redacted copy of " + safe(original))})
-		if c.row >= 0 {
-			d.Rows[c.row].twice = true
+		if original, ok := originals[c.twin]; ok {
+			out[c.path] = true
+			d.Problems = append(d.Problems, Problem{c.path, Redacted, clip("a redacted copy of " + safe(original))})
 		}
 	}
-	return out
+	if len(out) == 0 {
+		return visits
+	}
+	d.Seen -= len(out)
+	at := make([]int, len(d.Rows)) // where each row goes to, -1 for none
+	rows := d.Rows[:0]
+	for i := range d.Rows {
+		at[i] = -1
+		if !out[d.Rows[i].Path] {
+			at[i] = len(rows)
+			rows = append(rows, d.Rows[i])
+		}
+	}
+	d.Rows = rows
+	left := visits[:0]
+	for _, v := range visits {
+		if out[v.path] {
+			continue
+		}
+		if v.row >= 0 {
+			v.row = at[v.row]
+		}
+		left = append(left, v)
+	}
+	return left
 }
 
 var twinSeed = sync.OnceValue(maphash.MakeSeed)
@@ -232,7 +241,7 @@ func rank(r *Row) int {
 // findCallBacks looks, for each call, at the one before it with the same
 // serial number, and tells both.
 func (d *Digest) findCallBacks(visits []visit) {
-	slices.SortFunc(visits, func(a, b visit) int {
+	order(visits, func(a, b *visit) int {
 		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
 	})
 	for i := 1; i < len(visits); i++ {
@@ -276,13 +285,13 @@ func (d *Digest) add() {
 	for _, p := range parts {
 		d.Parts = append(d.Parts, *p)
 	}
-	slices.SortFunc(d.Parts, func(a, b PartUse) int {
+	order(d.Parts, func(a, b *PartUse) int {
 		return cmp.Or(cmp.Compare(b.Count, a.Count), strings.Compare(a.Name, b.Name))
 	})
 	for k, n := range causes {
 		d.Causes = append(d.Causes, Share{k[0], k[1], n, kinds[k[0]], float64(n) / float64(kinds[k[0]])})
 	}
-	slices.SortFunc(d.Causes, func(a, b Share) int {
+	order(d.Causes, func(a, b *Share) int {
 		return cmp.Or(strings.Compare(a.Kind, b.Kind), cmp.Compare(b.Calls, a.Calls), strings.Compare(a.Cause, b.Cause))
 	})
 }
@@ -316,6 +325,12 @@ func parsePart(text string) (float64, string) {
 		}
 	}
 	return 1, text
+}
+
+// order sorts a list. It goes by sort.Slice, which is one code for all types:
+// the generic one is 10 to 20 KB of the binary for each.
+func order[T any](list []T, compare func(a, b *T) int) {
+	sort.Slice(list, func(i, j int) bool { return compare(&list[i], &list[j]) < 0 })
 }
 
 func count(n *int, yes bool) {

@@ -3,7 +3,6 @@ package fleet
 import (
 	"cmp"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -31,7 +30,13 @@ func (d *Digest) sumTables() []TextTable {
 }
 
 func filled(all []TextTable) []TextTable {
-	return slices.DeleteFunc(all, func(t TextTable) bool { return len(t.Rows) == 0 })
+	out := all[:0]
+	for _, t := range all {
+		if len(t.Rows) > 0 {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 // Nothing says in a sentence that no call is listed, "" when some are.
@@ -84,8 +89,16 @@ func (r *Row) remarks() []string {
 	return out
 }
 
+// join puts the parts that say something one behind the other.
 func join(parts ...string) string {
-	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), "; ")
+	text := ""
+	for _, s := range parts {
+		if text != "" && s != "" {
+			text += "; "
+		}
+		text += s
+	}
+	return text
 }
 
 func (d *Digest) totalTable() TextTable {

@@ -173,6 +173,17 @@ func TestRedactedCopies(t *testing.T) {
 	}
 }
 
+// What is left out leaves the call-backs between the other calls as they are.
+func TestCallBackBehindARedactedCopy(t *testing.T) {
+	at := func(path, day string, redacted bool) Item {
+		return Item{Path: path, State: Trusted, Header: record.Header{Started: day + "T09:00:00+01:00", Serial: "DEMO-1", Redacted: redacted}}
+	}
+	d := NewDigest(slices.Values([]Item{at("a", "2026-03-02", true), at("b", "2026-03-02", false), at("c", "2026-03-09", false)}), Filter{})
+	if len(d.Rows) != 2 || d.Rows[0].Later != "c" || d.Rows[1].Earlier != "b" || d.Totals.CallBacks != 1 || d.Seen != 2 {
+		t.Errorf("%+v", d)
+	}
+}
+
 func TestFilter(t *testing.T) {
 	for _, c := range []struct {
 		f    Filter

@@ -8,6 +8,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 
@@ -111,7 +112,7 @@ func (k *Known) addParts(h *record.Header) {
 func (k *Known) Parts(model string) []string {
 	used := k.parts[key(model)]
 	out := slices.Sorted(maps.Keys(used))
-	slices.SortStableFunc(out, func(a, b string) int { return cmp.Compare(used[b], used[a]) })
+	sort.SliceStable(out, func(i, j int) bool { return used[out[i]] > used[out[j]] })
 	return out
 }
 
@@ -126,7 +127,7 @@ func (k *Known) Lookup(model string) (Model, bool) {
 	for between, list := range k.ohms[id] {
 		m.Ohms = append(m.Ohms, spread(between, list))
 	}
-	slices.SortFunc(m.Ohms, func(a, b Spread) int { return strings.Compare(a.Between, b.Between) })
+	order(m.Ohms, func(a, b *Spread) int { return strings.Compare(a.Between, b.Between) })
 	return m, true
 }
 
@@ -141,7 +142,7 @@ func (k *Known) Causes(kind string) []Share {
 	for cause, n := range k.causes[kind] {
 		out = append(out, Share{kind, cause, n, of, float64(n) / float64(of)})
 	}
-	slices.SortFunc(out, func(a, b Share) int {
+	order(out, func(a, b *Share) int {
 		return cmp.Or(cmp.Compare(b.Calls, a.Calls), strings.Compare(a.Cause, b.Cause))
 	})
 	return out

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"sort"
 	"strings"
 )
 
@@ -30,7 +31,7 @@ func find(paths []string) []found {
 	for _, p := range paths {
 		w.argument(filepath.Clean(p))
 	}
-	slices.SortStableFunc(w.list, func(a, b found) int { return strings.Compare(a.path, b.path) })
+	sort.SliceStable(w.list, func(i, j int) bool { return w.list[i].path < w.list[j].path })
 	return slices.CompactFunc(w.list, func(a, b found) bool { return a.path == b.path })
 }
 
