@@ -213,6 +213,9 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		}
 	}
 	for i, line := range lines {
+		if n.holds(line) {
+			continue
+		}
 		more, err := n.do(line, depth+1)
 		out = append(out, more...)
 		if err != nil && !errors.Is(err, call.ErrBlank) {
@@ -227,6 +230,17 @@ func ScriptLines(content []byte) []string {
 	text := strings.TrimPrefix(string(content), "\uFEFF")
 	text = strings.TrimSuffix(strings.ReplaceAll(text, "\r\n", "\n"), "\n")
 	return strings.Split(text, "\n")
+}
+
+// holds reports whether a line of a file defines what the call has already, in
+// the same words.
+func (n *Notebook) holds(line string) bool {
+	name, ok := call.Defines(line)
+	if !ok {
+		return false
+	}
+	have, _ := n.call.DefinitionLine(name)
+	return have == strings.TrimSpace(line)
 }
 
 func (n *Notebook) usedFile(text string) (string, bool) {

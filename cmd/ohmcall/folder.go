@@ -55,13 +55,63 @@ func freeName(dir, base string) string {
 
 // host ties a notebook to this machine.
 func (a *app) host(dir string, beside ...string) notebook.Host {
+	own := a.snippets(dir)
 	return notebook.Host{
-		FS:       journal.Disk{},
-		Now:      time.Now,
-		Script:   func(name string) ([]byte, error) { return readScript(name, append(beside, dir)) },
-		Keep:     func(line string) error { return keepSnippet(dir, line) },
-		Snippets: a.snippets(dir),
+		FS:  journal.Disk{},
+		Now: time.Now,
+		Script: func(name string) ([]byte, error) {
+			content, err := readScript(name, append(beside, dir))
+			if filepath.Base(name) == snippetFile {
+				content = newest(content)
+			}
+			return content, err
+		},
+		Keep:     func(line string) error { return a.keep(dir, own, line) },
+		Snippets: own,
 	}
+}
+
+// keep adds a definition to the user's own. An earlier one of its name stays
+// in the file, as all that was ever kept does, and counts no more.
+func (a *app) keep(dir string, own map[string]string, line string) error {
+	name, _ := call.Defines(line)
+	old := own[name]
+	if old == line {
+		return nil
+	}
+	if err := keepSnippet(dir, line); err != nil {
+		return err
+	}
+	own[name] = line
+	if old != "" {
+		a.aside = append(a.aside, fmt.Sprintf("It replaces the %s kept before; %s holds both, the newest counts.", cleanName(name), snippetFile))
+	}
+	return nil
+}
+
+// asides gives what there is to say of an entry beside its reply, once.
+func (a *app) asides(e call.Entry) []string {
+	if e.Kind != "keep" {
+		return nil
+	}
+	said := a.aside
+	a.aside = nil
+	return said
+}
+
+// newest blanks the definitions that a later one of the same name replaces.
+func newest(content []byte) []byte {
+	lines := notebook.ScriptLines(content)
+	later := map[string]bool{}
+	for i := len(lines) - 1; i >= 0; i-- {
+		if name, ok := call.Defines(lines[i]); ok {
+			if later[name] {
+				lines[i] = ""
+			}
+			later[name] = true
+		}
+	}
+	return []byte(strings.Join(lines, "\n"))
 }
 
 // readScript finds a file of lines: as named, else in the folders given.
@@ -88,15 +138,14 @@ func readScript(name string, folders []string) ([]byte, error) {
 	return nil, fault
 }
 
-// snippets reads the user's own definitions. A line that defines nothing is
-// told and passed over.
+// snippets reads the user's own definitions, of several of one name the last.
+// A line that defines nothing is told and passed over.
 func (a *app) snippets(dir string) map[string]string {
 	content, err := (journal.Disk{}).ReadFile(filepath.Join(dir, snippetFile))
 	if err != nil {
 		if !os.IsNotExist(err) {
 			fmt.Fprintf(a.err, "ohmcall: your snippets cannot be read: %v\n", err)
 		}
-		return nil
 	}
 	out := map[string]string{}
 	for i, line := range notebook.ScriptLines(content) {

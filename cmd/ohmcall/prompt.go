@@ -74,7 +74,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 				warned = true
 				return []string{fmt.Sprintf("Entry %d stands at %s, ahead of the clock: + counts from the entry before. If that is a slip: strike %d, and write the time itself, as in 14:30 temp freezer -2F.", e.N, e.At.Format("15:04"), e.N)}
 			}
-			return known.aside(n.Call(), e)
+			return append(a.asides(e), known.aside(n.Call(), e)...)
 		},
 	}
 }

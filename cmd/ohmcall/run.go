@@ -147,6 +147,9 @@ func (a *app) feed(n *notebook.Notebook, next lineSource, show shower) error {
 			line = full
 			for _, e := range entries {
 				show.Entry(e)
+				for _, s := range a.asides(e) {
+					fmt.Fprintln(a.err, s)
+				}
 			}
 		}
 		if err == nil || errors.Is(err, call.ErrBlank) {
