@@ -3,9 +3,11 @@ package fleet
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"sync"
 	"time"
 
+	"ohmcall/notebook/call"
 	"ohmcall/notebook/page"
 	"ohmcall/notebook/record"
 )
@@ -81,11 +83,23 @@ func callsTable() *Table {
 	)
 }
 
+// readingWords are the commands that take readings, as they are declared.
+func readingWords() string {
+	var words []string
+	for _, c := range call.Commands() {
+		if slices.ContainsFunc(c.Params, func(p call.Param) bool { return p.Kind == call.Readings }) {
+			words = append(words, c.Word)
+		}
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " or " + words[last]
+}
+
 func readingsTable() *Table {
 	return table("readings", "One row a reading; several may share an entry", rec(func(r *record.Record) []reading { return r.Readings }),
 		integer("entry", "1", "number of the log's entry", func(r *reading) int { return r.Entry }),
 		moment("at", "time of the entry, ISO 8601; entry numbers give the order, not times", func(r *reading) time.Time { return r.At }),
-		text("kind", "the command word: ohm, volt, amp, mfd, temp, watt or psi", func(r *reading) string { return r.Kind }),
+		text("kind", "the command word: "+readingWords(), func(r *reading) string { return r.Kind }),
 		text("machine", "whose pins were read", func(r *reading) string { return r.Of }),
 		text("point_a", "pin or place", func(r *reading) string { return r.A }),
 		text("point_b", "the other pin", func(r *reading) string { return r.B }),
