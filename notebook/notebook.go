@@ -54,11 +54,11 @@ type Opening struct {
 	Cut     bool   // the file ends before its log: no entry is left
 	Stray   int    // lines in the log that are neither entries nor replies
 	Changed int    // replies that differ from what this program says today
-	Lost    []LostEntry
+	Lost    []lostEntry
 }
 
-// LostEntry is a line of the log that this program cannot apply.
-type LostEntry struct {
+// lostEntry is a line of the log that this program cannot apply.
+type lostEntry struct {
 	Row  int
 	Line string
 	Err  error
@@ -126,7 +126,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 	made, err := replayed(f, touched(f), nil, func(i int, _ call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
 		if err != nil {
-			n.Opening.Lost = append(n.Opening.Lost, LostEntry{e.Row, e.Line, err})
+			n.Opening.Lost = append(n.Opening.Lost, lostEntry{e.Row, e.Line, err})
 			return
 		}
 		if !equal(reply, e.Reply) {

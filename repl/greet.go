@@ -72,7 +72,5 @@ func counted(n int, one, many string) string {
 	if n == 1 {
 		return "1 " + one
 	}
-	return itoa(n) + " " + many
+	return strconv.Itoa(n) + " " + many
 }
-
-func itoa(n int) string { return strconv.Itoa(n) }

@@ -9,6 +9,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"strconv"
 	"strings"
 	"syscall"
 
@@ -207,7 +208,7 @@ func (t *talk) closed() bool {
 func (t *talk) fault(line string, err error) {
 	if !t.person {
 		t.refused = true
-		t.p.Trouble("line " + itoa(t.row) + ":")
+		t.p.Trouble("line " + strconv.Itoa(t.row) + ":")
 	}
 	t.p.Fault(line, err)
 }

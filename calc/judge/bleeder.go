@@ -9,26 +9,26 @@ import (
 type Bleeder struct {
 	Peak    float64 // V, when it is cut off at the crest of the sine
 	Joules  float64 // stored at that moment, ½CV²
-	Seconds float64 // down to SafeVolts
+	Seconds float64 // down to safeVolts
 	Watts   float64 // in the resistor at first
 	Text    string
 	Source  string
 }
 
-// SafeVolts is the voltage to which a capacitor on up to 600 V is discharged
+// safeVolts is the voltage to which a capacitor on up to 600 V is discharged
 // (NEC 460.6: 50 V within one minute).
-const SafeVolts = 50.0
+const safeVolts = 50.0
 
-// DischargeOhms is the resistor that the Hermetic Compressor Service Handbook
+// dischargeOhms is the resistor that the Hermetic Compressor Service Handbook
 // gives for the purpose (p. 69).
-const DischargeOhms = 20_000.0
+const dischargeOhms = 20_000.0
 
 // BleederFor sums the discharge of microfarads charged by volts (rms) through
-// r ohms; r of 0 stands for DischargeOhms. It is false when a value is not
+// r ohms; r of 0 stands for dischargeOhms. It is false when a value is not
 // positive.
 func BleederFor(microfarads, volts, r float64) (Bleeder, bool) {
 	if r == 0 {
-		r = DischargeOhms
+		r = dischargeOhms
 	}
 	if !(microfarads > 0 && volts > 0 && r > 0) {
 		return Bleeder{}, false
@@ -38,10 +38,10 @@ func BleederFor(microfarads, volts, r float64) (Bleeder, bool) {
 	c := microfarads * 1e-6
 	b.Joules = c * b.Peak * b.Peak / 2
 	b.Watts = b.Peak * b.Peak / r
-	if b.Peak > SafeVolts {
-		b.Seconds = r * c * math.Log(b.Peak/SafeVolts)
+	if b.Peak > safeVolts {
+		b.Seconds = r * c * math.Log(b.Peak/safeVolts)
 	}
 	b.Text = fmt.Sprintf("%s through %s falls from %.3g V to %s V in %.2g s; prove it with a meter",
-		quantity(microfarads, "µF"), ohms(r), b.Peak, num(SafeVolts), b.Seconds)
+		quantity(microfarads, "µF"), ohms(r), b.Peak, num(safeVolts), b.Seconds)
 	return b, true
 }

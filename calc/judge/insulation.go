@@ -19,9 +19,9 @@ type InsulationRule struct {
 	perV   float64
 }
 
-// DefaultInsulationRule is applied when the house names none: the strictest
+// defaultInsulationRule is applied when the house names none: the strictest
 // of the limits that were published for small hermetic compressors.
-const DefaultInsulationRule = "2M"
+const defaultInsulationRule = "2M"
 
 // The published limits, laxest first at mains volts, each with its source. They
 // disagree, so a verdict always names the one applied.
@@ -205,7 +205,7 @@ func insulationLimit(in InsulationIn) (limit float64, name, source, problem stri
 	}
 	code := in.Rule
 	if code == "" {
-		code = DefaultInsulationRule
+		code = defaultInsulationRule
 	}
 	r, ok := InsulationRuleFor(code)
 	if !ok {

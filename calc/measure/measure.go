@@ -21,11 +21,11 @@ var Default = Meter{Percent: 1, Counts: 3, Assumed: true}
 
 // RoughFactor widens the limits of a value that was read roughly (`~6.5`):
 // its limits are RoughFactor times those of the meter, and never less than
-// RoughPercent of the reading (common practice: a swinging needle or digits
+// roughPercent of the reading (common practice: a swinging needle or digits
 // that do not stand still are good to a tenth).
 const (
 	RoughFactor  = 3
-	RoughPercent = 10
+	roughPercent = 10
 )
 
 // CoolBelow is the temperature in °C below which a protector that opened on
@@ -38,7 +38,7 @@ const CoolBelow = 49
 func (m Meter) Limit(x, resolution float64, rough bool) float64 {
 	l := math.Abs(x)*m.Percent/100 + m.Counts*resolution
 	if rough {
-		l = max(RoughFactor*l, math.Abs(x)*RoughPercent/100)
+		l = max(RoughFactor*l, math.Abs(x)*roughPercent/100)
 	}
 	return l
 }

@@ -22,7 +22,7 @@ func (c *compound) take(word string, sign, col int) error {
 	if has {
 		var err error
 		if n, err = strconv.Atoi(power); err != nil || n < 1 || n > 9 {
-			return source.Errorf(col, col+len([]rune(word)), "%q is not a whole power from 1 to 9", clip(power))
+			return source.Errorf(col, col+len([]rune(word)), "%q is not a whole power from 1 to 9", source.Short(power))
 		}
 	}
 	if name == "1" {

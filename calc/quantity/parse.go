@@ -52,7 +52,7 @@ func Parse(text, unit string) (Q, error) {
 	end := s.at
 	s.blanks()
 	if s.at < len(runes) {
-		return Q{}, source.Errorf(s.at+1, len(runes)+1, "%q after the value is not understood", clip(string(runes[s.at:])))
+		return Q{}, source.Errorf(s.at+1, len(runes)+1, "%q after the value is not understood", source.Short(string(runes[s.at:])))
 	}
 	if negative {
 		u := q.Unit()
@@ -187,7 +187,7 @@ func (s *scanner) numeral() (numeral, error) {
 		}
 	} else if whole == "" {
 		s.while(func(r rune) bool { return r != ' ' })
-		return n, s.fail(start, "%q is not a number", clip(string(s.text[start:s.at]))).WithHint("such as %s", example(s.def))
+		return n, s.fail(start, "%q is not a number", source.Short(string(s.text[start:s.at]))).WithHint("such as %s", example(s.def))
 	}
 	if r := s.peek(); r == 'e' || r == 'E' {
 		i := s.at + 1

@@ -19,7 +19,7 @@ func (s *scanner) suffix(start int) (*Unit, float64, error) {
 	}
 	if r := s.peek(); digit(r) || r == '_' {
 		s.while(func(r rune) bool { return unitRune(r) || digit(r) || r == '_' })
-		return nil, 0, s.fail(start, "%q is not a value", clip(string(s.text[start:s.at]))).
+		return nil, 0, s.fail(start, "%q is not a value", source.Short(string(s.text[start:s.at]))).
 			WithHint("a number and its unit, such as 4.7kohm or 4k7")
 	}
 	if m, ok := s.multiple(word); ok {
@@ -109,7 +109,7 @@ func (s *scanner) letterCode(start int, whole string) (Q, error) {
 	letter := s.peek()
 	s.at++
 	frac := s.while(digit)
-	all := func() string { return clip(string(s.text[start:s.at])) }
+	all := func() string { return source.Short(string(s.text[start:s.at])) }
 	var unit string
 	mult := 1.0
 	switch letter {
@@ -142,7 +142,7 @@ func (s *scanner) letterCode(start int, whole string) (Q, error) {
 	at := s.at
 	if word := s.while(unitRune); word != "" {
 		if v, ok := unitNamed(word); s.peek() == '_' || digit(s.peek()) || !ok && word != "F" && word != "f" || ok && v.dim != u.dim && v.kind != Point {
-			return Q{}, s.fail(at, "%q after %s is not understood", clip(word), clip(string(s.text[start:at])))
+			return Q{}, s.fail(at, "%q after %s is not understood", source.Short(word), source.Short(string(s.text[start:at])))
 		}
 	}
 	return s.quantity(start, n, u, mult)

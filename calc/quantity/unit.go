@@ -186,7 +186,7 @@ func ParseUnit(text string) (*Unit, error) {
 }
 
 func unknownUnit(word string, col int) *source.Error {
-	e := source.Errorf(col, col+max(1, len([]rune(word))), "%q is not a unit known here", clip(word))
+	e := source.Errorf(col, col+max(1, len([]rune(word))), "%q is not a unit known here", source.Short(word))
 	if word == "" {
 		e = source.Errorf(col, col+1, "a unit is missing")
 	}
@@ -194,14 +194,6 @@ func unknownUnit(word string, col int) *source.Error {
 		return e.WithHint("did you mean %s?", near)
 	}
 	return e
-}
-
-// clip keeps a quoted word of a message short.
-func clip(s string) string {
-	if r := []rune(s); len(r) > 24 {
-		return string(r[:24]) + "…"
-	}
-	return s
 }
 
 // Symbol is the unit as printed; empty for the plain number.

@@ -57,6 +57,16 @@ func (e *Error) Shift(n int) *Error {
 	return &c
 }
 
+// Short keeps a quoted word of a message short.
+//
+//go:noinline
+func Short(s string) string {
+	if r := []rune(s); len(r) > 24 {
+		return string(r[:24]) + "…"
+	}
+	return s
+}
+
 // Nearest returns the candidate closest to word by edit distance, or "" when
 // none is close enough to be a likely slip of the fingers: at most one edit
 // for three letters, two for four to six, three for longer words.

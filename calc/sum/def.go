@@ -163,7 +163,9 @@ func (ev *evaluator) references(text string, params []string) (Refs, error) {
 // parameter or a definition; nil when nothing does.
 func NameFault(word string) *source.Error {
 	r := []rune(word)
-	fault := func(format string) *source.Error { return source.Errorf(1, max(len(r), 1)+1, format, clip(word)) }
+	fault := func(format string) *source.Error {
+		return source.Errorf(1, max(len(r), 1)+1, format, source.Short(word))
+	}
 	for i, c := range r {
 		if !wordRune(c) || i == 0 && !letter(c) {
 			return fault("%q is not a name: letters, digits and _, a letter first")

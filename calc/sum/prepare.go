@@ -156,7 +156,7 @@ func (p *preparer) number() error {
 		}
 	}
 	if p.operand {
-		return p.fault(p.at, p.at+lead+n, "an operator such as + or * is missing before %s", clip(string(p.source[p.at:p.at+lead+n])))
+		return p.fault(p.at, p.at+lead+n, "an operator such as + or * is missing before %s", source.Short(string(p.source[p.at:p.at+lead+n])))
 	}
 	if r := p.peek(lead + n); r == '.' || wordRune(r) {
 		return p.fault(p.at, p.at+lead+n+1, "this number is not understood")

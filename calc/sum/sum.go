@@ -82,18 +82,11 @@ func Condition(text string, env Env) (bool, error) {
 	if b, ok := v.(bool); ok {
 		return b, nil
 	}
-	return false, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", clip(text))
+	return false, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", source.Short(text))
 }
 
 func whole(text, msg string) *source.Error {
 	return source.Errorf(1, max(len([]rune(text)), 1)+1, "%s", msg)
-}
-
-func clip(s string) string {
-	if r := []rune(s); len(r) > 24 {
-		return string(r[:24]) + "…"
-	}
-	return s
 }
 
 // evaluator is one evaluation: it compiles each definition once, and counts the work.
@@ -177,7 +170,7 @@ next:
 }
 
 func (ev *evaluator) unknownName(n name, params []string) error {
-	e := source.Errorf(n.col, n.col+len([]rune(n.text)), "there is no value named %q", clip(n.text))
+	e := source.Errorf(n.col, n.col+len([]rune(n.text)), "there is no value named %q", source.Short(n.text))
 	if f, _ := ev.function(n.text); f != nil {
 		return e.WithHint("%s is a function: write %s(…)", n.text, n.text)
 	}

@@ -179,7 +179,7 @@ func (v *vetter) call(n *ast.CallNode) (Kind, error) {
 	}
 	f := v.prep.calls[callee.Value]
 	if f == nil {
-		return 0, v.fault(n, "there is no function named %q", clip(callee.Value))
+		return 0, v.fault(n, "there is no function named %q", source.Short(callee.Value))
 	}
 	least, most := f.arity()
 	if got := len(n.Arguments); got < least || most >= 0 && got > most {

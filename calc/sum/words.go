@@ -40,7 +40,7 @@ func (p *preparer) word() error {
 		return e
 	}
 	if p.operand {
-		return p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", clip(text))
+		return p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", source.Short(text))
 	}
 	after := n
 	for p.peek(after) == ' ' {
@@ -65,7 +65,7 @@ func (p *preparer) call(text string, n, after int) error {
 		return e
 	}
 	if f == nil {
-		e := p.fault(p.at, p.at+n, "there is no function named %q", clip(text))
+		e := p.fault(p.at, p.at+n, "there is no function named %q", source.Short(text))
 		p.ev.work += nearWork
 		if near := source.Nearest(text, p.ev.names()); near != "" {
 			return e.WithHint("did you mean %s?", near)

@@ -7,15 +7,15 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// CopperK is the constant of copper, in °C, by which its resistance follows
+// copperK is the constant of copper, in °C, by which its resistance follows
 // temperature: R2/R1 = (K+t2)/(K+t1). "K is 234.5 for copper", UL text on
 // temperature rise by resistance, also IEEE 112.
-const CopperK = 234.5
+const copperK = 234.5
 
 // ToTemp corrects the resistance of a copper winding read at from to what it
 // would be at to, both in °C. An open reading stays open.
 func ToTemp(v measure.Value, from, to float64) measure.Value {
-	return v.Times((CopperK + to) / (CopperK + from))
+	return v.Times((copperK + to) / (copperK + from))
 }
 
 // Compare judges a winding's reading against the ohms of a nameplate or

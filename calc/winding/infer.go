@@ -47,7 +47,7 @@ func Infer(in Input) Result {
 	judgeCase(t, in.RatedVolts, &res)
 	wantCase(t, &res)
 	if in.Sheet != nil {
-		res.Sheet = CompareSheet(in, res, *in.Sheet)
+		res.Sheet = compareSheet(in, res, *in.Sheet)
 		res.note(res.Sheet.Notes...)
 	}
 	for _, r := range res.Repeats {

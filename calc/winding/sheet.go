@@ -21,10 +21,10 @@ type BySheet struct {
 	Roles map[string]Role
 }
 
-// CompareSheet holds the readings of three pins, or of some pairs of them,
+// compareSheet holds the readings of three pins, or of some pairs of them,
 // against a sheet. It never settles a role: a wrong sheet, or one of another
 // machine, would make it wrong. It is empty when there is nothing to add.
-func CompareSheet(in Input, res Result, s Sheet) BySheet {
+func compareSheet(in Input, res Result, s Sheet) BySheet {
 	out := BySheet{}
 	if res.Settled || s.Start.Over && s.Run.Over {
 		return out

@@ -35,7 +35,7 @@ func TestCompareSheet(t *testing.T) {
 		{"no sheet", pairs("A", "B", "4.1", "A", "C", "3.3"), Sheet{measure.Open(0), measure.Open(0)}, false, nil, ""},
 	} {
 		in := Input{Readings: c.in, Meter: measure.Default, Probes: 0.1}
-		got := CompareSheet(in, Infer(in), c.s)
+		got := compareSheet(in, Infer(in), c.s)
 		notes := strings.Join(got.Notes, "\n")
 		if got.Contradicts != c.contradicts || !strings.Contains(notes, c.say) || c.say == "" && notes != "" {
 			t.Errorf("%s: contradicts %v, %q", c.name, got.Contradicts, notes)
@@ -71,7 +71,7 @@ func TestTrueSheetNeverMisleads(t *testing.T) {
 		if len(in.Readings) == 1 {
 			in.Pins = []string{"C"}
 		}
-		got := CompareSheet(in, Infer(in), sheet)
+		got := compareSheet(in, Infer(in), sheet)
 		if got.Contradicts {
 			t.Fatalf("%v against %v: %q", in.Readings, sheet, got.Notes)
 		}

@@ -13,9 +13,9 @@ import (
 	"ohmcall/notebook/record"
 )
 
-// CallBackDays is how many days after a call another one for the same serial
+// callBackDays is how many days after a call another one for the same serial
 // number is a call-back.
-const CallBackDays = 30
+const callBackDays = 30
 
 // clipText is how many bytes of one text a digest keeps: many hostile
 // notebooks must not fill the memory.
@@ -45,7 +45,7 @@ type Row struct {
 	State      State    `json:"state"`
 	Reason     string   `json:"reason"`
 	// CallBack is the days since the last call for the same serial number,
-	// when no more than CallBackDays; nil otherwise. Earlier is that call.
+	// when no more than callBackDays; nil otherwise. Earlier is that call.
 	CallBack *int   `json:"call_back_days"`
 	Earlier  string `json:"call_back_of"`
 	// LaterOn and Later are the date and the path of the call-back that
@@ -247,7 +247,7 @@ func (d *Digest) findCallBacks(visits []visit) {
 	for i := 1; i < len(visits); i++ {
 		before, v := &visits[i-1], &visits[i]
 		days := int(v.day.Sub(before.day).Hours() / 24)
-		if v.serial != before.serial || days > CallBackDays {
+		if v.serial != before.serial || days > callBackDays {
 			continue
 		}
 		if v.row >= 0 {

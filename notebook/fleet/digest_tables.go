@@ -112,7 +112,7 @@ func (d *Digest) totalTable() TextTable {
 		n    int
 	}{
 		{"calls", s.Calls}, {"unsafe", s.Unsafe}, {"not proved", s.NotProved}, {"no repair", s.NoRepair}, {"proved", s.Proved},
-		{"call-backs within " + days(CallBackDays), s.CallBacks}, {"never closed", s.Open}, {"not as closed", s.Changed},
+		{"call-backs within " + days(callBackDays), s.CallBacks}, {"never closed", s.Open}, {"not as closed", s.Changed},
 		{"files not counted", len(d.Problems)}, {"minutes", s.Minutes},
 	} {
 		t.Rows = append(t.Rows, []string{x.what, strconv.Itoa(x.n)})

@@ -109,7 +109,7 @@ func TestReadRefuses(t *testing.T) {
 		"newer format":       strings.Replace(head, "ohmcall: 1", "ohmcall: 99", 1),
 		"newer, without log": "---\nohmcall: 99\n---\n",
 		"bad value":          strings.Replace(head, "entries: 0", "entries: many", 1),
-		"too many lines":     head + strings.Repeat("\n", MaxLines),
+		"too many lines":     head + strings.Repeat("\n", maxLines),
 		"too many entries":   head + strings.Repeat("1 2026-03-02T09:00:00+00:00 note a\n", MaxEntries+1),
 		"a line too long":    head + strings.Repeat("a", maxLine+1),
 		"a log too large":    head + strings.Repeat(strings.Repeat("a", 1000)+"\n", maxLog/1000),

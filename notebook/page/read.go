@@ -25,7 +25,7 @@ const (
 // What is read of one file at most, so that a stranger's file costs little. A
 // call has some hundred entries.
 const (
-	MaxLines   = 500_000
+	maxLines   = 500_000
 	MaxEntries = 100_000
 	// maxLine bounds a line of the log, in bytes; the longest that is ever
 	// typed is far below.
@@ -182,8 +182,8 @@ func Read(content []byte) (*File, error) {
 	}
 	asRead := len(content)
 	content = unixLines(content)
-	if bytes.Count(content, []byte("\n")) > MaxLines {
-		return nil, fmt.Errorf("the notebook has more than the %d lines that are read", MaxLines)
+	if bytes.Count(content, []byte("\n")) > maxLines {
+		return nil, fmt.Errorf("the notebook has more than the %d lines that are read", maxLines)
 	}
 	h, body, err := front(content)
 	var newer *NewerError

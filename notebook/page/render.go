@@ -182,7 +182,7 @@ func facts(b *strings.Builder, list []record.Fact) {
 
 func bullets(b *strings.Builder, list []string) {
 	for _, s := range list {
-		b.WriteString("- " + EscapeLine(s) + "\n")
+		b.WriteString("- " + escapeLine(s) + "\n")
 	}
 }
 
@@ -399,7 +399,7 @@ func proof(b *strings.Builder, r *record.Record) {
 			b.WriteByte('\n')
 		}
 		fmt.Fprintf(b, "### %s: %s\n\n", Escape(c.Place), Escape(c.Verdict))
-		b.WriteString(EscapeLine(c.Reason) + "\n")
+		b.WriteString(escapeLine(c.Reason) + "\n")
 		if len(c.Plot) > 0 {
 			b.WriteString("\n" + CodeBlock(c.Plot))
 		}

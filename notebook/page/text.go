@@ -8,9 +8,9 @@ import (
 	"ohmcall/calc/failpoint"
 )
 
-// EscapeLine is Escape for a text that starts a line of its own, where a
+// escapeLine is Escape for a text that starts a line of its own, where a
 // number, a dash or a hash would begin a list or a heading.
-func EscapeLine(s string) string {
+func escapeLine(s string) string {
 	e := Escape(s)
 	switch {
 	case e == "":
