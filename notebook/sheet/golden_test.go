@@ -98,3 +98,17 @@ func TestPlaceToSign(t *testing.T) {
 		t.Error("the place to sign is not for paper alone")
 	}
 }
+
+// On paper the words of the causes stay whole: the table is narrow, and
+// "none" must not read "non e". Whatever people wrote may break anywhere.
+func TestCausesStayWholeOnPaper(t *testing.T) {
+	got := string(mustRender(t, demo(), demoRemarks))
+	paper := got[strings.Index(got, "@media print"):strings.Index(got, "</style>")]
+	any, whole := strings.Index(paper, "table { font-size: 7.5pt; overflow-wrap: anywhere; }"), strings.Index(paper, "#causes td { overflow-wrap: break-word; }")
+	if any < 0 || whole < any {
+		t.Error("the causes break within words")
+	}
+	if cell := got[strings.Index(got, `<section id="causes">`):]; !strings.Contains(cell[:strings.Index(cell, "</section>")], "<td>none</td>") {
+		t.Error("the demo's causes have none that nothing speaks for: this holds nothing")
+	}
+}
