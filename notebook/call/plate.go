@@ -339,7 +339,7 @@ func (c *Call) mainMachine() string {
 	first := ""
 	c.spend(2 * len(c.plates))
 	for _, r := range c.readings {
-		c.spend(1)
+		c.spend(2)
 		if r.of == defaultMachine && c.alive(r.entry) {
 			return defaultMachine
 		}

@@ -28,7 +28,7 @@ func relayPart(r *reading) judge.RelayPart {
 func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
 	out := map[judge.RelayPart]*reading{}
 	rep, now := c.repairs(), 0
-	c.spend(2 * len(c.readings))
+	c.spend(14 * len(c.readings))
 	for _, r := range c.readings {
 		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
 			if p := phase(rep, r.entry); p > now {
