@@ -440,6 +440,10 @@ func (c *Call) warn(reply *Reply, code string) {
 		if !c.atCompressor() {
 			return
 		}
+	case caution.Capacitor:
+		if c.noCapacitor() {
+			return
+		}
 	}
 	if at := c.warned[code]; at > 0 && (code != caution.ProveDead || at >= c.lastOf(c.live, c.entry) && c.sameDay(at, c.entry)) {
 		return
@@ -505,4 +509,15 @@ func (c *Call) suspectRange(r *reading, reply *Reply) {
 	if v, ok := r.wrongRange(); ok {
 		reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
 	}
+}
+
+// noCapacitor reports whether the plate says of the machine at hand that it has
+// neither a start nor a run capacitor. A drive has its own, and what was read or
+// marked as one is there.
+func (c *Call) noCapacitor() bool {
+	of := c.machineAtHand()
+	has := func(key string) string { return c.plateText(of, key) }
+	c.spend(2 * len(c.plates))
+	marked := slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "mfd" && c.alive(p.entry) })
+	return has("start") == "none" && has("run") == "none" && has("type") != "inverter" && !marked && len(c.bySubjectKind["mfd"]) == 0
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"time"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
@@ -152,7 +153,10 @@ func (c *Call) placeOfProof() string {
 	if complaint == "too-cold" {
 		return "fridge"
 	}
-	for _, text := range []string{troubled(c.last("fault")), c.last("unit")} {
+	for i, text := range []string{troubled(c.last("fault")), c.last("unit")} {
+		if read := c.onlySpace(); i > 0 && read != "" {
+			return read
+		}
 		for _, p := range placesOfProof {
 			if strings.Contains(strings.ToLower(text), p.word) {
 				return p.place
@@ -163,6 +167,23 @@ func (c *Call) placeOfProof() string {
 		return "oven"
 	}
 	return "freezer"
+}
+
+// onlySpace is the one cold place whose temperature was read, "" when it is none
+// or several.
+func (c *Call) onlySpace() string {
+	only := ""
+	for _, r := range c.bySubjectKind["temp"] {
+		c.spend(2)
+		switch {
+		case !c.alive(r.entry) || r.a == only:
+		case only != "":
+			return ""
+		default:
+			only = r.a
+		}
+	}
+	return only
 }
 
 // energised are facts that only a machine under power can give; of one that
@@ -229,7 +250,7 @@ func (c *Call) missing() []string {
 			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
 				continue // it is named once, as proof
 			}
-			if condemned && intersects(n.Any, energised) {
+			if condemned && intersects(n.Any, energised) || slices.Contains(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
@@ -254,6 +275,22 @@ func (c *Call) missing() []string {
 		out = append(out, "proof: "+p)
 	}
 	return out
+}
+
+// heldLong is how long after the work a machine still runs when the breaker
+// that tripped after a while is said to hold (common practice).
+const heldLong = 30 * time.Minute
+
+// heldSince reports whether the breaker was shown to hold since the last repair:
+// by sound running amps, a while after it where it had tripped late.
+func (c *Call) heldSince() bool {
+	since := c.since()
+	if since == 0 || c.seenAgain() > 0 || !running(c, since).held {
+		return false
+	}
+	late := slices.ContainsFunc(c.seenAt["trips-later"], c.alive) || slices.Contains(c.heard(), "trips-later")
+	last := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "amp" || r.quality.word == "temp" })
+	return !late || last.at.Sub(c.entries[since-1].At) >= heldLong
 }
 
 // curveKey says what a set of curves was made from.

@@ -71,3 +71,65 @@ func TestCheapProof(t *testing.T) {
 		}
 	}
 }
+
+// The place of the proof is the one whose temperatures were taken, where the
+// complaint names none: common practice.
+func TestPlaceOfProof(t *testing.T) {
+	for _, x := range []struct{ fault, temps, want string }{
+		{"clicks", "temp freezer 40F", "temp freezer"},
+		{"clicks", "temp fridge 60F", "temp fridge"},
+		{"clicks", "temp freezer 40F; temp fridge 60F", "temp fridge"},
+		{"clicks", "temp room 70F", "temp fridge"},
+		{"fridge warm, freezer ok, clicks", "temp freezer 3F", "temp fridge"},
+	} {
+		c := applyAll(t, append([]string{"unit refrigerator", "fault " + x.fault}, append(strings.Split(x.temps, "; "), "part start device")...)...)
+		if got := strings.Join(c.proofMissing(), "\n"); !strings.Contains(got, x.want) {
+			t.Errorf("%s, %s: no %q in %s", x.fault, x.temps, x.want, got)
+		}
+	}
+}
+
+// A machine that draws its amps after the work has a breaker that holds; one that
+// tripped after a while shows it after a while: common practice.
+func TestBreakerHolds(t *testing.T) {
+	start := []string{"unit refrigerator", "fault trips the breaker", "plate volts 115, amps 1.4", "saw holds unplugged", "safe", "did mended the harness", "ohm earth 0.05 test 10A"}
+	late := append([]string{"saw trips later"}, start...)
+	for _, x := range []struct {
+		start   []string
+		lines   string
+		missing bool
+	}{
+		{start, "note nothing", true},
+		{start, "amp comp 1.40 run", false},
+		{start, "amp comp 1.9 run", true},
+		{late, "amp comp 1.40 run", true},
+		{late, "amp comp 1.40 run; +180min amp comp 1.40 run", false},
+		{late, "amp comp 1.40 run; +180min temp freezer 0F", false},
+		{late, "amp comp 1.40 run; +180min amp comp 1.40 run; saw trips later", true},
+		{late, "saw breaker holds", false},
+	} {
+		c := New()
+		for _, l := range append(slices.Clone(x.start), strings.Split(x.lines, "; ")...) {
+			if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+				t.Fatal(l, err)
+			}
+		}
+		if got := slices.Contains(c.missing(), "breaker holds"); got != x.missing {
+			t.Errorf("%v, %s: breaker holds missing %v", x.start[:1], x.lines, got)
+		}
+	}
+}
+
+// The reminder to discharge a capacitor is for a machine that has or may have
+// one: 29 CFR 1910.333(b)(2)(ii)(C).
+func TestCapacitorReminder(t *testing.T) {
+	for plate, want := range map[string]bool{
+		"volts 115": true, "start none": true, "start none, run cap": true, "start none, run none": false,
+		"start none, run none, type inverter": true, "start none, run none, mfd C1 12": true,
+	} {
+		c := applyAll(t, "unit refrigerator", "plate "+plate, "safe", "ohm ptc 5 cold")
+		if got := c.warned["capacitor-discharge"] > 0; got != want {
+			t.Errorf("plate %s: reminded %v", plate, got)
+		}
+	}
+}
