@@ -1,6 +1,11 @@
 package cause
 
-const commonPractice = "common practice"
+import (
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+const commonPractice = verdict.CommonPractice
 
 // startCauses are the causes for which a motor-compressor does not start or
 // does not keep running.
@@ -130,8 +135,8 @@ var startCauses = []Cause{
 		Contradicts: []string{"one-speed-dead", "protector-closed", "protector-reset", "windings-sound", "windings-equal", "amps-locked-rotor", "starts-and-runs", "starts-after-wait"},
 		Fix:         "one inside the shell condemns the machine; one on the winding of an open motor is replaced only by the same",
 		Work:        []string{"protector", "compressor", "motor"},
-		Note:        "allow hours of cooling, to below 49 C (120 F), before it is called failed",
-		Source:      "ice machine operation manual 80-0111-9, p. 176 (below 120 F before testing)",
+		Note:        "allow hours of cooling, to below " + measure.CoolWords + ", before it is called failed",
+		Source:      measure.CoolSource,
 	},
 	{
 		Code: "overload-hot", Name: "outside overload has opened on heat", Consequence: true,

@@ -1,5 +1,7 @@
 package cause
 
+import "ohmcall/calc/measure"
+
 // judged is the part of the vocabulary that judged readings establish.
 var judged = []Finding{
 	// Windings of the machine at hand.
@@ -18,7 +20,7 @@ var judged = []Finding{
 	{"insulation-failed", nil, "insulation to the case below the failing limit", nil},
 	{"protector-open", nil, "both pairs to common open, start to run whole: the protector is open", []string{"protector-closed"}},
 	{"protector-closed", nil, "the protector conducts", []string{"protector-open-cold"}},
-	{"protector-open-cold", nil, "the protector stays open below 49 C (ice machine operation manual 80-0111-9, p. 176)", []string{"protector-reset"}},
+	{"protector-open-cold", nil, "the protector stays open below " + measure.CoolWords + ", " + measure.CoolSource, []string{"protector-reset"}},
 	{"protector-reset", nil, "the protector was open when hot and closed again on cooling", nil},
 	{"overload-open", nil, "the outside overload does not conduct", []string{"overload-closed"}},
 	{"overload-open-cold", nil, "the outside overload does not conduct although it is cold", []string{"overload-closed"}},

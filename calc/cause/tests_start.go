@@ -1,6 +1,9 @@
 package cause
 
-import "ohmcall/calc/caution"
+import (
+	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+)
 
 // The facts that forbid energising a machine again.
 var grounded = []string{"winding-grounded", "insulation-failed"}
@@ -37,7 +40,7 @@ var startTests = []Test{
 		Outcomes: []string{"insulation-no-gross-fault", "insulation-sound", "insulation-failed", "winding-grounded"},
 		Vague:    []string{"insulation-suspect", "insulation-undecided"}, Effort: 2, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.TerminalsPressed}},
-	{Code: "cool-and-ohm", Name: "let it cool below 49 C (120 F) and measure the pairs again", How: "ohm A B 8.4 cold, A C 3.1 cold, B C 11.5 cold",
+	{Code: "cool-and-ohm", Name: "let it cool below " + measure.CoolWords + " and measure the pairs again", How: "ohm A B 8.4 cold, A C 3.1 cold, B C 11.5 cold",
 		Outcomes: []string{"protector-reset", "protector-open-cold", "winding-open", "windings-sound"}, Effort: 4, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor},
 		When:    []string{"protector-open", "open-unplaced"}, Source: "ice machine operation manual 80-0111-9, p. 176"},

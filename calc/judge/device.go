@@ -102,11 +102,6 @@ func ptcHot(subject string, in PTCIn) verdict.Verdict {
 	return out
 }
 
-const coolSource = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
-
-// cool is the temperature to which a machine is let cool, in words.
-var cool = num(measure.CoolBelow) + " °C"
-
 // OverloadIn is an overload protector read across its two terminals.
 type OverloadIn struct {
 	Name  string
@@ -126,12 +121,12 @@ func Overload(in OverloadIn) verdict.Verdict {
 		out.Text = "open when cold: replace it with the same part"
 	case in.Ohms.Over && in.State == Hot:
 		out.Word = verdict.CannotTell
-		out.Text = "open while hot is its work: let it cool below " + cool + ", which can take hours, and repeat"
-		out.Source = coolSource
+		out.Text = "open while hot is its work: let it cool below " + measure.CoolWords + ", which can take hours, and repeat"
+		out.Source = measure.CoolSource
 	case in.Ohms.Over:
 		out.Word = verdict.Suspect
-		out.Text = "open: let it cool below " + cool + " and repeat; open when cold is failed"
-		out.Source = coolSource
+		out.Text = "open: let it cool below " + measure.CoolWords + " and repeat; open when cold is failed"
+		out.Source = measure.CoolSource
 	case w.place(in.Ohms) == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"overload-closed"}
 		out.Text = "closed"

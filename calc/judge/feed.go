@@ -6,10 +6,6 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// feedShare is the share of the rated volts above which a machine is given its
-// supply, and below which what the meter shows is none (common practice).
-const feedShare = 0.6
-
 // FeedIn is the volts found at a machine.
 type FeedIn struct {
 	Place  string
@@ -26,9 +22,9 @@ func Feed(in FeedIn) verdict.Verdict {
 	if in.Volts.Over || in.Rated <= 0 {
 		return cannot("volts at "+in.Place, "finite volts and the rated volts are needed", in.Volts)
 	}
-	w := atLeast(in.Rated * feedShare)
+	w := atLeast(in.Rated * ghostShare)
 	out := begin("volts at "+in.Place, in.Volts, w, "V", commonPractice)
-	out.Limit += " (" + num(feedShare*100) + " % of the plate's volts)"
+	out.Limit += " (" + num(ghostShare*100) + " % of the plate's volts)"
 	out.Caution = []string{caution.MainsLive}
 	x := quantity(in.Volts.X, "V")
 	switch at := w.place(in.Volts); {

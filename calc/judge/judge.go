@@ -21,8 +21,7 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// commonPractice is the source of a trade fact that nobody published.
-const commonPractice = "common practice"
+const commonPractice = verdict.CommonPractice
 
 // place says where the bounds of a reading lie with respect to a limit.
 type place int

@@ -59,7 +59,8 @@ type SupplyIn struct {
 }
 
 // absentShare and ghostShare part no supply, a floating or ghost voltage,
-// and a supply that is merely low (common practice).
+// and a supply that is merely low (common practice). Above ghostShare a machine
+// is given its volts.
 const (
 	absentShare = 0.1
 	ghostShare  = 0.6

@@ -21,7 +21,8 @@ const (
 	FreezerCelsius   = (0.0 - 32) / 1.8
 )
 
-const targetSource = "FDA, Refrigerator Thermometers: Cold Facts about Food Safety"
+// FoodSource is where the targets are published.
+const FoodSource = "FDA, Refrigerator Thermometers: Cold Facts about Food Safety"
 
 // TemperatureTarget judges a temperature in °C against the published target.
 func TemperatureTarget(space Space, celsius measure.Value) verdict.Verdict {
@@ -29,14 +30,14 @@ func TemperatureTarget(space Space, celsius measure.Value) verdict.Verdict {
 	if space == FreshFood {
 		w, name = atMost(FreshFoodCelsius), "40 °F (4 °C)"
 	}
-	out := begin(string(space)+" temperature", celsius, w, "°C", targetSource)
+	out := begin(string(space)+" temperature", celsius, w, "°C", FoodSource)
 	out.Limit = "at most " + name
 	if celsius.Over {
 		return cannot(out.Subject, "a number is needed, the thermometer is out of its range", celsius)
 	}
 	switch p := w.place(celsius); {
 	case p == inside && space == FreshFood && celsius.Hi < 0:
-		out.Word, out.Source = verdict.Suspect, targetSource+"; not below freezing is "+commonPractice
+		out.Word, out.Source = verdict.Suspect, FoodSource+"; not below freezing is "+commonPractice
 		out.Text = "below freezing: it keeps the target and freezes the food"
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, "at or below "+name, []string{"temp-at-target"}

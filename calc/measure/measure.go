@@ -29,9 +29,13 @@ const (
 )
 
 // CoolBelow is the temperature in °C below which a protector that opened on
-// heat has closed again, so that open pairs say something: 120 °F (ice-machine
-// operation manual 80-0111-9 p. 176).
-const CoolBelow = 49
+// heat has closed again, so that open pairs say something: 120 °F. CoolWords is
+// the same in words, and CoolSource where it is published.
+const (
+	CoolBelow  = 49 // ice-machine operation manual 80-0111-9 p. 176
+	CoolWords  = "49 °C (120 °F)"
+	CoolSource = "ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)"
+)
 
 // Limit is the guaranteed half-width of a reading of x shown with a last
 // digit worth resolution, both in the same unit.

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"ohmcall/calc/judge"
 )
 
 // Target is a temperature to come down to.
@@ -15,11 +17,9 @@ type Target struct {
 
 // The temperatures at which food keeps: 40 °F and 0 °F.
 var (
-	Refrigerator = Target{"refrigerator", 40.0 / 9, foodSource}
-	Freezer      = Target{"freezer", -160.0 / 9, foodSource}
+	Refrigerator = Target{"refrigerator", judge.FreshFoodCelsius, judge.FoodSource}
+	Freezer      = Target{"freezer", judge.FreezerCelsius, judge.FoodSource}
 )
-
-const foodSource = `FDA, "Refrigerator Thermometers: Cold Facts about Food Safety"`
 
 // State is what can be said about a target.
 type State string

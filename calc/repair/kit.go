@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
 )
 
 // Metering is how the refrigerant is throttled.
@@ -89,7 +91,7 @@ func StartKit(in KitIn) Kit {
 	return k
 }
 
-const commonPractice = "common practice"
+const commonPractice = verdict.CommonPractice
 
 func (k *Kit) need(what, value, why, source string) {
 	k.Need = append(k.Need, Requirement{what, value, why, source})
@@ -120,8 +122,7 @@ func refuse(in KitIn) (Kit, bool) {
 	case in.Windings == "not-a-winding":
 		return no("the readings are not those of a motor's windings", commonPractice, caution.ProveDead)
 	case in.Windings == "overload-open":
-		return no("the protector is open: let it cool below 49 °C and read again first",
-			"ice-machine operation manual 80-0111-9 p. 176 (below 120 °F)", caution.ProtectorStays)
+		return no("the protector is open: let it cool below "+measure.CoolWords+" and read again first", measure.CoolSource, caution.ProtectorStays)
 	}
 	return Kit{}, false
 }

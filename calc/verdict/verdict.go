@@ -12,6 +12,9 @@ const (
 	CannotTell Word = "cannot tell"
 )
 
+// CommonPractice is the source of a trade fact that nobody published.
+const CommonPractice = "common practice"
+
 // Verdict judges one thing and says what the judgement rests on.
 type Verdict struct {
 	Subject string   // what is judged, in the trade's words: "run capacitor C1"

@@ -202,7 +202,7 @@ func oneWinding(t *table, res *Result) {
 		res.State = OpenWinding
 		res.fact(FactOpen)
 		res.note("The winding reads open: "+t.says(0, 1)+".",
-			"A protector in series reads open too: let it cool to below "+cool+" and read again.")
+			"A protector in series reads open too: let it cool to below "+measure.CoolWords+" and read again.")
 		return
 	case v.X <= 0:
 		res.State = Shorted

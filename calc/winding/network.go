@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
 )
 
 // network reads four and more leads.
@@ -148,14 +149,14 @@ func (x network) lone(pins []string) {
 		res.fact(FactProtector)
 		res.caution(caution.ProtectorStays)
 		res.note("The protector may be open: its lead "+who+" reads open to every other lead.",
-			"Let it cool below "+cool+" (touchable, can take hours) and read again.")
+			"Let it cool below "+measure.CoolWords+" (touchable, can take hours) and read again.")
 		return
 	}
 	res.State = OpenUnplaced
 	res.fact(FactOpenUnplaced)
 	res.caution(caution.ProtectorStays)
 	res.note("Open to every other lead: "+who+".",
-		"A winding or its wire is open, a protector is open (let it cool below "+cool+"), or it is no winding's lead.")
+		"A winding or its wire is open, a protector is open (let it cool below "+measure.CoolWords+"), or it is no winding's lead.")
 }
 
 // judge judges every group and puts the answers together.

@@ -4,6 +4,7 @@ import (
 	"maps"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/measure"
 )
 
 // breakAt is where a machine of three pins can be open.
@@ -105,7 +106,7 @@ func (x three) fanOpen(open string) {
 	x.res.caution(caution.ProtectorStays)
 	x.res.note("Open at "+x.lone()+", not placed: "+open+".",
 		"The winding or the wire at "+x.lone()+" is open, or a protector there is.",
-		"Let it cool below "+cool+" (touchable) and read again; look for markings.")
+		"Let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings.")
 }
 
 // placed reports two open pairs and one finite by where the break can be.
@@ -119,7 +120,7 @@ func (x three) placed(at [3]bool, open string) {
 		res.fact(FactProtector)
 		res.caution(caution.ProtectorStays)
 		res.note("The internal protector may be open: both pairs to common read open, start–run reads through.",
-			"Not proof of an open winding: let it cool below "+cool+" (touchable, can take hours) and read again.",
+			"Not proof of an open winding: let it cool below "+measure.CoolWords+" (touchable, can take hours) and read again.",
 			"Readings: "+open+", "+finite+".")
 	case [3]bool{false, true, false}, [3]bool{false, false, true}:
 		w := "start"
@@ -143,7 +144,7 @@ func (x three) placed(at [3]bool, open string) {
 				res.note("Possible: " + way + ".")
 			}
 		}
-		res.note("To part them: let it cool below " + cool + " (touchable) and read again; look for markings.")
+		res.note("To part them: let it cool below " + measure.CoolWords + " (touchable) and read again; look for markings.")
 	}
 }
 
@@ -161,7 +162,7 @@ func (x three) allOpen() {
 	res.fact(FactOpenUnplaced)
 	res.note("All three pairs read open, not placed.",
 		"A single-phase machine has a winding open; a three-phase one may have its protector open (it opens all three).",
-		"Check the probes' contact; let it cool below "+cool+" (touchable) and read again; look for markings.")
+		"Check the probes' contact; let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings.")
 }
 
 // openSoFar answers while pairs are missing.

@@ -80,9 +80,6 @@ func between(v measure.Value) string {
 	return "about " + ohms(round3(max(v.X, 0))) + " (" + strings.TrimSuffix(rounded(lo), " Ω") + " to " + rounded(hi) + ")"
 }
 
-// cool is the temperature to which a machine is let cool, in words.
-var cool = number(measure.CoolBelow) + " °C"
-
 // list joins words: "A, B and C".
 func list(words []string, last string) string {
 	switch n := len(words); n {

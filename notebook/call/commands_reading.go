@@ -510,14 +510,3 @@ func (c *Call) suspectRange(r *reading, reply *Reply) {
 		reply.add(Warn, v.Subject+": "+string(v.Word)+", "+v.Text+".").flag("meter-range")
 	}
 }
-
-// noCapacitor reports whether the plate says of the machine at hand that it has
-// neither a start nor a run capacitor. A drive has its own, and what was read or
-// marked as one is there.
-func (c *Call) noCapacitor() bool {
-	of := c.machineAtHand()
-	has := func(key string) string { return c.plateText(of, key) }
-	c.spend(2 * len(c.plates))
-	marked := slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "mfd" && c.alive(p.entry) })
-	return has("start") == "none" && has("run") == "none" && has("type") != "inverter" && !marked && len(c.bySubjectKind["mfd"]) == 0
-}
