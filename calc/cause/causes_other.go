@@ -142,7 +142,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "hose-blocked", Name: "drain hose, filter or air gap blocked",
-		Predicts:    []string{"does-not-drain", "pump-runs"},
+		Predicts:    []string{"does-not-drain", "pump-runs", "water-on-floor"},
 		ShownBy:     []string{"hose-blocked"},
 		Contradicts: []string{"hose-clear"},
 		Fix:         "clear hose, filter, air gap and standpipe, and lay the hose without a kink",

@@ -99,6 +99,14 @@ var complaints = []Complaint{
 		Need: []Need{needFrost, {"drain", []string{"drain-clear", "drain-blocked"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}}, needEarth},
 	},
 	{
+		// Taken by the appliance: its words are those of leaks-ices.
+		Code: "leaks-water", Name: "leaks water",
+		Signs:  []string{"water-on-floor"},
+		Causes: []string{"water-line-leaks", "gasket-leaks", "hose-blocked", "not-level", "pan-cracked"},
+		Need: []Need{{"water tubes, valve and hoses", []string{"water-line-dry", "water-line-leaks"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}},
+			{"drain hose", []string{"hose-clear", "hose-blocked"}}, needEarth},
+	},
+	{
 		Code: "too-cold", Name: "too cold",
 		Words:  []string{"too cold", "freezes food", "freezing food", "food freezes", "freezing in fridge", "fridge freezes", "fridge freezing"},
 		Signs:  []string{"freezes-food"},

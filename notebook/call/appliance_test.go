@@ -18,7 +18,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"", "dishwasher pump hums", noDrain},
 		{"washer", "wont drain, pump hums", noDrain},
 		{"washer", "drum doesnt turn", motorDead},
-		{"washer", "leaks under the pump", "leaks-ices"},
+		{"washer", "leaks under the pump", "leaks-water"}, {"refrigerator", "leaks water", "leaks-ices"},
 		{"fridge", "hums then cuts out", "hums-trips"},
 		{"", "drain pump hums", noDrain},
 		{"heat pump dryer", "takes forever, not drying", noDry},
@@ -156,7 +156,11 @@ func TestUnitWithoutSealedSystem(t *testing.T) {
 			t.Errorf("%s: taken as %s, no compressor %v", unit, c.complaint(), c.noCompressor())
 		}
 	}
-	c := applyAll(t, "unit washer", "fault hums and does not turn")
+	c := applyAll(t, "unit washer", "fault leaks water on floor")
+	if open := strings.Join(codesOpen(c), " "); open != "water-line-leaks gasket-leaks hose-blocked not-level pan-cracked" {
+		t.Errorf("a washer that leaks: %s", open)
+	}
+	c = applyAll(t, "unit washer", "fault hums and does not turn")
 	r := c.weigh(math.MaxInt)
 	for _, code := range []string{"winding-open", "run-cap-failed", "load-jammed", "motor-seized", "no-supply", "switch-open"} {
 		if !slices.Contains(r.Codes(cause.Open), code) {
@@ -179,4 +183,9 @@ func TestOneFan(t *testing.T) {
 	if m := c.missing(); !slices.Contains(m, "condenser fan seen") {
 		t.Errorf("a refrigerator has two fans: %q", m)
 	}
+}
+
+func codesOpen(c *Call) []string {
+	r := c.weigh(math.MaxInt)
+	return r.Codes(cause.Open)
 }

@@ -360,6 +360,8 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 			if slices.ContainsFunc(out, func(o cause.Hit) bool { return o.Code == motorDead }) {
 				continue
 			}
+		case "leaks-ices":
+			h.Complaint, _ = cause.ComplaintBy("leaks-water")
 		case "no-cool", "too-cold":
 			if unit != "" {
 				continue

@@ -25,7 +25,7 @@ var (
 	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
 	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
-	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "pan-sound", "level")}
+	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "hose-clear", "pan-sound", "level")}
 	proofNewHeater  = proofWanted{"the new heater to its sheath, before power (ohm heater case …)", newHeater}
 	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
 )
@@ -39,6 +39,7 @@ var proofs = map[string][]proofWanted{
 	"too-cold":    {proofEarth, proofNotFrozen},
 	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
 	"leaks-ices":  {proofEarth, proofDry},
+	"leaks-water": {proofEarth, proofDry},
 	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
 	noDrain:       {proofEarth, proofDrains, proofPump},
 	noDry:         {proofEarth, proofAmps, proofCoil},
@@ -87,7 +88,10 @@ func (c *Call) proofList() []proofWanted {
 			if only {
 				continue
 			}
-			if c.noCompressor() {
+			switch {
+			case c.noCompressor() && c.matched.wired:
+				p = proofHeaterAmps
+			case c.noCompressor():
 				p = proofMotorAmps
 			}
 		}
@@ -108,9 +112,9 @@ type fanProof struct {
 
 var fanProofs = []fanProof{
 	{"cond-fan", proofWanted{"the condenser fan seen to run (saw cond-fan runs)", seen("cond-fan-runs")},
-		proofWanted{"the condenser fan's amps (amp cond-fan … run)", read("amp", "cond-fan")}},
+		proofWanted{"running amps of the condenser fan (amp cond-fan … run)", read("amp", "cond-fan")}},
 	{"evap-fan", proofWanted{"the evaporator fan seen to run (saw evap-fan runs)", seen("evap-fan-runs")},
-		proofWanted{"the evaporator fan's amps (amp evap-fan … run)", read("amp", "evap-fan")}},
+		proofWanted{"running amps of the evaporator fan (amp evap-fan … run)", read("amp", "evap-fan")}},
 }
 
 // fansWorkedOn are the fans of a machine that cools which were worked on, and
@@ -220,6 +224,7 @@ func (c *Call) proofMissing() []string {
 var provedBy = map[string]string{
 	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
 	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
+	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
 }
 
 // missing lists what a complete record of this call still wants.
