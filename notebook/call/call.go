@@ -113,7 +113,8 @@ type machine struct {
 
 // judged is the verdict on one subject as it stands.
 type judged struct {
-	verdict verdict.Verdict
+	verdict      verdict.Verdict
+	family, part string // see whichPart
 	// since is the entry that established its facts: a later reading that
 	// says the same again leaves it.
 	since int

@@ -52,10 +52,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			continue
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
-		family, part := whichPart(kind, name)
 		for i, code := range codes {
-			if family != "" {
-				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, family, part, word})
+			if j := c.judged[key]; j.family != "" {
+				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
 			} else if kind != "case" {
 				add(code, entries[i])
 			} else if of, _, _ := strings.Cut(name, "\x00"); of == c.mainMachine() {

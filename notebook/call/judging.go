@@ -131,7 +131,9 @@ func (c *Call) judging(key string) *judged {
 	if _, known := c.judged[key]; !known {
 		c.subjects = append(c.subjects, key)
 	}
+	kind, name, _ := strings.Cut(key, "\x00")
 	j := &judged{}
+	j.family, j.part = whichPart(kind, name)
 	c.judged[key] = j
 	return j
 }

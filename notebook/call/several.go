@@ -107,8 +107,7 @@ func (c *Call) partsNamed(s *cause.Standing) string {
 func (c *Call) hasOther(family, part string) bool {
 	c.spend(100 * len(c.subjects))
 	return slices.ContainsFunc(c.subjects, func(key string) bool {
-		kind, name, _ := strings.Cut(key, "\x00")
-		f, p := whichPart(kind, name)
-		return f == family && p != part
+		j := c.judged[key]
+		return j != nil && j.family == family && j.part != part
 	})
 }
