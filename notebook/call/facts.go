@@ -52,8 +52,13 @@ func (c *Call) facts(before int) []cause.Fact {
 			continue
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
+		j := c.judged[key]
+		if j == nil { // of a machine or part that was replaced since
+			j = &judged{}
+			j.family, j.part = whichPart(kind, name)
+		}
 		for i, code := range codes {
-			if j := c.judged[key]; j.family != "" {
+			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
 			} else if kind != "case" {
 				add(code, entries[i])
