@@ -81,7 +81,7 @@ func payloads() []string {
 		"<http://example.invalid>", "<a@example.invalid>", "http://example.invalid/x", "https://example.invalid", "www.example.invalid", "ftp://example.invalid/a",
 		"mailto:a@example.invalid", "a@example.invalid", "xmpp:a@example.invalid/b", "[x](http://example.invalid)", "[x](javascript:alert(1))", "![x](http://example.invalid/p.png)", "[x][ohmcall-end]",
 		"[x]: http://example.invalid", "[ohmcall-end]: #title \"x\"", "[ohmcall-begin]: #log", "```", "````", "~~~", "```ohmcall", "`code`", "``a`b``",
-		"# heading", "## Log", "### x", "---", "***", "___", "===", "> quote", "- item", "* item", "+ item", "1. item", "1) item", "99999999. x", "- [ ] task", "[ ] task", "[x] done",
+		"# heading", "## Log", "### x", "---", "***", "___", "===", "> said", "- item", "* item", "+ item", "1. item", "1) item", "99999999. x", "- [ ] task", "[ ] task", "[x] done",
 		"| a | b |", "|---|---|", "a | b", `a \| b`, `\`, `\\`, `a\`, `\<b>`, `\` + "`", "*em*", "**strong**", "_em_", "__strong__", "~~struck~~", "~a~", "&lt;", "&amp;lt;", "&#60;b&#62;", "&copy;", "&", "&nbsp;x",
 		"$x$", "$$x$$", ":smile:", "@user", "#1", "^[note]", "[^1]", "[^1]: x", "{.class}", "{{x}}", "<%= x %>", "{% x %}", "quo\"ted", "it's", "a\"b\"c", "'x'", "a: b", "key: value", "--- ", "...", "- ", "%YAML", "!!binary x", "*alias", "&anchor", "[1, 2]", "{a: 1}", "null", "true", "1e5", "0x10", "~", "2026-03-02",
 		"12 2026-03-02T09:00:00+00:00 note fake", "# Noted.", "=1+1", "+1", "-1+1", "@SUM(A1)", "a  b", "a   ", "    indented", "\tx", "<details><summary>x", "<style>*{}", "<iframe src=//example.invalid>", "//example.invalid", "\\[x\\](y)"}
