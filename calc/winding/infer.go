@@ -51,8 +51,11 @@ func Infer(in Input) Result {
 		res.note(res.Sheet.Notes...)
 	}
 	for _, r := range res.Repeats {
-		res.note("Read again: " + r.Pair.String() + " was " + reads(r.Was) + ", now " + reads(r.Now) +
-			": a jump beyond both limits; the latest counts.")
+		counts := "; the latest counts"
+		if strings.HasSuffix(r.Pair.String(), "case") {
+			counts = "" // a better reading to the case undoes no worse one
+		}
+		res.note("Read again: " + r.Pair.String() + " was " + reads(r.Was) + ", now " + reads(r.Now) + ": a jump beyond both limits" + counts + ".")
 	}
 	if in.Meter.Assumed && t.known > 0 {
 		res.note("Assumed meter accuracy: " + number(in.Meter.Percent) + " % and " +

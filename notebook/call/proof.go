@@ -208,6 +208,9 @@ func (c *Call) proofMissing() []string {
 	if n := c.seenAgain(); n > 0 {
 		out = append(out, "that the complaint is gone: it was seen again, entry "+itoa(n))
 	}
+	for _, j := range c.verdictsWith(inDoubt...) {
+		out = append(out, "the insulation settled: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+")")
+	}
 	for _, p := range c.proofList() {
 		switch s := p.held(c, since); {
 		case s.held:
