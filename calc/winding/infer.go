@@ -3,6 +3,7 @@ package winding
 import (
 	"slices"
 	"sort"
+	"strings"
 
 	"ohmcall/calc/measure"
 )
