@@ -2,10 +2,8 @@ package call
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strings"
-	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/measure"
@@ -285,102 +283,6 @@ func excludes(a, b string) bool {
 	f, ok := cause.Lookup(b)
 	return ok && slices.Contains(f.Excludes, a)
 }
-
-// complaint is the code of the complaint weighed.
-func (c *Call) complaint() string {
-	fault, unit := c.last("fault"), c.last("unit")
-	if m := &c.matched; fault != m.fault || unit != m.unit {
-		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault), unsealed: hasNoCompressor(unit, fault)}
-		c.spend(16_000)
-		if hits := complaintsOf(fault, unit); len(hits) > 0 {
-			m.code = hits[0].Code
-		}
-	}
-	return c.matched.code
-}
-
-// matched is the complaint that words name in an appliance.
-type matched struct {
-	fault, unit, code string
-	wired             bool // see hasNoOutlet
-	unsealed          bool // see hasNoCompressor
-}
-
-// oneClause keeps of the complaints that words name those that a single clause of
-// them names, when there is any: "no spin, drains ok" says nothing of no drain.
-func oneClause(words string, hits []cause.Hit) []cause.Hit {
-	named := map[string]bool{}
-	for _, part := range clauses().Split(words, mostClauses) {
-		for _, h := range cause.Hits(part) {
-			named[h.Code] = true
-		}
-	}
-	kept := slices.DeleteFunc(slices.Clone(hits), func(h cause.Hit) bool { return !named[h.Code] })
-	if len(kept) == 0 {
-		return hits
-	}
-	return kept
-}
-
-// complaintsOf gives the complaints that the customer's words name, the best
-// first: what they mean in an appliance of that kind, and else a fan, pump or
-// drum that stands is a motor's, unless the words speak of cold that is not kept.
-func complaintsOf(words, unit string) []cause.Hit {
-	hits := oneClause(words, cause.Hits(words))
-	if words == "" {
-		return hits
-	}
-	if hit, ok := taken(words, unit, hits); ok {
-		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code })
-		return append([]cause.Hit{hit}, hits...)
-	}
-	if len(hits) > 0 && hits[0].Code == noDrain {
-		return hits
-	}
-	if hasNoCompressor(unit, words) {
-		hits = ofMotor(hits, unit)
-	}
-	drive := drives().FindString(words)
-	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
-		return hits
-	}
-	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == motorDead })
-	k, _ := cause.ComplaintBy(motorDead)
-	return append([]cause.Hit{{Complaint: k, Phrase: drive}}, hits...)
-}
-
-// motorDead is the complaint that is about a motor by itself.
-const motorDead = "motor-dead"
-
-// ofMotor gives the complaints of words in an appliance without a compressor:
-// what hums or does not start is its motor, and nothing in it keeps cold.
-func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
-	motor, _ := cause.ComplaintBy(motorDead)
-	var out []cause.Hit
-	for _, h := range hits {
-		switch h.Code {
-		case "hums-trips", "no-start", motorDead:
-			h.Complaint = motor
-			if slices.ContainsFunc(out, func(o cause.Hit) bool { return o.Code == motorDead }) {
-				continue
-			}
-		case "leaks-ices":
-			h.Complaint, _ = cause.ComplaintBy("leaks-water")
-		case "no-cool", "too-cold":
-			if unit != "" {
-				continue
-			}
-		}
-		out = append(out, h)
-	}
-	return out
-}
-
-// drives tells a fan, pump or drum that hums or stands: a motor's complaint,
-// not the compressor's.
-var drives = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
-})
 
 // heard are the findings that the complaint's words name.
 func (c *Call) heard() []string {

@@ -3,10 +3,11 @@ package call
 import (
 	"cmp"
 	"math"
+	"strings"
+
 	"ohmcall/calc/cause"
 	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
-	"strings"
 )
 
 // result says in two words how the call stands.
