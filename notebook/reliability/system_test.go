@@ -250,7 +250,7 @@ func interrupt(w *watch) {
 	for _, call := range []string{"write", "fdatasync", "fsync", "flock", "renameat", "openat"} {
 		last := due[call]
 		if !long && !slices.Contains(exact, call) {
-			last = 4
+			last = min(last, 8)
 		}
 		for n := 1; n <= last && !w.red(); n++ {
 			interruptOne(w, tracer, call, n)
