@@ -5,32 +5,6 @@ import (
 	"slices"
 )
 
-// Mean is the mean of simultaneous observations in the unit named, with the
-// standard uncertainty of the mean. Observation k takes the source id
-// firstSource+k: give quantities that were observed together the same
-// firstSource and their covariances are exact. Fewer than two observations
-// have no uncertainty to state and are refused.
-// Source: JCGM 100:2008, 4.2 and 5.2.3 (from memory).
-func Mean(observations []float64, unit string, firstSource uint64) (Q, error) {
-	n := float64(len(observations))
-	if n < 2 {
-		return Q{}, fault("a mean needs two observations or more")
-	}
-	sum := 0.0
-	for _, x := range observations {
-		sum += x
-	}
-	mean := sum / n
-	q, err := New(mean, unit)
-	if err != nil {
-		return Q{}, err
-	}
-	for k, x := range observations {
-		q.doubt.put(firstSource+uint64(k), (x-mean)/math.Sqrt(n*(n-1))*q.Unit().factor)
-	}
-	return q.checked(q.v)
-}
-
 // Apply is fn of args with first-order propagation of their uncertainties,
 // correlations kept. fn works on plain numbers: argument i in inUnits[i], the
 // result in outUnit. A bare number given for an argument takes its unit.

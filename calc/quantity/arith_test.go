@@ -219,10 +219,10 @@ func TestSourcesStayTogether(t *testing.T) {
 	if s := must(Add(x, y)); math.Abs(s.U()-0.03*math.Sqrt2) > 1e-15 {
 		t.Errorf("u(x + y) = %v", s.U())
 	}
-	if c := Corr(x, y); c != 0 {
+	if c := corr(x, y); c != 0 {
 		t.Errorf("apart, yet correlated %v", c)
 	}
-	if c := Corr(x, must(Neg(x))); c != -1 {
+	if c := corr(x, must(Neg(x))); c != -1 {
 		t.Errorf("corr(x, -x) = %v", c)
 	}
 	if q := must(Pow(x, Number(2))); math.Abs(q.U()-2*3.45*0.03) > 1e-12 {

@@ -89,16 +89,6 @@ func (q Q) U() float64 { return math.Sqrt(Cov(q, q)) }
 // sources they share. Source: JCGM 100:2008, 5.2 and F.1.2.3 (from memory).
 func Cov(a, b Q) float64 { return a.doubt.dot(&b.doubt) }
 
-// Corr is the correlation coefficient of two quantities, 0 when either is
-// exact.
-func Corr(a, b Q) float64 {
-	d := a.U() * b.U()
-	if d == 0 {
-		return 0
-	}
-	return max(-1, min(1, Cov(a, b)/d))
-}
-
 // In is q's value in the unit named. Gauge and absolute pressure convert
 // through the standard atmosphere, since the unit named says so.
 func (q Q) In(unit string) (float64, error) {

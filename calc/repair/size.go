@@ -68,21 +68,20 @@ func (s Size) Text() string {
 	return t + ", voltage rating not below the old one"
 }
 
-// Fits says whether a part marked with microfarads (of a start capacitor the
-// low end) and volts may replace the old one, and if not, why.
-func (s Size) Fits(microfarads, volts float64) (bool, string) {
+// Misfit says why a part marked with microfarads (of a start capacitor the low
+// end) and volts may not replace the old one, "" when it may. Volts that are 0,
+// or an old one's rating that is not known, are not held against it.
+func (s Size) Misfit(microfarads, volts float64) string {
 	const slack = 1e-9 // rounding of the ends themselves
 	switch {
 	case microfarads < s.Lo*(1-slack):
-		return false, fmt.Sprintf("%s µF is below %s µF", short(microfarads), short(s.Lo))
+		return fmt.Sprintf("%s µF is below %s µF", short(microfarads), short(s.Lo))
 	case microfarads > s.Hi*(1+slack):
-		return false, fmt.Sprintf("%s µF is above %s µF", short(microfarads), short(s.Hi))
-	case s.Volts == 0:
-		return false, "the old one's voltage rating is not known"
-	case volts < s.Volts:
-		return false, fmt.Sprintf("%s V is below the %s V of the old one", short(volts), short(s.Volts))
+		return fmt.Sprintf("%s µF is above %s µF", short(microfarads), short(s.Hi))
+	case volts > 0 && volts < s.Volts:
+		return fmt.Sprintf("%s V is below the %s V of the old one", short(volts), short(s.Volts))
 	}
-	return true, ""
+	return ""
 }
 
 // short writes four significant figures.

@@ -35,7 +35,8 @@ func TestSizes(t *testing.T) {
 		{"30 for 35", run, 30, 440, false},
 		{"6 % low, 5 % assumed", run, 32.9, 440, false},
 		{"6 % low, 6 % on the can", six, 32.9, 440, true},
-		{"no voltage known", unrated, 35, 440, false},
+		{"no voltage known of the old one", unrated, 35, 440, true},
+		{"no voltage given", run, 35, 0, true},
 		{"start, same", start, 88, 165, true},
 		{"start, 20 % up", start, 105.6, 250, true},
 		{"start, over 20 % up", start, 108, 250, false},
@@ -43,9 +44,8 @@ func TestSizes(t *testing.T) {
 		{"start, lower voltage", start, 88, 125, false},
 		{"single value, 20 % up", single, 120, 250, true},
 	} {
-		got, why := c.s.Fits(c.uF, c.volts)
-		if got != c.want || got != (why == "") {
-			t.Errorf("%s: %v (%s), want %v", c.name, got, why, c.want)
+		if why := c.s.Misfit(c.uF, c.volts); (why == "") != c.want {
+			t.Errorf("%s: %q, want fitting %v", c.name, why, c.want)
 		}
 	}
 	if got := run.Text(); got != "35 µF (33.25 to 36.75 would do), 370 V or more" {
@@ -84,10 +84,9 @@ func TestSizesScale(t *testing.T) {
 		a, _ := RunSize(x, 370, 6)
 		b, _ := RunSize(10*x, 370, 6)
 		for _, share := range []float64{0.9, 0.94, 0.95, 1, 1.05, 1.06, 1.1} {
-			fa, _ := a.Fits(share*x, 370)
-			fb, _ := b.Fits(share*10*x, 370)
-			if fa != fb {
-				t.Fatalf("%v µF at %v: %v, ten times: %v", x, share, fa, fb)
+			fa, fb := a.Misfit(share*x, 370), b.Misfit(share*10*x, 370)
+			if (fa == "") != (fb == "") {
+				t.Fatalf("%v µF at %v: %q, ten times: %q", x, share, fa, fb)
 			}
 		}
 	}

@@ -75,8 +75,9 @@ type Call struct {
 	closed        []int
 	done          []doneWork // what was done and fitted
 	renewed       []work     // of it, what was replaced by new
-	guarding      []guard    // what took a protective device out, or put it back
-	defied        []int      // entries that show a machine energised that should not be
+	capsFitted    []fittedCap
+	guarding      []guard // what took a protective device out, or put it back
+	defied        []int   // entries that show a machine energised that should not be
 
 	machines  map[string]*machine
 	judged    map[string]*judged

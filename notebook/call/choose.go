@@ -97,18 +97,10 @@ func (c *Call) chooseCap(a *args) (*Reply, error) {
 	if !ok {
 		return (&Reply{}).add(Ask, "Write down the old one's marking first: plate mfd "+name+" …"), nil
 	}
-	lo, _ := p.q.In("uF")
-	var s repair.Size
-	var err error
 	if start {
-		hi := 0.0
-		if p.ranged {
-			hi, _ = p.hi.In("uF")
-		}
-		s, err = repair.StartSize(lo, hi, 0)
-	} else {
-		s, err = repair.RunSize(lo, 0, p.tol)
+		p.name = "start"
 	}
+	s, err := capSize(p)
 	if err != nil {
 		return nil, a.get("PART").errorf("%v", err)
 	}

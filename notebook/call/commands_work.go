@@ -171,6 +171,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 // afterRepair says what the record wants once something was repaired.
 func (c *Call) afterRepair(r *Reply) *Reply {
 	c.warn(r, caution.EarthAfter)
+	for _, why := range c.misfits(c.entry) {
+		r.add(Ask, "Does not fit by its marking: "+why+".").flag("part-does-not-fit")
+	}
 	if m := strings.Join(c.proofMissing(), "; "); m != "" && m != c.proofTold {
 		c.proofTold = m
 		r.add(Ask, "Proof wanted: "+m+".")

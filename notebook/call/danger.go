@@ -93,6 +93,9 @@ func (c *Call) heed(w work) {
 		if w.kind == "part" && !undone(w.text) {
 			list = []string{strings.ToLower(w.text)}
 		}
+		if f, ok := capFitted(w.entry, w.text); ok && len(list) > 0 {
+			c.capsFitted = append(c.capsFitted, f)
+		}
 		for _, what := range list {
 			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})
 		}

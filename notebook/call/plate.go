@@ -35,7 +35,7 @@ var plateKeys = []plateKey{
 	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
 	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},
-	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6%, mfd start 88-108"},
+	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6% 440V, mfd start 88-108"},
 	{word: "ohms", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},
 	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
 	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
@@ -66,6 +66,7 @@ type plate struct {
 	ranged bool
 	wide   bool    // volts given as a range; q is its middle
 	tol    float64 // percent, 0 when not given
+	rated  float64 // volts on a capacitor beside its mfd, 0 when not given
 }
 
 // plateSynonyms are other words that plates print.
@@ -150,6 +151,13 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	numeric := k.unit != "" || k.word == "leads" || k.word == "beta"
 	if !numeric {
 		return v, nil
+	}
+	if k.word == "mfd" && len(words) > 1 {
+		if m := ratedAt().FindStringSubmatch(strings.ToLower(last.Text)); m != nil && m[0] == strings.ToLower(last.Text) {
+			v.rated, _ = strconv.ParseFloat(m[1], 64)
+			words = words[:len(words)-1]
+			last = words[len(words)-1]
+		}
 	}
 	if pct, ok := strings.CutSuffix(last.Text, "%"); ok && len(words) > 1 {
 		t, err := strconv.ParseFloat(pct, 64)

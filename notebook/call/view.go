@@ -368,6 +368,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, s := range c.idle() {
 		out = append(out, "Work for what was ruled out: "+s)
 	}
+	for _, s := range c.misfits(0) {
+		out = append(out, "Does not fit by its marking: "+s)
+	}
 	for _, m := range r.Missing {
 		out = append(out, "Missing: "+m)
 	}
