@@ -51,7 +51,7 @@ func TestAlgebra(t *testing.T) {
 		parallel := must(Div(must(Mul(a, b)), must(Add(a, b))))
 		byApply := must(Apply(func(x []float64) (float64, error) { return x[0] * x[1] / (x[0] + x[1]), nil }, []string{"ohm", "ohm"}, "ohm", a, b))
 		same("parallel by steps, by Apply", parallel, byApply)
-		if x := Corr(a, b); x < -1 || x > 1 {
+		if x := corr(a, b); x < -1 || x > 1 {
 			t.Fatalf("correlation %v", x)
 		}
 		if u, v := Cov(a, c)+Cov(b, c), Cov(must(Add(a, b)), c); math.Abs(u-v) > 1e-9 {
