@@ -69,7 +69,8 @@ func Short(s string) string {
 
 // Nearest returns the candidate closest to word by edit distance, or "" when
 // none is close enough to be a likely slip of the fingers: at most one edit
-// for three letters, two for four to six, three for longer words.
+// for three letters, two for four to six, three for longer words. Of two as
+// close, one with the same first letter is meant.
 func Nearest(word string, candidates []string) string {
 	limit := 1
 	switch n := len([]rune(word)); {
@@ -83,9 +84,12 @@ func Nearest(word string, candidates []string) string {
 	best, bestDistance := "", limit+1
 	lower := strings.ToLower(word)
 	for _, c := range candidates {
-		if d := levenshtein.ComputeDistance(lower, strings.ToLower(c)); d < bestDistance {
+		d := levenshtein.ComputeDistance(lower, strings.ToLower(c))
+		if d < bestDistance || d == bestDistance && d <= limit && sameStart(lower, c) && !sameStart(lower, best) {
 			best, bestDistance = c, d
 		}
 	}
 	return best
 }
+
+func sameStart(lower, c string) bool { return c != "" && strings.ToLower(c)[0] == lower[0] }
