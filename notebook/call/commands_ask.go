@@ -172,11 +172,20 @@ func (c *Call) nextStep(r *cause.Result) string {
 
 // pairWanted is the pair still to be read on a machine of which some were.
 func (c *Call) pairWanted() string {
-	m := c.machines[c.mainMachine()]
+	of := c.mainMachine()
+	m := c.machines[of]
 	if m == nil || m.result.State != winding.Incomplete || len(windingProof(m.result)) == 0 {
 		return ""
 	}
-	return m.result.Next
+	return c.onFirst(of) + m.result.Next
+}
+
+// onFirst is what to type before a line of a machine that is not at hand.
+func (c *Call) onFirst(of string) string {
+	if of == c.machineAtHand() {
+		return ""
+	}
+	return "on " + of + ", then "
 }
 
 // readAgain asks for the pairs once more before anything rests on them: all of

@@ -69,7 +69,7 @@ func init() {
 		"speed-switch": path(judge.Speed), "fuse": path(judge.Fuse), "cord": path(judge.Cord),
 		"plug-pins":          func(*Call) forecast { return forecast{verdict: judge.Plug(measure.Exact(10))} },
 		"defrost-thermostat": path(judge.Limit), "call-volts": fed, "heater-volts": fed, "cond-fan-volts": fed, "evap-fan-volts": fed,
-		"case-ohms":   func(*Call) forecast { return forecast{also: "OL at every pin; it finds a gross fault only"} },
+		"case-ohms":   expectCase,
 		"heater-case": func(*Call) forecast { return forecast{also: "OL; it finds a gross fault only"} },
 		"insulation-tester": func(c *Call) forecast {
 			rule, house := c.insulationRule()
@@ -129,11 +129,12 @@ func (c *Call) proposed(t *cause.Test) string {
 	if t.Code == "winding-ohms" && c.complaint() == noDrain {
 		return "ohms between the two leads of the " + of + ", wires off: plate leads 2, then ohm 1 2 …"
 	}
+	ofPins := t.Code == "winding-ohms" || t.Code == "case-ohms"
 	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"
-		if of != c.machineAtHand() {
-			line = "on " + of + ", then " + line
-		}
+	}
+	if ofPins {
+		line = c.onFirst(of) + line
 	}
 	return name + ": " + line
 }
@@ -235,6 +236,18 @@ func expectFan(*Call) forecast {
 	return forecast{also: "it turns freely and coasts, and every two of its leads read finite and steady: on cond-fan (or evap-fan), then ohm A B …, with plate leads 2 where there are two"}
 }
 
+// expectCase names the pins that are left.
+func expectCase(c *Call) forecast {
+	f := forecast{also: "OL at every pin; it finds a gross fault only"}
+	for _, p := range c.notToCase(c.mainMachine()) {
+		f.line += ", " + p + " " + caseName + " OL"
+	}
+	if f.line != "" {
+		f.line = "ohm" + f.line[1:]
+	}
+	return f
+}
+
 func expectWindings(c *Call) forecast {
 	of := c.mainMachine()
 	var sheet []string
@@ -244,6 +257,16 @@ func expectWindings(c *Call) forecast {
 		}
 	}
 	f := forecast{also: "the two lower pairs add up to the highest (ice-machine operation manual 80-0111-9 p. 176)"}
+	if m := c.machines[of]; m != nil {
+		for _, p := range m.result.Wanted {
+			if p[1] != caseName {
+				f.line += ", " + p[0] + " " + p[1] + " …"
+			}
+		}
+	}
+	if f.line != "" {
+		f.line = "ohm" + f.line[1:]
+	}
 	switch kindOf(of) {
 	case winding.Fan:
 		f.also = "from common the high speed reads lowest, then medium, then low, one series; a start lead reads higher (common practice)"

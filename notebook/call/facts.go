@@ -132,17 +132,23 @@ func (c *Call) sightings(code string, before int, add func(string, int)) {
 
 // allPinsToCase reports whether every pin known was read to the case.
 func (c *Call) allPinsToCase(of string) bool {
+	return c.machines[of] != nil && len(c.notToCase(of)) == 0
+}
+
+// notToCase lists the pins known that were not read to the case.
+func (c *Call) notToCase(of string) []string {
 	m := c.machines[of]
 	if m == nil {
-		return false
+		return nil
 	}
 	since := c.renewedAt(of)
+	var out []string
 	for _, p := range m.result.Pins {
 		if _, now := c.last2(pairKey(of, p, caseName)); now == nil || now.entry <= since {
-			return false
+			out = append(out, p)
 		}
 	}
-	return true
+	return out
 }
 
 // worstCases keeps, of what several pins say of one machine's insulation, the

@@ -89,7 +89,7 @@ func (c *Call) partsNamed(s *cause.Standing) string {
 		for ; i < len(c.readings) && c.readings[i].entry == f.Entry; i++ {
 			kind, name := c.subject(c.readings[i])
 			family, part := whichPart(kind, name)
-			if family == "" || slices.Contains(names, part) || part == family && !c.hasOther(family, part) {
+			if family == "" || slices.Contains(names, part) || strings.Contains(" "+s.Cause.Name+" ", " "+part+" ") || part == family && !c.hasOther(family, part) {
 				continue
 			}
 			if v, ok := c.verdictOn(kind, name, f.Entry+1); ok && slices.Contains(v.Fact, f.Code) {
