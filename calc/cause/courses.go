@@ -11,6 +11,14 @@ var courses = []Course{
 		On: []string{"no-drain"}, Tests: []string{"impeller", "case-ohms", "winding-ohms", "switch", "supply-volts", "call-volts", "hose"}, Source: commonPractice,
 	},
 	{
+		// What lies open and dead beside the pins is read before anything goes back
+		// under power.
+		On: []string{"no-start"}, When: []string{"clicks", "windings-sound"}, Tests: besidePins, Source: commonPractice,
+	},
+	{
+		On: []string{"no-start", "hums-trips"}, When: []string{"hums", "windings-sound"}, Tests: besidePins, Source: commonPractice,
+	},
+	{
 		// Ice beyond measure comes of a fan that stands or a defrost that fails far
 		// more often than of the door.
 		On: []string{"no-cool", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
@@ -46,6 +54,8 @@ var courses = []Course{
 	},
 }
 
+var besidePins = []string{"case-ohms", "start-device", "overload-ohms", "run-cap", "start-cap"}
+
 // way is a course seen from one complaint: its trials by their place.
 type way struct {
 	when   set
@@ -71,11 +81,12 @@ func (p *plan) courses() []way {
 	return out
 }
 
-// course gives the first test of a course that is called for and still speaks
-// for or against a cause of the group.
+// course gives the first test of a course that is called for, by what was seen
+// or by what the customer told, and still speaks for or against a cause of the
+// group.
 func (w *weighing) course(g group) *trial {
 	for _, way := range w.ways {
-		if way.when.minus(w.settled) != (set{}) {
+		if way.when.minus(w.settled).minus(w.told) != (set{}) {
 			continue
 		}
 		for _, k := range way.trials {

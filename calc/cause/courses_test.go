@@ -51,6 +51,10 @@ func TestCourses(t *testing.T) {
 // What is known, and what the trade does next: common practice throughout.
 func TestTheTradeGoesInThisOrder(t *testing.T) {
 	for _, c := range []struct{ name, complaint, facts, next, repair string }{
+		{"clicks, windings sound: the case", "no-start", "clicks cond-fan-runs windings-sound", "case-ohms", ""},
+		{"then the start device, while all is open and dead", "no-start", "clicks cond-fan-runs windings-sound insulation-no-gross-fault", "start-device", ""},
+		{"then the run capacitor: what clicks has a closed overload", "no-start", "clicks cond-fan-runs windings-sound insulation-no-gross-fault start-device-sound", "run-cap", ""},
+		{"silent, and the fan stands too: the control", "no-start", "silent light-works cond-fan-stopped windings-sound insulation-no-gross-fault", "thermostat", ""},
 		{"heavy frost: the fan", "no-cool", "frost-heavy", "evap-fan-look", ""},
 		{"heavy frost, the fan runs: a forced defrost", "no-cool", "frost-heavy evap-fan-runs", "defrost-by-hand", ""},
 		{"and before the gasket where it ices up", "leaks-ices", "frost-heavy evap-fan-runs", "defrost-by-hand", ""},

@@ -50,7 +50,7 @@ var scenarios = []scenario{
 	{"open protector on a hot shell", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-open",
 		"protector-hot protector-failed", "winding-open", "start-device-failed", "cool-and-ohm", ""},
 	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound protector-closed",
-		"protector-hot", "protector-failed winding-open", "supply-weak start-device-failed", "other-outlet", ""},
+		"protector-hot", "protector-failed winding-open", "supply-weak start-device-failed", "start-device", ""},
 	{"protector that stays open when cold", "no-start", "silent comp-cold cond-fan-runs insulation-no-gross-fault protector-open-cold",
 		"protector-failed", "protector-hot", "", "", "protector-failed"},
 	{"weak supply through a long cord, by another outlet", "no-start",

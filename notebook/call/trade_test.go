@@ -133,7 +133,7 @@ func TestInsulationByTwoMethods(t *testing.T) {
 		{"a struck one is undone", start + "ohm A case 12k; ohm A case OL; strike 4 probe on the wrong pin", []string{"Struck"}, nil,
 			map[string]cause.State{"winding-grounded": cause.RuledOut}, "", "common practice"},
 		{"work parts them", start + "ohm A case 12k; did cleaned and dried the terminals; ohm A case OL", nil, []string{"strike the wrong one"}, nil, "", "common practice"},
-		{"pins to the case come before power", start + "ohm A B 3, A C 8, B C 11; next", []string{"before anything is energised, read A, B, C to the case"}, nil, nil, "", "common practice"},
+		{"pins to the case come before power", start + "ohm A B 3, A C 8, B C 11; next", []string{"Next: ohms from each pin to bare case: ohm A case OL, B case OL, C case OL"}, nil, nil, "", "common practice"},
 		{"a sheath in doubt is settled first", "fault does not heat; plate watts 800, volts 120; safe; ohm heater 18; ohm heater case 0.4M; next", []string{"settle the insulation", "ohm heater case … test 500V"}, nil, nil, "", "common practice"},
 		{"insulation in doubt proves nothing", "fault does not heat; plate watts 800, volts 120; safe; ohm heater 18; ohm heater case 0.4M; did replaced thermostat; safe; ohm earth 0.05; amp heater 6.6 run; temp water 140F; missing",
 			[]string{"the insulation settled: heater to case is suspect"}, nil, nil, "", "common practice"},
