@@ -37,7 +37,7 @@ var worked = map[string][]struct {
 	},
 	"cooking.call": {
 		{"earth_most", 0.2, "Ohm", 1e-9, "EN 50106:2008, as calc/judge applies it"},
-		{"sheath_least", 1, "MOhm", 1e-9, "AS/NZS 3760, class I (from memory)"},
+		{"sheath_least", 1, "MOhm", 1e-9, "AS/NZS 3760, as quoted by a test-and-tag firm (1 MΩ at 500 V)"},
 		{"element_ohms(450W, 120V)", 32, "Ohm", 1e-9, "Joule's and Ohm's laws: 14400 / 450"},
 		{"element_amps(3600W, 240V)", 15, "A", 1e-9, "3600 / 240"},
 		{"watts_left(208V, 240V)", 75.111, "%", 0.001, "(208 / 240)²; 2704 of 3600 W"},

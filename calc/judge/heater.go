@@ -180,7 +180,7 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 }
 
 // heaterInsulation is the least resistance from an element to its sheath, in
-// ohms (AS/NZS 3760, class I, from memory).
+// ohms (AS/NZS 3760, as quoted by a test-and-tag firm: 1 MΩ at 500 V).
 const heaterInsulation = 1e6
 
 // groundedShare is the share of heaterInsulation below which it is no matter
@@ -192,7 +192,7 @@ const groundedShare = 0.1
 // low path condemns it.
 func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdict {
 	w := atLeast(heaterInsulation)
-	out := begin(named("heater", name)+" to case", v, w, "Ω", "AS/NZS 3760, class I (from memory)")
+	out := begin(named("heater", name)+" to case", v, w, "Ω", "AS/NZS 3760, as quoted by a test-and-tag firm (1 MΩ at 500 V)")
 	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
 	if testVolts > 0 {
 		out.Caution = append(out.Caution, caution.InsulationVolts)

@@ -34,7 +34,7 @@ var supplyEditions = []SupplyEdition{
 	{"illinois", "Illinois service limits", "83 Illinois Administrative Code 410.300",
 		113.0 / 120, 127.0 / 120, []float64{120}},
 	{"iec-230", "230 V ±10 %", "IEC 60038 (from memory)", 0.9, 1.1, []float64{230, 400}},
-	{"plate", "plate ±10 %", "NEMA MG 1, rated volts of a motor (from memory)", 0.9, 1.1, nil},
+	{"plate", "plate ±10 %", "NEMA Condensed MG 1-2011 cl. 9.9.1, rated volts of a motor", 0.9, 1.1, nil},
 }
 
 // SupplyEditions lists the published ranges.
