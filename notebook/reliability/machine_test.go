@@ -213,7 +213,7 @@ func measureChild(argv []string) int {
 	if err := c.Start(); err != nil {
 		return 1
 	}
-	stop := time.AfterFunc(60*time.Second, func() { c.Process.Kill() })
+	stop := time.AfterFunc(30*time.Second, func() { c.Process.Kill() })
 	c.Wait()
 	stop.Stop()
 	usage := c.ProcessState.SysUsage().(*syscall.Rusage)
