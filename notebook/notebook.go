@@ -176,7 +176,11 @@ func (n *Notebook) render() []byte { return page.Render(n.call.Record(), n.remar
 // needs the user's snippets, makes several. On an error the entries returned
 // were stored all the same; the line itself was not.
 func (n *Notebook) Do(text string) ([]call.Entry, error) {
-	return n.do(n.call.Expand(text), 0)
+	text = n.call.Expand(text)
+	if err := n.call.TwoWays(text); err != nil {
+		return nil, err
+	}
+	return n.do(text, 0)
 }
 
 // deepest is how far `use` may go: a file that uses a file that uses a file.

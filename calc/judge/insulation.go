@@ -100,6 +100,7 @@ func ClearOfGround(v measure.Value, ratedVolts float64) bool {
 type InsulationIn struct {
 	Pin        string
 	Ohms       measure.Value
+	Floor      float64 // of an open reading, the range that it is over in ohms; 0 when not told
 	TestVolts  float64 // of an insulation tester; 0 is an ordinary ohm-meter
 	RatedVolts float64 // of the machine, 0 when not known
 	Rule       string  // code of a published rule; empty is the default
@@ -132,6 +133,9 @@ func Insulation(in InsulationIn) verdict.Verdict {
 	}
 	p := w.place(at)
 	switch {
+	case p == inside && in.Ohms.Over && in.Floor > 0 && in.Floor < limit:
+		out.Word, out.Fact = verdict.CannotTell, []string{"insulation-undecided"}
+		out.Text = "over " + ohms(in.Floor) + ", which is less than the limit: read it on a range that reaches it"
 	case p == inside && in.TestVolts <= 0:
 		out.Word, out.Fact = verdict.CannotTell, []string{"insulation-no-gross-fault"}
 		out.Text = "no gross fault found; an ordinary ohm-meter cannot prove insulation, an insulation tester can"

@@ -100,15 +100,11 @@ func hasNoOutlet(unit, fault string) bool {
 }
 
 // fine tells the part of a complaint that speaks of what works.
-var fine = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
-})
+var fine = lazily(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
 
-var denied = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
-})
+var denied = lazily(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
 
-var clauses = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`[,;:]| but | and | while `) })
+var clauses = lazily(`[,;:]| but | and | while `)
 
 // troubled leaves out of a complaint what it says is all right, so that "fridge
 // warm, freezer ok" is about the fridge.
@@ -168,7 +164,7 @@ func (c *Call) fanWords(text string) string {
 	return bareFan().ReplaceAllString(text, "${1}cond-fan ")
 }
 
-var bareFan = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)(^|, *)(?:the )?fan `) })
+var bareFan = lazily(`(?i)(^|, *)(?:the )?fan `)
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.
@@ -189,4 +185,4 @@ func (c *Call) dries() (proofWanted, bool) {
 	return proofWanted{}, false
 }
 
-var heatPumpDryer = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`heat.?pump.*(dryer|drier|tumbl)`) })
+var heatPumpDryer = lazily(`heat.?pump.*(dryer|drier|tumbl)`)

@@ -63,8 +63,7 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 		return nil, p.errorf("entry %d is struck already: %s", n, reason)
 	}
 	e := c.entries[n-1]
-	switch e.Kind {
-	case "strike", "close", "use":
+	if unstrikable(e.Kind) {
 		return nil, p.errorf("entry %d is a %s and cannot be struck", n, e.Kind).WithHint("strike the entry that it is about, or write a note")
 	}
 	reason := unquote(a.text("REASON"))
@@ -83,6 +82,9 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 	}
 	return c.rejudgeAll(r), nil
 }
+
+// unstrikable tells the entries that cannot be struck by their kind.
+func unstrikable(kind string) bool { return kind == "strike" || kind == "close" || kind == "use" }
 
 // restingOn lists the entries of the sums that rest on an entry.
 func (c *Call) restingOn(n int) []int {

@@ -184,13 +184,11 @@ func hasNoCompressor(unit, fault string) bool {
 }
 
 // heatPumps tells an appliance that heats or dries by a sealed system.
-var heatPumps = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)heat.?pump`) })
+var heatPumps = lazily(`(?i)heat.?pump`)
 
 // cools tells an appliance that has a compressor by the words of a complaint
 // that speak of a heater or fan in it too.
-var cools = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
-})
+var cools = lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.

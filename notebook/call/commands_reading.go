@@ -329,13 +329,17 @@ func (c *Call) file(r *reading, kind, name string) {
 	c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
 }
 
-// recorded says in one line what was taken down.
+// recorded says in one line what was taken down; in a list, also in what
+// condition each was.
 func (c *Call) recorded(rs []*reading) string {
 	var parts []string
 	for _, r := range rs {
 		s := r.where() + " " + r.shown()
 		if !r.over && !r.derived {
 			s += " (±" + shortLimit(c.limit(r), r) + ")"
+		}
+		if len(rs) > 1 {
+			s = strings.TrimRight(s+" "+r.cond.String(), " ")
 		}
 		parts = append(parts, s)
 	}

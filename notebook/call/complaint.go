@@ -1,9 +1,7 @@
 package call
 
 import (
-	"regexp"
 	"slices"
-	"sync"
 
 	"ohmcall/calc/cause"
 )
@@ -100,6 +98,4 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
-})
+var drives = lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)

@@ -15,28 +15,43 @@ import (
 func (c *Call) Expand(text string) string {
 	text = c.spell(text)
 	l, err := script.Parse(text)
-	if err != nil || l.Blank() || l.Guard != "" || len(c.readings) == 0 {
+	if err != nil || l.Blank() || l.Guard != "" {
 		return text
+	}
+	if s, ok := c.carry(l); ok {
+		return s
+	}
+	return text
+}
+
+// carry completes a line that carries on with the last kind of reading.
+func (c *Call) carry(l *script.Line) (string, bool) {
+	if len(c.readings) == 0 {
+		return "", false
 	}
 	first := l.Words[0].Text
 	if byWord[first] != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
-		return text // a command, or a slip in one: volts for volt
+		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
+	head := string([]rune(l.Text)[:l.BodyCol-1])
+	l, err := script.Parse(head + c.readingsAs(last.quality, l.Expression()))
+	if err != nil || l.Blank() {
+		return "", false
+	}
 	parts, err := split(l.Words)
 	if err != nil {
-		return text
+		return "", false
 	}
-	head := string([]rune(l.Text)[:l.BodyCol-1])
 	var out []string
 	for _, p := range parts {
 		s, ok := c.expandPart(last, p)
 		if !ok {
-			return text
+			return "", false
 		}
 		out = append(out, s)
 	}
-	return head + last.quality.word + " " + strings.Join(out, ", ")
+	return head + last.quality.word + " " + strings.Join(out, ", "), true
 }
 
 // expandPart completes one reading; it must be points that look like names,
@@ -124,7 +139,7 @@ func valueLike(s, unit string) bool {
 	if isOver(s) {
 		return true
 	}
-	s = strings.TrimPrefix(s, "~")
+	s = strings.TrimLeft(s, "~>")
 	if !startsLikeNumber(s) && !strings.HasPrefix(s, "R") {
 		return false
 	}

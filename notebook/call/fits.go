@@ -1,24 +1,18 @@
 package call
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"ohmcall/calc/repair"
 )
 
 // markedAs finds a capacitor's marking in words: 45uF, 45/5 µF, 88-108 mfd.
-var markedAs = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(\d+(?:\.\d+)?)(?:\s*([-–/+])\s*(\d+(?:\.\d+)?))?\s*(?:[uµμ]f|mfd)\b`)
-})
+var markedAs = lazily(`(\d+(?:\.\d+)?)(?:\s*([-–/+])\s*(\d+(?:\.\d+)?))?\s*(?:[uµμ]f|mfd)\b`)
 
 // ratedAt finds its volts: 370V, 370/440 VAC.
-var ratedAt = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`\b(?:\d+\s*/\s*)?(\d+)\s*v(?:ac)?\b`)
-})
+var ratedAt = lazily(`\b(?:\d+\s*/\s*)?(\d+)\s*v(?:ac)?\b`)
 
 // fittedCap is a capacitor that a line says was fitted, with one marking.
 type fittedCap struct {

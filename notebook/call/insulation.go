@@ -74,6 +74,6 @@ func (c *Call) insulation(of, pin string, r *reading) verdict.Verdict {
 		return judge.HeaterToCase(of, c.value(r), r.cond.test)
 	}
 	rule, house := c.insulationRule()
-	return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), TestVolts: r.cond.test,
+	return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), Floor: r.floor, TestVolts: r.cond.test,
 		RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house}))
 }

@@ -81,6 +81,7 @@ type reading struct {
 	x       float64 // its value in the quality's unit
 	res     float64 // worth of the last digit, in the quality's unit
 	over    bool
+	floor   float64 // of an over reading written as >200M, the range it is over
 	rough   bool
 	typed   string
 	derived bool // the value was a sum in parentheses and has its own doubt
@@ -303,7 +304,7 @@ const caseName = "case"
 var defaultPlace = map[string]string{"volt": "line", "amp": "comp", "watt": "unit", "trip": "overload"}
 
 func startsLikeNumber(s string) bool {
-	s = strings.TrimLeft(s, "~+-")
+	s = strings.TrimLeft(s, "~>+-")
 	return s != "" && (s[0] >= '0' && s[0] <= '9' || s[0] == '.')
 }
 
@@ -332,6 +333,9 @@ func (r *reading) parseValue(c *Call, w script.Word) error {
 		return nil
 	}
 	col := w.Col
+	if rest, ok := strings.CutPrefix(text, ">"); ok {
+		return r.parseOver(w, rest)
+	}
 	if rest, ok := strings.CutPrefix(text, "~"); ok {
 		r.rough, text, col = true, rest, col+1
 	}
@@ -358,6 +362,24 @@ func (r *reading) parseValue(c *Call, w script.Word) error {
 	}
 	r.bare = r.quality.word == "temp" && asBare(text)
 	return r.settle(c, q, w, false)
+}
+
+// leastRange is the lowest range of ohms that reading over it says of what is
+// read that it is open: the highest of an ordinary meter (common practice).
+const leastRange = 20e6
+
+// parseOver reads the range that a reading is over, as in >200M.
+func (r *reading) parseOver(w script.Word, text string) error {
+	q, err := quantity.Parse(text, r.quality.unit)
+	if err == nil {
+		r.floor, err = q.In(r.quality.unit)
+	}
+	if err != nil || r.quality.word != "ohm" || r.floor < leastRange {
+		return w.Errorf("more than %s says that the range was too low", text).
+			WithHint("read it again on a higher range; ohms over the highest range are OL, or >200M with the range")
+	}
+	r.q, r.over = q, true
+	return nil
 }
 
 // bareUnit is the unit of a number without one.
@@ -479,6 +501,9 @@ func (c *Call) quantityOf(r *reading) quantity.Q {
 //
 //go:noinline
 func (r *reading) shown() string {
+	if r.floor > 0 {
+		return ">" + r.q.String()
+	}
 	if r.over {
 		return "OL"
 	}

@@ -1,11 +1,9 @@
 package call
 
 import (
-	"regexp"
 	"slices"
 	"sort"
 	"strings"
-	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
@@ -108,7 +106,7 @@ func (c *Call) startDevice(before int) string {
 }
 
 // saysDisc tells words that name the disc itself.
-var saysDisc = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(?i)\b(ptc|disc|disk|pill)\b`) })
+var saysDisc = lazily(`(?i)\b(ptc|disc|disk|pill)\b`)
 
 // rattling settles what a start device that rattles tells: the plunger of a
 // sound current relay does, a disc does only when it is broken.

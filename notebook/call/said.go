@@ -21,9 +21,7 @@ const (
 	longClause  = 300  // bytes of a clause
 )
 
-var between = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`[,;:]|\.\s|\b(but|then|while|because)\b`)
-})
+var between = lazily(`[,;:]|\.\s|\b(but|then|while|because)\b`)
 
 func clausesOf(text string) []string {
 	list := between().Split(strings.ToLower(text[:min(len(text), mostWords)]), mostClauses+1)
@@ -51,12 +49,10 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
-var notWork = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+var notWork = lazily(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
 		`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 		`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
 		`|\b(for|to|as) (a |the )?test(ing)?\b`)
-})
 
 // stated gives the clauses of a text that say what was mended: they neither put
 // work off nor are of something else.
@@ -68,11 +64,9 @@ func stated(text string) []string {
 func undone(text string) bool { return len(stated(text)) == 0 }
 
 var (
-	renewing = sync.OnceValue(func() *regexp.Regexp {
-		return regexp.MustCompile(`\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`)
-	})
-	joins   = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b(and|with|plus)\b|[&+/]`) })
-	whereOn = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b(on|of|at|for|in|near|by|from|to) .*`) })
+	renewing = lazily(`\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`)
+	joins   = lazily(`\b(and|with|plus)\b|[&+/]`)
+	whereOn = lazily(`\b(on|of|at|for|in|near|by|from|to) .*`)
 )
 
 // renewals lists what a text says was replaced by new.
@@ -125,9 +119,7 @@ var (
 			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover (left )?off|taped (the switch|down|shut)`)
 	})
 	// harmless is what speaks of a bridge that there is not.
-	harmless = sync.OnceValue(func() *regexp.Regexp {
-		return regexp.MustCompile(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
-	})
+	harmless = lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
 	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
 		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
 		"limit back", "overload back", "thermostat back", "fuse back", "switch back", "earth back", "ground back", "cover back", "back on", "back in"}
@@ -150,9 +142,7 @@ func takesOut(clause string) bool {
 	return speaksOf(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
 }
 
-var exchanges = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
-})
+var exchanges = lazily(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
 func overfused(clause string) bool {

@@ -2,20 +2,18 @@ package call
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"ohmcall/notebook/script"
 )
 
 // spell gives a line typed live the one form that the record holds: a time as
-// 09:15, a command word in small letters and in the singular, points without
-// a colon. What is no such line comes back as it is.
+// 09:15, a command word in small letters and in the singular, readings as
+// readingsAs has them. What is no such line comes back as it is.
 func (c *Call) spell(text string) string {
-	text = spellTime(text)
+	text = spellTime(c.unmark(plainly(text)))
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
 		return text
@@ -24,10 +22,17 @@ func (c *Call) spell(text string) string {
 	if first.Quoted {
 		return text
 	}
+	if s := c.takeBack(l); s != "" {
+		return s
+	}
 	word := c.spellWord(l)
 	edits := []edit{{first, word}}
-	if qualityOf(word) != nil {
-		edits = append(edits, barePoints(l.Words[1:])...)
+	if q := qualityOf(word); q != nil && l.Guard == "" {
+		if s := c.readingsSpelt(q, l); s != "" {
+			return string([]rune(l.Text)[:l.BodyCol-1]) + word + s
+		}
+	} else if cmd := byWord[word]; cmd != nil && len(cmd.Params) > 0 {
+		edits = append(edits, c.spellArgs(cmd, l.Words[1:])...)
 	}
 	out := []rune(l.Text)
 	for _, e := range slices.Backward(edits) {
@@ -61,6 +66,8 @@ func (c *Call) spellWord(l *script.Line) string {
 		return "help"
 	case byWord[low] != nil:
 		return low
+	case len(l.Words) == 1 && byWord[strings.TrimRight(low, ".!")] != nil:
+		return strings.TrimRight(low, ".!")
 	}
 	// In the plural only what names its place is a reading: `amps 1.2` may be
 	// the plate's.
@@ -72,21 +79,23 @@ func (c *Call) spellWord(l *script.Line) string {
 	return one
 }
 
-// barePoints takes the colon or the equals sign off the points of a reading,
-// as in `A B: 3.4`.
-func barePoints(words []script.Word) []edit {
-	var out []edit
-	for _, w := range words {
-		if bare := strings.TrimRight(w.Text, ":="); !w.Quoted && bare != w.Text && !strings.HasPrefix(w.Text, "(") {
-			out = append(out, edit{w, bare})
-		}
+// readingsSpelt is what follows the command word of readings in its one form,
+// "" when it has that already.
+func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
+	typed, _ := l.Rest()
+	comment := l.Body[l.Comment:]
+	typed = strings.TrimRight(strings.TrimSuffix(typed, comment), " ")
+	s := c.readingsAs(q, typed)
+	if s == typed || s == "" {
+		return ""
 	}
-	return out
+	if comment != "" {
+		s += " " + comment
+	}
+	return " " + s
 }
 
-var looseTime = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
-})
+var looseTime = lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.

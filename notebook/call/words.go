@@ -23,6 +23,13 @@ func parsePositive(s string) (float64, error) {
 	return x, err
 }
 
+// lazily is a pattern that is made when it is first asked for.
+//
+//go:noinline
+func lazily(expr string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) })
+}
+
 // money writes a sum of money in the notebook's own currency.
 func money(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
 
@@ -62,9 +69,7 @@ func (c *Call) alarmed(r *Reply, text string) {
 }
 
 // notSafe are words that are no statement that a unit was made safe.
-var notSafe = sync.OnceValue(func() *regexp.Regexp {
-	return regexp.MustCompile(`(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`)
-})
+var notSafe = lazily(`(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`)
 
 // speaksOf reports whether a text holds one of the words.
 func speaksOf(text string, words []string) bool {

@@ -1,0 +1,276 @@
+package call
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+	"sync"
+
+	"ohmcall/notebook/script"
+)
+
+// What is typed fast, dictated by habit or changed by the keyboard of a phone
+// is written as the language has it before it is taken: what the record holds
+// is the one full form, and only that is read again.
+
+// respelling writes one way of typing as the language has it.
+type respelling struct {
+	of       string // the reading that it is for, "" for all
+	from, to string
+	re       *regexp.Regexp
+}
+
+// Behind a number that a comma follows without a space: conditions, and no
+// number but theirs, up to the next comma.
+const tail = `((?: (?:at|test) \S+| [^\d, ~>-][^, ]*)*)(,|$)`
+
+// decimalComma takes 3,4 for 3.4; a comma that parts readings has a space
+// behind it, or a point. Three digits behind a comma can be thousands too.
+const (
+	decimalComma = `( [~>]?-?\d+),(\d{1,2}[^\d., ]*)` + tail
+	twoWays      = `^(.* )([~>]?-?\d+),(\d{3,}[^\d., ]*)` + tail
+)
+
+// respellings are for one reading, in this order; the part starts with its
+// points.
+var respellings = []respelling{
+	{from: ` ?[:=]+( |$)`, to: `$1`},
+	{from: `\.$`},
+	{from: `≥|>=`, to: `>`},
+	{from: `≈`, to: `~`},
+	{from: `(^| )(?:[–—]|(?i:minus) )(\d)`, to: `$1-$2`},
+	{from: `(?i)(^| )(?:about|approx|around|roughly|circa|ca|~)\.? (\d)`, to: `$1~$2`},
+	{from: `(?i)(\d) ?meg(?:a?ohm)?s?( |$)`, to: `${1}M$2`},
+	{from: `(?i)(\d) ?vac( |$)`, to: `${1}V$2`},
+	{from: `(?i)(\d) ?microfarads?( |$)`, to: `${1}uF$2`},
+	{from: `(?i)(\d) ?seconds?( |$)`, to: `${1}s$2`},
+	{from: `(?i)(\d) ?degrees?( |$)`, to: `$1$2`},
+	{from: `(\d) ([kMG])( |$)`, to: `$1$2$3`},
+	{from: `(^| )(\d\S*)\+( |$)`, to: `$1>$2$3`},
+	{from: `(^| )(?:>|(?i:over)) (\d\S*M)`, to: `$1>$2`},
+	{from: `(?i) (?:o/l|infinite|infinity)( |$)`, to: ` OL$1`},
+	{from: ` @ ?(\d)`, to: ` at $1`},
+	{from: `(?i) running( |$)`, to: ` run$1`},
+	{from: `(?i) starting( |$)`, to: ` start$1`},
+	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
+	{from: `(?i) afterwards?( |$)`, to: ` after$1`},
+	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
+	// Of a can with two sections both are read to C.
+	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
+	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},
+	{of: "ohm", from: `^(\w)[–/>-](\w|(?i:case|gnd|ground|earth|chassis|frame)) `, to: `$1 $2 `},
+	{of: "volt", from: `^(?i)(l[123]?|n)[–/>-]?(l[123]?|n) `, to: `$1 $2 `},
+}
+
+// patterns are the patterns of this file, made when the first line is typed.
+var patterns = sync.OnceValue(func() *struct{ decimal, two, mark *regexp.Regexp } {
+	for i := range respellings {
+		respellings[i].re = regexp.MustCompile(respellings[i].from)
+	}
+	return &struct{ decimal, two, mark *regexp.Regexp }{regexp.MustCompile(decimalComma), regexp.MustCompile(twoWays),
+		regexp.MustCompile(`^\s*((?:[-*+•·–—>$%]|\d{1,2}[.)]|\[[ xX]?\]|(?i:call:))\s+)+`)}
+})
+
+// readingsAs writes the readings of a kind as the language has them. Sums in
+// parentheses and what is quoted stay as they are.
+func (c *Call) readingsAs(q *quality, text string) string {
+	if strings.ContainsAny(text, `("`) || patterns().two.MatchString(" "+text) {
+		return text
+	}
+	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
+	at := make([]int, len(parts)) // where the conditions start
+	for i, p := range parts {
+		p = strings.Join(strings.Fields(p), " ")
+		for _, r := range respellings {
+			if r.of == "" || r.of == q.word {
+				p = r.re.ReplaceAllString(p, r.to)
+			}
+		}
+		words := strings.Split(p, " ")
+		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
+			words[0] = words[0][:1] + " " + words[0][1:]
+		}
+		n := len(words)
+		for n > 1 && !startsLikeNumber(words[n-1]) && !isOver(words[n-1]) || n > 2 && (strings.EqualFold(words[n-2], "at") || strings.EqualFold(words[n-2], "test")) {
+			if low := strings.ToLower(words[n-1]); !startsLikeNumber(low) {
+				for _, w := range conditionWords {
+					if w == low {
+						words[n-1] = low
+					}
+				}
+			}
+			n--
+		}
+		head := strings.Join(words[:n], " ")
+		parts[i], at[i] = strings.Join(words, " "), len(head)
+	}
+	spread(parts, at)
+	return strings.Join(parts, ", ")
+}
+
+// pinName tells a pin that was read before, or one of those that the trade
+// calls C, S and R.
+func (c *Call) pinName(s string) bool {
+	for _, p := range append(c.pins(), "C", "S", "R") {
+		if strings.EqualFold(p, s) {
+			return true
+		}
+	}
+	return false
+}
+
+// spread lets the conditions behind the last reading of a list count for all of
+// it, where the others have none and all are of one sort: pins to the case,
+// pairs of pins, or places before or after the work. What repeats a point, as
+// volts at rest and at the start, is told apart by its condition.
+func spread(parts []string, at []int) {
+	last := len(parts) - 1
+	conds := parts[last][at[last]:]
+	if conds == "" || sortOf(parts[last]) == 1 && conds != " before" && conds != " after" {
+		return
+	}
+	seen := map[string]bool{}
+	for i, p := range parts {
+		cut := strings.LastIndexByte(p[:at[i]], ' ')
+		if cut < 0 || i < last && at[i] < len(p) || sortOf(p) != sortOf(parts[last]) || seen[p[:cut]] {
+			return
+		}
+		seen[p[:cut]] = true
+	}
+	for i := range last {
+		parts[i] += conds
+	}
+}
+
+// sortOf is 1 for a reading of a place, 2 for a pair, 3 for a pin to the case.
+func sortOf(part string) int {
+	words := strings.Fields(part)
+	switch {
+	case len(words) < 3 || startsLikeNumber(words[1]) || isOver(words[1]):
+		return 1
+	case isShell(words[0]) || isShell(words[1]):
+		return 3
+	}
+	return 2
+}
+
+// TwoWays refuses a line typed live in which a comma can be a sign of
+// thousands, of decimals, or part two readings, as in watt unit 1,200.
+func (c *Call) TwoWays(text string) error {
+	word, _, _ := strings.Cut(text, " ")
+	if qualityOf(word) == nil {
+		return nil
+	}
+	m := patterns().two.FindStringSubmatch(text)
+	if m == nil {
+		return nil
+	}
+	col := 1 + len([]rune(m[1]))
+	w := script.Word{Col: col, End: col + len(m[2]) + 1 + len(m[3])}
+	return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
+		WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
+}
+
+// unmark takes bullets, numbers and prompts off a pasted line that is a command,
+// or carries on with a reading, without them. Anything else keeps them: - x is
+// a sum.
+func (c *Call) unmark(text string) string {
+	m := patterns().mark.FindString(text)
+	if m == "" {
+		return text
+	}
+	rest := text[len(m):]
+	l, err := script.Parse(spellTime(rest))
+	if err != nil || l.Blank() || len(l.Words) > 1 && strings.HasPrefix(l.Words[1].Text, "(") {
+		return text
+	}
+	if _, ok := c.carry(l); ok || byWord[c.spellWord(l)] != nil {
+		return rest
+	}
+	return text
+}
+
+var (
+	spaces = strings.NewReplacer("\u00a0", " ", "\u202f", " ", "\u2007", " ", "\u2009", " ", "\u3000", " ")
+	quotes = strings.NewReplacer("“", `"`, "”", `"`, "„", `"`, "«", `"`, "»", `"`)
+)
+
+// plainly writes the blanks of pages and phones as spaces, and curled quotes as
+// plain ones where the language has quotes: in free text they stay, unless they
+// enclose all of it.
+func plainly(text string) string {
+	text = spaces.Replace(text)
+	to := quotes.Replace(text)
+	if to == text {
+		return text
+	}
+	word, _, _ := strings.Cut(strings.TrimSpace(text), " ")
+	if cmd := byWord[strings.ToLower(word)]; cmd != nil && len(cmd.Params) > 0 && cmd.Params[len(cmd.Params)-1].Kind == Text &&
+		(strings.Count(to, `"`) != 2 || !strings.HasSuffix(to, `"`) || !strings.Contains(to, ` "`)) {
+		return text
+	}
+	return to
+}
+
+// takeBack makes of undo or oops, with a reason or without, the strike of the
+// last entry that can be struck, or of the entry named.
+func (c *Call) takeBack(l *script.Line) string {
+	word := strings.ToLower(l.Words[0].Text)
+	if _, own := c.lookupName(l.Words[0].Text); own || l.Guard != "" || word != "undo" && word != "oops" {
+		return ""
+	}
+	entry := ""
+	for _, n := range lastEntries(c) {
+		if i, _ := strconv.Atoi(n); !unstrikable(c.entries[i-1].Kind) {
+			entry = n
+			break
+		}
+	}
+	reason, _ := l.Rest()
+	if first, more, _ := strings.Cut(reason, " "); onlyDigits(first) {
+		entry, reason = first, more
+	}
+	if reason == "" || reason == "that" || reason == "it" {
+		reason = "taken back"
+	}
+	if entry == "" {
+		return ""
+	}
+	return string([]rune(l.Text)[:l.BodyCol-1]) + "strike " + entry + " " + reason
+}
+
+// spellArgs writes the keys of a plate and the words of a list in the letters
+// of their table, and takes the full stop off the end of a line that is no text.
+func (c *Call) spellArgs(cmd *Command, words []script.Word) (out []edit) {
+	p := cmd.Params[0]
+	for i, w := range words {
+		to := w.Text
+		if i == len(words)-1 {
+			to = strings.TrimRight(to, ".")
+		}
+		low := strings.ToLower(to)
+		switch {
+		case w.Quoted || to == "":
+			continue
+		case p.Kind == Fields && (i == 0 || words[i-1].Comma()) && plateKeyOf(low) != nil:
+			to = low
+		case (p.Kind == Choice || p.Kind == Name || p.Kind == Free) && i == 0:
+			for _, one := range c.offered(p) {
+				if one == low {
+					to = low
+				}
+			}
+		case p.Kind != Fields:
+			continue
+		}
+		out = append(out, edit{w, to})
+	}
+	return out
+}
+
+func (c *Call) offered(p Param) []string {
+	if p.Words == nil {
+		return nil
+	}
+	return p.Words(c)
+}
