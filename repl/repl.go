@@ -164,6 +164,10 @@ func (t *talk) loop() {
 
 // take answers one line and reports whether it ends the conversation.
 func (t *talk) take(line string) (ends bool) {
+	if t.person && t.n.Call().Leaves(line) && !t.lines.Pending() {
+		t.farewell()
+		return true
+	}
 	full := t.n.Call().Expand(line)
 	entries, err := t.n.Do(line)
 	closing := t.show(entries)

@@ -67,8 +67,9 @@ func (a *app) checkFile(name string) {
 func (a *app) redactCommand() *cobra.Command {
 	var output string
 	c := &cobra.Command{
-		Use:   "redact FILE.md -o NEW.md",
-		Short: "write a copy of a notebook without client and site",
+		Use:         "redact FILE.md -o NEW.md",
+		Annotations: writes,
+		Short:       "write a copy of a notebook without client and site",
 		Long: `Replaces what client and site lines say by a mark, keeps the technical content
 replayable, and says in the copy that it was done. The original stays as it is.
 What notes, remarks and other free texts say of people is for you to look

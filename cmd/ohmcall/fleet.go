@@ -123,8 +123,9 @@ func (a *app) exportCommand() *cobra.Command {
 	var form, to, layout, db string
 	var entries, replace, schema bool
 	c := &cobra.Command{
-		Use:   "export [FOLDER|FILE.md...] (--into DIR | --sqlite FILE | --schema)",
-		Short: "calls, readings, verdicts, sums and parts as tables for other programs",
+		Use:         "export [FOLDER|FILE.md...] (--into DIR | --sqlite FILE | --schema)",
+		Annotations: writes,
+		Short:       "calls, readings, verdicts, sums and parts as tables for other programs",
 		Long: `Writes the calls of a folder as tables: CSV or JSON Lines in a new folder, flat
 or cut by day for engines that read partitions, or a new SQLite database with
 foreign keys. Units are UCUM codes, times ISO 8601. --schema prints what each

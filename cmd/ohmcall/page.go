@@ -21,8 +21,9 @@ func (a *app) pageCommand() *cobra.Command {
 	var output string
 	var replace bool
 	c := &cobra.Command{
-		Use:   "page FILE.md [-o FILE.html]",
-		Short: "write a call as one HTML file to read and to print",
+		Use:         "page FILE.md [-o FILE.html]",
+		Annotations: writes,
+		Short:       "write a call as one HTML file to read and to print",
 		Long: `Replays the notebook and writes one self-contained HTML file: no network, no
 script, light and dark, fit to print. Without -o it is written into the folder
 one stands in, under the notebook's name. - writes to standard output.`,

@@ -6,7 +6,6 @@ import (
 	"io"
 	"os"
 	"os/signal"
-	"slices"
 	"syscall"
 
 	"github.com/spf13/cobra"
@@ -79,9 +78,12 @@ func (a *app) outFile() *os.File {
 	return nil
 }
 
-// writers are the subcommands that write files. A reader of what they show who
-// goes away must not cost the record; all others end there, as programs do.
-var writers = []string{"ohmcall", "run", "redact", "export", "page"}
+// writes marks the declaration of a subcommand that writes files. A reader of
+// what it shows who goes away must not cost the record; all others end there,
+// as programs do.
+var writes = map[string]string{writing: ""}
+
+const writing = "writes"
 
 // exact and atLeast wrap cobra's argument checks into usage errors.
 func exact(n int) cobra.PositionalArgs   { return asUsage(cobra.ExactArgs(n)) }
@@ -107,11 +109,12 @@ call is one Markdown file.
 
 Without a subcommand it starts a call, or opens or resumes the one in FILE.md,
 from a terminal or from piped lines.`,
+		Annotations:   writes,
 		Args:          atMost(1),
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		PersistentPreRun: func(c *cobra.Command, _ []string) {
-			if slices.Contains(writers, c.Name()) {
+			if _, ok := c.Annotations[writing]; ok {
 				signal.Ignore(syscall.SIGPIPE)
 			}
 		},

@@ -21,8 +21,9 @@ func (a *app) runCommand() *cobra.Command {
 	var output string
 	var asJSON bool
 	c := &cobra.Command{
-		Use:   "run SCRIPT.call|- [-o FILE.md] [--json]",
-		Short: "apply a script's lines and write its notebook",
+		Use:         "run SCRIPT.call|- [-o FILE.md] [--json]",
+		Annotations: writes,
+		Short:       "apply a script's lines and write its notebook",
 		Long: `Applies the lines of a script, or of standard input for -, and shows the replies.
 
 With -o the notebook is kept in FILE.md entry by entry, exactly as the prompt

@@ -256,8 +256,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return nil
 	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
-	if bare && slices.Contains(leaving, strings.ToLower(first.Text)) {
+	if bare && (leaves(first.Text) || slices.Contains(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
+	}
+	if low := strings.ToLower(first.Text); low == "undo" || low == "oops" {
+		return e.WithHint("it strikes the last entry, and there is none; strike takes any")
 	}
 	if strings.EqualFold(first.Text, "done") {
 		return e.WithHint("perhaps did; close ends the call")
@@ -274,8 +277,21 @@ func (c *Call) unknownWord(l *script.Line) error {
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
 }
 
-// leaving are words with which people want to leave a program.
-var leaving = []string{"quit", "exit", "done", "bye", "q", "end", "stop"}
+// leaving are the words with which people leave a program; ending can mean that
+// the call is to end as well.
+var (
+	leaving = []string{"quit", "exit", "bye", "q", "logout"}
+	ending  = []string{"done", "end", "stop"}
+)
+
+func leaves(word string) bool { return slices.Contains(leaving, strings.ToLower(word)) }
+
+// Leaves reports whether a line says that whoever types wants to leave.
+func (c *Call) Leaves(line string) bool {
+	line = strings.TrimSpace(line)
+	_, own := c.lookupName(line)
+	return leaves(line) && !own
+}
 
 // operatorWords may stand between the words of a sum.
 var operatorWords = []string{"in", "and", "or", "not"}

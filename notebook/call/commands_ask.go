@@ -33,9 +33,10 @@ func askCommands() []Command {
 		},
 		{
 			Word: "why", Group: Asks,
-			Params:   []Param{{Name: "ENTRY|CAUSE", Kind: Free, Words: func(c *Call) []string { return c.causeCodes() }}},
+			Params:   []Param{{Name: "ENTRY|CAUSE", Kind: Free, Optional: true, Words: func(c *Call) []string { return c.causeCodes() }}},
 			Help:     "what an answer rests on, back to entries and sources",
-			Examples: []string{"why 3", "why start-device-failed"},
+			Doc:      "Alone it tells of the cause that the findings show, else of the last verdict.",
+			Examples: []string{"why 3", "why start-device-failed", "why"},
 			apply:    applyWhy,
 		},
 		{
@@ -349,6 +350,9 @@ func applyCauses(c *Call, _ *args) (*Reply, error) {
 
 func applyWhy(c *Call, a *args) (*Reply, error) {
 	p := a.get("ENTRY|CAUSE")
+	if !p.given {
+		return c.whyLast(), nil
+	}
 	if n, err := strconv.Atoi(p.text); err == nil {
 		if n < 1 || n > len(c.entries) {
 			return nil, p.errorf("there is no entry %d", n).WithHint("the call has %d entries", len(c.entries))
@@ -365,6 +369,37 @@ func applyWhy(c *Call, a *args) (*Reply, error) {
 		reply.add(Plain, l)
 	}
 	return reply, nil
+}
+
+// whyLast tells of the cause to mend or the first that is supported, else of
+// the entry of the last verdict.
+func (c *Call) whyLast() *Reply {
+	r := c.weigh(math.MaxInt)
+	lead := append(r.Codes(cause.Supported), "")[0]
+	if r.Repair != nil {
+		lead = r.Repair.Code
+	}
+	reply, last := &Reply{}, 0
+	c.spend(20 * len(c.subjects))
+	for _, key := range c.subjects {
+		if j := c.judged[key]; j != nil {
+			for _, n := range j.verdict.Entries {
+				last = max(last, n)
+			}
+		}
+	}
+	for _, l := range cause.Why(lead, r) {
+		reply.add(Plain, l)
+	}
+	switch {
+	case last == 0 && lead == "":
+		return reply.add(Ask, "Nothing is judged and no cause is shown yet; why takes the number of an entry, or a cause that causes names.")
+	case lead == "":
+		return c.whyEntry(last)
+	case last > 0:
+		reply.add(Plain, "why "+itoa(last)+" tells what the last verdict rests on.")
+	}
+	return reply
 }
 
 // whyEntry tells what an entry said and what rests on it.

@@ -78,7 +78,9 @@ func helpScreen() *Reply {
 	}
 	r.add(Plain, "A time (14:30, +40min) or when CONDITION: may stand before a line")
 	r.add(Plain, "help WORD tells of one of these, or of")
-	r.add(Plain, pad("", 20)+strings.Join(pages, " "))
+	half := (len(pages) + 1) / 2
+	r.add(Plain, pad("", 20)+strings.Join(pages[:half], " "))
+	r.add(Plain, pad("", 20)+strings.Join(pages[half:], " "))
 	return r
 }
 

@@ -14,6 +14,7 @@ import (
 // plateKey is one value that a nameplate or service sheet can give.
 type plateKey struct {
 	word  string
+	also  string // other words for it, as plates print them, parted by spaces
 	unit  string // "" for words
 	words []string
 	help  string
@@ -21,13 +22,13 @@ type plateKey struct {
 
 var plateKeys = []plateKey{
 	{word: "model", help: "model of the machine at hand"},
-	{word: "volts", unit: "V", help: "rated volts"},
-	{word: "hz", unit: "Hz", help: "rated frequency"},
-	{word: "amps", unit: "A", help: "rated running amps (RLA or FLA)"},
+	{word: "volts", also: "volt voltage", unit: "V", help: "rated volts"},
+	{word: "hz", also: "frequency", unit: "Hz", help: "rated frequency"},
+	{word: "amps", also: "amp rla fla", unit: "A", help: "rated running amps (RLA or FLA)"},
 	{word: "lra", unit: "A", help: "locked-rotor amps"},
 	{word: "hp", unit: "hp", help: "horsepower"},
-	{word: "watts", unit: "W", help: "rated watts"},
-	{word: "gas", help: "refrigerant, such as R-600a"},
+	{word: "watts", also: "watt", unit: "W", help: "rated watts"},
+	{word: "gas", also: "refrigerant", help: "refrigerant, such as R-600a"},
 	{word: "charge", unit: "g", help: "charge of refrigerant"},
 	{word: "metering", words: []string{"capillary", "valve"}, help: "capillary tube or expansion valve"},
 	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
@@ -35,8 +36,8 @@ var plateKeys = []plateKey{
 	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
 	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},
-	{word: "mfd", unit: "uF", help: "capacitor's marking: mfd C1 35 6% 440V, mfd start 88-108"},
-	{word: "ohms", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},
+	{word: "mfd", also: "cap capacitor uf", unit: "uF", help: "capacitor's marking: mfd C1 35 6% 440V, mfd start 88-108"},
+	{word: "ohms", also: "ohm", unit: "ohm", help: "ohms from plate or service sheet: ohms start 4.1 5%"},
 	{word: "r25", unit: "ohm", help: "sensor's ohms at 25 °C"},
 	{word: "beta", unit: "", help: "sensor's beta in kelvin"},
 	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
@@ -69,16 +70,10 @@ type plate struct {
 	rated  float64 // volts on a capacitor beside its mfd, 0 when not given
 }
 
-// plateSynonyms are other words that plates print.
-var plateSynonyms = map[string]string{"rla": "amps", "fla": "amps", "refrigerant": "gas"}
-
 func plateKeyOf(word string) *plateKey {
-	if w, ok := plateSynonyms[strings.ToLower(word)]; ok {
-		word = w
-	}
 	for i := range plateKeys {
-		if plateKeys[i].word == word {
-			return &plateKeys[i]
+		if k := &plateKeys[i]; k.word == word || strings.Contains(" "+k.also+" ", " "+strings.ToLower(word)+" ") {
+			return k
 		}
 	}
 	return nil
@@ -140,6 +135,14 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	v.text = strings.Join(texts, " ")
 	last := words[len(words)-1]
 	if k.words != nil {
+		if len(words) > 1 && words[0].Text == "cap" && startsLikeNumber(words[1].Text) {
+			lo, hi, two := twoValues(k, words[1].Text)
+			line := k.word + " " + lo
+			if two {
+				line = "herm " + lo + ", mfd fan " + hi
+			}
+			return v, words[1].Errorf("%s takes no value", k.word).WithHint("what is marked on the can has its own key: plate %s cap, mfd %s", k.word, line)
+		}
 		if len(words) > 1 || !slices.Contains(k.words, last.Text) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
 		}

@@ -50,9 +50,9 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
 var notWork = lazily(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
-		`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
-		`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
-		`|\b(for|to|as) (a |the )?test(ing)?\b`)
+	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
+	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
+	`|\b(for|to|as) (a |the )?test(ing)?\b`)
 
 // stated gives the clauses of a text that say what was mended: they neither put
 // work off nor are of something else.
@@ -65,8 +65,8 @@ func undone(text string) bool { return len(stated(text)) == 0 }
 
 var (
 	renewing = lazily(`\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`)
-	joins   = lazily(`\b(and|with|plus)\b|[&+/]`)
-	whereOn = lazily(`\b(on|of|at|for|in|near|by|from|to) .*`)
+	joins    = lazily(`\b(and|with|plus)\b|[&+/]`)
+	whereOn  = lazily(`\b(on|of|at|for|in|near|by|from|to) .*`)
 )
 
 // renewals lists what a text says was replaced by new.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
 )
 
 // topic is a page of help on what is no command.
@@ -26,6 +27,10 @@ func init() {
 		{word: "findings", also: "finding", page: helpFindings, narrows: true},
 		{word: "when", also: "conditions", page: helpWhen},
 		{word: "time", also: "times", page: helpTime},
+		{word: "complaints", also: "complaint", page: helpComplaints, narrows: true},
+		{word: "cautions", also: "caution", page: helpCautions, narrows: true},
+		{word: "snippets", also: "snippet", page: helpSnippets},
+		{word: "keys", also: "key", page: helpKeys},
 	}
 }
 
@@ -78,6 +83,49 @@ func narrowed(r *Reply, part, name, help string) {
 	if strings.Contains(strings.ToLower(name+" "+help), strings.ToLower(part)) {
 		r.add(Plain, "  "+name+": "+help)
 	}
+}
+
+func helpComplaints(part string) *Reply {
+	r := say("fault takes the customer's words; these complaints are known by these or like words. help complaints cool picks some:")
+	for _, k := range cause.Complaints() {
+		narrowed(r, part, k.Name, strings.Join(k.Words, ", "))
+	}
+	return r
+}
+
+func helpCautions(part string) *Reply {
+	r := say("These are said once in a call, at the step that they belong to. None takes the place of local codes or a licence:")
+	for _, k := range caution.All() {
+		narrowed(r, part, strings.ReplaceAll(k.Code, "-", " "), k.Text+" ("+k.Source+")")
+	}
+	return r
+}
+
+// helpSnippets shows the commands of sums that give names.
+func helpSnippets(string) *Reply {
+	r := say("A snippet is a value or a sum with a name. help NAME shows one of yours.")
+	for _, w := range []string{"let", "def", "keep", "use"} {
+		r.Lines = append(r.Lines, commandHelp(byWord[w]).Lines...)
+	}
+	return r
+}
+
+// Keys are the keys of the prompt that do more than type.
+var Keys = [][2]string{
+	{"Tab", "fills in what is wanted next, or what the letters typed can mean; again for the next"},
+	{"Up, Down", "lines typed before, a refused one too"},
+	{"Ctrl-R", "searches them"},
+	{"Ctrl-C", "drops the line"},
+	{"Ctrl-D", "stops and leaves the call open; so do quit and exit"},
+	{"Enter", "alone shows the rest of an answer that was longer than the screen"},
+}
+
+func helpKeys(string) *Reply {
+	r := say("Keys at the prompt; those of a plate are in help plate:")
+	for _, k := range Keys {
+		r.add(Plain, "  "+pad(k[0], 10)+k[1])
+	}
+	return r
 }
 
 func helpWhen(string) *Reply {
