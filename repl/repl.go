@@ -34,6 +34,8 @@ type Options struct {
 	// Width is the screen's width in columns, 0 when it has none; asked anew
 	// for each reply.
 	Width func() int
+	// Height is the screen's height in lines, 0 when it has none.
+	Height func() int
 	// NewFileName names a file to go on in when the call's own fails.
 	NewFileName func() string
 	// Where is how the call's file is shown, Resume how it is taken up again.
@@ -56,7 +58,8 @@ type talk struct {
 	person  bool // someone types
 	row     int
 	refused bool
-	told    bool // that comments are not recorded
+	told    bool     // that comments are not recorded
+	rest    []string // of an answer longer than the screen
 }
 
 // Run reads and answers lines until the input ends, `close` is typed, or the
@@ -164,6 +167,13 @@ func (t *talk) loop() {
 
 // take answers one line and reports whether it ends the conversation.
 func (t *talk) take(line string) (ends bool) {
+	if rest := t.rest; len(rest) > 0 {
+		t.rest = nil
+		if strings.TrimSpace(line) == "" {
+			t.page(rest, 1)
+			return false
+		}
+	}
 	if t.person && t.n.Call().Leaves(line) && !t.lines.Pending() {
 		t.farewell()
 		return true
@@ -191,7 +201,7 @@ func (t *talk) take(line string) (ends bool) {
 // show shows entries and reports whether the last of them closed the call.
 func (t *talk) show(entries []call.Entry) (closing bool) {
 	for _, e := range entries {
-		t.p.Entry(e)
+		t.entry(e)
 		if t.o.Aside != nil {
 			for _, s := range t.o.Aside(e) {
 				t.p.Say(call.Plain, s)

@@ -63,6 +63,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Terminal:    terminal && !dumb,
 		Color:       terminal && !dumb && os.Getenv("NO_COLOR") == "",
 		Width:       func() int { return widthOf(outFile) },
+		Height:      func() int { _, h := sizeOf(outFile); return h },
 		NewFileName: func() string { return freeName(dir, time.Now().Format("2006-01-02-1504")+"-rescued") },
 		Where:       homeShort(n.Name()),
 		Resume:      "ohmcall " + homeShort(n.Name()),
@@ -81,14 +82,20 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 
 // widthOf is the width of the screen, 0 when it has none.
 func widthOf(f *os.File) int {
-	if f == nil {
-		return 0
-	}
-	w, _, err := term.GetSize(int(f.Fd()))
-	if err != nil {
-		return 0
-	}
+	w, _ := sizeOf(f)
 	return w
+}
+
+// sizeOf is the size of the screen in columns and lines, 0 when there is none.
+func sizeOf(f *os.File) (w, h int) {
+	if f == nil {
+		return 0, 0
+	}
+	w, h, err := term.GetSize(int(f.Fd()))
+	if err != nil {
+		return 0, 0
+	}
+	return w, h
 }
 
 // scripts lists the files of lines that `use` can name.

@@ -1,0 +1,75 @@
+//go:build unix
+
+package repl
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/creack/pty"
+)
+
+// On a screen of 24 lines the answer to a question stops where the question
+// would leave it, Enter alone goes on, and any other line drops the rest.
+func TestLongAnswerStopsAtTheScreen(t *testing.T) {
+	s := start(t)
+	s.expect(prompt)
+	before := len(s.drawn())
+	s.send("help findings\r")
+	s.expect("lines more: Enter shows them.")
+	s.expect(prompt)
+	if shown := s.drawn()[before:]; strings.Count(shown, "\n") > 23 {
+		t.Errorf("the question has left the screen:\n%s", shown)
+	}
+	s.send("\r")
+	s.expect("lines more: Enter shows them.")
+	s.send("ohm A B 3.45\r")
+	s.expect("A–B 3.45 Ω")
+	before = len(s.drawn())
+	s.send("\r")
+	s.expect(prompt)
+	s.send("quit\r")
+	s.expect("The call stays open in the file;")
+	if shown := s.drawn()[before:]; strings.Contains(shown, "more: Enter") {
+		t.Errorf("the rest of an older answer is shown:\n%s", shown)
+	}
+	if err := s.ended(); err != nil {
+		t.Error(err)
+	}
+	s.sane()
+	s.holds("ohm A B 3.45")
+}
+
+// All of a long answer comes, screen by screen, each line once.
+func TestLongAnswerIsShownWhole(t *testing.T) {
+	s := start(t)
+	s.expect(prompt)
+	before := len(s.drawn())
+	s.send("help parts\r")
+	s.expect("Enter shows them.")
+	s.send("\r")
+	s.expect("inlet-valve, water-valve:")
+	s.send("\x04")
+	s.ended()
+	shown := s.drawn()[before:]
+	for _, part := range []string{": current relay", ": thermistor sensor", ": the appliance's fuse", ": hot-surface igniter", "inlet-valve, water-valve:"} {
+		if n := strings.Count(shown, part); n != 1 {
+			t.Errorf("%q is shown %d times:\n%s", part, n, shown)
+		}
+	}
+}
+
+// What a fact is answered with is never held back: the line is named again.
+func TestLongReplyNamesItsLine(t *testing.T) {
+	s := start(t)
+	if err := pty.Setsize(s.tty, &pty.Winsize{Rows: 6, Cols: 80}); err != nil {
+		t.Fatal(err)
+	}
+	s.expect(prompt)
+	s.send("ohm A B 3.45, A case 0.2\r")
+	s.expect("Never energise it.")
+	s.expect("lines answer: ohm A B 3.45, A case 0.2")
+	s.send("exit\r")
+	s.expect("The call stays open in the file;")
+	s.ended()
+}
