@@ -110,8 +110,8 @@ func helpSnippets(string) *Reply {
 	return r
 }
 
-// Keys are the keys of the prompt that do more than type.
-var Keys = [][2]string{
+// promptKeys are the keys of the prompt that do more than type.
+var promptKeys = [][]string{
 	{"Tab", "fills in what is wanted next, or what the letters typed can mean; again for the next"},
 	{"Up, Down", "lines typed before, a refused one too"},
 	{"Ctrl-R", "searches them"},
@@ -122,7 +122,7 @@ var Keys = [][2]string{
 
 func helpKeys(string) *Reply {
 	r := say("Keys at the prompt; those of a plate are in help plate:")
-	for _, k := range Keys {
+	for _, k := range promptKeys {
 		r.add(Plain, "  "+pad(k[0], 10)+k[1])
 	}
 	return r
