@@ -1,8 +1,6 @@
 package call
 
 import (
-	"slices"
-
 	"ohmcall/calc/cause"
 )
 
@@ -25,7 +23,7 @@ func (c *Call) alarms() []string {
 		switch {
 		case at > since:
 			out = append(out, f.Help+", entry "+itoa(at))
-		case at == 0 && since == 0 && slices.Contains(c.heard(), code):
+		case at == 0 && since == 0 && among(c.heard(), code):
 			out = append(out, "the complaint speaks of it: "+f.Help)
 		}
 	}

@@ -2,7 +2,6 @@ package call
 
 import (
 	"regexp"
-	"slices"
 	"strings"
 	"sync"
 
@@ -23,7 +22,7 @@ const drainPump = "pump"
 // nothing of its pump but what only a pump has.
 func (c *Call) plateAtHand(key string) string {
 	of := c.machineAtHand()
-	if of == drainPump && len(c.atHand) == 0 && !slices.Contains([]string{"leads", "ohms", "windings"}, key) {
+	if of == drainPump && len(c.atHand) == 0 && !among([]string{"leads", "ohms", "windings"}, key) {
 		return defaultMachine
 	}
 	return of
@@ -59,7 +58,7 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 	}
 	for _, a := range appliances() {
 		phrase := a.words.FindString(troubled(words))
-		if phrase == "" || !a.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
+		if phrase == "" || !a.unit.MatchString(unit) || !among(a.instead, first) {
 			continue
 		}
 		k, _ := cause.ComplaintBy(a.complaint)

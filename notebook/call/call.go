@@ -211,7 +211,7 @@ func (c *Call) Parse(text string) (*Statement, error) {
 	s := &Statement{Line: l}
 	first := l.Words[0]
 	if cmd := byWord[first.Text]; cmd != nil && !first.Quoted {
-		if l.Guard != "" && !slices.Contains(guardable, cmd.Word) {
+		if l.Guard != "" && !among(guardable, cmd.Word) {
 			return nil, first.Errorf("%s cannot stand behind a condition", cmd.Word).
 				WithHint("when guards need, expect and note")
 		}
@@ -246,7 +246,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if next.Text != "," && !next.Quoted && !isWord(next.Text) && !startsLikeNumber(next.Text) {
 			return nil
 		}
-		if slices.Contains(operatorWords, next.Text) {
+		if among(operatorWords, next.Text) {
 			return nil
 		}
 		if next.Text == "-" || next.Text == "+" {
@@ -256,7 +256,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return nil
 	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
-	if bare && (leaves(first.Text) || slices.Contains(ending, strings.ToLower(first.Text))) {
+	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
 	}
 	if low := strings.ToLower(first.Text); low == "undo" || low == "oops" {
@@ -284,7 +284,7 @@ var (
 	ending  = []string{"done", "end", "stop"}
 )
 
-func leaves(word string) bool { return slices.Contains(leaving, strings.ToLower(word)) }
+func leaves(word string) bool { return among(leaving, strings.ToLower(word)) }
 
 // Leaves reports whether a line says that whoever types wants to leave.
 func (c *Call) Leaves(line string) bool {

@@ -198,7 +198,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			if err != nil || q.UCUM() != "1" {
 				return nil, w[1].Errorf("%q is no plain number", w[1].Text)
 			}
-			if !slices.Contains(table.Names(), w[0].Text) {
+			if !among(table.Names(), w[0].Text) {
 				return nil, withNearest(w[0].Errorf("there is no assumption named %s", w[0].Text), w[0].Text, table.Names())
 			}
 			t, err := table.With(w[0].Text, q.SI())
@@ -214,7 +214,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		wanted := table.Wanting()
 		reply := (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+", with your own figures: worth "+strings.Join(wanted, " …, ")+" …")
-		if slices.Contains(wanted, "repair-cost") {
+		if among(wanted, "repair-cost") {
 			reply.add(Plain, "It is also added up from parts, minutes and hour-rate; help worth lists what can be given.")
 		}
 		return reply, nil

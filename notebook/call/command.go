@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"sort"
 	"strings"
 
@@ -220,7 +219,7 @@ func (c *Call) bind(cmd *Command, l *script.Line) (*args, error) {
 			}
 			if p.Kind == Choice {
 				list := p.Words(c)
-				if !slices.Contains(list, w.Text) {
+				if !among(list, w.Text) {
 					if p.Optional && i+1 < len(cmd.Params) {
 						continue
 					}

@@ -292,7 +292,7 @@ func (c *Call) addReading(r *reading) {
 		if isHeater(r.a) && r.b == caseName {
 			r.of = "" // a heater named outright is no pin of the machine
 		}
-		if r.b == caseName && isSupplyPoint(r.a) && !slices.Contains(c.pins(), r.a) {
+		if r.b == caseName && isSupplyPoint(r.a) && !among(c.pins(), r.a) {
 			r.of = "" // nor is a conductor of the supply
 		}
 	}

@@ -2,7 +2,6 @@ package call
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -180,14 +179,14 @@ func (c *Call) holdsReading(q *quality, rest []string) bool {
 	var points []string
 	var conds []string
 	for _, w := range rest {
-		if slices.Contains(conditionWords, w) {
+		if among(conditionWords, w) {
 			conds = append(conds, w)
 		} else {
 			points = append(points, w)
 		}
 	}
 	after := 0
-	if slices.Contains(conds, "after") {
+	if among(conds, "after") {
 		if rep := c.repairs(); len(rep) > 0 {
 			after = rep[len(rep)-1]
 		}

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strings"
 
 	"ohmcall/calc/formula"
@@ -86,7 +85,7 @@ func sumCommands() []Command {
 func (c *Call) ownNames() []string {
 	var out []string
 	for _, d := range c.defs {
-		if c.alive(d.entry) && !slices.Contains(out, d.name) {
+		if c.alive(d.entry) && !among(out, d.name) {
 			out = append(out, d.name)
 		}
 	}
@@ -145,7 +144,7 @@ func (c *Call) nameFree(name string, p arg) error {
 }
 
 func (s *scope) isBuiltIn(name string) bool {
-	if slices.Contains(sum.Names(), name) {
+	if among(sum.Names(), name) {
 		return true
 	}
 	_, ok := s.Func(name)

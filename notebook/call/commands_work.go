@@ -3,7 +3,6 @@ package call
 import (
 	"cmp"
 	"math"
-	"slices"
 	"strings"
 	"time"
 
@@ -137,7 +136,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	for _, code := range codes {
 		c.findings = append(c.findings, finding{c.entry, code, t})
-		if slices.Contains(liveFindings, code) {
+		if among(liveFindings, code) {
 			c.live, live = append(c.live, c.entry), true
 		}
 		if c.seenAt[code] == nil {
@@ -184,7 +183,7 @@ func (c *Call) afterRepair(r *Reply) *Reply {
 func (c *Call) partNames() []string {
 	var out []string
 	for _, p := range c.parts {
-		if !slices.Contains(out, p.name) {
+		if !among(out, p.name) {
 			out = append(out, p.name)
 		}
 	}
@@ -268,7 +267,7 @@ func wireTargets(c *Call) []string {
 
 func applyWire(c *Call, a *args) (*Reply, error) {
 	to := a.get("ROLE|PIN")
-	if role := roleLetters[to.text]; role != "" && slices.Contains(c.pins(), to.text) {
+	if role := roleLetters[to.text]; role != "" && among(c.pins(), to.text) {
 		if is := string(c.machines[c.machineAtHand()].result.Roles[to.text]); is != role {
 			return nil, to.errorf("%s is a pin here and the letter for %s too", to.text, role).
 				WithHint("write the role in full: wire %s %s, or: wire %s %s", a.text("COLOUR"), role, a.text("COLOUR"), cmp.Or(is, "run"))

@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -15,7 +14,7 @@ import (
 func (c *Call) Suggest() []string {
 	var out []string
 	add := func(line string) {
-		if line != "" && !slices.Contains(out, line) {
+		if line != "" && !among(out, line) {
 			out = append(out, line)
 		}
 	}
@@ -80,7 +79,7 @@ func (c *Call) testsNeeded() []cause.Test {
 
 func intersects(a, b []string) bool {
 	for _, s := range a {
-		if slices.Contains(b, s) {
+		if among(b, s) {
 			return true
 		}
 	}

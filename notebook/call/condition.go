@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -33,7 +32,7 @@ func (c *condition) put(word string) {
 }
 
 //go:noinline
-func (c condition) is(word string) bool { return slices.Contains(c.words, word) }
+func (c condition) is(word string) bool { return among(c.words, word) }
 
 func (c condition) String() string {
 	parts := append([]string(nil), c.words...)
@@ -56,7 +55,7 @@ func (c *condition) parse(words []script.Word, unit string) ([]script.Word, erro
 		last := words[len(words)-1]
 		prev := words[len(words)-2]
 		switch {
-		case slices.Contains(conditionWords, last.Text) && !last.Quoted:
+		case among(conditionWords, last.Text) && !last.Quoted:
 			c.put(last.Text)
 			words = words[:len(words)-1]
 			continue

@@ -283,5 +283,5 @@ var unsealed = []string{"no-heat", "motor-dead", noDrain}
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {
 	return kindOf(c.machineAtHand()) == winding.Compressor && !c.noCompressor() &&
-		!slices.Contains(unsealed, cause.Refine(c.complaint(), nil))
+		!among(unsealed, cause.Refine(c.complaint(), nil))
 }

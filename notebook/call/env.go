@@ -242,7 +242,7 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		words = append(words, w)
 	}
 	cond := ""
-	if n := len(words); n > 1 && slices.Contains(conditionWords, words[n-1]) {
+	if n := len(words); n > 1 && among(conditionWords, words[n-1]) {
 		cond, words = words[n-1], words[:n-1]
 	}
 	a, b := words[0], ""

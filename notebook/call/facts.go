@@ -283,11 +283,11 @@ func (c *Call) readCold(of string, before int) bool {
 }
 
 func excludes(a, b string) bool {
-	if f, ok := cause.Lookup(a); ok && slices.Contains(f.Excludes, b) {
+	if f, ok := cause.Lookup(a); ok && among(f.Excludes, b) {
 		return true
 	}
 	f, ok := cause.Lookup(b)
-	return ok && slices.Contains(f.Excludes, a)
+	return ok && among(f.Excludes, a)
 }
 
 // heard are the findings that the complaint's words name.
@@ -347,7 +347,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 			if s.Last && len(c.repairs()) > 0 && !c.persists() {
 				continue // left over only because the mended part is sound now
 			}
-			if s.State == cause.Supported && !slices.Contains(was.supported, s.Cause.Code) {
+			if s.State == cause.Supported && !among(was.supported, s.Cause.Code) {
 				text := "Cause supported: " + s.Cause.Name + c.partsNamed(s) + " (" + entriesWord(s.For) + ")."
 				if s.Cause.Consequence {
 					text = "Found: " + s.Cause.Name + " (" + entriesWord(s.For) + "); it follows from another cause, which is still to be found."
@@ -358,7 +358,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 		}
 	}
 	for i := range r.Standings {
-		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !slices.Contains(was.beside, s.Cause.Code) && !c.treats(group{s}) {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !among(was.beside, s.Cause.Code) && !c.treats(group{s}) {
 			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
 		}
 	}
@@ -407,7 +407,7 @@ func entriesWord(facts []cause.Fact) string {
 func factEntries(facts []cause.Fact) string {
 	var parts []string
 	for _, f := range facts {
-		if s := itoa(f.Entry); !slices.Contains(parts, s) {
+		if s := itoa(f.Entry); !among(parts, s) {
 			parts = append(parts, s)
 		}
 	}

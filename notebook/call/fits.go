@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -63,7 +62,7 @@ func (c *Call) stead(f fittedCap, section int) (plate, bool) {
 		if p.key != "mfd" || !c.alive(p.entry) {
 			continue
 		}
-		if p.name != "" && slices.Contains(f.words(), strings.TrimSuffix(strings.ToLower(p.name), "-cap")) {
+		if p.name != "" && among(f.words(), strings.TrimSuffix(strings.ToLower(p.name), "-cap")) {
 			return p, true
 		}
 		if n == 0 || !sameName(p.name, only.name) {

@@ -16,7 +16,7 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 	for _, p := range points {
 		pin := p.Text == "start" || p.Text == "run" || p.Text == "open" || p.Text == "closed"
 		switch {
-		case p.Quoted || !slices.Contains(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
+		case p.Quoted || !among(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
 			out = append(out, p)
 		default:
 			lifted = append(lifted, p.Text)
@@ -55,7 +55,7 @@ func twoWords(q *quality, a, b string) string {
 // twoWordMotor tells a motor named by what it drives or where it stands.
 func twoWordMotor(a, b string) bool {
 	a, b = strings.ToLower(a), strings.ToLower(b)
-	return isName(a) && !slices.Contains(motors, a) && !isSupplyPoint(a) && slices.Contains([]string{"fan", "pump", "motor", "blower"}, b)
+	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower"}, b)
 }
 
 // isName tells a word of the language from a pin or a number.
@@ -64,7 +64,7 @@ func isName(s string) bool {
 }
 
 // listedPart tells a name that the table of parts or their other names hold.
-func listedPart(name string) bool { return slices.Contains(partNamed(), strings.ToLower(name)) }
+func listedPart(name string) bool { return among(partNamed(), strings.ToLower(name)) }
 
 // twoWordPart is twoWords for the parts that ohms are read of.
 func twoWordPart(a, b string) string {
@@ -73,7 +73,7 @@ func twoWordPart(a, b string) string {
 	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}
-	if other := partOf(b); other != nil && other != p && !slices.Contains(p.words, strings.ToLower(name)) {
+	if other := partOf(b); other != nil && other != p && !among(p.words, strings.ToLower(name)) {
 		return ""
 	}
 	return name

@@ -29,7 +29,7 @@ func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
 	rests := []cause.Fact{facts[at]}
 	for i := range r.Standings {
 		switch s := &r.Standings[i]; {
-		case slices.Contains(cleared, s.Cause.Code):
+		case among(cleared, s.Cause.Code):
 			if s.State != cause.RuledOut {
 				return
 			}
@@ -38,16 +38,16 @@ func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
 			left, names = append(left, s.Cause.Code), append(names, s.Cause.Name)
 		}
 	}
-	if !slices.Contains(left, "compressor-seized") {
+	if !among(left, "compressor-seized") {
 		return
 	}
 	byEntry(rests)
 	why := "what is left for a locked rotor, inferred from " + entriesWord(rests) + ": " + strings.Join(names, ", ")
 	for _, p := range partsLocked {
 		done := slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, p.test+"-") })
-		if slices.Contains(left, p.cause) && !done {
+		if among(left, p.cause) && !done {
 			for _, t := range cause.Tests() {
-				if t.Code == p.test && !slices.ContainsFunc(facts, func(f cause.Fact) bool { return slices.Contains(t.Barred, f.Code) }) {
+				if t.Code == p.test && !slices.ContainsFunc(facts, func(f cause.Fact) bool { return among(t.Barred, f.Code) }) {
 					r.Next, r.Repeat, r.NextWhy = &t, false, why
 					return
 				}

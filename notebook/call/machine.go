@@ -27,7 +27,7 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 		prefix = of + ": "
 	}
 	for i, n := range res.Notes {
-		if slices.Contains(m.shown, n) {
+		if among(m.shown, n) {
 			continue
 		}
 		tone := Plain
@@ -160,7 +160,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 	switch res.State {
 	case winding.Sound:
 		v.Word = verdict.Sound
-		if slices.Contains(res.Facts, winding.FactIsolated) {
+		if among(res.Facts, winding.FactIsolated) {
 			v.Word = verdict.CannotTell
 		}
 	case winding.Incomplete:

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -113,7 +112,7 @@ func applyLimit(c *Call, a *args) (*Reply, error) {
 		c.set("limit", p.text)
 		return c.rejudgeAll(say("Insulation is judged by the rule " + p.text + ".")), nil
 	}
-	if slices.Contains(limitWords(c), p.text) {
+	if among(limitWords(c), p.text) {
 		c.set("edition", p.text)
 		return c.rejudgeAll(say("The supply is judged by " + p.text + ".")), nil
 	}

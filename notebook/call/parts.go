@@ -87,7 +87,7 @@ func isMotor(name string) bool {
 	if i := strings.LastIndex(name, "-"); i > 0 && twoWordMotor(name[:i], name[i+1:]) {
 		return true
 	}
-	return slices.Contains(motors, name)
+	return among(motors, name)
 }
 
 // unknownPart answers a reading of a part that has no judge.
@@ -106,7 +106,7 @@ func unknownPart(r *reading) string {
 func (p *place) names() []string {
 	names := slices.Clone(p.words)
 	for _, alias := range partNamed() {
-		if known, ok := partAliases[alias]; ok && slices.Contains(p.words, known) {
+		if known, ok := partAliases[alias]; ok && among(p.words, known) {
 			names = append(names, alias)
 		}
 	}

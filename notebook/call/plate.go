@@ -2,7 +2,6 @@ package call
 
 import (
 	"errors"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -143,7 +142,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 			}
 			return v, words[1].Errorf("%s takes no value", k.word).WithHint("what is marked on the can has its own key: plate %s cap, mfd %s", k.word, line)
 		}
-		if len(words) > 1 || !slices.Contains(k.words, last.Text) {
+		if len(words) > 1 || !among(k.words, last.Text) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
 		}
 		return v, nil

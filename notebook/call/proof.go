@@ -258,7 +258,7 @@ func (c *Call) missing() []string {
 			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
 				continue // it is named once, as proof
 			}
-			if condemned && intersects(n.Any, energised) || slices.Contains(n.Any, "breaker-holds") && c.heldSince() {
+			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
@@ -296,7 +296,7 @@ func (c *Call) heldSince() bool {
 	if since == 0 || c.seenAgain() > 0 || !running(c, since).held {
 		return false
 	}
-	late := slices.ContainsFunc(c.seenAt["trips-later"], c.alive) || slices.Contains(c.heard(), "trips-later")
+	late := slices.ContainsFunc(c.seenAt["trips-later"], c.alive) || among(c.heard(), "trips-later")
 	last := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "amp" || r.quality.word == "temp" })
 	return !late || last.at.Sub(c.entries[since-1].At) >= heldLong
 }

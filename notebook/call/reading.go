@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -248,7 +247,7 @@ var (
 
 func isShell(p string) bool {
 	p = strings.ToLower(p)
-	return slices.Contains(shells, p) || slices.Contains(earths, p)
+	return among(shells, p) || among(earths, p)
 }
 
 // toShell calls the shell by one name, whatever it was called: a pin to ground
@@ -261,7 +260,7 @@ func (r *reading) toShell() {
 		}
 		return
 	case isShell(r.a) && isShell(r.b):
-		if slices.Contains(earths, strings.ToLower(r.a)) != slices.Contains(earths, strings.ToLower(r.b)) {
+		if among(earths, strings.ToLower(r.a)) != among(earths, strings.ToLower(r.b)) {
 			r.a, r.b = "earth", ""
 			return
 		}

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strings"
 
 	"ohmcall/notebook/script"
@@ -17,7 +16,7 @@ var personal = []string{"client", "site"}
 // come back as they are.
 func Redacted(line string) string {
 	l, err := script.Parse(line)
-	if err != nil || l.Blank() || !slices.Contains(personal, l.Words[0].Text) {
+	if err != nil || l.Blank() || !among(personal, l.Words[0].Text) {
 		return line
 	}
 	_, col := l.Rest()
@@ -27,7 +26,7 @@ func Redacted(line string) string {
 // redacted reports whether a personal text of this call was replaced.
 func (c *Call) redacted() bool {
 	for _, f := range c.fields {
-		if f.value == redactedMark && slices.Contains(personal, f.key) {
+		if f.value == redactedMark && among(personal, f.key) {
 			return true
 		}
 	}

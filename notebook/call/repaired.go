@@ -104,7 +104,7 @@ func (c *Call) persists() bool {
 // repair up to phase at was made after it.
 func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
 	for _, n := range c.mended {
-		if n > f.Entry && phase(repairs, n) < at && slices.Contains(c.mendedWhat[n], f.Code) {
+		if n > f.Entry && phase(repairs, n) < at && among(c.mendedWhat[n], f.Code) {
 			return true
 		}
 	}
@@ -122,7 +122,7 @@ func (c *Call) mend() {
 			continue
 		}
 		for _, f := range s.For {
-			if slices.Contains(s.Cause.ShownBy, f.Code) {
+			if among(s.Cause.ShownBy, f.Code) {
 				c.mendedWhat[c.entry] = append(c.mendedWhat[c.entry], f.Code)
 			}
 		}

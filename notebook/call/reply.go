@@ -1,7 +1,5 @@
 package call
 
-import "slices"
-
 // Tone says how a line of a reply is meant; a terminal may colour it, the
 // words carry it alone.
 type Tone int
@@ -74,7 +72,7 @@ func (r *Reply) add(tone Tone, text string) *Reply {
 //go:noinline
 func (r *Reply) flag(codes ...string) *Reply {
 	for _, c := range codes {
-		if c != "" && !slices.Contains(r.Flags, c) {
+		if c != "" && !among(r.Flags, c) {
 			r.Flags = append(r.Flags, c)
 		}
 	}

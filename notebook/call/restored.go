@@ -18,7 +18,7 @@ var fed = []string{"light-works", "starts-and-runs", "clicks", "hums", "cond-fan
 // cannot stand beside was read or seen, and that the appliance was dead before
 // its supply came back.
 func (c *Call) restored(facts []cause.Fact, before int) []cause.Fact {
-	had := slices.ContainsFunc(facts, func(f cause.Fact) bool { return slices.Contains(ofSupply, f.Code) })
+	had := slices.ContainsFunc(facts, func(f cause.Fact) bool { return among(ofSupply, f.Code) })
 	if !had {
 		return facts
 	}
@@ -26,9 +26,9 @@ func (c *Call) restored(facts []cause.Fact, before int) []cause.Fact {
 		return f.Code == "outlet-dead" || f.Code == "supply-absent" || f.Code == "breaker-tripped"
 	})
 	gone := func(f cause.Fact) bool {
-		changes := slices.Contains(ofSupply, f.Code) || f.Code == "all-dead" && off
+		changes := among(ofSupply, f.Code) || f.Code == "all-dead" && off
 		return changes && slices.ContainsFunc(facts, func(g cause.Fact) bool {
-			later := slices.Contains(fed, g.Code) || slices.Contains(ofSupply, g.Code) && g.Code != "leg-missing"
+			later := among(fed, g.Code) || among(ofSupply, g.Code) && g.Code != "leg-missing"
 			return later && excludes(f.Code, g.Code) && c.lastSaid(g, before) > c.lastSaid(f, before)
 		})
 	}

@@ -18,7 +18,7 @@ var onePer = []string{"ptc", "relay-coil", "potential-coil", "overload", "defros
 func whichPart(kind, name string) (family, part string) {
 	switch kind {
 	case "part":
-		if p := partOf(name); !slices.Contains(onePer, p.words[0]) {
+		if p := partOf(name); !among(onePer, p.words[0]) {
 			return p.words[0], partID(name)
 		}
 	case "sheath", "volt", "amp":
@@ -89,10 +89,10 @@ func (c *Call) partsNamed(s *cause.Standing) string {
 		for ; i < len(c.readings) && c.readings[i].entry == f.Entry; i++ {
 			kind, name := c.subject(c.readings[i])
 			family, part := whichPart(kind, name)
-			if family == "" || slices.Contains(names, part) || strings.Contains(" "+s.Cause.Name+" ", " "+part+" ") || part == family && !c.hasOther(family, part) {
+			if family == "" || among(names, part) || strings.Contains(" "+s.Cause.Name+" ", " "+part+" ") || part == family && !c.hasOther(family, part) {
 				continue
 			}
-			if v, ok := c.verdictOn(kind, name, f.Entry+1); ok && slices.Contains(v.Fact, f.Code) {
+			if v, ok := c.verdictOn(kind, name, f.Entry+1); ok && among(v.Fact, f.Code) {
 				names = append(names, part)
 			}
 		}

@@ -73,7 +73,7 @@ func (c *Call) spellWord(l *script.Line) string {
 	// the plate's.
 	one := strings.TrimSuffix(low, "s")
 	if one == low || qualityOf(one) == nil || len(l.Words) < 3 || !isWord(l.Words[1].Text) && !onlyDigits(l.Words[1].Text) ||
-		slices.Contains(operatorWords, l.Words[1].Text) {
+		among(operatorWords, l.Words[1].Text) {
 		return typed
 	}
 	return one

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"sort"
 	"strings"
 
@@ -72,9 +71,9 @@ func (c *Call) courseOf(name string, peak *reading, before int) (then judge.Cour
 // fell. No current says nothing: the machine may have been taken off.
 func (c *Call) courseOfRun(name string, r *reading) judge.Course {
 	switch v := c.judgeAmp(name, r); {
-	case slices.Contains(v.Fact, "amps-locked-rotor"):
+	case among(v.Fact, "amps-locked-rotor"):
 		return judge.Stayed
-	case slices.Contains(v.Fact, "amps-sound"), slices.Contains(v.Fact, "amps-high"), slices.Contains(v.Fact, "amps-low"):
+	case among(v.Fact, "amps-sound"), among(v.Fact, "amps-high"), among(v.Fact, "amps-low"):
 		return judge.Started
 	}
 	return judge.Unwatched

@@ -67,7 +67,7 @@ func groupsOf(r *cause.Result) []group {
 
 // shows are the facts that show a cause by themselves.
 func shows(s *cause.Standing) []cause.Fact {
-	return slices.DeleteFunc(slices.Clone(s.For), func(f cause.Fact) bool { return !slices.Contains(s.Cause.ShownBy, f.Code) })
+	return slices.DeleteFunc(slices.Clone(s.For), func(f cause.Fact) bool { return !among(s.Cause.ShownBy, f.Code) })
 }
 
 // idle lists work that by its words mends nothing that was found or is open, but
@@ -111,7 +111,7 @@ func (c *Call) mends(k *cause.Cause, text string) bool {
 // call is about. Where that is whatever motor stands still, none is another.
 func (c *Call) onAnother(text string) bool {
 	main := c.mainMachine()
-	if main == defaultMachine && (c.noCompressor() || slices.Contains(unsealed, c.complaint())) {
+	if main == defaultMachine && (c.noCompressor() || among(unsealed, c.complaint())) {
 		return false
 	}
 	named := ""
@@ -192,7 +192,7 @@ func (c *Call) untreated() []group {
 			continue
 		}
 		g = slices.DeleteFunc(g, func(s *cause.Standing) bool {
-			return s.Last || s.Cause.Consequence || !slices.Contains(still, s.Cause.Code)
+			return s.Last || s.Cause.Consequence || !among(still, s.Cause.Code)
 		})
 		if len(g) > 0 {
 			out = append(out, g)
@@ -252,7 +252,7 @@ func (c *Call) leftToMend(left []group) cause.Result {
 	facts := slices.Clone(c.weighed.facts)
 	for i := range r.Standings {
 		s := &r.Standings[i]
-		if s.State == cause.Supported && !slices.Contains(codes, s.Cause.Code) {
+		if s.State == cause.Supported && !among(codes, s.Cause.Code) {
 			facts = slices.DeleteFunc(facts, func(f cause.Fact) bool {
 				return slices.Contains(shows(s), f) && !slices.Contains(keep, f)
 			})

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -81,3 +82,8 @@ func speaksOf(text string, words []string) bool {
 	}
 	return false
 }
+
+// among reports whether a list holds a value.
+//
+//go:noinline
+func among(list []string, s string) bool { return slices.Contains(list, s) }
