@@ -177,7 +177,7 @@ func (n *Notebook) render() []byte { return page.Render(n.call.Record(), n.remar
 // were stored all the same; the line itself was not.
 func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	text = n.call.Expand(text)
-	if err := n.call.TwoWays(text); err != nil {
+	if err := n.call.Doubtful(text); err != nil {
 		return nil, err
 	}
 	return n.do(text, 0)

@@ -132,7 +132,7 @@ var seen = []Finding{
 	{"fuse-none", []string{"no fuse"}, "the appliance has no fuse of its own", []string{"fuse-sound", "fuse-open"}},
 	{"airflow-blocked", []string{"airflow blocked", "vent blocked", "lint blocked", "filter blocked", "vent clogged", "filter dirty", "filter clogged", "lint clogged"}, "the air or water path is blocked", []string{"airflow-clear"}},
 	{"airflow-clear", []string{"airflow clear", "vent clear", "filter clean"}, "the air or water path is free", nil},
-	{"shaft-free", []string{"shaft free", "turns by hand", "turns freely"}, "the shaft turns freely by hand", []string{"shaft-stuck"}},
+	{"shaft-free", []string{"shaft free", "turns by hand", "turns freely", "spins by hand", "spins freely", "turns over by hand"}, "the shaft turns freely by hand", []string{"shaft-stuck"}},
 	{"shaft-stuck", []string{"shaft stuck", "stuck by hand", "does not turn by hand"}, "the shaft does not turn by hand, uncoupled from its load", nil},
 	{"starts-when-pushed", []string{"starts when pushed", "spins when pushed", "runs when pushed"}, "runs on when its shaft is given a turn with a tool", []string{"silent"}},
 	{"one-speed-dead", []string{"one speed dead", "dead on one speed", "dead on high", "dead on low", "dead on medium", "runs on high only", "runs on low only", "one speed only"}, "the motor runs, but not on every speed", []string{"silent", "all-dead"}},

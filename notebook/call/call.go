@@ -268,10 +268,13 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
-	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 {
+	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
 		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
 	}
-	if n := source.Nearest(first.Text, wordsOnly); n != "" {
+	if len(cause.FindFindings(c.fanWords(l.Body))) > 0 {
+		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", clip(l.Body, 40), clip(l.Body, 40))
+	}
+	if n := source.Nearest(first.Text, wordsOnly); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))

@@ -127,6 +127,9 @@ func findingWords() []string {
 // liveFindings are seen only while the unit is under power.
 var liveFindings = []string{"starts-and-runs"}
 
+// placing begins a part of a finding that says where or when, and no other.
+var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", "when", "while", "under", "behind"}
+
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
 	codes := cause.FindFindings(c.fanWords(t))
@@ -160,6 +163,12 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	for _, part := range strings.Split(c.fanWords(t), ",") {
+		part = strings.TrimSpace(part)
+		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 {
+			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
+		}
+	}
 	if live && c.energisedAnyway(r) {
 		c.defied = append(c.defied, c.entry)
 	}

@@ -69,7 +69,7 @@ func listedPart(name string) bool { return among(partNamed(), strings.ToLower(na
 // twoWordPart is twoWords for the parts that ohms are read of.
 func twoWordPart(a, b string) string {
 	name := a + "-" + b
-	p := partOf(name)
+	p := partStarting(name)
 	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}

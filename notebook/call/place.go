@@ -45,8 +45,17 @@ func init() {
 	}
 }
 
-// partOf finds the kind of part that a name means.
+// partOf finds the kind of part that a name means: by how it starts, else by
+// its last word: the belt-switch is a switch.
 func partOf(name string) *place {
+	p := partStarting(name)
+	if i := strings.LastIndexByte(name, '-'); p == nil && i > 2 && !isShell(name[i+1:]) {
+		return partStarting(name[i+1:])
+	}
+	return p
+}
+
+func partStarting(name string) *place {
 	name = canonical(name)
 	for i := range partPlaces {
 		for _, w := range partPlaces[i].words {

@@ -108,6 +108,9 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 // platePart reads one `key value`.
 func (c *Call) platePart(p []script.Word) (plate, error) {
 	k := plateKeyOf(p[0].Text)
+	if k == nil && startsLikeNumber(p[0].Text) {
+		return plate{}, p[0].Errorf("no key stands before %s", p[0].Text).WithHint("as in: %s", byWord["plate"].Examples[0])
+	}
 	if k == nil {
 		return plate{}, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))
 	}
@@ -211,7 +214,7 @@ func (k *plateKey) parse(text string) (quantity.Q, error) {
 // twoValues parts `88-108` and `115/230`. Only horsepower is written as a
 // fraction.
 func twoValues(k *plateKey, text string) (lo, hi string, two bool) {
-	for _, sign := range []string{"-", "–", "/"} {
+	for _, sign := range []string{"-", "–", "/", "+"} {
 		if k.word == "hp" {
 			break
 		}
@@ -229,7 +232,7 @@ const narrow = 1.2
 // settleTwo takes two values for the range that they mean, or refuses them
 // with the line to type.
 func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
-	slash := strings.Contains(value.Text, "/")
+	slash := strings.ContainsAny(value.Text, "/+")
 	lowest, highest := v.q.SI(), v.hi.SI()
 	if highest < lowest {
 		lowest, highest = highest, lowest

@@ -184,6 +184,15 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, value.Errorf("no value stands before %s", said).
 			WithHint("write what the meter shows, OL when it is open: %s %s OL", q.word, pointWords(rest))
 	}
+	if n := len(points); n > 0 && isWord(value.Text) && !isOver(value.Text) && startsLikeNumber(points[n-1].Text) {
+		e := value.Errorf("%q is no condition that is known here", value.Text)
+		for n = min(n, 6); n > 0; n-- {
+			if _, err := c.parseReading(q, points[:n]); err == nil {
+				return nil, e.WithHint("help %s names them; without it: %s %s", q.word, q.word, pointWords(points[:n]))
+			}
+		}
+		return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
+	}
 	if err := r.parseValue(c, value); err != nil {
 		return nil, err
 	}
@@ -209,13 +218,17 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 	default:
 		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
-			WithHint("separate several readings with commas: %s A B 3.4, A C 6.5", q.word)
+			WithHint("%s", c.parted(q, words))
 	}
 	if r.b == "" {
 		r.a = motorName(r.a)
 	}
 	if r.b != "" && q.word == "amp" {
-		return nil, points[1].Errorf("current is read at one place").WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
+		e := points[1].Errorf("current is read at one place")
+		if startsLikeNumber(points[0].Text) {
+			return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
+		}
+		return nil, e.WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
 	}
 	if r.b != "" && !pairKinds[q.word] {
 		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])

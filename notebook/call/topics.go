@@ -62,7 +62,7 @@ func helpPoints(string) *Reply {
 }
 
 func helpParts(part string) *Reply {
-	r := say("ohm PART VALUE judges these; more may follow the name, as in heater2 or limit-hi:")
+	r := say("ohm PART VALUE judges these; more may stand before or behind the name, as in belt-switch, heater2 or limit-hi:")
 	for i := range partPlaces {
 		p := &partPlaces[i]
 		narrowed(r, part, strings.Join(p.names(), ", "), p.help)

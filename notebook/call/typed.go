@@ -36,6 +36,8 @@ const (
 var respellings = []respelling{
 	{from: ` ?[:=]+( |$)`, to: `$1`},
 	{from: `\.$`},
+	{from: `(?i)^(?:to|at|of|on|across) `},
+	{from: `(?i)^([~-]?[\d.]\S*) (?:at|on|across) ([a-z]\S*)$`, to: `$2 $1`},
 	{from: `≥|>=`, to: `>`},
 	{from: `≈`, to: `~`},
 	{from: `(^| )(?:[–—]|(?i:minus) )(\d)`, to: `$1-$2`},
@@ -55,12 +57,30 @@ var respellings = []respelling{
 	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
 	{from: `(?i) afterwards?( |$)`, to: ` after$1`},
 	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
+	{from: `(?i)(^| )htr `, to: `${1}heater `},
+	{from: `(?i)^def `, to: `defrost `},
+	{from: `(?i)(fan|pump|blower) motor `, to: `$1 `},
+	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
+	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
+	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
+	{of: "ohm", from: `(?i)^valve (hot|cold) `, to: `valve-$1 `},
+	{of: "ohm", from: `(?i)^(hot|cold) (?:water )?valve `, to: `valve-$1 `},
+	{of: "ohm", from: `(?i)^(inlet|water|fill) valve (hot|cold) `, to: `$1-valve-$2 `},
+	{of: "ohm", from: `(?i)^([a-z]{3,}) t?stat `, to: `$1-thermostat `},
+	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) (switch|solenoid|element|heater|valve|thermostat|fuse|sensor|thermistor|relay|igniter) ([\d~.>o])`, to: `$1-$2 $3`},
+	{of: "ohm", from: `(?i)^` + colour + `[–/-]` + colour + ` `, to: `$1 $2 `},
+	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
+	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
+	{of: "mfd", from: `(?i)^(\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
 	// Of a can with two sections both are read to C.
 	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
 	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},
-	{of: "ohm", from: `^(\w)[–/>-](\w|(?i:case|gnd|ground|earth|chassis|frame)) `, to: `$1 $2 `},
+	{of: "ohm", from: `^(\w)[–/>-](\w) `, to: `$1 $2 `},
+	{of: "volt", from: `^(\w)[–/>-](\w) `, to: `$1 $2 `},
 	{of: "volt", from: `^(?i)(l[123]?|n)[–/>-]?(l[123]?|n) `, to: `$1 $2 `},
 }
+
+const colour = `(black|blk|white|wht|red|blue|blu|yellow|yel|green|grn|orange|orn|brown|brn|purple|gr[ae]y|pink)`
 
 // patterns are the patterns of this file, made when the first line is typed.
 var patterns = sync.OnceValue(func() *struct{ decimal, two, mark *regexp.Regexp } {
@@ -105,7 +125,36 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		parts[i], at[i] = strings.Join(words, " "), len(head)
 	}
 	spread(parts, at)
-	return strings.Join(parts, ", ")
+	return strings.Join(c.eachToCase(q, parts), ", ")
+}
+
+// eachToCase writes several pins, or all, to the case as a reading of each.
+func (c *Call) eachToCase(q *quality, parts []string) []string {
+	var out []string
+	for _, p := range parts {
+		words := strings.Fields(p)
+		n := 0
+		for n < len(words) && c.pinName(words[n]) {
+			n++
+		}
+		pins := words[:n]
+		if len(words) > 2 && (strings.EqualFold(words[0], "all") || strings.EqualFold(words[0], "each")) {
+			n, pins = 1, nil
+			for _, pin := range c.pins() {
+				if !isShell(pin) {
+					pins = append(pins, pin)
+				}
+			}
+		}
+		if q.word != "ohm" || n == len(words) || !isShell(words[n]) || len(pins) < 2 {
+			out = append(out, p)
+			continue
+		}
+		for _, pin := range pins {
+			out = append(out, pin+" "+strings.Join(words[n:], " "))
+		}
+	}
+	return out
 }
 
 // pinName tells a pin that was read before, or one of those that the trade
@@ -154,21 +203,56 @@ func sortOf(part string) int {
 	return 2
 }
 
-// TwoWays refuses a line typed live in which a comma can be a sign of
-// thousands, of decimals, or part two readings, as in watt unit 1,200.
-func (c *Call) TwoWays(text string) error {
-	word, _, _ := strings.Cut(text, " ")
-	if qualityOf(word) == nil {
+// Doubtful refuses a line typed live that a stored one may be, though it is
+// likelier a slip: a comma that can be a sign of thousands, of decimals, or part
+// two readings, as in watt unit 1,200; a value in the place of a point, as in
+// ohm coil 1320 550; what has no pins read yet for all of them.
+func (c *Call) Doubtful(text string) error {
+	l, err := script.Parse(text)
+	if err != nil || l.Blank() {
 		return nil
 	}
-	m := patterns().two.FindStringSubmatch(text)
-	if m == nil {
+	q := qualityOf(l.Words[0].Text)
+	if q == nil || strings.Contains(text, "(") {
 		return nil
 	}
-	col := 1 + len([]rune(m[1]))
-	w := script.Word{Col: col, End: col + len(m[2]) + 1 + len(m[3])}
-	return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
-		WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
+	if m := patterns().two.FindStringSubmatch(l.Text); m != nil {
+		col := 1 + len([]rune(m[1]))
+		w := script.Word{Col: col, End: col + len(m[2]) + 1 + len(m[3])}
+		return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
+			WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
+	}
+	for i, w := range l.Words[1:] {
+		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
+		case w.Text == "all" && isShell(next.Text):
+			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
+		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
+			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
+		}
+	}
+	return nil
+}
+
+// parted is the hint for readings that no commas part: the line with commas
+// where it can be taken so, else an example.
+func (c *Call) parted(q *quality, words []script.Word) string {
+	var b strings.Builder
+	for i, w := range words {
+		b.WriteString(" " + w.Text)
+		if i+2 < len(words) && (startsLikeNumber(w.Text) || isOver(w.Text)) && !startsLikeNumber(words[i+1].Text) {
+			b.WriteByte(',')
+		}
+	}
+	l, err := script.Parse(q.word + b.String())
+	if err == nil && strings.Contains(b.String(), ",") {
+		if _, err = c.parseReadings(q, l.Words[1:]); err == nil {
+			return "commas part readings: " + l.Text
+		}
+	}
+	if pairKinds[q.word] {
+		return "separate several readings with commas: " + q.word + " A B 3.4, A C 6.5"
+	}
+	return "as in: " + byWord[q.word].Examples[0]
 }
 
 // unmark takes bullets, numbers and prompts off a pasted line that is a command,
