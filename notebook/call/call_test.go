@@ -184,7 +184,7 @@ func TestExpand(t *testing.T) {
 	tests := []struct{ before, in, want string }{
 		{"ohm A B 3.4", "C 6.5", "ohm A C 6.5"},
 		{"ohm A B 3.4", "B C 2.5", "ohm B C 2.5"},
-		{"ohm A B 3.4", "C 6.5, B C 2.5 cold", "ohm A C 6.5, B C 2.5 cold"},
+		{"ohm A B 3.4", "C 6.5, B C 2.5 cold", "ohm A C 6.5 cold, B C 2.5 cold"},
 		{"ohm A B 3.4", "case OL", "ohm A case OL"},
 		{"ohm A case OL", "B OL", "ohm B case OL"},
 		{"ohm A B 3.4", "14:30 C ~6.5", "14:30 ohm A C ~6.5"},

@@ -11,8 +11,21 @@ import (
 // command word and its time take their one form (see spell). A line that
 // carries on with the last kind of reading is completed: after `ohm A B 3.4` a
 // bare `C 6.5` means `ohm A C 6.5` (the first probe stayed where it was) and
-// `B C 2.5` means `ohm B C 2.5`. Any other line comes back as it is.
+// `B C 2.5` means `ohm B C 2.5`. Any other line comes back as it is, and so does
+// what Expand has made.
 func (c *Call) Expand(text string) string {
+	out := text
+	for range 6 {
+		next := c.expand(out)
+		if next == out {
+			return out
+		}
+		out = next
+	}
+	return text // nothing that a person types goes on changing
+}
+
+func (c *Call) expand(text string) string {
 	text = c.spell(text)
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() || l.Guard != "" {

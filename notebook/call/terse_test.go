@@ -117,3 +117,31 @@ func TestTerseLines(t *testing.T) {
 		}
 	}
 }
+
+// FuzzExpand types anything behind a call that has begun: what a line is stored
+// as is its one form, which typing it again does not change.
+func FuzzExpand(f *testing.F) {
+	b, err := os.ReadFile("testdata/terse.txt")
+	if err != nil {
+		f.Fatal(err)
+	}
+	for _, l := range strings.Split(string(b), "\n") {
+		f.Add(l)
+	}
+	c := New()
+	for _, l := range []string{"ohm P Q 5.0", "volt L1 N 120", "ohm P case OL"} {
+		if _, err := c.Apply(nine, l); err != nil {
+			f.Fatal(err)
+		}
+	}
+	f.Fuzz(func(t *testing.T, line string) {
+		if strings.ContainsAny(line, "\n\r") {
+			return
+		}
+		full := c.Expand(line)
+		if again := c.Expand(full); again != full {
+			t.Errorf("%q is stored as %q, and that as %q", line, full, again)
+		}
+		c.Doubtful(full)
+	})
+}
