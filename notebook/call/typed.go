@@ -62,6 +62,7 @@ var respellings = []respelling{
 	{from: `(?i)(fan|pump|blower) motor `, to: `$1 `},
 	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
+	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
 	{of: "ohm", from: `(?i)^valve (hot|cold) `, to: `valve-$1 `},
 	{of: "ohm", from: `(?i)^(hot|cold) (?:water )?valve `, to: `valve-$1 `},
