@@ -259,7 +259,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
 	}
-	if low := strings.ToLower(first.Text); low == "undo" || low == "oops" {
+	if among(slips, strings.ToLower(first.Text)) {
 		return e.WithHint("it strikes the last entry, and there is none; strike takes any")
 	}
 	if strings.EqualFold(first.Text, "done") {
@@ -270,6 +270,14 @@ func (c *Call) unknownWord(l *script.Line) error {
 	}
 	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
 		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
+	}
+	if n := len(l.Words); n == 2 || n == 3 {
+		for i := range qualities {
+			q := &qualities[i]
+			if among(placeWords(q.word), strings.ToLower(first.Text)) && valueLike(l.Words[1].Text, q.unit) && (q.word == "temp" || !onlyDigits(l.Words[1].Text)) {
+				return e.WithHint("a reading names what was read: %s %s", q.word, clip(l.Body, 40))
+			}
+		}
 	}
 	if len(cause.FindFindings(c.fanWords(l.Body))) > 0 {
 		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", clip(l.Body, 40), clip(l.Body, 40))

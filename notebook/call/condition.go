@@ -69,6 +69,9 @@ func (c *condition) parse(words []script.Word, unit string) ([]script.Word, erro
 			continue
 		case prev.Text == "at" && len(words) > 2 && !prev.Quoted:
 			q, err := quantity.Parse(last.Text, unit)
+			if err != nil && strings.Contains(last.Text, ":") {
+				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("a time stands before the line, as in: 14:30 temp freezer -2F")
+			}
 			if err != nil {
 				return nil, last.Errorf("%q is no temperature", last.Text).WithHint("as in: at 65C")
 			}

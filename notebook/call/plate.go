@@ -225,6 +225,10 @@ func twoValues(k *plateKey, text string) (lo, hi string, two bool) {
 	return text, "", false
 }
 
+// printedVolts are the volts that are printed on run and start capacitors (common
+// practice).
+var printedVolts = []string{"110", "125", "165", "220", "250", "330", "370", "400", "440", "450"}
+
 // narrow is how far the ends of one range of supply volts lie apart at most:
 // 208/230 and 220-240 are one connection, 115/230 are two (common practice).
 const narrow = 1.2
@@ -238,6 +242,8 @@ func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
 		lowest, highest = highest, lowest
 	}
 	switch {
+	case k.word == "mfd" && slash && among(printedVolts, strings.TrimRight(strings.ToUpper(hi), "VAC")):
+		return value.Errorf("%s are its microfarads and its volts", value.Text).WithHint("volts take their unit: plate mfd %s %sV", lo, strings.TrimRight(strings.ToUpper(hi), "VAC"))
 	case k.word == "mfd" && !slash:
 		v.ranged = true
 		return nil

@@ -225,8 +225,8 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	}
 	if r.b != "" && q.word == "amp" {
 		e := points[1].Errorf("current is read at one place")
-		if startsLikeNumber(points[0].Text) {
-			return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
+		if startsLikeNumber(points[0].Text) || startsLikeNumber(points[1].Text) {
+			return nil, e.WithHint("%s", c.parted(q, words))
 		}
 		return nil, e.WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
 	}

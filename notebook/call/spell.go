@@ -32,6 +32,13 @@ func (c *Call) spell(text string) string {
 			return string([]rune(l.Text)[:l.BodyCol-1]) + word + s
 		}
 	} else if cmd := byWord[word]; cmd != nil && len(cmd.Params) > 0 {
+		if len(l.Words) > 1 && cmd.Params[0].Kind != Text {
+			if rest, _ := l.Rest(); !strings.ContainsAny(rest, `"#`) && len(rest) <= longestTyped {
+				if s := respell(rest, word); s != rest {
+					return string([]rune(l.Text)[:l.BodyCol-1]) + word + " " + s
+				}
+			}
+		}
 		edits = append(edits, c.spellArgs(cmd, l.Words[1:])...)
 	}
 	out := []rune(l.Text)
@@ -66,8 +73,13 @@ func (c *Call) spellWord(l *script.Line) string {
 		return "help"
 	case byWord[low] != nil:
 		return low
-	case len(l.Words) == 1 && byWord[strings.TrimRight(low, ".!")] != nil:
-		return strings.TrimRight(low, ".!")
+	case len(l.Words) > 1 && byWord[strings.TrimRight(low, ":")] != nil:
+		return strings.TrimRight(low, ":")
+	case len(l.Words) == 1 && byWord[strings.Trim(low, ".!?")] != nil:
+		if low = strings.Trim(low, ".!?"); strings.ContainsRune(typed, '?') && len(byWord[low].Params) > 0 {
+			return "help " + low
+		}
+		return low
 	}
 	// In the plural only what names its place is a reading: `amps 1.2` may be
 	// the plate's.
@@ -95,11 +107,21 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 	return " " + s
 }
 
+// otherTime is a time before a command as 14.30, 1430 or +40 minutes.
+var otherTime = lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d|2[0-3])[.h]?([0-5]\d)) +(([A-Za-z]+)\b.*)$`)
+
 var looseTime = lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.
 func spellTime(text string) string {
+	if m := otherTime().FindStringSubmatch(text); m != nil && byWord[strings.ToLower(m[6])] != nil {
+		if m[1] != "" {
+			text = "+" + m[1] + strings.ToLower(m[2]) + " " + m[5]
+		} else {
+			text = m[3] + ":" + m[4] + " " + m[5]
+		}
+	}
 	m := looseTime().FindStringSubmatchIndex(text)
 	if m == nil {
 		return text

@@ -15,7 +15,7 @@ import (
 
 // respelling writes one way of typing as the language has it.
 type respelling struct {
-	of       string // the reading that it is for, "" for all
+	of       string // the command that it is for, "" for all readings
 	from, to string
 	re       *regexp.Regexp
 }
@@ -31,10 +31,11 @@ const (
 	twoWays      = `^(.* )([~>]?-?\d+),(\d{3,}[^\d., ]*)` + tail
 )
 
-// respellings are for one reading, in this order; the part starts with its
-// points.
+// respellings are for one reading or for what stands behind another command, in
+// this order.
 var respellings = []respelling{
 	{from: ` ?[:=]+( |$)`, to: `$1`},
+	{from: `([A-Za-z])[:=]([\d.~>-])`, to: `$1 $2`},
 	{from: `\.$`},
 	{from: `(?i)^(?:to|at|of|on|across) `},
 	{from: `(?i)^([~-]?[\d.]\S*) (?:at|on|across) ([a-z]\S*)$`, to: `$2 $1`},
@@ -46,7 +47,8 @@ var respellings = []respelling{
 	{from: `(?i)(\d) ?vac( |$)`, to: `${1}V$2`},
 	{from: `(?i)(\d) ?microfarads?( |$)`, to: `${1}uF$2`},
 	{from: `(?i)(\d) ?seconds?( |$)`, to: `${1}s$2`},
-	{from: `(?i)(\d) ?degrees?( |$)`, to: `$1$2`},
+	{from: `(?i)(\d) ?deg(?:rees?)?( |$)`, to: `$1$2`},
+	{from: `(\d)°( |$)`, to: `$1$2`},
 	{from: `(\d) ([kMG])( |$)`, to: `$1$2$3`},
 	{from: `(^| )(\d\S*)\+( |$)`, to: `$1>$2$3`},
 	{from: `(^| )(?:>|(?i:over)) (\d\S*M)`, to: `$1>$2`},
@@ -60,6 +62,7 @@ var respellings = []respelling{
 	{from: `(?i)(^| )htr `, to: `${1}heater `},
 	{from: `(?i)^def `, to: `defrost `},
 	{from: `(?i)(fan|pump|blower) motor `, to: `$1 `},
+	{from: `(?i)^fan (cond|evap) `, to: `$1-fan `},
 	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
 	{of: "ohm", from: `(?i) case `, to: ` case `},
@@ -76,8 +79,20 @@ var respellings = []respelling{
 	// Of a can with two sections both are read to C.
 	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
 	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},
-	{of: "ohm", from: `^(\w)[–/>-](\w) `, to: `$1 $2 `},
-	{of: "volt", from: `^(\w)[–/>-](\w) `, to: `$1 $2 `},
+	{of: "ohm", from: `^(\w\d?)[–/>+-](\w\d?) `, to: `$1 $2 `},
+	{of: "volt", from: `^(\w\d?)[–/>-](\w\d?) `, to: `$1 $2 `},
+	{of: "wire", from: `^(\S+?)(?:=| (?:to|is|[–=>-]+) )(\S+)$`, to: `$1 $2`},
+	{of: "mark", from: `^(\S+?)(?:=| (?:to|is|[–=>-]+) )(\S+)$`, to: `$1 $2`},
+	{of: "mark", from: `(?i) c(?:om)?$`, to: ` common`},
+	{of: "mark", from: `(?i) s$`, to: ` start`},
+	{of: "mark", from: `(?i) r$`, to: ` run`},
+	{of: "plate", from: `([A-Za-z]) ?[=:] ?`, to: `$1 `},
+	{of: "part", from: `, ?[$€£](\d)`, to: `, $1`},
+	{of: "units", from: `(?i)^(?:°|deg ?)?f\w*$`, to: `F`},
+	{of: "units", from: `(?i)^(?:°|deg ?)?c\w*$`, to: `C`},
+	{of: "limit", from: `(?i)(\d) ?meg\w*$`, to: `${1}M`},
+	{of: "meter", from: `%\+(\d)`, to: `% $1`},
+	{of: "meter", from: `(\d) ?(?:d|dgts?|digits?|counts?)$`, to: `$1`},
 	{of: "volt", from: `^(?i)(l[123]?|n)[–/>-]?(l[123]?|n) `, to: `$1 $2 `},
 }
 
@@ -92,21 +107,32 @@ var patterns = sync.OnceValue(func() *struct{ decimal, two, mark *regexp.Regexp 
 		regexp.MustCompile(`^\s*((?:[-*+•·–—>$%]|\d{1,2}[.)]|\[[ xX]?\]|(?i:call:))\s+)+`)}
 })
 
+// longestTyped is the longest line in bytes that is looked through for other
+// ways of typing: nobody types more in a hurry.
+const longestTyped = 1000
+
+// respell puts a text through the respellings for two commands.
+func respell(text string, of ...string) string {
+	patterns()
+	for _, r := range respellings {
+		if among(of, r.of) {
+			text = r.re.ReplaceAllString(text, r.to)
+		}
+	}
+	return text
+}
+
 // readingsAs writes the readings of a kind as the language has them. Sums in
 // parentheses and what is quoted stay as they are.
 func (c *Call) readingsAs(q *quality, text string) string {
-	if strings.ContainsAny(text, `("`) || patterns().two.MatchString(" "+text) {
+	if len(text) > longestTyped || strings.ContainsAny(text, `("`) || patterns().two.MatchString(" "+text) {
 		return text
 	}
 	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
 	at := make([]int, len(parts)) // where the conditions start
 	for i, p := range parts {
 		p = strings.Join(strings.Fields(p), " ")
-		for _, r := range respellings {
-			if r.of == "" || r.of == q.word {
-				p = r.re.ReplaceAllString(p, r.to)
-			}
-		}
+		p = respell(p, "", q.word)
 		words := strings.Split(p, " ")
 		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
 			words[0] = words[0][:1] + " " + words[0][1:]
@@ -214,7 +240,7 @@ func (c *Call) Doubtful(text string) error {
 		return nil
 	}
 	q := qualityOf(l.Words[0].Text)
-	if q == nil || strings.Contains(text, "(") {
+	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
 		return nil
 	}
 	if m := patterns().two.FindStringSubmatch(l.Text); m != nil {
@@ -238,14 +264,16 @@ func (c *Call) Doubtful(text string) error {
 // where it can be taken so, else an example.
 func (c *Call) parted(q *quality, words []script.Word) string {
 	var b strings.Builder
+	sure := true // a condition between two values may belong to either
 	for i, w := range words {
 		b.WriteString(" " + w.Text)
 		if i+2 < len(words) && (startsLikeNumber(w.Text) || isOver(w.Text)) && !startsLikeNumber(words[i+1].Text) {
 			b.WriteByte(',')
+			sure = sure && isWord(words[i+1].Text) && !among(conditionWords, words[i+1].Text)
 		}
 	}
 	l, err := script.Parse(q.word + b.String())
-	if err == nil && strings.Contains(b.String(), ",") {
+	if err == nil && sure && strings.Contains(b.String(), ",") {
 		if _, err = c.parseReadings(q, l.Words[1:]); err == nil {
 			return "commas part readings: " + l.Text
 		}
@@ -297,11 +325,14 @@ func plainly(text string) string {
 	return to
 }
 
+// slips are the words that take a line back.
+var slips = []string{"undo", "oops", "delete", "del"}
+
 // takeBack makes of undo or oops, with a reason or without, the strike of the
 // last entry that can be struck, or of the entry named.
 func (c *Call) takeBack(l *script.Line) string {
 	word := strings.ToLower(l.Words[0].Text)
-	if _, own := c.lookupName(l.Words[0].Text); own || l.Guard != "" || word != "undo" && word != "oops" {
+	if _, own := c.lookupName(l.Words[0].Text); own || l.Guard != "" || !among(slips, word) {
 		return ""
 	}
 	entry := ""
