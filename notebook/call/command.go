@@ -261,6 +261,9 @@ func hint(cmd *Command) string {
 
 func missing(cmd *Command, l *script.Line, p Param) error {
 	end := l.Words[len(l.Words)-1].End
+	if cmd.Word == "strike" && len(l.Words) == 2 && onlyDigits(l.Words[1].Text) {
+		return source.Errorf(end, end+1, "strike wants a reason").WithHint("as in: %s probe slipped", l.Body[:l.Comment])
+	}
 	return source.Errorf(end, end+1, "%s wants %s", cmd.Word, p.Name).WithHint("%s", hint(cmd))
 }
 

@@ -167,6 +167,8 @@ var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
 
 // noCompressor reports whether the appliance has none: by the words for the
 // unit, and when it was not named by those of the complaint.
+//
+//go:noinline
 func (c *Call) noCompressor() bool {
 	c.complaint()
 	return c.matched.unsealed

@@ -56,6 +56,8 @@ func lastEntry(v verdict.Verdict) int {
 
 // renewedAt is the last entry by which a machine or part was replaced, 0 when
 // none was.
+//
+//go:noinline
 func (c *Call) renewedAt(name string) int { return c.renewedBefore(name, math.MaxInt) }
 
 // renewedBefore is renewedAt as it stood before an entry.

@@ -48,7 +48,12 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 	}
 	last := c.readings[len(c.readings)-1]
 	head := string([]rune(l.Text)[:l.BodyCol-1])
-	l, err := script.Parse(head + c.readingsAs(last.quality, l.Expression()))
+	typed := l.Expression()
+	s := c.readingsAs(last.quality, typed)
+	if _, own := c.lookupName(first); own && s != typed {
+		return "", false // a sum with a name of the user's own
+	}
+	l, err := script.Parse(head + s)
 	if err != nil || l.Blank() {
 		return "", false
 	}
@@ -84,7 +89,7 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		return "", false // where the probes stood is struck too
 	}
 	for _, p := range points {
-		if strings.ContainsAny(p.Text, `()+*/<>="`) || p.Quoted || len(p.Text) > 1 && startsLikeNumber(p.Text) && !onlyDigits(p.Text) {
+		if p.Text == "-" || strings.ContainsAny(p.Text, `()+*/<>="`) || p.Quoted || len(p.Text) > 1 && startsLikeNumber(p.Text) && !onlyDigits(p.Text) {
 			return "", false
 		}
 	}

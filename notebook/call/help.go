@@ -84,6 +84,7 @@ func helpScreen() *Reply {
 	return r
 }
 
+//go:noinline
 func pad(s string, n int) string {
 	return s + strings.Repeat(" ", max(1, n-utf8.RuneCountInString(s)))
 }

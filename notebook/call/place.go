@@ -46,11 +46,15 @@ func init() {
 }
 
 // partOf finds the kind of part that a name means: by how it starts, else by
-// its last word: the belt-switch is a switch.
+// its last word: the belt-switch is a switch, and the heater-fuse no heater.
 func partOf(name string) *place {
 	p := partStarting(name)
-	if i := strings.LastIndexByte(name, '-'); p == nil && i > 2 && !isShell(name[i+1:]) {
-		return partStarting(name[i+1:])
+	i := strings.LastIndexByte(name, '-')
+	if i <= 2 || isShell(name[i+1:]) || p != nil && (p.words[0] != "heater" || among(p.words, canonical(name))) {
+		return p
+	}
+	if last := partStarting(name[i+1:]); last != nil && (p == nil || last.words[0] != "solenoid") {
+		return last
 	}
 	return p
 }

@@ -107,19 +107,21 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 	return " " + s
 }
 
-// otherTime is a time before a command as 14.30, 1430 or +40 minutes.
-var otherTime = lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d|2[0-3])[.h]?([0-5]\d)) +(([A-Za-z]+)\b.*)$`)
+// otherTime is a time before a command as 14.30, 1430 or +40 minutes. A number
+// before a unit is a sum: a reading must name its place.
+var otherTime = lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
 
 var looseTime = lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.
 func spellTime(text string) string {
-	if m := otherTime().FindStringSubmatch(text); m != nil && byWord[strings.ToLower(m[6])] != nil {
+	if m := otherTime().FindStringSubmatch(text); m != nil && byWord[strings.ToLower(m[6])] != nil &&
+		(qualityOf(strings.ToLower(m[6])) == nil || isWord(m[7]) && !among(operatorWords, m[7])) {
 		if m[1] != "" {
-			text = "+" + m[1] + strings.ToLower(m[2]) + " " + m[5]
+			text = "+" + m[1] + m[2] + " " + m[5]
 		} else {
-			text = m[3] + ":" + m[4] + " " + m[5]
+			text = strings.Trim(m[3], ".h") + ":" + m[4] + " " + m[5]
 		}
 	}
 	m := looseTime().FindStringSubmatchIndex(text)

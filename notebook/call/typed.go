@@ -86,7 +86,7 @@ var respellings = []respelling{
 	{of: "mark", from: `(?i) c(?:om)?$`, to: ` common`},
 	{of: "mark", from: `(?i) s$`, to: ` start`},
 	{of: "mark", from: `(?i) r$`, to: ` run`},
-	{of: "plate", from: `([A-Za-z]) ?[=:] ?`, to: `$1 `},
+	{of: "plate", from: `(^|, ?)(\w+) ?[=:] ?`, to: `$1$2 `},
 	{of: "part", from: `, ?[$€£](\d)`, to: `, $1`},
 	{of: "units", from: `(?i)^(?:°|deg ?)?f\w*$`, to: `F`},
 	{of: "units", from: `(?i)^(?:°|deg ?)?c\w*$`, to: `C`},
@@ -329,11 +329,16 @@ func plainly(text string) string {
 var slips = []string{"undo", "oops", "delete", "del"}
 
 // takeBack makes of undo or oops, with a reason or without, the strike of the
-// last entry that can be struck, or of the entry named.
+// last entry that can be struck, or of the entry named; strike last is the same.
 func (c *Call) takeBack(l *script.Line) string {
 	word := strings.ToLower(l.Words[0].Text)
+	reason, _ := l.Rest()
 	if _, own := c.lookupName(l.Words[0].Text); own || l.Guard != "" || !among(slips, word) {
-		return ""
+		last, _, _ := strings.Cut(reason, " ")
+		if word != "strike" || !strings.EqualFold(last, "last") {
+			return ""
+		}
+		reason = strings.TrimSpace(reason[len(last):])
 	}
 	entry := ""
 	for _, n := range lastEntries(c) {
@@ -342,7 +347,6 @@ func (c *Call) takeBack(l *script.Line) string {
 			break
 		}
 	}
-	reason, _ := l.Rest()
 	if first, more, _ := strings.Cut(reason, " "); onlyDigits(first) {
 		entry, reason = first, more
 	}
