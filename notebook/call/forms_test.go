@@ -101,3 +101,26 @@ func TestReadingForms(t *testing.T) {
 		}
 	}
 }
+
+// A remark on a slip follows the number of the entry that it is about.
+func TestEntryStandsBeforeItsRemarks(t *testing.T) {
+	for _, lines := range [][]string{
+		{"ohm A B 3.4", "ohm A B 34.0"},
+		{"volt line 118.0", "volt line 11.8"},
+		{"ohm A case OL", "ohm A case 2.0M"},
+		{"temp freezer 0F", "temp freezer 200C"},
+		{"amp comp 1.1", "amp comp 11.0, cond-fan 0.4"},
+	} {
+		c := New()
+		must(t, c, lines[0])
+		var said []Line
+		for _, l := range must(t, c, lines[1]).Reply.Lines {
+			if l.Tone != Caution {
+				said = append(said, l)
+			}
+		}
+		if len(said) < 2 || !strings.HasPrefix(said[0].Text, "Entry 2: ") {
+			t.Errorf("%s after %s: %v", lines[1], lines[0], said)
+		}
+	}
+}
