@@ -1,0 +1,97 @@
+package call
+
+import (
+	"cmp"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/source"
+	"ohmcall/notebook/script"
+)
+
+// unknownWord tells a slip in a command word, or prose, from a sum: two words
+// that follow each other without an operator between them are no sum.
+func (c *Call) unknownWord(l *script.Line) error {
+	first := l.Words[0]
+	if !isWord(first.Text) {
+		return nil
+	}
+	bare := len(l.Words) == 1
+	if !bare {
+		next := l.Words[1]
+		if next.Text != "," && !next.Quoted && !isWord(next.Text) && !startsLikeNumber(next.Text) {
+			return nil
+		}
+		if among(operatorWords, next.Text) {
+			return nil
+		}
+		if next.Text == "-" || next.Text == "+" {
+			return nil
+		}
+	} else if _, known := c.lookupName(first.Text); known {
+		return nil
+	}
+	e := first.Errorf("%q is neither a command nor a sum", first.Text)
+	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
+		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
+	}
+	if among(slips, strings.ToLower(first.Text)) {
+		return e.WithHint("it strikes the last entry, and there is none; strike takes any")
+	}
+	if strings.EqualFold(first.Text, "done") {
+		return e.WithHint("perhaps did; close ends the call")
+	}
+	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
+		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
+	}
+	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
+		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
+	}
+	if n := len(l.Words); n == 2 || n == 3 {
+		for i := range qualities {
+			q := &qualities[i]
+			if among(placeWords(q.word), strings.ToLower(first.Text)) && valueLike(l.Words[1].Text, q.unit) && (q.word == "temp" || !onlyDigits(l.Words[1].Text)) {
+				return e.WithHint("a reading names what was read: %s %s", q.word, clip(l.Body, 40))
+			}
+		}
+	}
+	if len(cause.FindFindings(c.fanWords(l.Body))) > 0 {
+		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", clip(l.Body, 40), clip(l.Body, 40))
+	}
+	if n := source.Nearest(first.Text, wordsOnly); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
+		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
+	}
+	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// leaving are the words with which people leave a program; ending can mean that
+// the call is to end as well.
+var (
+	leaving = []string{"quit", "exit", "bye", "q", "logout"}
+	ending  = []string{"done", "end", "stop"}
+)
+
+func leaves(word string) bool { return among(leaving, strings.ToLower(word)) }
+
+// Leaves reports whether a line says that whoever types wants to leave.
+func (c *Call) Leaves(line string) bool {
+	line = strings.TrimSpace(line)
+	_, own := c.lookupName(line)
+	return leaves(line) && !own
+}
+
+// operatorWords may stand between the words of a sum.
+var operatorWords = []string{"in", "and", "or", "not"}
+
+func isWord(s string) bool {
+	if s == "" {
+		return false
+	}
+	for i, r := range s {
+		letter := r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '_' || r > 0x7f
+		if !letter && (i == 0 || !(r >= '0' && r <= '9' || r == '-' || r == '\'' || r == '.' || r == '!' || r == '?')) {
+			return false
+		}
+	}
+	return true
+}
