@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/quantity"
@@ -183,6 +184,12 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	if said := lastWord(r.cond.words); (said == "open" || said == "closed") && !startsLikeNumber(value.Text) && !isOver(value.Text) && !strings.HasPrefix(value.Text, "(") {
 		return nil, value.Errorf("no value stands before %s", said).
 			WithHint("write what the meter shows, OL when it is open: %s %s OL", q.word, pointWords(rest))
+	}
+	if low := strings.ToLower(value.Text); q.word == "volt" && strings.HasSuffix(low, "dc") {
+		return nil, value.Errorf("direct volts are judged nowhere here").WithHint("write them down as they are: note %s %s", q.word, pointWords(rest))
+	}
+	if isWord(value.Text) && !isOver(value.Text) && len(cause.FindFindings(pointWords(rest))) > 0 {
+		return nil, value.Errorf("%q is not a number", value.Text).WithHint("a finding: saw %s", pointWords(rest))
 	}
 	if n := len(points); n > 0 && isWord(value.Text) && !isOver(value.Text) && startsLikeNumber(points[n-1].Text) {
 		e := value.Errorf("%q is no condition that is known here", value.Text)

@@ -67,6 +67,7 @@ var respellings = []respelling{
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
+	{of: "ohm", from: `(?i)valve coil `, to: `valve `},
 	{of: "ohm", from: `(?i)^valve (hot|cold) `, to: `valve-$1 `},
 	{of: "ohm", from: `(?i)^(hot|cold) (?:water )?valve `, to: `valve-$1 `},
 	{of: "ohm", from: `(?i)^(inlet|water|fill) valve (hot|cold) `, to: `$1-valve-$2 `},
