@@ -11,7 +11,8 @@ import (
 // command word and its time take their one form (see spell). A line that
 // carries on with the last kind of reading is completed: after `ohm A B 3.4` a
 // bare `C 6.5` means `ohm A C 6.5` (the first probe stayed where it was) and
-// `B C 2.5` means `ohm B C 2.5`. Any other line comes back as it is, and so does
+// `B C 2.5` means `ohm B C 2.5`; after `amp comp 1.1 run` a bare `14 peak` means
+// `amp comp 14 peak`. Any other line comes back as it is, and so does
 // what Expand has made.
 func (c *Call) Expand(text string) string {
 	out := text
@@ -77,6 +78,10 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 	var cond condition
 	rest, err := cond.parse(words, c.tempUnit())
+	if err == nil && len(rest) == 1 && len(rest) < len(words) && c.alive(last.entry) && valueLike(rest[0].Text, last.quality.unit) {
+		// A value with its condition is no sum: the probes stayed where they were.
+		return strings.TrimRight(last.a+" "+last.b, " ") + " " + pointWords(words), true
+	}
 	if err != nil || len(rest) < 2 || len(rest) > 3 {
 		return "", false
 	}

@@ -115,6 +115,14 @@ func TestSpelling(t *testing.T) {
 		{"ohm A B 3.4; next; close", "undo", "strike 1 taken back"},
 		{"let undo = 3V", "undo", "undo"},
 		{"", "undo", "undo"},
+		// A value with a condition stays where the last one was read.
+		{"amp comp 1.1 run", "14 inrush", "amp comp 14 peak"},
+		{"volt L N 118", "104 start", "volt L N 104 start"},
+		{"ohm A case OL", "OL after", "ohm A case OL after"},
+		{"amp comp 1.1 run; strike 1 slip", "14 peak", "14 peak"},
+		{"amp comp 1.1 run", "14", "14"},
+		{"amp comp 1.1 run", "14 in A", "14 in A"},
+		{"amp comp 1.1 run", "14 at 25C", "amp comp 14 at 25C"},
 		// Times, and what is none.
 		{"", "14.30 temp freezer -2F", "14:30 temp freezer -2F"},
 		{"", "1430 volt line 118", "14:30 volt line 118"},

@@ -45,7 +45,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
 	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
-		return e.WithHint("a reading names what was read: ohm %s", clip(l.Body, 40))
+		word := "ohm"
+		if k := len(c.readings); k > 0 && n == 2 {
+			word = c.readings[k-1].quality.word
+		}
+		return e.WithHint("a reading names what was read: %s %s", word, clip(l.Body, 40))
 	}
 	if n := len(l.Words); n == 2 || n == 3 {
 		for i := range qualities {
