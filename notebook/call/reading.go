@@ -200,6 +200,11 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 		return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
 	}
+	for i, p := range points {
+		if qualityOf(p.Text) != nil {
+			return nil, p.Errorf("%s starts a line of its own", p.Text).WithHint("commas part readings of one kind; on a line of its own: %s", pointWords(words[i:]))
+		}
+	}
 	if err := r.parseValue(c, value); err != nil {
 		return nil, err
 	}
@@ -241,9 +246,6 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])
 	}
 	for _, p := range points {
-		if qualityOf(p.Text) != nil {
-			return nil, p.Errorf("%s starts a line of its own", p.Text).WithHint("commas part readings of one kind")
-		}
 		if len([]rune(p.Text)) > 40 {
 			return nil, p.Errorf("a name of a point is too long").WithHint("at most 40 characters")
 		}

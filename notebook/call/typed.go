@@ -135,6 +135,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		p = strings.Join(strings.Fields(p), " ")
 		p = respell(p, "", q.word)
 		words := strings.Split(p, " ")
+		if i > 0 && len(words) > 2 && strings.EqualFold(words[0], q.word) {
+			words = words[1:] // the kind said again
+		}
 		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
 			words[0] = words[0][:1] + " " + words[0][1:]
 		}
