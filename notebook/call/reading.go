@@ -201,8 +201,12 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
 	}
 	for i, p := range points {
-		if qualityOf(p.Text) != nil {
-			return nil, p.Errorf("%s starts a line of its own", p.Text).WithHint("commas part readings of one kind; on a line of its own: %s", pointWords(words[i:]))
+		if other := qualityOf(p.Text); other != nil {
+			e := p.Errorf("%s starts a line of its own", p.Text)
+			if _, err := c.parseReading(other, words[i+1:]); err == nil {
+				return nil, e.WithHint("as: %s", pointWords(words[i:]))
+			}
+			return nil, e.WithHint("commas part readings of one kind")
 		}
 	}
 	if err := r.parseValue(c, value); err != nil {
