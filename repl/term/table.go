@@ -54,7 +54,7 @@ func tableLines(t *call.Table, screen int) []string {
 		tablewriter.WithHeaderAutoWrap(tw.WrapNone),
 		tablewriter.WithRowAutoWrap(tw.WrapNone),
 		tablewriter.WithTrimSpace(tw.Off),
-		tablewriter.WithEastAsian(tw.Off),
+		tablewriter.WithEastAsian(false),
 	)
 	w.Header(rows[0])
 	if err := w.Bulk(rows[1:]); err != nil {
