@@ -1,6 +1,7 @@
 package repl
 
 import (
+	"io"
 	"strconv"
 
 	"ohmcall/notebook/call"
@@ -16,25 +17,42 @@ var newcomer = []string{
 
 // greet says where the call is kept and where it stands. What is not typed by
 // a person is told only what it must know.
+//
+// On a terminal the first prompt stands before there is a line editor, which
+// then draws it anew in its place.
 func (t *talk) greet() {
-	n := t.n
 	if t.person {
-		switch {
-		case n.Call().Len() > 0:
-			t.p.Say(call.Plain, "This call is kept in "+t.where())
-			t.p.Reply(n.Call().Standing())
-		case t.where() == "":
-			t.p.Say(call.Warn, "A new call, stored nowhere.")
-		default:
-			t.p.Say(call.Plain, "A new call, kept in "+t.where())
-			for _, s := range newcomer {
-				t.p.Say(call.Plain, s)
-			}
-		}
-		if n.Call().Closed() {
-			t.p.Say(call.Plain, "It is closed; a line typed now opens it again.")
+		t.p.AtOnce(t.standing)
+	}
+	t.troubles()
+	if t.o.Terminal {
+		io.WriteString(t.o.Out, prompt)
+	}
+}
+
+// standing says where the call is kept and where it stands.
+func (t *talk) standing() {
+	n := t.n
+	switch {
+	case n.Call().Len() > 0:
+		t.p.Say(call.Plain, "This call is kept in "+t.where())
+		t.p.Reply(n.Call().Standing())
+	case t.where() == "":
+		t.p.Say(call.Warn, "A new call, stored nowhere.")
+	default:
+		t.p.Say(call.Plain, "A new call, kept in "+t.where())
+		for _, s := range newcomer {
+			t.p.Say(call.Plain, s)
 		}
 	}
+	if n.Call().Closed() {
+		t.p.Say(call.Plain, "It is closed; a line typed now opens it again.")
+	}
+}
+
+// troubles says what was wrong with the file.
+func (t *talk) troubles() {
+	n := t.n
 	if n.Opening.Cut {
 		t.p.Trouble("the file ended before its log, so no entry is left in it; what it held is kept as a remark")
 	}

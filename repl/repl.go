@@ -47,6 +47,8 @@ type Options struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name, for completion.
 	Scripts func() []string
+	// Ready is called once the first prompt stands; nil for nothing to do.
+	Ready func()
 }
 
 // talk is one conversation.
@@ -73,6 +75,7 @@ func Run(o Options) int {
 		t.p.Trouble(err.Error())
 		return 1
 	}
+	t.greet()
 	stop := make(chan os.Signal, 1)
 	signal.Notify(stop, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	done := make(chan struct{})
@@ -83,7 +86,9 @@ func Run(o Options) int {
 		case <-done:
 		}
 	}()
-	t.greet()
+	if t.o.Ready != nil {
+		t.o.Ready()
+	}
 	t.loop()
 	close(done)
 	signal.Stop(stop)
@@ -158,6 +163,9 @@ func (t *talk) loop() {
 		case errors.As(err, &long):
 			t.fault("", err)
 			continue
+		case err != nil:
+			t.p.Trouble(err.Error())
+			return
 		}
 		if t.take(line) {
 			return

@@ -18,15 +18,15 @@ type learned struct {
 	stop  context.CancelFunc
 }
 
-func learn(dir string) *learned {
+// begin reads the folder.
+func (l *learned) begin(dir string) {
 	ctx, stop := context.WithCancel(context.Background())
-	l := &learned{stop: stop}
+	l.stop = stop
 	go func() {
 		if k, err := fleet.Learn(ctx, dir); err == nil {
 			l.known.Store(k)
 		}
 	}()
-	return l
 }
 
 // parts lists the parts used in earlier calls on a model.

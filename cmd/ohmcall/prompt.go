@@ -37,9 +37,9 @@ func (a *app) prompt(args []string) error {
 	if err != nil {
 		return named(name, err)
 	}
-	known := learn(dir)
-	defer known.stop()
+	known := &learned{stop: func() {}}
 	code := repl.Run(a.promptOptions(n, dir, known))
+	known.stop()
 	if err := n.Close(); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date; its log is complete: %w", err)
 	}
@@ -70,6 +70,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Dumb:        terminal && dumb,
 		Parts:       known.parts,
 		Scripts:     func() []string { return scripts(dir) },
+		Ready:       func() { known.begin(dir) },
 		Aside: func(e call.Entry) []string {
 			if n.Call().Ahead(e, time.Now()) && !warned {
 				warned = true

@@ -39,21 +39,30 @@ type EditorOptions struct {
 type editor struct {
 	o    EditorOptions
 	keys *keys
-	rl   *readline.Instance
+	rl   *readline.Instance // nil until the first line is asked for
 
 	mu  sync.Mutex
 	was *readline.State // the terminal as it was found, nil when not raw
 }
 
-// NewEditor takes the terminal over.
+// NewEditor takes the terminal over. What is typed from then on waits there
+// for the first ReadLine, which makes the line editor.
 func NewEditor(o EditorOptions) (LineReader, error) {
 	e := &editor{o: o}
 	e.keys = &keys{input: newInput(o.In), suspend: e.suspend}
-	cfg := &readline.Config{
-		Prompt:                 o.Prompt,
+	if err := e.raw(); err != nil {
+		return nil, err
+	}
+	return e, nil
+}
+
+// begin makes the line editor.
+func (e *editor) begin() error {
+	rl, err := readline.NewEx(&readline.Config{
+		Prompt:                 e.o.Prompt,
 		Stdin:                  io.NopCloser(e.keys),
-		Stdout:                 o.Out,
-		Stderr:                 o.Out,
+		Stdout:                 e.o.Out,
+		Stderr:                 e.o.Out,
 		InterruptPrompt:        "  (" + ErrCancelled.Error() + ")",
 		EOFPrompt:              "\n", // none
 		AutoComplete:           silent{},
@@ -64,23 +73,23 @@ func NewEditor(o EditorOptions) (LineReader, error) {
 		FuncIsTerminal:         func() bool { return true },
 		FuncMakeRaw:            e.raw,
 		FuncExitRaw:            func() error { return nil },
-	}
-	if err := e.raw(); err != nil {
-		return nil, err
-	}
-	rl, err := readline.NewEx(cfg)
+	})
 	if err != nil {
-		e.restore()
-		return nil, err
+		return err
 	}
 	e.rl = rl
-	for _, line := range o.History {
+	for _, line := range e.o.History {
 		e.remember(line)
 	}
-	return e, nil
+	return nil
 }
 
 func (e *editor) ReadLine() (string, error) {
+	if e.rl == nil {
+		if err := e.begin(); err != nil {
+			return "", err
+		}
+	}
 	if line, ok := e.keys.takeLine(); ok {
 		fmt.Fprintln(e.o.Out, e.o.Prompt+script.Clean(line))
 		e.remember(line)
@@ -120,7 +129,11 @@ func (e *editor) Stop()         { e.keys.stop() }
 
 func (e *editor) Close() error {
 	e.Stop()
-	return errors.Join(e.rl.Close(), e.restore())
+	var err error
+	if e.rl != nil {
+		err = e.rl.Close()
+	}
+	return errors.Join(err, e.restore())
 }
 
 func (e *editor) width() int {

@@ -7,6 +7,7 @@
 package term
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -99,6 +100,16 @@ func (p *Printer) Fault(line string, err error) {
 
 // Trouble says what went wrong outside of any line.
 func (p *Printer) Trouble(text string) { p.write(p.Err, call.Bad, oneLine(text)) }
+
+// AtOnce lets what is shown by f go out in one piece.
+func (p *Printer) AtOnce(f func()) {
+	out := p.Out
+	var b bytes.Buffer
+	p.Out = &b
+	f()
+	p.Out = out
+	out.Write(b.Bytes())
+}
 
 // Verbatim shows a line as it is, to be copied: it is cleaned but not broken.
 func (p *Printer) Verbatim(line string) { fmt.Fprintln(p.Err, script.Clean(line)) }
