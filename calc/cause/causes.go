@@ -1,9 +1,7 @@
 package cause
 
-import "slices"
+// causeTables hold every cause once; complaints name them by code.
+var causeTables = [][]Cause{startCauses, coldCauses, otherCauses}
 
-// causeTable holds every cause once; complaints name them by code.
-var causeTable = slices.Concat(startCauses, coldCauses, otherCauses)
-
-// tests holds every test once, in the order in which equals are proposed.
-var tests = slices.Concat(startTests, coldTests, otherTests)
+// testTables hold every test once, in the order in which equals are proposed.
+var testTables = [][]Test{startTests, coldTests, otherTests}

@@ -103,6 +103,7 @@ var tables = sync.OnceValue(buildTables)
 
 type tableIndex struct {
 	causes    []*Cause
+	tests     []*Test
 	cause     map[string]int
 	test      map[string]*Test
 	complaint map[string]*plan
@@ -136,12 +137,17 @@ type trial struct {
 
 func buildTables() *tableIndex {
 	x := &tableIndex{cause: map[string]int{}, test: map[string]*Test{}, complaint: map[string]*plan{}}
-	for i := range causeTable {
-		x.cause[causeTable[i].Code] = len(x.causes)
-		x.causes = append(x.causes, &causeTable[i])
+	for _, table := range causeTables {
+		for i := range table {
+			x.cause[table[i].Code] = len(x.causes)
+			x.causes = append(x.causes, &table[i])
+		}
 	}
-	for i := range tests {
-		x.test[tests[i].Code] = &tests[i]
+	for _, table := range testTables {
+		for i := range table {
+			x.test[table[i].Code] = &table[i]
+			x.tests = append(x.tests, &table[i])
+		}
 	}
 	for i := range complaints {
 		p := x.plan(&complaints[i])
@@ -171,8 +177,8 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 	if len(p.causes) > 32 {
 		panic("cause: group is too small for complaint " + c.Code)
 	}
-	for i := range tests {
-		if t := x.trial(p, &tests[i]); t != nil {
+	for _, of := range x.tests {
+		if t := x.trial(p, of); t != nil {
 			p.trials = append(p.trials, *t)
 		}
 	}

@@ -57,7 +57,7 @@ func share(a, b []string) float64 {
 	for _, w := range a {
 		if slices.ContainsFunc(b, func(v string) bool { return akin(w, v) }) {
 			common++
-			named = named || !states[w]
+			named = named || !states()[w]
 		}
 	}
 	if !named {

@@ -1,5 +1,7 @@
 package cause
 
+import "sync"
+
 // passing holds the codes of what an appliance did at the time: how it starts,
 // runs, sounds, draws, heats and cools. Once it does the same again after a
 // repair, what it did before says nothing of the machine as it is now, while a
@@ -21,17 +23,20 @@ var passing = codeSet(
 	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-at-target",
 )
 
-func codeSet(codes ...string) map[string]bool {
-	m := make(map[string]bool, len(codes))
-	for _, c := range codes {
-		m[c] = true
-	}
-	return m
+// codeSet is a set that is made when first asked.
+func codeSet(codes ...string) func() map[string]bool {
+	return sync.OnceValue(func() map[string]bool {
+		m := make(map[string]bool, len(codes))
+		for _, c := range codes {
+			m[c] = true
+		}
+		return m
+	})
 }
 
 // Passing reports whether a fact tells what the appliance did at the time,
 // which a repair may have changed as a whole.
-func Passing(code string) bool { return passing[code] }
+func Passing(code string) bool { return passing()[code] }
 
 // Cures reports whether a fact says that a complaint is gone.
 func Cures(complaint, code string) bool {

@@ -9,14 +9,14 @@ import (
 // TestRecipeCause adds a cause as a developer would: one entry of the table
 // and its code in the complaint's list.
 func TestRecipeCause(t *testing.T) {
-	oldCauses, oldComplaints, oldTables := causeTable, complaints, tables
-	defer func() { causeTable, complaints, tables = oldCauses, oldComplaints, oldTables }()
+	oldCauses, oldComplaints, oldTables := causeTables, complaints, tables
+	defer func() { causeTables, complaints, tables = oldCauses, oldComplaints, oldTables }()
 
-	causeTable = append(slices.Clone(causeTable), Cause{
+	causeTables = append(slices.Clone(causeTables), []Cause{{
 		Code: "mouse-in-relay", Name: "a mouse sits in the relay box",
 		Predicts: []string{"clicks"}, ShownBy: []string{"device-rattles"}, Contradicts: []string{"starts-and-runs"},
 		Fix: "let it out", Source: "example",
-	})
+	}})
 	complaints = slices.Clone(complaints)
 	i := slices.IndexFunc(complaints, func(c Complaint) bool { return c.Code == "no-start" })
 	complaints[i].Causes = append(slices.Clone(complaints[i].Causes), "mouse-in-relay")

@@ -58,7 +58,7 @@ func TestEveryCodeUsedIsKnown(t *testing.T) {
 	for _, f := range append(Findings(), Judged()...) {
 		check(f.Code, f.Excludes)
 	}
-	for _, c := range causeTable {
+	for _, c := range slices.Concat(causeTables...) {
 		check(c.Code, c.Predicts, c.ShownBy, c.Contradicts)
 	}
 	for _, x := range Tests() {
@@ -86,7 +86,7 @@ func TestCausesAreWellFormed(t *testing.T) {
 		}
 	}
 	seenCode := map[string]bool{}
-	for _, c := range causeTable {
+	for _, c := range slices.Concat(causeTables...) {
 		if !codeForm.MatchString(c.Code) || seenCode[c.Code] {
 			t.Errorf("code %q is malformed or stands twice", c.Code)
 		}
@@ -121,7 +121,7 @@ func TestCausesAreWellFormed(t *testing.T) {
 // No repair may teach how to get round a protective device, and work on the
 // sealed system is left to certified persons (40 CFR 82.161).
 func TestRepairsAreSafe(t *testing.T) {
-	for _, c := range causeTable {
+	for _, c := range slices.Concat(causeTables...) {
 		text := strings.ReplaceAll(c.Fix, "never bridge", "")
 		for _, bad := range []string{"bridge", "bypass", "jumper", "defeat", "screwdriver"} {
 			if strings.Contains(text, bad) {

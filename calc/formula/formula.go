@@ -15,6 +15,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // AnyUnit as the unit of a parameter takes a value in any unit; all such
@@ -89,36 +90,39 @@ var (
 )
 
 // All gives every formula, in the order of the table.
-func All() []Formula { return slices.Clone(table) }
+func All() []Formula { return slices.Clone(table()) }
 
 // Lookup finds a formula by its name.
 func Lookup(name string) (*Formula, bool) {
-	f, ok := index[name]
+	f, ok := index()[name]
 	return f, ok
 }
 
+// table and index are made when first asked.
 var (
-	table = slices.Concat(
-		power,
-		circuits,
-		capacitors,
-		reactances,
-		motors,
-		supplies,
-		wires,
-		windings,
-		heaters,
-		thermistors,
-		lookups,
-		platinum,
-		saturation,
-		lockedRotor,
-		threePhase,
-		energy,
-		cooling,
-		meters,
-	)
-	index = indexTable(table)
+	table = sync.OnceValue(func() []Formula {
+		return slices.Concat(
+			power,
+			circuits,
+			capacitors,
+			reactances,
+			motors,
+			supplies,
+			wires,
+			windings,
+			heaters,
+			thermistors,
+			lookups,
+			platinum,
+			saturation,
+			lockedRotor,
+			threePhase,
+			energy,
+			cooling,
+			meters,
+		)
+	})
+	index = sync.OnceValue(func() map[string]*Formula { return indexTable(table()) })
 )
 
 func indexTable(fs []Formula) map[string]*Formula {

@@ -208,7 +208,7 @@ func (c *Call) Parse(text string) (*Statement, error) {
 	}
 	s := &Statement{Line: l}
 	first := l.Words[0]
-	if cmd := byWord[first.Text]; cmd != nil && !first.Quoted {
+	if cmd := Find(first.Text); cmd != nil && !first.Quoted {
 		if l.Guard != "" && !among(guardable, cmd.Word) {
 			return nil, first.Errorf("%s cannot stand behind a condition", cmd.Word).
 				WithHint("when guards need, expect and note")

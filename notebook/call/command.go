@@ -3,6 +3,7 @@ package call
 import (
 	"sort"
 	"strings"
+	"sync"
 
 	"ohmcall/calc/source"
 	"ohmcall/notebook/script"
@@ -88,39 +89,55 @@ func (c *Command) Usage() string {
 	return strings.Join(parts, " ")
 }
 
-// commands is filled by init, since help reads what it is itself part of.
-var (
-	commands  []*Command
-	byWord    map[string]*Command
-	wordsOnly []string
-)
+// lexicon holds the commands and what is derived from them. It is filled when
+// first asked, by no initializer, since help reads what it is itself part of.
+var lexicon struct {
+	fill   sync.Once
+	list   []*Command
+	byWord map[string]*Command
+	words  []string
+}
 
-func init() {
-	for _, list := range [][]Command{readingCommands(), identityCommands(), workCommands(), meterCommands(),
-		sumCommands(), scriptCommands(), askCommands(), endCommands()} {
-		install(list)
-	}
+func filled() {
+	lexicon.fill.Do(func() {
+		for _, list := range [][]Command{readingCommands(), identityCommands(), workCommands(), meterCommands(),
+			sumCommands(), scriptCommands(), askCommands(), endCommands()} {
+			install(list)
+		}
+	})
 }
 
 // install adds commands to the table and to what is derived from it.
 func install(list []Command) {
-	if byWord == nil {
-		byWord = map[string]*Command{}
+	if lexicon.byWord == nil {
+		lexicon.byWord = map[string]*Command{}
 	}
 	for i := range list {
 		c := &list[i]
-		commands = append(commands, c)
-		byWord[c.Word] = c
-		wordsOnly = append(wordsOnly, c.Word)
+		lexicon.list = append(lexicon.list, c)
+		lexicon.byWord[c.Word] = c
+		lexicon.words = append(lexicon.words, c.Word)
 	}
-	sort.Strings(wordsOnly)
+	sort.Strings(lexicon.words)
 }
 
 // Commands lists all commands in the order of the help.
-func Commands() []*Command { return commands }
+func Commands() []*Command {
+	filled()
+	return lexicon.list
+}
+
+// commandWords lists their words in alphabetical order.
+func commandWords() []string {
+	filled()
+	return lexicon.words
+}
 
 // Find returns the command of that word, nil when there is none.
-func Find(word string) *Command { return byWord[word] }
+func Find(word string) *Command {
+	filled()
+	return lexicon.byWord[word]
+}
 
 // arg is one bound argument.
 type arg struct {

@@ -444,7 +444,7 @@ func (c *Call) whyEntry(n int) *Reply {
 
 // helpWords are what help knows besides commands.
 func helpWords(c *Call) []string {
-	out := append([]string{}, wordsOnly...)
+	out := append([]string{}, commandWords()...)
 	for _, f := range formula.All() {
 		out = append(out, f.Name)
 	}
@@ -452,7 +452,7 @@ func helpWords(c *Call) []string {
 		out = append(out, f.Name)
 	}
 	for _, t := range topics {
-		if byWord[t.word] == nil {
+		if Find(t.word) == nil {
 			out = append(out, t.word)
 		}
 	}

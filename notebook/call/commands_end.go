@@ -45,7 +45,7 @@ func endCommands() []Command {
 func lastEntries(c *Call) []string {
 	var out []string
 	for i := len(c.entries) - 1; i >= 0 && len(out) < 9; i-- {
-		cmd := byWord[c.entries[i].Kind]
+		cmd := Find(c.entries[i].Kind)
 		if c.alive(i+1) && (cmd == nil || cmd.Group != Asks) {
 			out = append(out, strconv.Itoa(i+1))
 		}
@@ -113,7 +113,7 @@ func (c *Call) Closed() bool {
 		return false
 	}
 	for _, e := range c.entries[c.closed[len(c.closed)-1]:] {
-		if cmd := byWord[e.Kind]; cmd == nil || cmd.Group != Asks {
+		if cmd := Find(e.Kind); cmd == nil || cmd.Group != Asks {
 			return false
 		}
 	}

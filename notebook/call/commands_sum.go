@@ -136,7 +136,7 @@ func (c *Call) nameFree(name string, p arg) error {
 	if _, own := c.defined(name); own {
 		return nil
 	}
-	if byWord[name] != nil || (&scope{c: c}).isBuiltIn(name) {
+	if Find(name) != nil || (&scope{c: c}).isBuiltIn(name) {
 		return source.Errorf(p.col, p.col+len([]rune(name)), "%s is built in and cannot be given another meaning", name).
 			WithHint("choose another name")
 	}

@@ -148,11 +148,11 @@ func testLine(t *cause.Test) string {
 // withoutValue is the start of an example, up to its first value.
 func withoutValue(example string) string {
 	words := strings.Fields(example)
-	if len(words) == 0 || byWord[words[0]] == nil {
+	if len(words) == 0 || Find(words[0]) == nil {
 		return ""
 	}
 	if qualityOf(words[0]) == nil {
-		if len(byWord[words[0]].Params) == 0 || byWord[words[0]].Params[0].Optional {
+		if len(Find(words[0]).Params) == 0 || Find(words[0]).Params[0].Optional {
 			return words[0]
 		}
 		return words[0] + " "
@@ -171,7 +171,7 @@ func neededLine(what string) string {
 		return withoutValue(what[i+1 : len(what)-1])
 	}
 	first, _, _ := strings.Cut(what, " ")
-	if byWord[first] == nil {
+	if Find(first) == nil {
 		return ""
 	}
 	if qualityOf(first) != nil {

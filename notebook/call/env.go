@@ -188,7 +188,7 @@ func (c *Call) expressions(text string) []string {
 	if l.Guard != "" {
 		out = append(out, l.Guard)
 	}
-	cmd := byWord[l.Words[0].Text]
+	cmd := Find(l.Words[0].Text)
 	if cmd == nil {
 		return append(out, l.Expression())
 	}

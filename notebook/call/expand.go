@@ -44,7 +44,7 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false
 	}
 	first := l.Words[0].Text
-	if byWord[first] != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
+	if Find(first) != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
 		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]

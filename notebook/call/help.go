@@ -18,7 +18,7 @@ func applyHelp(c *Call, a *args) (*Reply, error) {
 	case "formulas":
 		return formulaList(a.get("PART"))
 	case "units":
-		return unitList(commandHelp(byWord["units"])), nil
+		return unitList(commandHelp(Find("units"))), nil
 	}
 	r := &Reply{}
 	t := topicOf(word)
@@ -31,7 +31,7 @@ func applyHelp(c *Call, a *args) (*Reply, error) {
 			return nil, a.get("PART").errorf("none of the %s has %q in it", t.word, a.text("PART")).WithHint("help %s lists them all", t.word)
 		}
 	}
-	if cmd := byWord[word]; cmd != nil {
+	if cmd := Find(word); cmd != nil {
 		r = commandHelp(cmd)
 	}
 	if f, ok := formula.Lookup(word); ok {
@@ -64,7 +64,7 @@ func helpScreen() *Reply {
 	r := &Reply{}
 	for _, g := range Groups {
 		var words []string
-		for _, c := range commands {
+		for _, c := range Commands() {
 			if c.Group == g {
 				words = append(words, c.Word)
 			}
@@ -185,7 +185,7 @@ func Language() *Reply {
 	}
 	for _, g := range Groups {
 		r.Lines = append(r.Lines, Line{}, Line{Plain, string(g) + ":"})
-		for _, c := range commands {
+		for _, c := range Commands() {
 			if c.Group == g {
 				r.add(Plain, "  "+c.Usage())
 				r.add(Plain, "      "+c.Help)

@@ -109,7 +109,7 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 func (c *Call) platePart(p []script.Word) (plate, error) {
 	k := plateKeyOf(p[0].Text)
 	if k == nil && startsLikeNumber(p[0].Text) {
-		return plate{}, p[0].Errorf("no key stands before %s", p[0].Text).WithHint("as in: %s", byWord["plate"].Examples[0])
+		return plate{}, p[0].Errorf("no key stands before %s", p[0].Text).WithHint("as in: %s", Find("plate").Examples[0])
 	}
 	if k == nil {
 		return plate{}, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))

@@ -171,7 +171,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, err
 	}
 	if len(rest) == 0 {
-		return nil, words[0].Errorf("no value stands before %q", words[0].Text).WithHint("as in: %s", byWord[q.word].Examples[0])
+		return nil, words[0].Errorf("no value stands before %q", words[0].Text).WithHint("as in: %s", Find(q.word).Examples[0])
 	}
 	value := rest[len(rest)-1]
 	points := rest[:len(rest)-1]
@@ -198,7 +198,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 				return nil, e.WithHint("help %s names them; without it: %s %s", q.word, q.word, pointWords(points[:n]))
 			}
 		}
-		return nil, e.WithHint("as in: %s", byWord[q.word].Examples[0])
+		return nil, e.WithHint("as in: %s", Find(q.word).Examples[0])
 	}
 	for i, p := range points {
 		if other := qualityOf(p.Text); other != nil {
@@ -220,7 +220,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 		r.a = defaultPlace[q.word]
 		if r.a == "" {
-			return nil, value.Errorf("the place is not said").WithHint("as in: %s", byWord[q.word].Examples[0])
+			return nil, value.Errorf("the place is not said").WithHint("as in: %s", Find(q.word).Examples[0])
 		}
 	case 1:
 		r.a = points[0].Text
@@ -247,7 +247,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		return nil, e.WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
 	}
 	if r.b != "" && !pairKinds[q.word] {
-		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", byWord[q.word].Examples[0])
+		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", Find(q.word).Examples[0])
 	}
 	for _, p := range points {
 		if len([]rune(p.Text)) > 40 {

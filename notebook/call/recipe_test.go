@@ -9,10 +9,11 @@ import (
 // TestRecipeCommand adds a command as a developer would: one entry of the
 // table, and parsing, dispatch, help, hints and the language page have it.
 func TestRecipeCommand(t *testing.T) {
-	before, words := slices.Clone(commands), slices.Clone(wordsOnly)
+	filled()
+	before, words := slices.Clone(lexicon.list), slices.Clone(lexicon.words)
 	defer func() {
-		commands, wordsOnly = before, words
-		delete(byWord, "shout")
+		lexicon.list, lexicon.words = before, words
+		delete(lexicon.byWord, "shout")
 	}()
 	install([]Command{{
 		Word: "shout", Group: Work,

@@ -31,7 +31,7 @@ func (c *Call) spell(text string) string {
 		if s := c.readingsSpelt(q, l); s != "" {
 			return string([]rune(l.Text)[:l.BodyCol-1]) + word + s
 		}
-	} else if cmd := byWord[word]; cmd != nil && len(cmd.Params) > 0 {
+	} else if cmd := Find(word); cmd != nil && len(cmd.Params) > 0 {
 		if len(l.Words) > 1 && cmd.Params[0].Kind != Text {
 			if rest, _ := l.Rest(); !strings.ContainsAny(rest, `"#`) && len(rest) <= longestTyped {
 				if s := respell(rest, word); s != rest {
@@ -67,16 +67,16 @@ func (c *Call) spellWord(l *script.Line) string {
 	low := strings.ToLower(typed)
 	_, own := c.lookupName(typed)
 	switch {
-	case own || byWord[typed] != nil:
+	case own || Find(typed) != nil:
 		return typed
 	case typed == "?":
 		return "help"
-	case byWord[low] != nil:
+	case Find(low) != nil:
 		return low
-	case len(l.Words) > 1 && byWord[strings.TrimRight(low, ":")] != nil:
+	case len(l.Words) > 1 && Find(strings.TrimRight(low, ":")) != nil:
 		return strings.TrimRight(low, ":")
-	case len(l.Words) == 1 && byWord[strings.Trim(low, ".!?")] != nil:
-		if low = strings.Trim(low, ".!?"); strings.ContainsRune(typed, '?') && len(byWord[low].Params) > 0 {
+	case len(l.Words) == 1 && Find(strings.Trim(low, ".!?")) != nil:
+		if low = strings.Trim(low, ".!?"); strings.ContainsRune(typed, '?') && len(Find(low).Params) > 0 {
 			return "help " + low
 		}
 		return low
@@ -116,7 +116,7 @@ var looseTime = lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.
 func spellTime(text string) string {
-	if m := otherTime().FindStringSubmatch(text); m != nil && byWord[strings.ToLower(m[6])] != nil &&
+	if m := otherTime().FindStringSubmatch(text); m != nil && Find(strings.ToLower(m[6])) != nil &&
 		(qualityOf(strings.ToLower(m[6])) == nil || isWord(m[7]) && !among(operatorWords, m[7])) {
 		if m[1] != "" {
 			text = "+" + m[1] + m[2] + " " + m[5]

@@ -21,7 +21,7 @@ func shownLines(hint string) []string {
 			continue
 		}
 		word, more, _ := strings.Cut(s[i+2:], " ")
-		if byWord[word] != nil && more != "" && !strings.Contains(more, "…") {
+		if Find(word) != nil && more != "" && !strings.Contains(more, "…") {
 			out = append(out, s[i+2:])
 		}
 	}

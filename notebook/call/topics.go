@@ -105,7 +105,7 @@ func helpCautions(part string) *Reply {
 func helpSnippets(string) *Reply {
 	r := say("A snippet is a value or a sum with a name. help NAME shows one of yours.")
 	for _, w := range []string{"let", "def", "keep", "use"} {
-		r.Lines = append(r.Lines, commandHelp(byWord[w]).Lines...)
+		r.Lines = append(r.Lines, commandHelp(Find(w)).Lines...)
 	}
 	return r
 }

@@ -285,7 +285,7 @@ func (c *Call) parted(q *quality, words []script.Word) string {
 	if pairKinds[q.word] {
 		return "separate several readings with commas: " + q.word + " A B 3.4, A C 6.5"
 	}
-	return "as in: " + byWord[q.word].Examples[0]
+	return "as in: " + Find(q.word).Examples[0]
 }
 
 // unmark takes bullets, numbers and prompts off a pasted line that is a command,
@@ -301,7 +301,7 @@ func (c *Call) unmark(text string) string {
 	if err != nil || l.Blank() || len(l.Words) > 1 && strings.HasPrefix(l.Words[1].Text, "(") {
 		return text
 	}
-	if _, ok := c.carry(l); ok || byWord[c.spellWord(l)] != nil {
+	if _, ok := c.carry(l); ok || Find(c.spellWord(l)) != nil {
 		return rest
 	}
 	return text
@@ -322,7 +322,7 @@ func plainly(text string) string {
 		return text
 	}
 	word, _, _ := strings.Cut(strings.TrimSpace(text), " ")
-	if cmd := byWord[strings.ToLower(word)]; cmd != nil && len(cmd.Params) > 0 && cmd.Params[len(cmd.Params)-1].Kind == Text &&
+	if cmd := Find(strings.ToLower(word)); cmd != nil && len(cmd.Params) > 0 && cmd.Params[len(cmd.Params)-1].Kind == Text &&
 		(strings.Count(to, `"`) != 2 || !strings.HasSuffix(to, `"`) || !strings.Contains(to, ` "`)) {
 		return text
 	}

@@ -62,7 +62,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if len(cause.FindFindings(c.fanWords(l.Body))) > 0 {
 		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", clip(l.Body, 40), clip(l.Body, 40))
 	}
-	if n := source.Nearest(first.Text, wordsOnly); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
+	if n := source.Nearest(first.Text, commandWords()); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
