@@ -32,6 +32,37 @@ func TestTyping(t *testing.T) {
 	s.holds("ohm A B 3.45", "ohm A C 6.5")
 }
 
+// TestTypedBeforeTheEditorIsThere types before there is a prompt, and at the
+// prompt that stands before the line editor is made.
+func TestTypedBeforeTheEditorIsThere(t *testing.T) {
+	s := start(t)
+	s.send("note typed early\r")
+	s.expect(prompt)
+	s.send("note typed at once\r")
+	s.expect("Noted.")
+	s.expect("Noted.")
+	s.send("\x04")
+	if err := s.ended(); err != nil {
+		t.Error(err)
+	}
+	s.sane()
+	s.holds("note typed early", "note typed at once")
+}
+
+// TestStoppedAtTheFirstPrompt stops the program before or while the line
+// editor is made.
+func TestStoppedAtTheFirstPrompt(t *testing.T) {
+	for _, sig := range []syscall.Signal{syscall.SIGTERM, syscall.SIGHUP, syscall.SIGINT} {
+		s := start(t)
+		s.expect(prompt)
+		s.cmd.Process.Signal(sig)
+		if err := s.ended(); err != nil {
+			t.Errorf("%v: %v", sig, err)
+		}
+		s.sane()
+	}
+}
+
 func TestTabFillsInWhatIsWanted(t *testing.T) {
 	s := start(t)
 	s.expect(prompt)

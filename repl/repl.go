@@ -75,7 +75,6 @@ func Run(o Options) int {
 		t.p.Trouble(err.Error())
 		return 1
 	}
-	t.greet()
 	stop := make(chan os.Signal, 1)
 	signal.Notify(stop, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	done := make(chan struct{})
@@ -86,6 +85,7 @@ func Run(o Options) int {
 		case <-done:
 		}
 	}()
+	t.greet()
 	if t.o.Ready != nil {
 		t.o.Ready()
 	}
