@@ -45,7 +45,7 @@ func child(name string) int {
 		return 1
 	}
 	code := Run(Options{Notebook: n, In: os.Stdin, Out: os.Stdout, Err: os.Stderr, Terminal: true, Where: "the file",
-		Width: func() int { w, _, _ := xterm.GetSize(1); return w },
+		Width:  func() int { w, _, _ := xterm.GetSize(1); return w },
 		Height: func() int { _, h, _ := xterm.GetSize(1); return h }})
 	if err := n.Close(); err != nil {
 		return 1
