@@ -142,6 +142,10 @@ func zoo() []beast {
 			}
 			return b.String() + zooLog
 		}},
+		topOf("a megabyte of lists in a list", "- - - - - - - - a\n", 990<<10),
+		topOf("a megabyte of emphasis", "*a*\n", 990<<10),
+		topOf("a megabyte struck through", "~~a~~ ", 990<<10),
+		topOf("a quarter of a megabyte of lists in a list", "- - - - - - - - a\n", 250<<10),
 		topOf("brackets", "[", 30<<20),
 		topOf("links", "[a](b) ", 20<<20),
 		topOf("emphasis", "*a ", 20<<20),

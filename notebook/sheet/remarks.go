@@ -33,15 +33,25 @@ func newRemarks(remarks map[string]string) []remark {
 	}
 	slices.Sort(rest)
 	var out []remark
+	read := 0
 	for _, id := range append(order, rest...) {
 		src := remarks[id]
 		if strings.TrimSpace(src) == "" {
+			continue
+		}
+		if read += len(src); read > mostMarkdown {
+			out = append(out, remark{place(id), template.HTML("<pre>" + template.HTMLEscapeString(src) + "</pre>")})
 			continue
 		}
 		out = append(out, remark{place(id), template.HTML(toHTML(src))})
 	}
 	return out
 }
+
+// mostMarkdown is how many bytes of remarks on one page are read as Markdown:
+// a tree of it takes two hundred times its room. What goes beyond stands there
+// as it was typed.
+const mostMarkdown = 256 << 10
 
 // place says where in the notebook a remark stands.
 func place(id string) string {

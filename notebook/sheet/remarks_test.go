@@ -108,3 +108,15 @@ func TestEntriesAreLinkedOnlyWhenThere(t *testing.T) {
 		t.Errorf("the anchor of entry 1 stands %d times, want once", n)
 	}
 }
+
+// What is longer than is read as Markdown stands there as it was typed.
+func TestLongRemarksStandAsTyped(t *testing.T) {
+	short, long := "*a* <b>\n", strings.Repeat("*a* <b>\n", mostMarkdown/8)
+	got := newRemarks(map[string]string{"": short, "title": long})
+	if len(got) != 2 || !strings.Contains(string(got[0].HTML), "<em>a</em>") {
+		t.Fatalf("the short one: %.200q", got)
+	}
+	if h := string(got[1].HTML); !strings.HasPrefix(h, "<pre>*a* &lt;b&gt;\n") || strings.Contains(h, "<b>") || strings.Contains(h, "<em>") {
+		t.Errorf("the long one: %.200q", h)
+	}
+}
