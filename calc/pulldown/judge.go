@@ -13,13 +13,17 @@ type Target struct {
 	Name    string
 	Celsius float64
 	Source  string
+	Coldest float64 // °C, colder than any such place becomes (common practice)
 }
 
 // The temperatures at which food keeps: 40 °F and 0 °F.
 var (
-	Refrigerator = Target{"refrigerator", judge.FreshFoodCelsius, judge.FoodSource}
-	Freezer      = Target{"freezer", judge.FreezerCelsius, judge.FoodSource}
+	Refrigerator = Target{"refrigerator", judge.FreshFoodCelsius, judge.FoodSource, -30}
+	Freezer      = Target{"freezer", judge.FreezerCelsius, judge.FoodSource, -50}
 )
+
+// warmest is warmer than any such place settles at, °C (common practice).
+const warmest = 45
 
 // State is what can be said about a target.
 type State string
@@ -121,15 +125,20 @@ func (r Result) Judge(t Target, show func(celsius float64) string) Judgement {
 			"the last reading, %s, is at or below %s by more than the thermometer's uncertainty", show(last), target)}
 	}
 	low, high := r.finalBounds()
-	settles := fmt.Sprintf("by the curve through %d readings it settles at %s, between %s and %s with 95 %% confidence",
-		n+1, show(r.Final.Value), show(low), show(high))
+	from := fmt.Sprintf("by the curve through %d readings it settles", n+1)
+	settles := r.ends(from, t, show, low, high)
+	held := ""
 	if r.Scattered {
-		settles += "; the readings do not lie on one curve, as after a door opening or a defrost"
+		held += "; the readings do not lie on one curve, as after a door opening or a defrost"
 	}
 	if r.Final.Open {
-		settles += ", taking for granted a time constant of a day at most"
+		held += ", taking for granted a time constant of a day at most"
 	}
+	settles += held
 	switch {
+	case !r.Tells(t):
+		return Judgement{State: TooEarly, Reason: fmt.Sprintf(
+			"%d readings so near a straight line do not tell where it settles (a %s is between %s and %s; common practice): take more readings", n+1, t.Name, show(t.Coldest), show(warmest))}
 	case high <= t.Celsius:
 		j := Judgement{State: OnCourse, Reason: settles + ", which is below " + target}
 		if f, err := r.Forecast(t.Celsius); err == nil {
@@ -143,13 +152,29 @@ func (r Result) Judge(t Target, show func(celsius float64) string) Judgement {
 		return Judgement{State: TooEarly, Reason: fmt.Sprintf(
 			"the last reading, %s, is at %s within the thermometer's uncertainty; %s: take more readings", show(last), target, settles)}
 	}
-	if high-low > vague {
-		settles = fmt.Sprintf("by the curve through %d readings it settles below %s with 95 %% confidence", n+1, show(high))
-		if r.Final.Open {
-			settles += ", taking for granted a time constant of a day at most"
-		}
+	if high-low > vague && high <= warmest {
+		settles = fmt.Sprintf("%s below %s with 95 %% confidence%s", from, show(high), held)
 	}
 	return Judgement{State: TooEarly, Reason: settles + ", which does not tell about " + target + " yet: take more readings"}
+}
+
+// Tells reports whether the curve settles where a cabinet can: of readings near
+// a straight line the fit's end is no temperature.
+func (r Result) Tells(t Target) bool { return r.Final.Value >= t.Coldest && r.Final.Value <= warmest }
+
+// ends says where the curve settles, with those of its bounds that a cabinet
+// can have.
+func (r Result) ends(from string, t Target, show func(float64) string, low, high float64) string {
+	at := fmt.Sprintf("%s at %s, ", from, show(r.Final.Value))
+	switch {
+	case low >= t.Coldest && high <= warmest:
+		return at + fmt.Sprintf("between %s and %s with 95 %% confidence", show(low), show(high))
+	case low >= t.Coldest:
+		return at + fmt.Sprintf("above %s with 95 %% confidence", show(low))
+	case high <= warmest:
+		return at + fmt.Sprintf("below %s with 95 %% confidence", show(high))
+	}
+	return from + " within no bounds that tell"
 }
 
 // vague is the width of the final temperature's bounds, in kelvin, beyond

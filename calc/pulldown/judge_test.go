@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -38,7 +40,10 @@ func TestJudge(t *testing.T) {
 		{"freezer half-way", truth{final: -22, tau: 100, start: 20}.read(nil, 14, 200, 0.3), Freezer, OnCourse, "below -17.8 °C"},
 		{"freezer too warm", truth{final: -12, tau: 80, start: 20}.read(nil, 12, 400, 0.5), Freezer, WillNotReach, "above -17.8 °C"},
 		{"at the target within the thermometer", truth{final: 4.3, tau: 40, start: 20}.read(nil, 8, 300, 0.5), Refrigerator, TooEarly, "at 4.4 °C within the thermometer's uncertainty"},
-		{"cooling in a straight line", []Point{{0, 24, 0.3}, {10, 22, 0.3}, {20, 20, 0.3}, {30, 18, 0.3}}, Refrigerator, TooEarly, "a time constant of a day at most"},
+		{"cooling in a straight line", []Point{{0, 24, 0.3}, {10, 22, 0.3}, {20, 20, 0.3}, {30, 18, 0.3}}, Refrigerator, TooEarly, "4 readings so near a straight line do not tell where it settles"},
+		{"cooling in a straight line to the end", []Point{{0, 20, 0.6}, {20, 17, 0.6}, {40, 14, 0.6}, {60, 11, 0.6}, {80, 8, 0.6}, {100, 5, 0.6}, {160, -5, 0.6}, {220, -13, 0.6}}, Freezer, TooEarly, "8 readings so near a straight line"},
+		{"three on a bow", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}}, Freezer, TooEarly, "a freezer is between -50.0 °C and 45.0 °C"},
+		{"a fourth bends it", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}, {180, -15, 0.6}}, Freezer, OnCourse, "it settles at -36.5 °C, below -26."},
 		{"warming up", truth{final: 22, tau: 60, start: 6}.read(nil, 10, 240, 0.3), Refrigerator, WillNotReach, "settles at 22.0 °C"},
 		{"steady and warm all night", []Point{{0, 9, 0.3}, {120, 9.1, 0.3}, {240, 8.9, 0.3}, {360, 9, 0.3}, {480, 9.1, 0.3}, {600, 8.9, 0.3}, {720, 9, 0.3}}, Refrigerator, WillNotReach, "above 4.4 °C"},
 	} {
@@ -78,6 +83,23 @@ func TestJudgeIsRarelyWrong(t *testing.T) {
 	t.Logf("%d of %d answers firm, %d of them wrong", firm, runs, wrong)
 	if firm < runs/4 || wrong > firm*5/100 {
 		t.Errorf("%d of %d answers firm, %d of them wrong", firm, runs, wrong)
+	}
+}
+
+// No temperature is told that no cabinet has, however early the readings are.
+func TestJudgeTellsNoImpossibleTemperature(t *testing.T) {
+	rng := rand.New(rand.NewPCG(17, 18))
+	told := regexp.MustCompile(`-?[0-9.]+ °C`)
+	for range 1500 {
+		w := truth{final: -25 + 30*rng.Float64(), tau: 30 + 600*rng.Float64(), start: 15 + 15*rng.Float64()}
+		for _, target := range []Target{Refrigerator, Freezer} {
+			j := mustFit(t, w.read(rng, 3+rng.IntN(8), w.tau*(0.1+2*rng.Float64()), 0.5)).Judge(target, nil)
+			for _, s := range told.FindAllString(j.Reason, -1) {
+				if x, err := strconv.ParseFloat(strings.TrimSuffix(s, " °C"), 64); err != nil || x < target.Coldest || x > warmest {
+					t.Fatalf("%s: %s", j.State, j.Reason)
+				}
+			}
+		}
 	}
 }
 
