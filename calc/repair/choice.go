@@ -117,8 +117,8 @@ type Comparison struct {
 	// negative when replacing is cheaper even if the repair were free.
 	BreakEvenRepair float64
 	Text            string
-	Rule            string // the trade's rule of thumb, for comparison
-	Assumptions     Assumptions
+	Rule            string      // the trade's rule of thumb, for comparison
+	Assumptions     Assumptions // those that entered the sum
 }
 
 // costed fills in the repair's cost from its parts and minutes when it was
@@ -131,11 +131,43 @@ func (a Assumptions) costed() Assumptions {
 	out := append(Assumptions(nil), a...)
 	for i := range out {
 		if out[i].Name == "repair-cost" && !out[i].Known {
-			out[i].Value, out[i].From, out[i].Known = cost, "parts and work", true
+			out[i].Value, out[i].From, out[i].Known = cost, fromWork, true
 		}
 	}
 	return out
 }
+
+// entered leaves out what the sum does not rest on: what a given repair cost
+// stands for, and what is multiplied by nothing or lies below what decides.
+func (a Assumptions) entered() Assumptions {
+	made, work := false, a.value("minutes")*a.value("hour-rate") > 0
+	var out Assumptions
+	for _, x := range a {
+		made = made || x.Name == "repair-cost" && x.From == fromWork
+		enters := true
+		switch x.Name {
+		case "parts":
+			enters = made && x.Value > 0
+		case "minutes", "hour-rate":
+			enters = made && work
+		case "disposal":
+			enters = x.Value > 0
+		case "life-after-repair":
+			enters = a.value("life")-a.value("age") < x.Value
+		case "energy-old", "energy-new":
+			enters = a.value("price-kwh") > 0
+		case "price-kwh":
+			enters = x.Value > 0
+		}
+		if enters {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// fromWork is where a repair's cost comes from that was not given.
+const fromWork = "parts and work"
 
 // Compare adds up both ways. The repaired machine serves for what is left of
 // its expected life, but at least life-after-repair, and is then replaced at
@@ -150,7 +182,7 @@ func Compare(a Assumptions) (Comparison, error) {
 	life, price := a.value("life"), a.value("replacement-price")+a.value("disposal")
 	left := math.Max(life-a.value("age"), a.value("life-after-repair"))
 	oldYear, newYear := a.value("energy-old")*a.value("price-kwh"), a.value("energy-new")*a.value("price-kwh")
-	c := Comparison{Assumptions: a}
+	c := Comparison{Assumptions: a.entered()}
 	repair, replace := owner{at: left, energy: oldYear}, owner{at: life, energy: newYear}
 	row := YearRow{Repair: a.value("repair-cost"), Replace: price}
 	for year := 0; ; year++ {

@@ -174,3 +174,49 @@ func TestWorkIsCounted(t *testing.T) {
 		t.Errorf("a given cost is %g (%v)", k.Rows[0].Repair, err)
 	}
 }
+
+// Only what entered the sum is told of it: the arithmetic of Compare itself.
+func TestComparisonTellsWhatEntered(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		given map[string]float64
+		want  string
+	}{
+		{"a repair cost that was given stands for parts and work", map[string]float64{"repair-cost": 180, "replacement-price": 650, "age": 9, "parts": 24.5, "minutes": 75, "hour-rate": 80},
+			"repair-cost replacement-price age life energy-old energy-new price-kwh years"},
+		{"added up of parts and work", map[string]float64{"replacement-price": 650, "age": 9, "parts": 24.5, "minutes": 75, "hour-rate": 80, "disposal": 30},
+			"repair-cost parts minutes hour-rate replacement-price disposal age life energy-old energy-new price-kwh years"},
+		{"work without a rate is not counted", map[string]float64{"replacement-price": 650, "age": 9, "parts": 24.5, "minutes": 75},
+			"repair-cost parts replacement-price age life energy-old energy-new price-kwh years"},
+		{"an old machine lives on after its repair", map[string]float64{"repair-cost": 180, "replacement-price": 650, "age": 12, "price-kwh": 0},
+			"repair-cost replacement-price age life life-after-repair years"},
+	} {
+		a := Assume()
+		for name, x := range c.given {
+			var err error
+			if a, err = a.With(name, x); err != nil {
+				t.Fatal(err)
+			}
+		}
+		k, err := Compare(a)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := strings.Join(k.Assumptions.Names(), " "); got != c.want {
+			t.Errorf("%s: %s, want %s", c.name, got, c.want)
+		}
+		// What is left out and is not nothing may be another: the sum stays.
+		for _, x := range a {
+			if strings.Contains(" "+c.want+" ", " "+x.Name+" ") || x.Value == 0 {
+				continue
+			}
+			other, err := a.With(x.Name, x.Value+1)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if again, err := Compare(other); err != nil || again.Repair != k.Repair || again.Replace != k.Replace {
+				t.Errorf("%s: %s enters the sum", c.name, x.Name)
+			}
+		}
+	}
+}
