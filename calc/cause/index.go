@@ -76,6 +76,8 @@ func buildVocabulary() *lexicon {
 
 // code gives the number of a code that a table uses; a code that is not in
 // the vocabulary is a fault of the table, found at start.
+//
+//go:noinline
 func (v *lexicon) code(c string) int {
 	i, ok := v.number[c]
 	if !ok {
@@ -84,6 +86,7 @@ func (v *lexicon) code(c string) int {
 	return i
 }
 
+//go:noinline
 func (v *lexicon) set(codes []string) (s set) {
 	for _, c := range codes {
 		s.add(v.code(c))

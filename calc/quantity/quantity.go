@@ -46,6 +46,7 @@ func (q Q) finite(v float64) (Q, error) {
 	return q, nil
 }
 
+//go:noinline
 func fault(format string, args ...any) *source.Error {
 	return source.Errorf(0, 0, format, args...)
 }

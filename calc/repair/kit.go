@@ -93,6 +93,7 @@ func StartKit(in KitIn) Kit {
 
 const commonPractice = verdict.CommonPractice
 
+//go:noinline
 func (k *Kit) need(what, value, why, source string) {
 	k.Need = append(k.Need, Requirement{what, value, why, source})
 }

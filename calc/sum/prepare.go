@@ -77,6 +77,7 @@ func prepare(text string, ev *evaluator) (*prepared, error) {
 	return p.prepared, nil
 }
 
+//go:noinline
 func (p *preparer) fault(from, to int, format string, args ...any) *source.Error {
 	return source.Errorf(from+1, max(to, from+1)+1, format, args...)
 }

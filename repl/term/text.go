@@ -7,6 +7,8 @@ import (
 )
 
 // width is how many columns a text takes on the screen.
+//
+//go:noinline
 func width(s string) int { return uniseg.StringWidth(s) }
 
 // wrap breaks a line at spaces so that each part fits; what follows the first
