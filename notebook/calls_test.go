@@ -182,6 +182,15 @@ func (p *played) recordFault(want []string, what string) string {
 	switch want[0] {
 	case "result":
 		return differ(r.Header.Result, what)
+	case "left":
+		return differ(r.Header.Left, what)
+	case "outcome":
+		for _, f := range r.Outcome {
+			what = strings.TrimPrefix(what, f.Label+": ")
+		}
+		return holds(fmt.Sprint(r.Outcome), what)
+	case "first-alert":
+		return holds(append(r.Alerts, "")[0], what)
 	case "alert":
 		return holds(strings.Join(r.Alerts, "\n"), what)
 	case "not-alert":

@@ -63,6 +63,9 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 	bar := a.bar()
 	o.Progress = bar.step
 	items := fleet.Scan(args, o)
+	if o.Records {
+		items = fleet.Once(args, items)
+	}
 	return func(yield func(fleet.Item) bool) {
 		defer bar.clear()
 		items(yield)
@@ -179,7 +182,7 @@ func (a *app) export(args []string, f fleet.Filter, sink fleet.Sink, entries boo
 		return err
 	}
 	for _, p := range e.Problems {
-		if p.State != fleet.Foreign {
+		if p.State != fleet.Foreign && p.State != fleet.Redacted {
 			a.code = fault
 		}
 		fmt.Fprintf(a.err, "left out: %s: %s\n", cleanName(p.Path), p.Reason)

@@ -58,7 +58,7 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 		between, x, _ := strings.Cut(o, " ")
 		now[between] = x
 	}
-	out := []string{fmt.Sprintf("Your notebooks hold %d calls on %s, taken as they say:", m.Calls, cleanName(m.Name))}
+	out := []string{fmt.Sprintf("Your notebooks hold %d calls on %s, as they were closed:", m.Calls, cleanName(m.Name))}
 	for _, s := range m.Ohms {
 		line := fmt.Sprintf("%s %.3g to %.3g Ω, median %.3g, %d times", s.Between, s.Min, s.Max, s.Median, s.Count)
 		if x := now[s.Between]; x != "" {
@@ -89,5 +89,5 @@ func found(k *fleet.Known, kind string) []string {
 	if len(parts) == 0 {
 		return nil
 	}
-	return []string{fmt.Sprintf("Your notebooks hold %d calls of this kind, taken as they say; found was: %s.", shares[0].Of, strings.Join(parts, "; "))}
+	return []string{fmt.Sprintf("Your notebooks hold %d calls of this kind, as they were closed; found was: %s.", shares[0].Of, strings.Join(parts, "; "))}
 }

@@ -22,7 +22,7 @@ var sourceWord = regexp.MustCompile(`(?i)common\s+practice|from\s+memory|IEC|IEE
 // own are the numbers of the trade's packages that are no rule of the trade,
 // with what they are.
 var own = map[string]string{
-	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
+	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.mostAsked": "how many definitions are told", "call.longAsked": "how much of each is told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
 	"call.mostNeeds": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
 	"call.headerList": "a bound of the front matter", "call.mostRepairs": "how far back is looked",

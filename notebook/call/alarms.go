@@ -7,10 +7,9 @@ import (
 // alarming are the findings of a danger to whoever comes near.
 var alarming = []string{"shock", "smoke", "gas-smell"}
 
-// alarms lists the dangers that were seen or that the complaint speaks of and
-// for which no work was written down since.
-func (c *Call) alarms() []string {
-	var out []string
+// alarms lists the dangers that were seen, and those that the complaint speaks
+// of, for which no work was written down since.
+func (c *Call) alarms() (saw, told []string) {
 	since := c.since()
 	for _, code := range alarming {
 		f, _ := cause.Lookup(code)
@@ -22,10 +21,10 @@ func (c *Call) alarms() []string {
 		}
 		switch {
 		case at > since:
-			out = append(out, f.Help+", entry "+itoa(at))
+			saw = append(saw, f.Help+atEntry(at))
 		case at == 0 && since == 0 && among(c.heard(), code):
-			out = append(out, "the complaint speaks of it: "+f.Help)
+			told = append(told, "the complaint speaks of it: "+f.Help+atEntry(c.lastAt("fault")))
 		}
 	}
-	return out
+	return saw, told
 }

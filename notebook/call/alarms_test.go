@@ -12,20 +12,22 @@ func TestAlarms(t *testing.T) {
 		lines []string
 		want  string
 	}{
-		{[]string{"fault shock from door"}, "the complaint speaks of it: somebody felt a shock from its metal"},
-		{[]string{"fault shock from door", "saw shock"}, "somebody felt a shock from its metal, entry 2"},
-		{[]string{"fault no heat", "saw smoke", "saw gas smell"}, "smoke, sparks or a smell of burning, entry 2; a smell of gas, entry 3"},
+		{[]string{"fault shock from door"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)"},
+		{[]string{"fault shock from door", "saw shock"}, "somebody felt a shock from its metal (entry 2)"},
+		{[]string{"fault no heat", "saw smoke", "saw gas smell"}, "smoke, sparks or a smell of burning (entry 2); a smell of gas (entry 3)"},
 		{[]string{"fault no heat", "saw smoke", "strike 2 slip"}, ""},
 		{[]string{"fault no heat", "saw smoke", "did replaced bake element"}, ""},
-		{[]string{"fault no heat", "did replaced bake element", "saw smoke"}, "smoke, sparks or a smell of burning, entry 3"},
+		{[]string{"fault no heat", "did replaced bake element", "saw smoke"}, "smoke, sparks or a smell of burning (entry 3)"},
 		{[]string{"fault no heat", "saw no smoke"}, ""},
 	} {
 		c := applyAll(t, x.lines...)
-		if got := strings.Join(c.alarms(), "; "); got != x.want {
+		saw, told := c.alarms()
+		if got := strings.Join(append(saw, told...), "; "); got != x.want {
 			t.Errorf("%v: %q, want %q", x.lines, got, x.want)
 		}
-		if got := strings.Join(c.unproved(), "; "); !strings.HasPrefix(got, x.want) {
-			t.Errorf("%v: unproved %q lacks %q", x.lines, got, x.want)
+		first, _, _ := strings.Cut(x.want, "; ")
+		if got := c.Record().Alerts; x.want != "" && got[0] != map[bool]string{true: "Unsafe: ", false: "Danger: "}[len(saw) > 0]+first {
+			t.Errorf("%v: %q stands first, want %q", x.lines, got[0], first)
 		}
 	}
 }

@@ -69,10 +69,15 @@ type Call struct {
 	needs         []need
 	expects       []expectation
 	assumed       []assumption
+	jumps         []jump
+	away          time.Duration // between a closing and what opened it again
+	worths        []worth       // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
-	done          []doneWork // what was done and fitted
-	renewed       []work     // of it, what was replaced by new
+	reopened      int           // the entry that last opened it again
+	endings       []heardEnding // why it stops short, as heard
+	done          []doneWork    // what was done and fitted
+	renewed       []work        // of it, what was replaced by new
 	capsFitted    []fittedCap
 	guarding      []guard // what took a protective device out, or put it back
 	defied        []int   // entries that show a machine energised that should not be
@@ -274,6 +279,8 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		e.Reply.Lines[first].Text = "At " + at.Format(layout) + ": " + e.Reply.Lines[first].Text
 	}
 	if reopens && e.Kind != "close" {
+		c.reopened = c.entry
+		c.away += max(0, at.Sub(c.entries[c.closed[len(c.closed)-1]-1].At))
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	c.entries = append(c.entries, e)

@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -154,7 +153,7 @@ func worthDoc() string {
 func (c *Call) minutes() float64 {
 	for _, e := range c.entries {
 		if e.Kind != "date" {
-			return math.Max(0, math.Round(c.at.Sub(e.At).Minutes()))
+			return math.Max(0, math.Round((c.at.Sub(e.At) - c.away).Minutes()))
 		}
 	}
 	return 0
@@ -223,22 +222,16 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if k.Rule != "" {
 		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
 	}
-	typed := func(name string) bool {
-		return slices.ContainsFunc(c.assumed, func(s assumption) bool { return s.name == name && c.alive(s.entry) })
-	}
+	c.worths = append(c.worths, worth{c.entry, c.worthText(&k)})
 	for _, s := range k.Assumptions {
-		twice := ""
-		if s.Name == "years" {
-			twice = " years"
-		}
 		head, tail := "Assumed ", " ("+strings.TrimPrefix(s.From, "assumed: ")+")"
 		switch {
-		case typed(s.Name):
+		case c.wasGiven(s.Name):
 			head, tail = "Given ", ""
 		case s.From == "given":
 			head, tail = "Counted ", ""
 		}
-		r.add(Plain, head+strings.TrimSuffix(s.Name+" "+number(s.Value)+spokenUnit(s.Unit), twice)+", "+s.Help+tail+".")
+		r.add(Plain, head+s.Name+worthValue(s)+", "+s.Help+tail+".")
 	}
 	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}

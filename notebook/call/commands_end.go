@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/source"
+	"ohmcall/notebook/record"
 )
 
 func endCommands() []Command {
@@ -17,21 +18,30 @@ func endCommands() []Command {
 			Examples: []string{`strike 5 "probe slipped"`},
 			apply:    applyStrike,
 		},
+		leftCommand(),
 		{
 			Word: "close", Group: Mends,
 			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
 			Help:     "end the call; the record is completed and sealed with the digest of its log",
-			Doc:      "A line typed after it opens the call again.",
-			Examples: []string{`close "customer shown the temperatures"`, "close"},
+			Doc:      "A line typed after it opens the call again. Without a repair its words tell why: " + endingHints() + ".",
+			Examples: []string{`close "customer shown the temperatures"`, "close declined, unit left unplugged", "close"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				r := &Reply{}
-				m := c.missing()
 				c.closed = append(c.closed, c.entry)
 				c.set("closing", a.text("TEXT"))
+				c.hearEnding(a.text("TEXT"), true)
+				m := c.missing()
 				if len(m) == 0 {
-					return r.add(Good, "Closed; nothing is missing."), nil
+					r.add(Good, "Closed; nothing is missing.")
+				} else {
+					r.add(Plain, "Closed.")
 				}
-				r.add(Plain, "Closed.")
+				if c.result() == record.NoRepair {
+					r.add(Ask, "No repair is written down; a word behind close says why: "+endingHints()+".")
+				}
+				if len(m) == 0 {
+					return r, nil
+				}
 				for _, s := range m {
 					r.add(Ask, "Missing: "+s+".")
 				}
@@ -109,8 +119,11 @@ func (c *Call) restingOn(n int) []int {
 
 // Closed reports whether nothing but questions came after the last `close`.
 func (c *Call) Closed() bool {
-	if len(c.closed) == 0 {
+	switch n := len(c.closed); {
+	case n == 0:
 		return false
+	case c.closed[n-1] > len(c.entries):
+		return true // by the line being applied
 	}
 	for _, e := range c.entries[c.closed[len(c.closed)-1]:] {
 		if cmd := Find(e.Kind); cmd == nil || cmd.Group != Asks {

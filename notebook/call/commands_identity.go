@@ -20,15 +20,20 @@ func (c *Call) set(key, value string) {
 // last is the text that holds under a key, "" when there is none.
 //
 //go:noinline
-func (c *Call) last(key string) string {
+func (c *Call) last(key string) string { return c.lastField(key).value }
+
+// lastAt is the entry of that text, 0 when there is none.
+func (c *Call) lastAt(key string) int { return c.lastField(key).entry }
+
+func (c *Call) lastField(key string) text {
 	for i := len(c.fields) - 1; i >= 0; i-- {
 		if f := c.fields[i]; f.key == key && c.alive(f.entry) {
 			c.spend(len(c.fields) - i)
-			return f.value
+			return f
 		}
 	}
 	c.spend(len(c.fields))
-	return ""
+	return text{}
 }
 
 // identityFields are the texts that name the call, in the order in which the

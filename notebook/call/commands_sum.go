@@ -16,7 +16,8 @@ type sumLine struct {
 	text  string
 	value string
 	out   *Sum
-	from  []int // the entries that it rests on
+	from  []int  // the entries that it rests on
+	by    string // the definitions that it used, as they were then
 	yes   bool
 	isYes bool
 }
@@ -27,6 +28,7 @@ type expectation struct {
 	text    string
 	meaning string
 	from    []int // the entries that it rests on
+	by      string
 	met     bool
 }
 
@@ -119,7 +121,7 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, shifted(err, col)
 	}
-	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, help: a.text("HELP"), line: a.line.Text})
+	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, by: s.by(), help: a.text("HELP"), line: a.line.Text})
 	r := say(bare + " = " + q.String())
 	for _, n := range s.notes {
 		r.add(Plain, n)
@@ -195,7 +197,7 @@ func applyExpect(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, shifted(err, p.col)
 	}
-	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, met: yes})
+	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, by: s.by(), met: yes})
 	if yes {
 		return (&Reply{}).add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met"), nil
 	}
@@ -210,7 +212,7 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		return nil, err
 	}
 	r := &Reply{}
-	s := sumLine{entry: c.entry, text: text, from: scope.used}
+	s := sumLine{entry: c.entry, text: text, from: scope.used, by: scope.by()}
 	switch x := v.(type) {
 	case quantity.Q:
 		s.value, s.out = x.String(), sumOf(x)

@@ -3,6 +3,7 @@ package call
 import (
 	"cmp"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -23,6 +24,7 @@ type work struct {
 type part struct {
 	entry  int
 	name   string
+	serial string
 	count  float64
 	price  float64
 	priced bool
@@ -84,7 +86,8 @@ func workCommands() []Command {
 			Word: "part", Group: Work,
 			Params:   []Param{{Name: "PART, [COUNT], [PRICE]", Kind: Fields, Words: func(c *Call) []string { return c.partNames() }}},
 			Help:     "a part used, how many, and the price of one",
-			Examples: []string{"part start device SAMPLE-SD1, 1, 24.50"},
+			Doc:      "The part's own serial number stands behind its name and the word serial.",
+			Examples: []string{"part start device SAMPLE-SD1, 1, 24.50", "part control board SAMPLE-CB2 serial DEMO-B-0042, 1, 85"},
 			apply:    applyPart,
 		},
 		{
@@ -199,6 +202,11 @@ func (c *Call) partNames() []string {
 	return out
 }
 
+// isSerialWord tells the word behind which a part's serial number stands.
+func isSerialWord(s string) bool {
+	return among([]string{"serial", "s/n", "sn"}, strings.ToLower(strings.TrimRight(s, ".:")))
+}
+
 func applyPart(c *Call, a *args) (*Reply, error) {
 	words := a.first().words
 	parts, err := split(words)
@@ -209,6 +217,9 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	var name []string
 	for _, w := range parts[0] {
 		name = append(name, w.Text)
+	}
+	if i := slices.IndexFunc(name, isSerialWord); i > 0 && i+1 < len(name) {
+		name, p.serial = name[:i], strings.Join(name[i+1:], " ")
 	}
 	p.name = strings.Join(name, " ")
 	if len(parts) > 3 {
@@ -233,6 +244,9 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	c.parts = append(c.parts, p)
 	c.heed(work{c.entry, c.at, "part", p.name})
 	text := "Part: " + number(p.count) + " × " + p.name
+	if p.serial != "" {
+		text += ", serial " + p.serial
+	}
 	if p.priced {
 		text += " at " + money(p.price)
 	}

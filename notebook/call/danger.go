@@ -102,6 +102,9 @@ func (c *Call) heed(w work) {
 			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})
 		}
 	}
+	if w.kind != "safe" {
+		c.hearEnding(w.text, false)
+	}
 	if w.kind != "safe" && w.kind != "part" {
 		c.guarding = append(c.guarding, guards(w)...)
 	}
@@ -135,53 +138,12 @@ func (c *Call) grounds() string {
 	return ""
 }
 
-// unsafe lists the findings that make the unit unsafe as it stands.
-func (c *Call) unsafe() []string {
-	var out []string
-	for _, j := range c.verdictsWith(barring...) {
-		if j.verdict.Word == verdict.Failed {
-			out = append(out, j.verdict.Subject+": "+j.verdict.Text)
-		}
-	}
-	told := 0
-	for _, w := range c.defeated() {
-		if w.entry == told {
-			continue
-		}
-		told = w.entry
-		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
-	}
-	return out
-}
-
 // defeated are the lines by whose words a protective device is out of its
 // circuit, as long as none after them says that it is back.
 func (c *Call) defeated() []guard {
 	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
 	c.spend(500 * len(list))
 	return takenOut(slices.DeleteFunc(slices.Clone(list), func(g guard) bool { return !c.alive(g.entry) }))
-}
-
-// unproved lists what the record does not show of the work's own safety, and
-// what nobody has settled.
-func (c *Call) unproved() []string {
-	out := c.alarms()
-	for _, j := range c.verdictsWith(inDoubt...) {
-		out = append(out, j.verdict.Subject+": "+string(j.verdict.Word)+", "+j.verdict.Text)
-	}
-	var defied []int
-	for _, n := range c.defied {
-		if c.alive(n) {
-			defied = append(defied, n)
-		}
-	}
-	if len(defied) > 0 {
-		out = append(out, "energised while its insulation was failed or in doubt, "+entryList(defied))
-	}
-	if n := c.undeadTests(); len(n) > 0 {
-		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
-	}
-	return out
 }
 
 // stateWords says of a machine what its windings are, and where its insulation

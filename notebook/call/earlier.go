@@ -1,6 +1,9 @@
 package call
 
-import "cmp"
+import (
+	"cmp"
+	"math"
+)
 
 // compareWithEarlier points out a value far from an earlier one of the same
 // points: a factor of ten is likelier a slip than a change. Pairs of a
@@ -21,6 +24,7 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		if r.b == caseName {
 			counts = "both stand"
 		}
+		c.jumped(prev, r)
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
 		return
 	}
@@ -31,10 +35,30 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if was <= 0 || now <= 0 {
 		return
 	}
+	if r.quality.word == "volt" && isLine(r) && prev.cond.String() == r.cond.String() && min(was, now) > deadVolts && math.Abs(now-was) > supplyJump*max(was, now) {
+		c.jumped(prev, r)
+	}
 	if f := now / was; f > 8 && f < 12.5 || f > 0.08 && f < 0.125 {
+		c.jumped(prev, r)
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(f)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
 	}
 }
+
+// jump is a reading that cannot be of the same thing as an earlier one.
+type jump struct {
+	was, entry int
+	text       string
+}
+
+// jumped notes it for whoever reads the record.
+func (c *Call) jumped(prev, r *reading) {
+	c.jumps = append(c.jumps, jump{prev.entry, r.entry, r.where() + " read " + prev.shown() + atEntry(prev.entry) + " and " + r.shown() + atEntry(r.entry) + ", and neither is struck"})
+}
+
+// supplyJump is by which part of itself a supply changes between two readings at
+// rest only when one of them is wrong or the supply is: more than any range of
+// ANSI C84.1 is wide (from memory).
+const supplyJump = 0.2
 
 func tenfold(f float64) string {
 	if f > 1 {

@@ -18,8 +18,42 @@ import (
 // readings, its plates, and the formulas of the trade.
 type scope struct {
 	c     *Call
-	notes []string // what formulas said
-	used  []int    // the entries that the sum rests on
+	notes []string     // what formulas said
+	used  []int        // the entries that the sum rests on
+	asked []definition // the own names that it used
+}
+
+// own notes a definition that the sum uses.
+func (s *scope) own(d definition) {
+	s.rest(d.entry)
+	if !slices.ContainsFunc(s.asked, func(o definition) bool { return o.entry == d.entry }) {
+		s.asked = append(s.asked, d)
+	}
+}
+
+// How many definitions are shown beside a sum, and how much of each; the others
+// are named by their entries.
+const (
+	mostAsked = 4
+	longAsked = 120 // runes
+)
+
+// by says what the sum's own names stood for when it was reckoned.
+func (s *scope) by() string {
+	text, lead := "", "by "
+	for i, d := range s.asked {
+		switch {
+		case i < mostAsked:
+			text += lead + clip(d.said(), longAsked) + atEntry(d.entry)
+		case i == mostAsked:
+			text += "; more in entries " + itoa(d.entry)
+		case i < 4*mostAsked:
+			text += ", " + itoa(d.entry)
+		}
+		lead = "; "
+	}
+	s.c.spend(10 * len(text))
+	return text
 }
 
 // rest notes that the sum rests on entries.
@@ -47,7 +81,7 @@ func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	if !ok || d.isFunc {
 		return quantity.Q{}, false
 	}
-	s.rest(d.entry)
+	s.own(d)
 	s.rest(d.from...)
 	if n := s.c.struckBelow(d.from); n > 0 {
 		s.notes = append(s.notes, name+" rests on entry "+itoa(n)+", which was struck.")
@@ -61,7 +95,7 @@ func (s *scope) Def(name string) (sum.Def, bool) {
 	if !ok || !d.isFunc {
 		return sum.Def{}, false
 	}
-	s.rest(d.entry)
+	s.own(d)
 	return d.def, true
 }
 
@@ -131,7 +165,16 @@ type definition struct {
 	from   []int // the entries that the value rests on
 	def    sum.Def
 	help   string
+	by     string // as of a sum
 	line   string // as typed, so that it can be kept
+}
+
+// said is a definition in short: its sum, or its value.
+func (d *definition) said() string {
+	if d.isFunc {
+		return d.name + "(" + strings.Join(d.def.Params, ", ") + ") = " + d.def.Body
+	}
+	return d.name + " = " + d.value.String()
 }
 
 //go:noinline

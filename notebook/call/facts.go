@@ -385,9 +385,11 @@ func besides(r *cause.Result) []string {
 	return out
 }
 
+const contradicts = "These contradict each other: "
+
 // contradiction says which two facts cannot both be true.
 func (c *Call) contradiction(k cause.Contradiction) string {
-	return "These contradict each other: " + c.factText(k.A) + " and " + c.factText(k.B)
+	return contradicts + c.factText(k.A) + " and " + c.factText(k.B)
 }
 
 func (c *Call) factText(f cause.Fact) string {

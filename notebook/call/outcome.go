@@ -12,15 +12,20 @@ import (
 
 // result says in two words how the call stands.
 func (c *Call) result() string {
+	e := c.stopped()
 	switch {
 	case len(c.unsafe()) > 0:
-		return "unsafe"
-	case len(c.repairs()) == 0:
-		return "no repair"
-	case len(c.proofMissing()) == 0:
-		return "proved"
+		return record.Unsafe
+	case e != nil:
+		return e.result
+	case len(c.repairs()) > 0 && len(c.proofMissing()) == 0:
+		return record.Proved
+	case len(c.repairs()) > 0:
+		return record.NotProved
+	case c.Closed():
+		return record.NoRepair
 	}
-	return "not proved"
+	return record.Unfinished
 }
 
 func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
@@ -42,28 +47,67 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		}
 	}
 	add("Cause found", strings.Join(causes, "; "))
-	var done []string
+	var done, fitted []string
 	for _, w := range c.works {
 		if w.kind == "did" && c.alive(w.entry) {
 			done = append(done, w.text)
 		}
 	}
+	for _, p := range c.parts {
+		if len(done) == 0 && len(c.repairs()) > 0 && c.alive(p.entry) {
+			fitted = append(fitted, p.name)
+		}
+	}
+	if len(fitted) > 0 {
+		done = []string{"fitted " + strings.Join(fitted, ", ")}
+	}
 	text := cmp.Or(strings.Join(done, "; "), "no repair written down")
+	e := c.stopped()
+	closing := c.closing()
 	switch r.Header.Result {
-	case "proved":
+	case record.Proved:
 		text += "; proved: " + proofWords(r)
-	case "not proved":
+	case record.NotProved:
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
-	case "unsafe":
-		text += "; left unsafe: " + strings.Join(c.unsafe(), "; ")
+	case record.Unsafe:
+		list := c.unsafe()
+		text += "; left unsafe: " + list[0]
+		if n := len(list) - 1; n > 0 {
+			text += "; and " + itoa(n) + " more, see what needs attention"
+		}
+	case record.Unfinished:
+		text += "; unfinished: the call was never closed"
+	}
+	if e != nil {
+		text += "; " + e.result
+		if !among(done, e.text) {
+			text += ": " + e.text
+		}
+		text += atEntry(e.entry)
+		if e.text == closing {
+			closing = ""
+		}
 	}
 	for _, g := range c.untreated() {
 		text += "; no work is written down for: " + g.name()
 	}
-	if t := c.last("closing"); t != "" {
-		text += "; " + t
+	if closing != "" {
+		text += "; " + closing
 	}
 	add("Work and result", text)
+	if as, n := c.leftAs(); n > 0 {
+		add("Unit left", as+atEntry(n))
+	}
+	c.drawWorth(add)
+}
+
+// closing is what was said when the call was closed, "" of one that was opened
+// again.
+func (c *Call) closing() string {
+	if !c.Closed() {
+		return ""
+	}
+	return c.last("closing")
 }
 
 func proofWords(r *record.Record) string {

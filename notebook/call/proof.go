@@ -7,7 +7,6 @@ import (
 	"strings"
 	"time"
 
-	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/calc/winding"
@@ -223,68 +222,6 @@ func (c *Call) proofMissing() []string {
 	return out
 }
 
-// provedBy gives the point of a proof that brings what a record wants too.
-var provedBy = map[string]string{
-	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
-	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
-	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
-}
-
-// missing lists what a complete record of this call still wants.
-func (c *Call) missing() []string {
-	var out []string
-	for _, f := range identityFields {
-		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
-			out = append(out, f.help+" ("+f.word+")")
-		}
-	}
-	own := false
-	for _, n := range c.needs {
-		if !c.wanted(n) {
-			continue
-		}
-		own = true
-		if met, err := c.holds(n.what); err == nil && !met {
-			out = append(out, n.what)
-		}
-	}
-	if !own {
-		facts := c.facts(math.MaxInt)
-		if rep := c.repairs(); len(rep) > 0 {
-			facts = append(c.facts(rep[0]), facts...)
-		}
-		condemned, proving := c.grounds() != "", strings.Join(c.proofMissing(), "; ")
-		for _, n := range cause.Missing(c.complaint(), facts) {
-			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
-				continue // it is named once, as proof
-			}
-			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
-				continue
-			}
-			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
-				out = append(out, "roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings")
-				continue
-			}
-			if c.oneFan() {
-				n.What = strings.TrimPrefix(n.What, "condenser ")
-			}
-			out = append(out, n.What)
-		}
-	}
-	// Once said, however late, it is no longer missing; that it came late stays
-	// under what needs attention.
-	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
-		out = append(out, "that it was made safe before the dead tests of "+entryList(n)+" (safe)")
-	}
-	for _, g := range c.untreated() {
-		out = append(out, "work for what was found: "+g.told())
-	}
-	for _, p := range c.proofMissing() {
-		out = append(out, "proof: "+p)
-	}
-	return out
-}
-
 // heldLong is how long after the work a machine still runs when the breaker
 // that tripped after a while is said to hold (common practice).
 const heldLong = 30 * time.Minute
@@ -403,7 +340,9 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 		k.Verdict, k.Reason = stillFreezes, "the last reading, "+show(last.X)+", is not surely above freezing (common practice)"
 	}
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
-	k.Fit = &record.Fit{Final: fit.Final.Value, Start: fit.Start.Value, Tau: fit.Tau.Value}
+	if fit.Tells(target) {
+		k.Fit = &record.Fit{Final: fit.Final.Value, Start: fit.Start.Value, Tau: fit.Tau.Value}
+	}
 	return k
 }
 

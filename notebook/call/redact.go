@@ -6,8 +6,8 @@ import (
 	"ohmcall/notebook/script"
 )
 
-// redactedMark stands where a personal text was.
-const redactedMark = "(redacted)"
+// RedactedMark stands where a personal text was.
+const RedactedMark = "(redacted)"
 
 // personal are the commands whose text names people or places.
 var personal = []string{"client", "site"}
@@ -20,13 +20,13 @@ func Redacted(line string) string {
 		return line
 	}
 	_, col := l.Rest()
-	return string([]rune(l.Text)[:col-1]) + redactedMark
+	return string([]rune(l.Text)[:col-1]) + RedactedMark
 }
 
 // redacted reports whether a personal text of this call was replaced.
 func (c *Call) redacted() bool {
 	for _, f := range c.fields {
-		if f.value == redactedMark && among(personal, f.key) {
+		if f.value == RedactedMark && among(personal, f.key) {
 			return true
 		}
 	}

@@ -44,7 +44,7 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 		`|\bto (replace|fit|change|install|swap|exchange|renew)\b` +
 		`|\b(must|should|would|could|cannot|can.t|may|might|ought|will)\b.{0,16}\b(be|get|have|need|` + works + `)` +
 		`|\b(wants?|wanted|wish\w*|prefers?|declin\w*|refus\w*|reject\w*|discuss\w*|talked|spoke|quot\w+|estimat\w+|recommend\w*|advis\w+|suggest\w*|propos\w+|offer\w*)\b` +
-		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
+		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|com(es|ing) (on|next|in|by|tomorrow)|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
 })
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making

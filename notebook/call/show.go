@@ -47,7 +47,7 @@ func applyShow(c *Call, a *args) (*Reply, error) {
 			if p.Priced {
 				price = money(p.Price)
 			}
-			reply.Table.Rows = append(reply.Table.Rows, []string{itoa(p.Entry), p.Name, number(p.Count), price})
+			reply.Table.Rows = append(reply.Table.Rows, []string{itoa(p.Entry), p.Called(), number(p.Count), price})
 		}
 	case "wiring":
 		reply.Table = &Table{Head: []string{"Wire", "Role", "Pin", "Remark"}}
@@ -74,7 +74,7 @@ func applyShow(c *Call, a *args) (*Reply, error) {
 			if e.Struck != "" {
 				struck = "   (struck: " + e.Struck + ")"
 			}
-			reply.add(Plain, itoa(e.N)+"  "+e.At.Format("15:04")+"  "+e.Line+struck)
+			reply.add(Plain, itoa(e.N)+"  "+r.Clock(e.At)+"  "+e.Line+struck)
 		}
 	}
 	if len(reply.Lines) == 0 && (reply.Table == nil || len(reply.Table.Rows) == 0) {

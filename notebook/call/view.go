@@ -2,7 +2,6 @@ package call
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"sort"
 	"strings"
@@ -132,7 +131,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Verdicts = append(r.Verdicts, drawn(v))
 	}
 	for _, s := range c.sums {
-		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: c.restsOnStruck(s.from), Struck: c.struck[s.entry]}
+		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: joined(s.by, c.restsOnStruck(s.from)), Struck: c.struck[s.entry]}
 		if s.out != nil {
 			out.Number, out.Unit, out.U = s.out.Value, s.out.Unit, s.out.U
 		}
@@ -143,16 +142,16 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v, unit, u := d.value.Shown()
-		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(d.help, c.restsOnStruck(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
+		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.restsOnStruck(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
 	for _, e := range c.expects {
 		met := "not met"
 		if e.met {
 			met = "met"
 		}
-		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: e.meaning, Met: met, Struck: c.struck[e.entry]}
+		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: joined(e.meaning, e.by), Met: met, Struck: c.struck[e.entry]}
 		if s := c.restsOnStruck(e.from); s != "" {
-			row.Value, row.Met, row.Meaning = "in doubt", "", e.meaning+", "+s
+			row.Value, row.Met, row.Meaning = "in doubt", "", joined(row.Meaning, s)
 		}
 		r.Sums = append(r.Sums, row)
 	}
@@ -251,7 +250,7 @@ func (c *Call) drawWork(r *record.Record) {
 		r.Work = append(r.Work, record.Work{Entry: w.entry, At: w.at, Kind: w.kind, Text: w.text, Struck: c.struck[w.entry]})
 	}
 	for _, p := range c.parts {
-		r.Parts = append(r.Parts, record.Part{Entry: p.entry, Name: p.name, Count: p.count, Price: p.price, Priced: p.priced, Struck: c.struck[p.entry]})
+		r.Parts = append(r.Parts, record.Part{Entry: p.entry, Name: p.name, Serial: p.serial, Count: p.count, Price: p.price, Priced: p.priced, Struck: c.struck[p.entry]})
 	}
 	if len(c.wires) > 0 {
 		t := c.wiring()
@@ -344,47 +343,6 @@ func (c *Call) drawProof(r *record.Record) {
 	}
 }
 
-// alerts lists what a supervisor must see first: what is unsafe, then what
-// is missing.
-func (c *Call) alerts(r *record.Record) []string {
-	out := append([]string(nil), c.unsafe()...)
-	for i, s := range out {
-		out[i] = "Unsafe: " + s
-	}
-	for _, s := range c.unproved() {
-		out = append(out, "In doubt: "+s)
-	}
-	for _, e := range c.expects {
-		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
-			out = append(out, fmt.Sprintf("In doubt: %s (entry %d): %s", e.meaning, e.entry, s))
-		} else if !e.met && c.alive(e.entry) {
-			out = append(out, fmt.Sprintf("Expectation not met: %s (entry %d)", e.meaning, e.entry))
-		}
-	}
-	now := c.weigh(math.MaxInt)
-	for _, k := range now.Contradictions {
-		out = append(out, c.contradiction(k)+"; read or look again, or strike the one that is wrong")
-	}
-	for _, s := range c.idle() {
-		out = append(out, "Work for what was ruled out: "+s)
-	}
-	for _, s := range c.misfits(0) {
-		out = append(out, "Does not fit by its marking: "+s)
-	}
-	for _, m := range r.Missing {
-		out = append(out, "Missing: "+m)
-	}
-	if c.redacted() {
-		out = append(out, "This is a copy: client and site were replaced by a mark")
-	}
-	for i := 1; i < len(c.entries); i++ {
-		if c.entries[i].At.Before(c.entries[i-1].At) {
-			out = append(out, fmt.Sprintf("The clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
-		}
-	}
-	return out
-}
-
 func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 	h := &r.Header
 	h.State, h.Entries = "open", len(c.entries)
@@ -396,7 +354,7 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		for _, e := range c.entries {
 			if e.Kind != "date" {
 				h.Started = e.At.Format(timeLayout)
-				if m := c.entries[n-1].At.Sub(e.At).Minutes(); m > 0 {
+				if m := (c.entries[n-1].At.Sub(e.At) - c.away).Minutes(); m > 0 {
 					h.Minutes = int(math.Round(m))
 				}
 				break
@@ -419,6 +377,9 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		}
 	}
 	h.Result = c.result()
+	if as, n := c.leftAs(); n > 0 {
+		h.Left = stateLeft(as)
+	}
 	h.Ohms = c.windingOhms()
 	h.Redacted = c.redacted()
 }

@@ -46,6 +46,11 @@ func entryList(list []int) string {
 	return "entries " + strings.Join(parts, ", ")
 }
 
+// atEntry names the entry that a text rests on.
+//
+//go:noinline
+func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
+
 // alarm is a danger that words speak of, with the code of its caution.
 type alarm struct {
 	words []string

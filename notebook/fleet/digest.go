@@ -2,12 +2,10 @@ package fleet
 
 import (
 	"cmp"
-	"hash/maphash"
 	"iter"
 	"sort"
 	"strconv"
 	"strings"
-	"sync"
 	"time"
 
 	"ohmcall/notebook/record"
@@ -37,6 +35,7 @@ type Row struct {
 	Kind       string   `json:"kind"`
 	Cause      string   `json:"cause"`
 	Result     string   `json:"result"`
+	Left       string   `json:"left"`
 	Minutes    int      `json:"minutes"`
 	Cost       float64  `json:"cost"`
 	Missing    []string `json:"missing"`
@@ -63,9 +62,22 @@ type Totals struct {
 	NotProved int     `json:"not_proved"`
 	Unsafe    int     `json:"unsafe"` // with anything unsafe, whatever the result
 	NoRepair  int     `json:"no_repair"`
+	PassedOn  int     `json:"passed_on"`
+	Declined  int     `json:"declined"`
+	NoFault   int     `json:"no_fault_found"`
+	CalledOff int     `json:"called_off"`
+	Waits     int     `json:"waits_for_a_part"`
+	Unfin     int     `json:"unfinished"`
 	Open      int     `json:"open"`    // never closed
 	Changed   int     `json:"changed"` // not as closed
 	CallBacks int     `json:"call_backs"`
+}
+
+// byResult are the sums of calls by their result, but for the unsafe ones,
+// which have more than theirs.
+func (t *Totals) byResult() map[string]*int {
+	return map[string]*int{record.NotProved: &t.NotProved, record.Waits: &t.Waits, record.Unfinished: &t.Unfin, record.NoRepair: &t.NoRepair,
+		record.PassedOn: &t.PassedOn, record.Declined: &t.Declined, record.NoFault: &t.NoFault, record.CalledOff: &t.CalledOff, record.Proved: &t.Proved}
 }
 
 // PartUse is how often a part was used.
@@ -94,7 +106,7 @@ type Problem struct {
 // Digest is what many calls add up to. It does not depend on the order in
 // which files were scanned.
 type Digest struct {
-	Rows     []Row // unsafe first, then unproved, then by date and path
+	Rows     []Row // unsafe first, then as in record.Results, then by date and path
 	Totals   Totals
 	Seen     int       // calls in the scan, picked or not
 	Parts    []PartUse // most used first
@@ -116,8 +128,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
 	var visits []visit
 	same := texts{}
-	originals := map[uint64]string{}
-	var redacted []redactedCopy
+	var twins copies
 	for it := range items {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
@@ -132,17 +143,13 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			v.row = len(d.Rows)
 			d.Rows = append(d.Rows, newRow(&it, same))
 		}
-		if twin := twinOf(&it.Header); it.Header.Redacted {
-			redacted = append(redacted, redactedCopy{it.Path, twin})
-		} else if _, ok := originals[twin]; !ok {
-			originals[twin] = it.Path
-		}
+		twins.add(&it)
 		if day, err := time.Parse(time.DateOnly, date(&it.Header)); err == nil && v.serial != "" {
 			v.day = day
 			visits = append(visits, v)
 		}
 	}
-	d.findCallBacks(d.leaveOut(redacted, originals, visits))
+	d.findCallBacks(d.leaveOut(twins.of(), visits))
 	order(d.Rows, func(a, b *Row) int {
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
 	})
@@ -156,26 +163,16 @@ func newRow(it *Item, same texts) Row {
 	return Row{
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
-		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Minutes: h.Minutes, Cost: h.Cost,
+		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
 		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 	}
 }
 
-// redactedCopy is a call without client and site.
-type redactedCopy struct {
-	path string
-	twin uint64
-}
-
 // leaveOut takes out the redacted copies whose original is there, wherever in
 // the scan it stands, and gives the visits that are left.
-func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string, visits []visit) []visit {
-	out := map[string]bool{}
-	for _, c := range redacted {
-		if original, ok := originals[c.twin]; ok {
-			out[c.path] = true
-			d.Problems = append(d.Problems, Problem{c.path, Redacted, clip("a redacted copy of " + safe(original))})
-		}
+func (d *Digest) leaveOut(out map[string]string, visits []visit) []visit {
+	for path, original := range out {
+		d.Problems = append(d.Problems, Problem{path, Redacted, copyOf(original)})
 	}
 	if len(out) == 0 {
 		return visits
@@ -185,7 +182,7 @@ func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string, 
 	rows := d.Rows[:0]
 	for i := range d.Rows {
 		at[i] = -1
-		if !out[d.Rows[i].Path] {
+		if out[d.Rows[i].Path] == "" {
 			at[i] = len(rows)
 			rows = append(rows, d.Rows[i])
 		}
@@ -193,7 +190,7 @@ func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string, 
 	d.Rows = rows
 	left := visits[:0]
 	for _, v := range visits {
-		if out[v.path] {
+		if out[v.path] != "" {
 			continue
 		}
 		if v.row >= 0 {
@@ -204,38 +201,12 @@ func (d *Digest) leaveOut(redacted []redactedCopy, originals map[uint64]string, 
 	return left
 }
 
-var twinSeed = sync.OnceValue(maphash.MakeSeed)
-
-// twinOf is what a call and its redacted copy have in common and no other call
-// has: the seconds of its first and last line, their number, and what the
-// lines say of all but client and site. What is only judged is left out, since
-// a copy may have been written by a later program.
-func twinOf(h *record.Header) uint64 {
-	var m maphash.Hash
-	m.SetSeed(twinSeed())
-	say := func(list ...string) {
-		for _, s := range list {
-			m.WriteString(s)
-			m.WriteByte(0)
-		}
-	}
-	say(h.Started, h.Ended, strconv.Itoa(h.Entries), strconv.FormatFloat(h.Cost, 'g', -1, 64),
-		h.Technician, h.Unit, h.Model, h.Serial, h.Machine, h.Complaint)
-	say(h.Parts...)
-	return m.Sum64()
-}
-
 // rank puts what needs attention first.
 func rank(r *Row) int {
-	switch {
-	case len(r.Unsafe) > 0 || r.Result == "unsafe":
+	if len(r.Unsafe) > 0 {
 		return 0
-	case r.Result == "not proved":
-		return 1
-	case r.Result != "proved":
-		return 2
 	}
-	return 3
+	return record.ResultRank(r.Result)
 }
 
 // findCallBacks looks, for each call, at the one before it with the same
@@ -270,9 +241,9 @@ func (d *Digest) add() {
 		t.Minutes += r.Minutes
 		t.Cost += r.Cost
 		count(&t.Unsafe, rank(r) == 0)
-		count(&t.Proved, r.Result == "proved")
-		count(&t.NotProved, r.Result == "not proved")
-		count(&t.NoRepair, r.Result == "no repair")
+		for word, n := range t.byResult() {
+			count(n, r.Result == word)
+		}
 		count(&t.Open, r.State == Open)
 		count(&t.Changed, r.State == Changed)
 		count(&t.CallBacks, r.CallBack != nil)

@@ -10,6 +10,9 @@ import (
 // a screen; the other forms have all.
 const mostTold = 2
 
+// longTold is how many letters of one of them are.
+const longTold = 90
+
 // Screen lays the digest out for a screen: the calls as a table that says of
 // each the little that tells it from others, and the tables under it.
 func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
@@ -48,7 +51,13 @@ func few(lead string, list []string) string {
 	if len(list) == 0 {
 		return ""
 	}
-	text := lead + strings.Join(list[:min(len(list), mostTold)], "; ")
+	text := lead
+	for i, s := range list[:min(len(list), mostTold)] {
+		if r := []rune(s); len(r) > longTold {
+			s = string(r[:longTold-1]) + "…"
+		}
+		text += []string{"", "; "}[min(i, 1)] + s
+	}
 	if n := len(list) - mostTold; n > 0 {
 		text += "; and " + strconv.Itoa(n) + " more"
 	}

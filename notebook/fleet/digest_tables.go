@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
 )
 
 // TextTable is a table to show: plain texts without markup or controls.
@@ -83,6 +84,9 @@ func (r *Row) remarks() []string {
 	if r.LaterOn != "" {
 		out = append(out, "call-back followed on "+r.LaterOn)
 	}
+	if r.Left != "" {
+		out = append(out, "left "+r.Left)
+	}
 	if s := r.RecordState(); s != "" {
 		out = append(out, s)
 	}
@@ -107,16 +111,20 @@ func (d *Digest) totalTable() TextTable {
 		return TextTable{}
 	}
 	t := TextTable{Title: "Totals", Head: []string{"What", "Sum"}, Right: []int{1}}
-	for _, x := range []struct {
-		what string
-		n    int
-	}{
-		{"calls", s.Calls}, {"unsafe", s.Unsafe}, {"not proved", s.NotProved}, {"no repair", s.NoRepair}, {"proved", s.Proved},
-		{"call-backs within " + days(callBackDays), s.CallBacks}, {"never closed", s.Open}, {"not as closed", s.Changed},
-		{"files not counted", len(d.Problems)}, {"minutes", s.Minutes},
-	} {
-		t.Rows = append(t.Rows, []string{x.what, strconv.Itoa(x.n)})
+	add := func(what string, n int) { t.Rows = append(t.Rows, []string{what, strconv.Itoa(n)}) }
+	add("calls", s.Calls)
+	add(record.Unsafe, s.Unsafe)
+	by := s.byResult()
+	for _, r := range record.Results {
+		if n := by[r.Word]; n != nil && *n > 0 {
+			add(r.Word, *n)
+		}
 	}
+	add("call-backs within "+days(callBackDays), s.CallBacks)
+	add("never closed", s.Open)
+	add("not as closed", s.Changed)
+	add("files not counted", len(d.Problems))
+	add("minutes", s.Minutes)
 	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
 	return t
 }

@@ -2,12 +2,17 @@ package fleet
 
 import (
 	"bytes"
+	"context"
 	"encoding/csv"
 	"encoding/json"
+	"fmt"
+	"io"
+	"path/filepath"
 	"reflect"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 	"unicode"
 
 	"github.com/yuin/goldmark"
@@ -16,6 +21,7 @@ import (
 	east "github.com/yuin/goldmark/extension/ast"
 	gmtext "github.com/yuin/goldmark/text"
 
+	"ohmcall/notebook/page"
 	"ohmcall/notebook/record"
 )
 
@@ -123,32 +129,37 @@ func TestCallBackIsToldOfACallOutsideTheFilter(t *testing.T) {
 	}
 }
 
+// typed is a log's text with the trail of its lines.
+func typed(path string, lines ...string) Item {
+	var log string
+	for i, l := range lines {
+		log += fmt.Sprintf("%d 2026-03-02T09:00:0%d+01:00 %s\n# a reply\n", i+1, i, l)
+	}
+	return Item{Path: path, State: Trusted, trail: trailOf([]byte(log)), Header: record.Header{Started: "2026-03-02T09:00:00+01:00", Serial: "DEMO-1"}}
+}
+
 // A redacted copy is counted when its original is not there, and never taken
 // for the copy of another call.
 func TestRedactedCopies(t *testing.T) {
-	h := record.Header{Started: "2026-03-02T09:00:00+01:00", Ended: "2026-03-02T10:10:00+01:00", Entries: 9, Client: "Petra Placeholder",
-		Site: "12 Sample Street", Unit: "chest freezer", Serial: "DEMO-1", Complaint: "clicks", Cause: "start device or relay failed"}
-	call := func(path string, change func(*record.Header)) Item {
-		it := Item{Path: path, State: Trusted, Header: h}
-		change(&it.Header)
-		return it
-	}
-	same := func(*record.Header) {}
-	copied := func(h *record.Header) { h.Client, h.Site, h.Redacted = "(redacted)", "(redacted)", true }
+	whole := []string{"client Petra Placeholder", "+3min site 12 Sample Street", "note client was there", "ohm A B 3.4", "saw clicks"}
+	marked := []string{"client (redacted)", "+3min site (redacted)", "note client was there", "ohm A B 3.4", "saw clicks"}
+	other := []string{"client Petra Placeholder", "+3min site 12 Sample Street", "note client was there", "ohm A B 3.5", "saw clicks"}
+	original, copied := typed("b", whole...), typed("a", marked...)
 	for name, c := range map[string]struct {
 		items []Item
 		calls string // counted
 		out   string // left out
 	}{
-		"beside its original":    {[]Item{call("b", same), call("a", copied)}, "b", "a"},
-		"before its original":    {[]Item{call("a", copied), call("b", same)}, "b", "a"},
-		"alone":                  {[]Item{call("a", copied)}, "a", ""},
-		"judged by another":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Cause, h.Result = "", "unsafe" })}, "b", "a"},
-		"original not to be had": {[]Item{{Path: "b", State: Bad, Header: h}, call("a", copied)}, "a", "b"},
-		"of another second":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Ended = "2026-03-02T10:10:01+01:00" })}, "a b", ""},
-		"of another serial":      {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Serial = "DEMO-2" })}, "a b", ""},
-		"of fewer lines":         {[]Item{call("b", same), call("a", func(h *record.Header) { copied(h); h.Entries = 8 })}, "a b", ""},
-		"not redacted":           {[]Item{call("b", same), call("a", same)}, "a b", ""},
+		"beside its original":      {[]Item{original, copied}, "b", "a"},
+		"before its original":      {[]Item{copied, original}, "b", "a"},
+		"alone":                    {[]Item{copied}, "a", ""},
+		"original not to be had":   {[]Item{{Path: "b", State: Bad}, copied}, "a", "b"},
+		"made before it went on":   {[]Item{original, typed("a", marked[:3]...)}, "b", "a"},
+		"two of them, no original": {[]Item{typed("b", marked...), typed("a", marked[:3]...)}, "b", "a"},
+		"of a call that differs":   {[]Item{typed("b", other...), copied}, "a b", ""},
+		"went on by itself":        {[]Item{typed("b", whole[:3]...), copied}, "a b", ""},
+		"not redacted":             {[]Item{original, typed("a", whole[:3]...)}, "a b", ""},
+		"nothing in it to compare": {[]Item{original, typed("a")}, "a b", ""},
 	} {
 		d := NewDigest(slices.Values(c.items), Filter{})
 		var calls, out []string
@@ -164,6 +175,7 @@ func TestRedactedCopies(t *testing.T) {
 				t.Errorf("%s: %q", name, p.Reason)
 			}
 		}
+		slices.Sort(calls)
 		if strings.Join(calls, " ") != c.calls || strings.Join(out, " ") != c.out || d.Totals.Calls != len(calls) {
 			t.Errorf("%s: calls %q, left out %q, totals %+v", name, calls, out, d.Totals)
 		}
@@ -175,12 +187,35 @@ func TestRedactedCopies(t *testing.T) {
 
 // What is left out leaves the call-backs between the other calls as they are.
 func TestCallBackBehindARedactedCopy(t *testing.T) {
-	at := func(path, day string, redacted bool) Item {
-		return Item{Path: path, State: Trusted, Header: record.Header{Started: day + "T09:00:00+01:00", Serial: "DEMO-1", Redacted: redacted}}
-	}
-	d := NewDigest(slices.Values([]Item{at("a", "2026-03-02", true), at("b", "2026-03-02", false), at("c", "2026-03-09", false)}), Filter{})
+	a, b, c := typed("a", "client (redacted)"), typed("b", "client Petra Placeholder", "saw clicks"), typed("c", "client Petra Placeholder")
+	c.Header.Started, c.trail = "2026-03-09T09:00:00+01:00", trail{}
+	d := NewDigest(slices.Values([]Item{a, b, c}), Filter{})
 	if len(d.Rows) != 2 || d.Rows[0].Later != "c" || d.Rows[1].Earlier != "b" || d.Totals.CallBacks != 1 || d.Seen != 2 {
 		t.Errorf("%+v", d)
+	}
+}
+
+// Digest, export and what earlier calls teach count a call once, though its
+// redacted copy stands before it and was made before it went on.
+func TestOneCallCountsOnce(t *testing.T) {
+	dir := t.TempDir()
+	call := func(name string, lines ...string) {
+		rec := &record.Record{Header: record.Header{State: "closed", Kind: "no-start", Cause: "start device or relay failed", Started: "2026-03-02T09:00:00+01:00"}}
+		for i, l := range lines {
+			rec.Log = append(rec.Log, record.Entry{N: i + 1, At: time.Date(2026, 3, 2, 9, i, 0, 0, time.UTC), Line: l, Reply: []string{"noted"}})
+		}
+		write(t, dir, name, page.Render(rec, nil))
+	}
+	call("a.md", "client (redacted)", "saw clicks")
+	call("b.md", "client Petra Placeholder", "saw clicks", "note went on")
+	if d := NewDigest(Scan([]string{dir}, Options{}), Filter{}); d.Totals.Calls != 1 || d.Rows[0].Path != filepath.Join(dir, "b.md") {
+		t.Errorf("digest: %+v", d.Totals)
+	}
+	if e, err := Export(Once([]string{dir}, Scan([]string{dir}, Options{})), Stream(io.Discard), Tables(false)); err != nil || e.Calls != 1 || len(e.Problems) != 1 || e.Problems[0].State != Redacted {
+		t.Errorf("export: %+v, %v", e, err)
+	}
+	if k, err := Learn(context.Background(), dir); err != nil || k.Calls != 1 || k.Causes("no-start")[0].Calls != 1 {
+		t.Errorf("learned: %+v, %v", k, err)
 	}
 }
 
@@ -336,6 +371,16 @@ func inert(t *testing.T, name, s string) {
 		if r != '\n' && unicode.IsControl(r) || unicode.Is(unicode.Cf, r) || r == '\u2028' || r == '\u2029' {
 			t.Errorf("%s holds %U", name, r)
 			return
+		}
+	}
+}
+
+// Each result has its sum among the totals: the table itself.
+func TestEachResultIsSummed(t *testing.T) {
+	for _, r := range record.Results {
+		d := NewDigest(slices.Values([]Item{{Path: "a", State: Trusted, Header: record.Header{Result: r.Word, Started: "2026-03-02T09:00:00+01:00"}}}), Filter{})
+		if n := d.Totals.byResult()[r.Word]; r.Word != record.Unsafe && (n == nil || *n != 1) {
+			t.Errorf("%s is not summed: %+v", r.Word, d.Totals)
 		}
 	}
 }

@@ -13,6 +13,8 @@ import (
 )
 
 // safe makes a file name fit to show: it may hold any byte.
+//
+//go:noinline
 func safe(s string) string { return script.Clean(s) }
 
 func (r *Row) safePath() string { return safe(r.Path) }
@@ -79,7 +81,7 @@ func (d *Digest) CSV(w io.Writer) error {
 	c := csv.NewWriter(w)
 	c.UseCRLF = true
 	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
-		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by"})
+		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left"})
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		back := ""
@@ -88,7 +90,7 @@ func (d *Digest) CSV(w io.Writer) error {
 		}
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
 			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
-			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later)}
+			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}

@@ -29,7 +29,7 @@ const (
 	// Copy is a notebook with the same log as one listed before it.
 	Copy State = "copy"
 	// Redacted is a copy without client and site beside the call that it was
-	// made of; only a digest, which has seen all files, tells.
+	// made of; only who has seen all files can tell.
 	Redacted State = "redacted"
 	// Foreign is a file that is no notebook and does not pretend to be.
 	Foreign State = "foreign"
@@ -67,6 +67,7 @@ type Item struct {
 	Found bool
 
 	sum   [32]byte // of the log's text
+	trail trail    // of its typed lines
 	first string   // the log's first line
 }
 
@@ -85,4 +86,5 @@ type Options struct {
 	Workers int
 
 	open opener // os files when nil; tests inject errors
+	most int    // bytes of a file that is read; journal.MaxFile when 0
 }

@@ -1,35 +1,30 @@
 package fleet
 
 import (
-	"bytes"
 	"cmp"
 	"context"
 	"errors"
 	"maps"
 	"math"
+	"path/filepath"
 	"slices"
 	"sort"
 	"strconv"
 	"strings"
 
-	"ohmcall/notebook/page"
 	"ohmcall/notebook/record"
 )
-
-// learnPrefix is how much of a file Learn reads: its front matter.
-const learnPrefix = 64 << 10
 
 // Known is what many calls teach: the winding resistances of each model of
 // compressor, and which causes stood behind a kind of complaint. It is not
 // safe for concurrent use while calls are added.
 type Known struct {
-	Calls   int // calls added
-	Checked int // of them, calls whose log was held against its SHA-256
-	ohms    map[string]map[string][]float64
-	names   map[string]string
-	calls   map[string]int
-	causes  map[string]map[string]int
-	parts   map[string]map[string]int // by model of machine or appliance
+	Calls  int // calls added
+	ohms   map[string]map[string][]float64
+	names  map[string]string
+	calls  map[string]int
+	causes map[string]map[string]int
+	parts  map[string]map[string]int // by model of machine or appliance
 }
 
 // Spread sums up the readings between two roles of one model.
@@ -50,16 +45,14 @@ type Model struct {
 	Ohms  []Spread
 }
 
-// Add takes in a call's header; checked tells that its log was held against
-// its SHA-256.
-func (k *Known) Add(h *record.Header, checked bool) {
+// Add takes in a call's header.
+func (k *Known) Add(h *record.Header) {
 	if k.ohms == nil {
 		k.ohms, k.names = map[string]map[string][]float64{}, map[string]string{}
 		k.calls, k.causes = map[string]int{}, map[string]map[string]int{}
 		k.parts = map[string]map[string]int{}
 	}
 	k.Calls++
-	count(&k.Checked, checked)
 	if h.Kind != "" {
 		if k.causes[h.Kind] == nil {
 			k.causes[h.Kind] = map[string]int{}
@@ -148,48 +141,45 @@ func (k *Known) Causes(kind string) []Share {
 	return out
 }
 
-// Learn reads the front matter of every closed notebook below a folder and
-// nothing more, so it is quick, but takes what the front matter says on
-// trust: Known.Checked stays 0. It ends early when ctx does. Files that are
-// no notebooks are passed over.
+// learnMost is the largest file that Learn reads, in bytes; a call has some ten
+// thousand.
+const learnMost = 1 << 20
+
+// Learn goes through the closed notebooks below a folder. Only those teach
+// whose log and front matter are what was closed, as for a digest, and a call
+// teaches once, however many redacted copies there are. It ends early when ctx
+// does. Files that are no notebooks are passed over.
 func Learn(ctx context.Context, dir string) (*Known, error) {
 	k := &Known{}
-	w := newWorker(&Options{}, &large{})
-	for _, f := range find([]string{dir}) {
+	var twins copies
+	redacted := map[string]record.Header{}
+	for it := range Scan([]string{dir}, Options{Workers: 1, most: learnMost}) {
 		if err := ctx.Err(); err != nil {
 			return k, err
 		}
-		if f.state != "" {
-			if f.rel == "" || f.path == dir {
-				return k, errors.New(f.reason)
-			}
+		switch {
+		case it.State == Bad && (it.Path == filepath.Clean(dir) || it.Rel == ""):
+			return k, errors.New(it.Reason)
+		case !it.State.Counts():
 			continue
 		}
-		prefix, err := w.read(f.path, learnPrefix, false)
-		if err != nil {
+		twins.add(&it)
+		if it.State != Trusted {
 			continue
 		}
-		if h, ok := frontOnly(prefix); ok && h.State == "closed" {
-			k.Add(&h, false)
+		if it.trail.redacted {
+			redacted[it.Path] = it.Header
+		} else {
+			k.Add(&it.Header)
+		}
+	}
+	out := twins.of()
+	for path, h := range redacted {
+		if out[path] == "" {
+			k.Add(&h)
 		}
 	}
 	return k, nil
-}
-
-// frontOnly reads front matter that is whole. The reader of pages wants a
-// log, so an empty one is put behind it.
-func frontOnly(prefix []byte) (record.Header, bool) {
-	end := bytes.Index(prefix, []byte("\n---\n"))
-	if end < 0 {
-		return record.Header{}, false
-	}
-	front := append(slices.Clone(prefix[:end+5]), "\n## Log\n\n```ohmcall\n"...)
-	h, _, _, err := page.Head(front)
-	if err != nil {
-		return h, false
-	}
-	cleanHeader(&h)
-	return h, true
 }
 
 // parseOhms reads "start-common 4.1".

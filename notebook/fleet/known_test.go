@@ -63,13 +63,13 @@ func TestKnown(t *testing.T) {
 		rand.New(rand.NewPCG(uint64(try), 1)).Shuffle(len(headers), func(i, j int) { headers[i], headers[j] = headers[j], headers[i] })
 		k := &Known{}
 		for i := range headers {
-			k.Add(&headers[i], i < 2)
+			k.Add(&headers[i])
 		}
 		m, ok := k.Lookup(" mock-C7")
 		if try == 0 {
 			want = m
 		}
-		if !ok || !reflect.DeepEqual(m, want) || m.Calls != 3 || len(m.Ohms) != 2 || m.Ohms[0].Count != 2 || k.Checked != 2 || k.Calls != 4 {
+		if !ok || !reflect.DeepEqual(m, want) || m.Calls != 3 || len(m.Ohms) != 2 || m.Ohms[0].Count != 2 || k.Calls != 4 {
 			t.Errorf("%v %+v", ok, m)
 		}
 		if shares := k.Causes("no-start"); len(shares) != 2 || shares[0].Calls != 2 || shares[0].Of != 3 || shares[1].Cause != "" {
@@ -84,7 +84,7 @@ func TestKnown(t *testing.T) {
 		t.Error("an empty store knows causes")
 	}
 	k := &Known{}
-	k.Add(&headers[0], true)
+	k.Add(&headers[0])
 	if _, ok := k.Lookup(""); ok {
 		t.Error("the empty model is known")
 	}
@@ -95,16 +95,19 @@ func TestLearn(t *testing.T) {
 	write(t, dir, "README.md", []byte("# Read me\n"))
 	write(t, dir, "open.md", openCall("client Petra"))
 	write(t, dir, "cut.md", one(61, "", "")[:90])
-	// Beyond the prefix nothing is looked at: a huge log costs nothing.
+	// Nobody's call is as long; reading it would cost the prompt.
 	write(t, dir, "long.md", append(one(62, "", ""), strings.Repeat("x", 1<<20)...))
+	// Only what was closed so teaches, and once.
+	write(t, dir, "edited.md", one(63, "result: \"", "result: \"un"))
+	write(t, dir, "log.md", one(64, "ohm", "amp"))
 	k, err := Learn(context.Background(), dir)
-	if err != nil || k.Calls != 61 || k.Checked != 0 {
-		t.Fatalf("%d calls, %d checked, %v", k.Calls, k.Checked, err)
+	if err != nil || k.Calls != 60 {
+		t.Fatalf("%d calls, %v", k.Calls, err)
 	}
 	full := &Known{}
 	for it := range Scan([]string{dir}, Options{}) {
-		if it.State == Trusted {
-			full.Add(&it.Header, true)
+		if it.State == Trusted && filepath.Base(it.Path) != "long.md" {
+			full.Add(&it.Header)
 		}
 	}
 	for it := range Scan(names, Options{}) {
@@ -135,7 +138,7 @@ func TestPartsOfAModel(t *testing.T) {
 		{Machine: "made-up 16", Parts: []string{"1 x start device"}},
 		{Machine: "OTHER", Parts: []string{"1 x fan"}},
 	} {
-		k.Add(&h, true)
+		k.Add(&h)
 	}
 	if got := k.Parts("Made-Up 16"); !slices.Equal(got, []string{"start device", "screw"}) {
 		t.Errorf("machine: %q", got)

@@ -6,8 +6,6 @@ import (
 	"io"
 	"io/fs"
 	"os"
-
-	"ohmcall/notebook/journal"
 )
 
 // keepBuffer is the largest file, in bytes, whose buffer is kept for the
@@ -30,9 +28,8 @@ func openFile(path string) (source, error) {
 	return f, nil
 }
 
-// read reads up to limit bytes of a regular file into the worker's buffer.
-// More than limit is an error when whole is set, else it is left unread.
-func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
+// read reads a regular file of up to limit bytes into the worker's buffer.
+func (w *worker) read(path string, limit int) ([]byte, error) {
 	f, err := w.open(path)
 	if err != nil {
 		return nil, err
@@ -46,15 +43,15 @@ func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
 	switch {
 	case !info.Mode().IsRegular():
 		return nil, errors.New("not a regular file")
-	case size > int64(limit) && whole:
-		return nil, fmt.Errorf("larger than the %d MB that are read", journal.MaxFile>>20)
+	case size > int64(limit):
+		return nil, fmt.Errorf("larger than the %d MB that are read", limit>>20)
 	}
-	if min(size, int64(limit)) > keepBuffer {
+	if size > keepBuffer {
 		w.large.Lock()
 		w.holds, w.own, w.buf = true, w.buf, w.large.buf
 	}
 	// One byte more, so that a file that has not grown ends in one read.
-	want := min(int(size), limit) + 1
+	want := int(size) + 1
 	if cap(w.buf) < want {
 		w.buf = make([]byte, 0, want+min(want/4, 64<<10))
 	}
@@ -63,13 +60,13 @@ func (w *worker) read(path string, limit int, whole bool) ([]byte, error) {
 		n, err := f.Read(buf[len(buf):cap(buf)])
 		buf = buf[:len(buf)+n]
 		switch {
-		case err == io.EOF || err == nil && !whole && len(buf) >= limit:
+		case err == io.EOF:
 			w.buf = buf
-			return buf[:min(len(buf), limit)], nil
+			return buf, nil
 		case err != nil:
 			return nil, err
 		case len(buf) > limit:
-			return nil, fmt.Errorf("larger than the %d MB that are read", journal.MaxFile>>20)
+			return nil, fmt.Errorf("larger than the %d MB that are read", limit>>20)
 		case len(buf) == cap(buf):
 			buf = append(buf, 0)[:len(buf)]
 		}

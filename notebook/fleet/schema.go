@@ -55,22 +55,25 @@ type Table struct {
 	rows func(*Item, func(values []any) error) error
 }
 
-// col is a column with the way to its value in a row of type T; n counts the
-// rows of one call from 1. A nil value is an absent one.
-type col[T any] struct {
+// col is a column with the way to its value in a row, which is a pointer; n
+// counts the rows of one call from 1. A nil value is an absent one.
+type col struct {
 	Column
-	get func(it *Item, r *T, n int) any
+	get func(it *Item, r any, n int) any
 }
 
-func table[T any](name, help string, list func(*Item) []T, cols ...col[T]) *Table {
+// rows hands on the rows of one call, each as a pointer.
+type rows func(it *Item, emit func(r any) error) error
+
+func table(name, help string, list rows, cols ...col) *Table {
 	t := &Table{Name: name, Help: help, Key: []string{"call_id"}}
-	lead := []col[T]{
-		{Column{"call_id", Text, "", "names the call in every table", false}, func(it *Item, _ *T, _ int) any { return it.ID }},
-		{Column{"date", Date, "", "day on which the call began, by its own clock", true}, func(it *Item, _ *T, _ int) any { return absent(date(&it.Header)) }},
+	lead := []col{
+		{Column{"call_id", Text, "", "names the call in every table", false}, func(it *Item, _ any, _ int) any { return it.ID }},
+		{Column{"date", Date, "", "day on which the call began, by its own clock", true}, func(it *Item, _ any, _ int) any { return absent(date(&it.Header)) }},
 	}
 	if name != "calls" {
 		t.Parent, t.Key = "calls", append(t.Key, "n")
-		lead = append(lead, col[T]{Column{"n", Integer, "", "counts the rows of one call from 1", false}, func(_ *Item, _ *T, n int) any { return int64(n) }})
+		lead = append(lead, col{Column{"n", Integer, "", "counts the rows of one call from 1", false}, func(_ *Item, _ any, n int) any { return int64(n) }})
 	}
 	cols = append(lead, cols...)
 	for _, c := range cols {
@@ -78,57 +81,64 @@ func table[T any](name, help string, list func(*Item) []T, cols ...col[T]) *Tabl
 	}
 	t.rows = func(it *Item, emit func([]any) error) error {
 		values := make([]any, len(cols))
-		rows := list(it)
-		for i := range rows {
+		n := 0
+		return list(it, func(r any) error {
+			n++
 			for k := range cols {
-				values[k] = cols[k].get(it, &rows[i], i+1)
+				values[k] = cols[k].get(it, r, n)
 			}
-			if err := emit(values); err != nil {
-				return err
-			}
-		}
-		return nil
+			return emit(values)
+		})
 	}
 	return t
 }
 
 // The shapes that columns come in.
 
-func text[T any](name, help string, get func(*T) string) col[T] {
-	return col[T]{Column{name, Text, "", help, true}, func(_ *Item, r *T, _ int) any { return absent(script.Clean(get(r))) }}
+//go:noinline
+func text[T any](name, help string, get func(*T) string) col {
+	return col{Column{name, Text, "", help, true}, func(_ *Item, r any, _ int) any { return absent(script.Clean(get(r.(*T)))) }}
 }
 
-func list[T any](name, help string, get func(*T) []string) col[T] {
-	return col[T]{Column{name, List, "", help, false}, func(_ *Item, r *T, _ int) any {
-		out := []string{}
-		for _, s := range get(r) {
-			out = append(out, script.Clean(s))
-		}
-		return out
-	}}
+//go:noinline
+func list[T any](name, help string, get func(*T) []string) col {
+	return col{Column{name, List, "", help, false}, func(_ *Item, r any, _ int) any { return cleaned(get(r.(*T))) }}
 }
 
-func integer[T any](name, unit, help string, get func(*T) int) col[T] {
-	return col[T]{Column{name, Integer, unit, help, false}, func(_ *Item, r *T, _ int) any { return int64(get(r)) }}
+func cleaned(list []string) []string {
+	out := []string{}
+	for _, s := range list {
+		out = append(out, script.Clean(s))
+	}
+	return out
+}
+
+//go:noinline
+func integer[T any](name, unit, help string, get func(*T) int) col {
+	return col{Column{name, Integer, unit, help, false}, func(_ *Item, r any, _ int) any { return int64(get(r.(*T))) }}
 }
 
 // real is a number that is absent when ok is false.
-func real[T any](name, unit, help string, get func(*T) (x float64, ok bool)) col[T] {
-	return col[T]{Column{name, Real, unit, help, true}, func(_ *Item, r *T, _ int) any {
-		if x, ok := get(r); ok && x-x == 0 {
+//
+//go:noinline
+func real[T any](name, unit, help string, get func(*T) (x float64, ok bool)) col {
+	return col{Column{name, Real, unit, help, true}, func(_ *Item, r any, _ int) any {
+		if x, ok := get(r.(*T)); ok && x-x == 0 {
 			return x
 		}
 		return nil
 	}}
 }
 
-func boolean[T any](name, help string, get func(*T) bool) col[T] {
-	return col[T]{Column{name, Boolean, "", help, false}, func(_ *Item, r *T, _ int) any { return get(r) }}
+//go:noinline
+func boolean[T any](name, help string, get func(*T) bool) col {
+	return col{Column{name, Boolean, "", help, false}, func(_ *Item, r any, _ int) any { return get(r.(*T)) }}
 }
 
-func moment[T any](name, help string, get func(*T) time.Time) col[T] {
-	return col[T]{Column{name, Time, "", help, true}, func(_ *Item, r *T, _ int) any {
-		if at := get(r); !at.IsZero() {
+//go:noinline
+func moment[T any](name, help string, get func(*T) time.Time) col {
+	return col{Column{name, Time, "", help, true}, func(_ *Item, r any, _ int) any {
+		if at := get(r.(*T)); !at.IsZero() {
 			return at.Format(page.TimeLayout)
 		}
 		return nil
@@ -142,13 +152,19 @@ func absent(s string) any {
 	return s
 }
 
-// rec gives the record's list, nothing when the call was not replayed.
-func rec[T any](get func(*record.Record) []T) func(*Item) []T {
-	return func(it *Item) []T {
+// rec hands on the record's list, nothing when the call was not replayed.
+func rec[T any](get func(*record.Record) []T) rows {
+	return func(it *Item, emit func(any) error) error {
 		if it.Record == nil {
 			return nil
 		}
-		return get(it.Record)
+		list := get(it.Record)
+		for i := range list {
+			if err := emit(&list[i]); err != nil {
+				return err
+			}
+		}
+		return nil
 	}
 }
 

@@ -52,7 +52,7 @@ func parseTime(s string) time.Time {
 }
 
 func callsTable() *Table {
-	return table("calls", "One row a call", func(it *Item) []Item { return []Item{*it} },
+	return table("calls", "One row a call", func(it *Item, emit func(any) error) error { return emit(it) },
 		text("path", "file below the scanned folder", func(it *Item) string { return it.Rel }),
 		text("state", "how far the file is believed: trusted, changed or open", func(it *Item) string { return string(it.State) }),
 		text("reason", "why it is not trusted", func(it *Item) string { return it.Reason }),
@@ -72,7 +72,7 @@ func callsTable() *Table {
 		text("complaint", "the complaint in the customer's words", func(it *Item) string { return it.Header.Complaint }),
 		text("kind", "code of the complaint", func(it *Item) string { return it.Header.Kind }),
 		text("cause", "the cause found, an inference", func(it *Item) string { return it.Header.Cause }),
-		text("result", "proved, not proved, unsafe or no repair", func(it *Item) string { return it.Header.Result }),
+		text("result", record.ResultWords(), func(it *Item) string { return it.Header.Result }),
 		integer("minutes", "min", "from the first entry to the last", func(it *Item) int { return it.Header.Minutes }),
 		real("cost", "", "of the parts, in the notebook's own currency", always(func(it *Item) float64 { return it.Header.Cost })),
 		list("missing", "what a complete record would still hold", func(it *Item) []string { return it.Header.Missing }),
@@ -80,6 +80,7 @@ func callsTable() *Table {
 		list("ohms", "settled winding resistances in Ohm, as role-role value", func(it *Item) []string { return it.Header.Ohms }),
 		boolean("redacted", "personal fields were taken out", func(it *Item) bool { return it.Header.Redacted }),
 		text("log_sha256", "SHA-256 of the log when closed", func(it *Item) string { return it.Header.SHA256 }),
+		text("left", "the state in which the unit was left: running, off, unplugged, tagged out or taken away", func(it *Item) string { return it.Header.Left }),
 	)
 }
 
@@ -153,6 +154,7 @@ func partsTable() *Table {
 		real("count", "1", "how many", always(func(p *used) float64 { return p.Count })),
 		real("price", "", "of one, in the notebook's own currency", func(p *used) (float64, bool) { return p.Price, p.Priced }),
 		text("struck", "the reason, when it no longer counts", func(p *used) string { return p.Struck }),
+		text("serial", "the part's own serial number", func(p *used) string { return p.Serial }),
 	)
 }
 

@@ -2,6 +2,7 @@ package fleet
 
 import (
 	"bytes"
+	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -50,7 +51,7 @@ func (w *worker) take(f found) Item {
 		return it
 	}
 	defer w.release()
-	content, err := w.read(f.path, journal.MaxFile, true)
+	content, err := w.read(f.path, cmp.Or(w.o.most, journal.MaxFile))
 	if err != nil {
 		it.State, it.Reason = Bad, reason(err)
 		return it
@@ -68,7 +69,7 @@ func (w *worker) take(f found) Item {
 	if !plain(head) {
 		cleanHeader(&it.Header)
 	}
-	it.sum = sha256.Sum256(log)
+	it.sum, it.trail = sha256.Sum256(log), trailOf(log)
 	if i := bytes.IndexByte(log, '\n'); i >= 0 {
 		it.first = string(log[:min(i, script.MaxLine)])
 	}

@@ -38,6 +38,7 @@ var fields = []field{
 	{"kind", func(h *record.Header) any { return &h.Kind }, false},
 	{"cause", func(h *record.Header) any { return &h.Cause }, false},
 	{"result", func(h *record.Header) any { return &h.Result }, false},
+	{"left", func(h *record.Header) any { return &h.Left }, false},
 	{"minutes", func(h *record.Header) any { return &h.Minutes }, false},
 	{"cost", func(h *record.Header) any { return &h.Cost }, false},
 	{"missing", func(h *record.Header) any { return &h.Missing }, false},

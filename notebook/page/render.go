@@ -305,7 +305,7 @@ func readings(b *strings.Builder, r *record.Record) {
 		if m.Struck != "" {
 			remark = strings.TrimPrefix(remark+", struck: "+m.Struck, ", ")
 		}
-		rows = append(rows, []string{strconv.Itoa(m.Entry), m.At.Format("15:04"), m.Kind, at, m.Shown, remark})
+		rows = append(rows, []string{strconv.Itoa(m.Entry), r.Clock(m.At), m.Kind, at, m.Shown, remark})
 	}
 	if rows != nil {
 		writeTable(b, []string{"Entry", "Time", "Kind", "Where", "Value", "Condition"}, rows, 0, 4)
@@ -316,9 +316,6 @@ func sums(b *strings.Builder, r *record.Record) {
 	var rows [][]string
 	for _, s := range r.Sums {
 		meaning := s.Meaning
-		if s.Met != "" {
-			meaning = strings.TrimPrefix(meaning+" ("+s.Met+")", " ")
-		}
 		if s.Struck != "" {
 			meaning = strings.TrimPrefix(meaning+", struck: "+s.Struck, ", ")
 		}
@@ -355,7 +352,7 @@ func work(b *strings.Builder, r *record.Record) {
 		if w.Struck != "" {
 			text += ", struck: " + w.Struck
 		}
-		rows = append(rows, []string{strconv.Itoa(w.Entry), w.At.Format("15:04"), w.Kind, text})
+		rows = append(rows, []string{strconv.Itoa(w.Entry), r.Clock(w.At), w.Kind, text})
 	}
 	if rows != nil {
 		writeTable(b, []string{"Entry", "Time", "Kind", "Text"}, rows, 0)
@@ -369,7 +366,7 @@ func work(b *strings.Builder, r *record.Record) {
 	rows = nil
 	total, priced := 0.0, false
 	for _, p := range r.Parts {
-		row := []string{strconv.Itoa(p.Entry), p.Name, Amount(p.Count), "", ""}
+		row := []string{strconv.Itoa(p.Entry), p.Called(), Amount(p.Count), "", ""}
 		if p.Priced {
 			row[3], row[4] = Money(p.Price), Money(p.Price*p.Count)
 		}

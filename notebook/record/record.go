@@ -25,7 +25,8 @@ type Header struct {
 	Complaint  string
 	Kind       string // complaint code, see calc/cause
 	Cause      string // name of the cause found, "" when none is supported alone
-	Result     string // "proved", "not proved", "unsafe" or "no repair"
+	Result     string // one of Results
+	Left       string // the state in which the unit was left, "" when it is not written down
 	Minutes    int
 	Cost       float64
 	Missing    []string
@@ -122,10 +123,19 @@ type Work struct {
 type Part struct {
 	Entry  int
 	Name   string
+	Serial string
 	Count  float64
 	Price  float64 // of one
 	Priced bool
 	Struck string
+}
+
+// Called is the part by its name and, where it has one, its serial number.
+func (p *Part) Called() string {
+	if p.Serial == "" {
+		return p.Name
+	}
+	return p.Name + ", serial " + p.Serial
 }
 
 // Wire is one wire of a part and where it goes.
@@ -167,6 +177,14 @@ type Entry struct {
 	Kind   string
 	Reply  []string
 	Struck string
+}
+
+// Clock is a time of day, with its date when the call went on to another day.
+func (r *Record) Clock(t time.Time) string {
+	if len(r.Log) > 0 && t.Format(time.DateOnly) != r.Log[0].At.Format(time.DateOnly) {
+		return t.Format("2006-01-02 15:04")
+	}
+	return t.Format("15:04")
 }
 
 // Record is a whole call.

@@ -105,12 +105,17 @@ func point(text string) [2]string {
 // tone sorts a word of judgement into one of four classes of the style
 // sheet. The word itself always stands on the page.
 func tone(word string) string {
+	for _, r := range record.Results {
+		if r.Word == word {
+			return r.Tone
+		}
+	}
 	switch strings.ToLower(word) {
-	case "sound", "proved", "on course", "met", "supported", "shown":
+	case "sound", "on course", "met", "supported", "shown":
 		return "good"
-	case "suspect", "not proved", "too early", "no repair", "not shown", "taken":
+	case "suspect", "too early", "not shown", "taken":
 		return "doubt"
-	case "failed", "unsafe", "will not reach", "not met":
+	case "failed", "will not reach", "not met":
 		return "bad"
 	}
 	return "plain"

@@ -26,20 +26,10 @@ type view struct {
 	Remarks  []remark
 	Log      []entry
 	LogSum   string // SHA-256 of a closed log's text
-
-	firstDay string
 }
 
 // Heading is the heading of a part of the page.
 func (v *view) Heading(id string) string { return headingOf(id) }
-
-// Clock is a time of day, with its date when the call went on to another day.
-func (v *view) Clock(t time.Time) string {
-	if day := t.Format("2006-01-02"); day != v.firstDay {
-		return day + " " + t.Format("15:04")
-	}
-	return t.Format("15:04")
-}
 
 type alert struct{ Word, Text string }
 
@@ -70,9 +60,6 @@ func newView(r *record.Record, remarks map[string]string) *view {
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
 		known[e.N] = true
-	}
-	if len(r.Log) > 0 {
-		v.firstDay = r.Log[0].At.Format("2006-01-02")
 	}
 	if r.Header.State == "closed" {
 		v.LogSum = page.Sum(page.Log(r.Log))
@@ -141,6 +128,7 @@ func summary(r *record.Record) []record.Fact {
 		add("State", fmt.Sprintf("open, as of entry %d", h.Entries))
 	}
 	add("Technician", h.Technician)
+	add("Unit left", h.Left)
 	if h.Minutes > 0 {
 		add("Time", fmt.Sprintf("%d min", h.Minutes))
 	}
@@ -162,17 +150,17 @@ func readable(s string) string {
 
 // newAlert parts the word that leads an alert from the rest of it.
 func newAlert(s string) alert {
-	for _, word := range []string{"Unsafe", "In doubt", "Missing", "Expectation not met"} {
+	for _, word := range []string{"Unsafe", "Danger", "In doubt", "Contradiction", "Expectation not met", "Not mended", "Work for what was ruled out", "Does not fit by its marking", "Missing"} {
 		if rest, ok := strings.CutPrefix(s, word+": "); ok {
 			return alert{word, rest}
 		}
 	}
-	return alert{"Note", s}
+	return alert{"Note", strings.TrimPrefix(s, "Note: ")}
 }
 
 // Class is the alert's class in the style sheet.
 func (a alert) Class() string {
-	if a.Word == "Unsafe" || a.Word == "Expectation not met" {
+	if a.Word == "Unsafe" || a.Word == "Danger" || a.Word == "Expectation not met" {
 		return "bad"
 	}
 	return "doubt"

@@ -1,0 +1,247 @@
+package call
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+	"ohmcall/notebook/record"
+)
+
+// alerts lists what a supervisor must see, the most dangerous first: what is
+// unsafe, dangers told of, what was done to an appliance that is in doubt, what
+// cannot be so, and what is missing. Each names the entry that it rests on.
+func (c *Call) alerts(r *record.Record) []string {
+	var out alertList
+	add := out.add
+	add("Unsafe", c.unsafe()...)
+	_, told := c.alarms()
+	add("Danger", told...)
+	add("In doubt", c.doubts()...)
+	now := c.weigh(math.MaxInt)
+	for _, k := range now.Contradictions {
+		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
+	}
+	for _, e := range c.expects {
+		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
+			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)
+		} else if !e.met && c.alive(e.entry) {
+			add("Expectation not met", e.meaning+atEntry(e.entry))
+		}
+	}
+	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {
+		if c.alive(j.entry) && c.alive(j.was) && phase(c.repairs(), j.entry) == phase(c.repairs(), j.was) {
+			add("Contradiction", j.text)
+		}
+	}
+	for _, g := range c.untreated() {
+		add("Not mended", g.told()+"; the work written down is for something else")
+	}
+	add("Work for what was ruled out", c.idle()...)
+	add("Does not fit by its marking", c.misfits(0)...)
+	for _, w := range c.wanting() {
+		if strings.HasPrefix(w.what, untreatedLead) {
+			continue // it stands above
+		}
+		if w.asked != "" && !strings.Contains(w.what, "entr") {
+			w.what += " (" + w.asked + ")"
+		}
+		add("Missing", w.what)
+	}
+	for i := 1; i < len(c.entries); i++ {
+		if c.entries[i].At.Before(c.entries[i-1].At) {
+			add("Note", fmt.Sprintf("the clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
+		}
+	}
+	if c.redacted() {
+		add("Note", "this is a copy: client and site were replaced by a mark")
+	}
+	return out
+}
+
+// alertList is what needs attention, each line once.
+type alertList []string
+
+//go:noinline
+func (l *alertList) add(word string, list ...string) {
+	for _, s := range list {
+		if s = word + ": " + s; !slices.Contains(*l, s) {
+			*l = append(*l, s)
+		}
+	}
+}
+
+// unsafe lists the findings that make the unit unsafe as it stands.
+func (c *Call) unsafe() []string {
+	failed := slices.DeleteFunc(c.verdictsWith(barring...), func(j *judged) bool { return j.verdict.Word != verdict.Failed })
+	out := told(failed, false)
+	seen, _ := c.alarms()
+	out = append(out, seen...)
+	told := 0
+	for _, w := range c.defeated() {
+		if w.entry == told {
+			continue
+		}
+		told = w.entry
+		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
+	}
+	if as, n := c.leftAs(); len(out) > 0 && stateLeft(as) == "running" {
+		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
+	}
+	return out
+}
+
+// told says verdicts, with their word when asked, in a line each, those of several pins in one; what is said
+// of the windings is left out where their pins say it.
+func told(list []*judged, word bool) []string {
+	var all, common []record.Verdict // as they are; as pins of other values have it in common
+	pins := false
+	for _, j := range list {
+		pins = pins || strings.HasPrefix(j.verdict.Subject, "insulation ")
+		v := record.Verdict{Subject: j.verdict.Subject, Word: string(j.verdict.Word), Text: j.verdict.Text, Entries: j.verdict.Entries}
+		all = append(all, v)
+		if _, rest, ok := strings.Cut(v.Text, " to the case, "); ok {
+			v.Text = rest
+		}
+		common = append(common, v)
+	}
+	var out []string
+	grouped := record.Grouped(all)
+	if shorter := record.Grouped(common); len(shorter) < len(grouped) {
+		grouped = shorter
+	}
+	for _, v := range grouped {
+		if pins && strings.HasPrefix(v.Subject, "windings") {
+			continue
+		}
+		text := v.Text
+		if word {
+			text = v.Word + ", " + text
+		}
+		out = append(out, v.Subject+": "+text+" ("+entryList(v.Entries)+")")
+	}
+	return out
+}
+
+// doubts lists what the record does not show of the work's own safety, and
+// what nobody has settled.
+func (c *Call) doubts() []string {
+	var out []string
+	var defied []int
+	for _, n := range c.defied {
+		if c.alive(n) {
+			defied = append(defied, n)
+		}
+	}
+	if len(defied) > 0 {
+		out = append(out, "energised while its insulation was failed or in doubt, "+entryList(defied))
+	}
+	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
+	if n := c.undeadTests(); len(n) > 0 {
+		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
+	}
+	return out
+}
+
+// provedBy gives the point of a proof that brings what a record wants too.
+var provedBy = map[string]string{
+	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
+	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
+	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
+}
+
+// missing lists what a complete record of this call still wants.
+func (c *Call) missing() []string {
+	var out []string
+	for _, w := range c.wanting() {
+		out = append(out, w.what)
+	}
+	return out
+}
+
+// want is one thing that a record still wants, with what asks for it: "" when
+// that stands in its own words, or is nothing but the form of a record.
+type want struct{ what, asked string }
+
+// untreatedLead begins what is missing of what was found and not mended.
+const untreatedLead = "work for what was found: "
+
+// wanting lists what is missing, with what asks for it.
+func (c *Call) wanting() []want {
+	var out []want
+	add := func(what, asked string) { out = append(out, want{what, asked}) }
+	for _, f := range identityFields {
+		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
+			add(f.help+" ("+f.word+")", "")
+		}
+	}
+	own := false
+	for _, n := range c.needs {
+		if !c.wanted(n) {
+			continue
+		}
+		own = true
+		if met, err := c.holds(n.what); err == nil && !met {
+			add(n.what, "need, entry "+itoa(n.entry))
+		}
+	}
+	e := c.stopped()
+	if !own && (e == nil || e.result == record.NoFault) {
+		complaint := "complaint, entry " + itoa(c.lastAt("fault"))
+		facts := c.facts(math.MaxInt)
+		if rep := c.repairs(); len(rep) > 0 {
+			facts = append(c.facts(rep[0]), facts...)
+		}
+		condemned, proving := c.grounds() != "", ""
+		if len(c.repairs()) > 0 {
+			for _, p := range c.proofList() {
+				proving += p.what + "; "
+			}
+		}
+		for _, n := range cause.Missing(c.complaint(), facts) {
+			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
+				continue // it is named once, as a point of the proof
+			}
+			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
+				continue
+			}
+			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
+				add("roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings", complaint)
+				continue
+			}
+			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.DoesNotAddUp && strings.HasPrefix(n.What, "windings") {
+				n.What += " that add up"
+			}
+			if j := c.judged[supplyKey]; j != nil && among(n.Any, "supply-sound") {
+				n.What += ": " + j.verdict.Text
+			}
+			if c.oneFan() {
+				n.What = strings.TrimPrefix(n.What, "condenser ")
+			}
+			add(n.What, complaint)
+		}
+	}
+	// Once said, however late, it is no longer missing; that it came late stays
+	// under what needs attention.
+	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
+		add("that it was made safe before the dead tests of "+entryList(n)+" (safe)", "")
+	}
+	if e != nil && e.result == record.Waits {
+		add("the part: "+c.awaited(), "")
+	}
+	if c.leftMatters() {
+		add("how the unit was left (left unplugged, …)", "")
+	}
+	for _, g := range c.untreated() {
+		add(untreatedLead+g.told(), "")
+	}
+	repaired := "repair, entry " + itoa(c.since())
+	for _, p := range c.proofMissing() {
+		add("proof: "+p, repaired)
+	}
+	return out
+}

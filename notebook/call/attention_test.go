@@ -1,0 +1,64 @@
+package call
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// What needs attention stands with the most dangerous first, each line once and
+// with the entry that it rests on; the order is that of the danger to people,
+// then of the doubt in the work, then of what the record lacks (common
+// practice).
+func TestAttentionByDanger(t *testing.T) {
+	c := applyAll(t, "client Petra Placeholder", "unit chest freezer", "fault tingles at the door and does not cool", "plate volts 115, hz 60, amps 1.2, lra 12",
+		"ohm A B 3, A C 8, B C 11", "ohm A case 4.2k, B case 4.1k, C case 4.2k", "saw shock", "saw cond-fan stopped", "did replaced the door gasket, bypassed the overload", "saw starts",
+		"ohm earth 0.08 test 10A", "ohm earth 2 test 10A", `expect 1V > 2V "the sag is small"`, "left running")
+	var labels []string
+	for _, a := range c.Record().Alerts {
+		label, rest, _ := strings.Cut(a, ": ")
+		if !slices.Contains(labels, label) {
+			labels = append(labels, label)
+		}
+		if slices.Contains([]string{"Missing"}, label) {
+			continue
+		}
+		if !strings.Contains(rest, "entry ") && !strings.Contains(rest, "entries ") {
+			t.Errorf("%q rests on nothing", a)
+		}
+	}
+	if got, want := strings.Join(labels, ", "), "Unsafe, In doubt, Expectation not met, Not mended, Missing"; got != want {
+		t.Errorf("%s, want %s\n%s", got, want, strings.Join(c.Record().Alerts, "\n"))
+	}
+	if got := c.Record().Alerts[0]; !strings.HasPrefix(got, "Unsafe: left running though it is unsafe (entry 14)") {
+		t.Errorf("first stands %q", got)
+	}
+}
+
+// Readings that cannot be of the same thing stand among what needs attention
+// until one is struck; a breaker that was set and a part that was renewed are no
+// such thing. Common practice.
+func TestJumpsNeedAttention(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		want  string
+	}{
+		{[]string{"ohm A B 3", "ohm A B 30"}, "A–B read 3 Ω (entry 2) and 30 Ω (entry 3), and neither is struck"},
+		{[]string{"ohm A B 3", "ohm A B 30", "strike 3 slip"}, ""},
+		{[]string{"volt line 118", "volt line 80"}, "line read 118 V (entry 2) and 80 V (entry 3), and neither is struck"},
+		{[]string{"volt line 118", "volt line 106"}, ""},
+		{[]string{"volt line 118", "volt line 80 start"}, ""},
+		{[]string{"volt line 0", "volt line 118"}, ""},
+		{[]string{"ohm heater OL", "did replaced the heater", "ohm heater 12"}, ""},
+	} {
+		got := ""
+		for _, a := range applyAll(t, append([]string{"fault does not cool"}, x.lines...)...).Record().Alerts {
+			if text, ok := strings.CutPrefix(a, "Contradiction: "); ok {
+				got += text
+			}
+		}
+		if got != x.want {
+			t.Errorf("%q: %q, want %q", x.lines, got, x.want)
+		}
+	}
+}

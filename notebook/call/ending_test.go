@@ -1,0 +1,124 @@
+package call
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"ohmcall/notebook/record"
+)
+
+// What a line says of how the call ends: the meaning of the words themselves.
+func TestEndingsAreHeard(t *testing.T) {
+	for _, x := range []struct{ line, want string }{
+		{"note client declined the repair", record.Declined},
+		{"note owner turned the quote down", record.Declined},
+		{"note customer does not want the repair", record.Declined},
+		{"note too dear for her", record.Declined},
+		{"note client wants to buy a new one", record.Declined},
+		{"note client wants a new one", record.Declined},
+		{"note client wants a call before noon", ""},
+		{"note client has not declined", ""},
+		{"note client asks whether she should buy a new one", ""},
+		{"note refused to start twice while I stood there", record.Declined + "?"},
+		{"did ordered a door gasket", record.Waits},
+		{"did replaced the start relay; ordered a door gasket", record.Waits},
+		{"note waiting for the board", record.Waits},
+		{"note the part is on order", record.Waits},
+		{"did waited for it to cool", ""},
+		{"note waiting for the client to decide", ""},
+		{"note the breaker order is odd", ""},
+		{"note nobody home", record.CalledOff},
+		{"note no one was at home", record.CalledOff},
+		{"note no answer at the door", record.CalledOff},
+		{"note unit unplugged and gone", record.CalledOff},
+		{"note client cancelled the visit", record.CalledOff},
+		{"note the cancel button is worn", ""},
+		{"note the noise is gone", ""},
+		{"note the fridge was scrapped", record.CalledOff},
+		{"close passed on to a certified person", record.PassedOn},
+		{"close handed over to the gas fitter", record.PassedOn},
+		{"note the flame passed on to the igniter", ""},
+		{"close no fault found", record.NoFault},
+		{"note no fault found at the board", ""},
+	} {
+		c := applyAll(t, "fault does not cool", x.line)
+		got := ""
+		if e := c.ending(); e != nil {
+			got = e.result
+		}
+		if want := strings.TrimSuffix(x.want, "?"); strings.HasSuffix(x.want, "?") {
+			if got == want {
+				t.Errorf("%q is heard as %q", x.line, got)
+			}
+		} else if got != want {
+			t.Errorf("%q: %q, want %q", x.line, got, want)
+		}
+	}
+}
+
+// Each ending has its row in the one table of results, and a close that says it
+// by its hint is heard.
+func TestEndingsAreResults(t *testing.T) {
+	for _, e := range endings {
+		if record.ResultRank(e.result) >= len(record.Results) || !slices.ContainsFunc(record.Results, func(r record.Result) bool { return r.Word == e.result }) {
+			t.Errorf("%s is no result", e.result)
+		}
+		if c := applyAll(t, "fault does not cool", strings.TrimSuffix(e.hint, " …")); c.result() != e.result {
+			t.Errorf("%s: %s", e.hint, c.result())
+		}
+	}
+}
+
+// How a unit was left, by its own command or in what is said: the words
+// themselves. Work after it, or another visit, makes it void.
+func TestLeft(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		want  string
+	}{
+		{[]string{"left running"}, "running"},
+		{[]string{"left tagged out, key with the client"}, "tagged out"},
+		{[]string{"left unplugged and tagged"}, "tagged out"},
+		{[]string{"left off at the wall switch"}, "off"},
+		{[]string{"close unit left unplugged"}, "unplugged"},
+		{[]string{"note left it running"}, "running"},
+		{[]string{"note left cover off"}, ""},
+		{[]string{"close left with the gauges off"}, ""},
+		{[]string{"note the light was left on"}, ""},
+		{[]string{"left unplugged", "did replaced start relay"}, ""},
+		{[]string{"left unplugged", "temp freezer -18C"}, "unplugged"},
+		{[]string{"left unplugged", "close", "temp freezer -18C"}, ""},
+		{[]string{"left unplugged", "close", "next"}, "unplugged"},
+		{[]string{"left unplugged", "strike 2 slip"}, ""},
+	} {
+		if got := applyAll(t, append([]string{"fault does not cool"}, x.lines...)...).Record().Header.Left; got != x.want {
+			t.Errorf("%q: left %q, want %q", x.lines, got, x.want)
+		}
+	}
+	for _, line := range []string{"left sideways", "left not running"} {
+		if _, err := New().Apply(time.Unix(0, 0), line); err == nil {
+			t.Errorf("%s is taken", line)
+		}
+	}
+}
+
+// The time between a closing and what opens the call again is no work.
+func TestTimeAway(t *testing.T) {
+	c := New()
+	at := time.Date(2026, 6, 4, 9, 0, 0, 0, time.UTC)
+	for _, x := range []struct {
+		after time.Duration
+		line  string
+	}{
+		{0, "fault does not heat"}, {20 * time.Minute, "close"}, {time.Hour, "next"}, {5 * 24 * time.Hour, "note here again"}, {5*24*time.Hour + 10*time.Minute, "close"},
+	} {
+		if _, err := c.Apply(at.Add(x.after), x.line); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := c.Record().Header.Minutes; got != 30 {
+		t.Errorf("%d minutes, want 20 and 10", got)
+	}
+}

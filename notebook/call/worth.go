@@ -1,0 +1,90 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/repair"
+)
+
+// worth is a repair-or-replace sum as it stands in the record.
+type worth struct {
+	entry int
+	text  string
+}
+
+// worthText says what a sum comes to, with what entered it.
+func (c *Call) worthText(k *repair.Comparison) string {
+	from := [3]string{}
+	for _, s := range k.Assumptions {
+		i := 2
+		switch {
+		case c.wasGiven(s.Name):
+			i = 0
+		case !strings.HasPrefix(s.From, "assumed"):
+			i = 1
+		}
+		from[i] += ", " + strings.ReplaceAll(s.Name, "-", " ") + worthValue(s)
+	}
+	inputs := ""
+	for i, lead := range []string{"given ", "counted ", "assumed, by common practice, "} {
+		if from[i] != "" {
+			inputs += "; " + lead + from[i][2:]
+		}
+	}
+	return k.Text + " (" + money(k.Repair) + " against " + money(k.Replace) + "), an inference from these: " + inputs[2:]
+}
+
+// worthValue is one input's number and unit, to stand behind its name.
+func worthValue(s repair.Assumption) string {
+	twice := ""
+	if s.Name == "years" {
+		twice = " years"
+	}
+	return strings.TrimSuffix(" "+number(s.Value)+spokenUnit(s.Unit), twice)
+}
+
+// wasGiven reports whether a value of the sum was typed.
+func (c *Call) wasGiven(name string) bool {
+	return slices.ContainsFunc(c.assumed, func(s assumption) bool { return s.name == name && c.alive(s.entry) })
+}
+
+// drawWorth puts the last repair-or-replace sum beside what the client decided.
+func (c *Call) drawWorth(add func(label, text string)) {
+	for i := len(c.worths) - 1; i >= 0; i-- {
+		w := c.worths[i]
+		if !c.alive(w.entry) {
+			continue
+		}
+		text := w.text + atEntry(w.entry)
+		if d, n := c.decided(); n > 0 {
+			text += ". The client's decision: " + d + atEntry(n)
+		} else {
+			text += ". The client's decision is not written down"
+		}
+		add("Repair or replace", text)
+		return
+	}
+}
+
+// decides tells a text of what the client wants to be done.
+var decides = lazily(`(?i)\b(client|customer|owner|tenant|landlord)\b.{0,40}\b(declin|refus|agree|accept|approv|decid|want|chose|choos|prefer|goes|go ahead|buy|bought|will)|^declin`)
+
+// decided is the last text of the client's decision, with its entry; 0 when
+// there is none.
+func (c *Call) decided() (string, int) {
+	text, at := "", 0
+	for _, w := range c.works {
+		c.spend(20 * min(len(w.text), longClause))
+		if w.kind != "saw" && w.kind != "safe" && c.alive(w.entry) && decides().MatchString(w.text[:min(len(w.text), longClause)]) {
+			text, at = w.text, w.entry
+		}
+	}
+	for _, f := range c.fields {
+		c.spend(1)
+		if f.key == "closing" && f.entry > at && decides().MatchString(f.value[:min(len(f.value), longClause)]) {
+			text, at = f.value, f.entry
+		}
+	}
+	return text, at
+}
