@@ -23,6 +23,7 @@ const (
 	Smoke            = "smoke-or-sparks"
 	GasSmell         = "gas-smell"
 	HighVoltage      = "high-voltage"
+	FuelGas          = "fuel-gas"
 )
 
 // Caution is one warning.
@@ -80,6 +81,9 @@ var table = []Caution{
 		"common practice"},
 	{HighVoltage,
 		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",
+		"common practice"},
+	{FuelGas,
+		"Fuel gas: shut its cock before work; leaks, gas valves and gas pipes are for licensed persons only.",
 		"common practice"},
 }
 
