@@ -12,7 +12,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"clicks", "does-not-start", "silent", "hums"},
 		Contradicts: []string{"no-sealed-system", "starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-low", "frost-even", "frost-heavy", "pressures-apart", "split-sound", "coil-cold", "coil-iced", "coil-partial"},
 		Fix:         "take it as a machine that does not start",
-		Work:        []string{"start", "compressor"},
+		Work:        "start, compressor",
 		Source:      commonPractice,
 	},
 	{
@@ -21,7 +21,7 @@ var coldCauses = []Cause{
 		Predicts:    []string{"runs-all-the-time", "freezes-food"},
 		Contradicts: []string{"no-sealed-system", "set-normal", "does-not-cool"},
 		Fix:         "set it to its middle range and read the temperatures a day later",
-		Work:        []string{"set", "dial", "turn"},
+		Work:        "set, dial, turn",
 		Source:      commonPractice,
 	},
 	{
@@ -30,7 +30,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"heavy-use"},
 		Contradicts: []string{"no-sealed-system", "normal-use", "will-not-reach", "condenser-cold"},
 		Fix:         "give it a day with the door shut and read the temperatures again",
-		Work:        []string{"explain", "advis", "told", "show"},
+		Work:        "explain, advis, told, show",
 		Source:      commonPractice,
 	},
 	{
@@ -39,7 +39,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"room-hot"},
 		Contradicts: []string{"no-sealed-system", "room-normal"},
 		Fix:         "move it or cool the room",
-		Work:        []string{"move", "room", "ventilat"},
+		Work:        "move, room, ventilat",
 		Source:      commonPractice,
 	},
 	{
@@ -48,7 +48,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"gasket-leaks"},
 		Contradicts: []string{"gasket-sound", "condenser-cold"},
 		Fix:         "clean, warm and shape the gasket or replace it; set the door and the feet",
-		Work:        []string{"gasket", "seal", "door"},
+		Work:        "gasket, seal, door",
 		Source:      commonPractice,
 	},
 	{
@@ -57,7 +57,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"lamp-stays-on"},
 		Contradicts: []string{"no-sealed-system", "lamp-goes-off"},
 		Fix:         "replace the door switch or set what should press it",
-		Work:        []string{"lamp", "light", "door switch"},
+		Work:        "lamp, light, door switch",
 		Source:      commonPractice,
 	},
 	{
@@ -66,7 +66,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"vents-blocked", "damper-stuck-shut"},
 		Contradicts: []string{"no-sealed-system", "vents-clear", "frost-none"},
 		Fix:         "free the passages; replace a damper that does not move",
-		Work:        []string{"vent", "passage", "duct", "damper", "air"},
+		Work:        "vent, passage, duct, damper, air",
 		Source:      commonPractice,
 	},
 	{
@@ -75,7 +75,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"condenser-dirty"},
 		Contradicts: []string{"no-sealed-system", "condenser-clean", "condenser-cold"},
 		Fix:         "clean the condenser and give it the room that its installation sheet asks for",
-		Work:        []string{"clean cond", "clean coil", "brush", "vacuum", "dust"},
+		Work:        "clean cond, clean coil, brush, vacuum, dust",
 		Source:      commonPractice,
 	},
 	{
@@ -84,7 +84,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"cond-fan-stopped", "cond-fan-windings-failed", "cond-fan-stiff"},
 		Contradicts: []string{"no-sealed-system", "cond-fan-runs", "cond-fan-none", "cond-fan-volts-absent", "condenser-cold"},
 		Fix:         "replace the fan motor with one of its volts, watts and turning direction; free what jams the blade",
-		Work:        []string{"cond fan", "fan motor", "fan blade", "fan replac"},
+		Work:        "cond fan, fan motor, fan blade, fan replac",
 		Source:      commonPractice,
 	},
 	{
@@ -93,7 +93,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"cond-fan-stopped", "cond-fan-volts-absent"},
 		Contradicts: []string{"no-sealed-system", "cond-fan-runs", "cond-fan-none", "cond-fan-volts-present", "cond-fan-windings-failed", "cond-fan-stiff", "condenser-cold"},
 		Fix:         "mend the wire, connector or control output that should feed the fan",
-		Work:        []string{"cond fan", "wir", "connector", "harness", "board"},
+		Work:        "cond fan, wir, connector, harness, board",
 		Source:      commonPractice,
 	},
 	{
@@ -102,7 +102,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-absent"},
 		Fix:         "replace the fan motor with one of its volts and turning direction; thaw ice that jams the blade and look for why it formed",
-		Work:        []string{"evap fan", "fan motor", "fan blade", "freezer fan", "fan replac"},
+		Work:        "evap fan, fan motor, fan blade, freezer fan, fan replac",
 		Source:      commonPractice,
 	},
 	{
@@ -111,7 +111,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-volts-absent"},
 		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-present", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Fix:         "check the door switch first, then the wire, connector or control output that should feed the fan",
-		Work:        []string{"evap fan", "wir", "connector", "harness", "door switch", "board"},
+		Work:        "evap fan, wir, connector, harness, door switch, board",
 		Source:      commonPractice,
 	},
 	{
@@ -120,7 +120,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"frost-heavy"},
 		Contradicts: append([]string{"no-sealed-system"}, notIced...),
 		Fix:         "thaw it gently, with no sharp tool near the tubing, then look for why it formed: defrost, drain, gasket, fan",
-		Work:        []string{"thaw", "defrost", "ice"},
+		Work:        "thaw, defrost, ice",
 		Note:        "ice is what is found, not the cause: a fan that stands, a defrost that fails, a drain or a door lets it grow",
 		Source:      commonPractice,
 	},
@@ -130,7 +130,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"heater-open", "heater-failed"},
 		Contradicts: append([]string{"heater-sound", "heater-volts-absent", "defrost-runs-by-hand", "heats-up"}, notIced...),
 		Fix:         "replace it with a heater of the same volts and watts; look for why a limit beside it did not act",
-		Work:        []string{"heater", "element", "bake", "broil", "igniter"},
+		Work:        "heater, element, bake, broil, igniter",
 		Source:      "ohms from watts and volts; power limits IEC 60335-1 cl. 10.1 (from memory)",
 	},
 	{
@@ -139,7 +139,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"limit-open"},
 		Contradicts: append([]string{"limit-closed", "heater-volts-present", "defrost-runs-by-hand", "heats-up", "igniter-glows", "flame-lights"}, notIced...),
 		Fix:         "replace it with one of the same rating, after what made it open is found; never bridge it",
-		Work:        []string{"limit", "thermal", "thermostat", "fuse", "bimetal", "cutoff"},
+		Work:        "limit, thermal, thermostat, fuse, bimetal, cutoff",
 		Note:        "a defrost thermostat conducts only when it is cold: measure it below its marked temperature",
 		Source:      commonPractice,
 	},
@@ -149,7 +149,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"defrost-never-starts"},
 		Contradicts: append([]string{"no-sealed-system", "defrost-starts-itself"}, notIced...),
 		Fix:         "replace the timer or control, after heater and limit have been proved",
-		Work:        []string{"timer", "control", "board"},
+		Work:        "timer, control, board",
 		Source:      commonPractice,
 	},
 	{
@@ -158,7 +158,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"drain-blocked"},
 		Contradicts: []string{"no-sealed-system", "drain-clear"},
 		Fix:         "thaw and flush the drain; set its heater or strip so that it stays open",
-		Work:        []string{"drain"},
+		Work:        "drain",
 		Source:      commonPractice,
 	},
 	{
@@ -167,7 +167,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"pan-cracked"},
 		Contradicts: []string{"pan-sound"},
 		Fix:         "set or replace the pan",
-		Work:        []string{"pan"},
+		Work:        "pan",
 		Source:      commonPractice,
 	},
 	{
@@ -176,7 +176,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"water-line-leaks"},
 		Contradicts: []string{"water-line-dry"},
 		Fix:         "shut the water off; replace the tube, valve or hose",
-		Work:        []string{"tube", "line", "valve", "hose"},
+		Work:        "tube, line, valve, hose",
 		Source:      commonPractice,
 	},
 	{
@@ -185,7 +185,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"not-level"},
 		Contradicts: []string{"level"},
 		Fix:         "set the feet so that doors close by themselves and water runs to the drain",
-		Work:        []string{"level", "feet", "foot"},
+		Work:        "level, feet, foot",
 		Source:      commonPractice,
 	},
 	{
@@ -194,7 +194,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"thermostat-stuck-closed"},
 		Contradicts: []string{"thermostat-opens", "cycles-off", "thermostat-open", "does-not-cool"},
 		Fix:         "replace the thermostat; set its bulb where the old one sat",
-		Work:        []string{"thermostat", "control"},
+		Work:        "thermostat, control",
 		Source:      commonPractice,
 	},
 	{
@@ -203,7 +203,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"control-calls-when-cold"},
 		Contradicts: []string{"control-stops-when-cold", "cycles-off", "thermostat-stuck-closed", "does-not-cool"},
 		Fix:         "replace the control or relay, after its sensor has been proved",
-		Work:        []string{"control", "board", "relay"},
+		Work:        "control, board, relay",
 		Source:      commonPractice,
 	},
 	{
@@ -212,7 +212,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"sensor-failed", "sensor-reads-warm"},
 		Contradicts: []string{"sensor-sound", "sensor-reads-cold"},
 		Fix:         "replace the sensor with one of the same curve",
-		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
+		Work:        "sensor, thermistor, ntc, rtd, probe",
 		Note:        "by a sensor that reads too cold the control stops too early: that is no reason for this complaint",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
@@ -223,7 +223,7 @@ var coldCauses = []Cause{
 		Note:        "by it the control stops the machine too early",
 		Contradicts: []string{"sensor-sound", "sensor-reads-warm", "runs-all-the-time", "frost-none", "frost-partial", "frost-heavy", "condenser-cold", "will-not-reach", "coil-iced"},
 		Fix:         "replace the sensor with one of the same curve",
-		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
+		Work:        "sensor, thermistor, ntc, rtd, probe",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
 	{
@@ -232,7 +232,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"damper-stuck-open"},
 		Contradicts: []string{"no-sealed-system", "damper-moves", "damper-none", "damper-stuck-shut"},
 		Fix:         "free or replace the damper",
-		Work:        []string{"damper"},
+		Work:        "damper",
 		Source:      commonPractice,
 	},
 	{
@@ -241,7 +241,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"leak-found"},
 		Contradicts: []string{"no-sealed-system", "leak-not-found", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold"},
 		Fix:         "find and mend the leak, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
-		Work:        []string{"leak", "braz", "charg", "refrigerant"},
+		Work:        "leak, braz, charg, refrigerant",
 		Source:      "40 CFR 82.154 and 82.161 (certified persons, no venting)",
 	},
 	{
@@ -250,7 +250,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"restriction-frost"},
 		Contradicts: []string{"no-sealed-system", "restriction-none", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold"},
 		Fix:         "replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only",
-		Work:        []string{"drier", "capillary", "cap tube", "filter"},
+		Work:        "drier, capillary, cap tube, filter",
 		Source:      commonPractice,
 	},
 	{
@@ -259,7 +259,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"standing-pressure-high"},
 		Contradicts: []string{"no-sealed-system", "standing-pressure-sound", "standing-pressure-none", "condenser-cold", "amps-low", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large"},
 		Fix:         "recover, find where air came in, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
-		Work:        []string{"evacuat", "charg", "recover"},
+		Work:        "evacuat, charg, recover",
 		Note:        "look for it only where the system was opened before",
 		Source:      commonPractice,
 	},
@@ -268,7 +268,7 @@ var coldCauses = []Cause{
 		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-none", "does-not-dry", "condenser-cold", "amps-low", "suction-high", "pressures-level", "will-not-reach", "leak-not-found", "restriction-none", "split-small", "coil-warm"},
 		Contradicts: []string{"amps-locked-rotor", "no-sealed-system", "suction-low", "suction-normal", "frost-partial", "frost-even", "frost-heavy", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-partial", "coil-iced"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
-		Work:        []string{"compressor"},
+		Work:        "compressor",
 		Note:        "a compressor is condemned only after leak and restriction are ruled out",
 		Source:      commonPractice,
 	},

@@ -9,7 +9,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"leg-missing"},
 		Contradicts: []string{"heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
 		Fix:         "have the breaker, outlet or wiring mended by an electrician",
-		Work:        []string{"leg", "breaker", "electrician", "supply", "outlet", "wir"},
+		Work:        "leg, breaker, electrician, supply, outlet, wir",
 		Source:      commonPractice,
 	},
 	{
@@ -18,7 +18,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"cord-open"},
 		Contradicts: []string{"cord-sound", "light-works", "starts-and-runs", "hums", "clicks", "heats-up", "agitates", "drum-turns"},
 		Fix:         "replace the cord whole with one of its rating; no splices",
-		Work:        []string{"cord", "plug"},
+		Work:        "cord, plug",
 		Source:      commonPractice,
 	},
 	{
@@ -27,7 +27,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"fuse-open"},
 		Contradicts: []string{"fuse-sound", "fuse-none", "light-works", "starts-and-runs", "hums", "clicks", "heats-up", "agitates", "drum-turns"},
 		Fix:         "find what opened it, then fit a fuse of the same rating",
-		Work:        []string{"fuse"},
+		Work:        "fuse",
 		Source:      commonPractice,
 	},
 	{
@@ -36,7 +36,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"switch-open"},
 		Contradicts: []string{"heater-volts-present", "pump-runs", "control-calling", "one-speed-dead", "switch-closed", "starts-and-runs", "hums", "clicks", "heats-up", "spins"},
 		Fix:         "replace the switch, or set what should press it; never bridge an interlock",
-		Work:        []string{"switch", "lock", "latch", "interlock"},
+		Work:        "switch, lock, latch, interlock",
 		Source:      commonPractice,
 	},
 	{
@@ -45,7 +45,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"control-fed-and-dead"},
 		Contradicts: []string{"light-works", "control-unfed", "control-calling", "starts-and-runs"},
 		Fix:         "replace the control, after its supply, fuse and the loads on it have been proved",
-		Work:        []string{"control", "board"},
+		Work:        "control, board",
 		Source:      commonPractice,
 	},
 	{
@@ -54,7 +54,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"trips-unplugged", "trips-with-other-load"},
 		Contradicts: []string{"holds-unplugged", "other-outlet-trips", "holds-with-other-load", "breaker-holds"},
 		Fix:         "leave it off and call an electrician",
-		Work:        []string{"electrician", "outlet", "circuit", "breaker", "wir"},
+		Work:        "electrician, outlet, circuit, breaker, wir",
 		Source:      commonPractice,
 	},
 	{
@@ -63,7 +63,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"trips-with-other-load"},
 		Contradicts: []string{"trips-unplugged", "trips-at-once", "holds-with-other-load", "other-outlet-trips", "breaker-holds", "residual-trips"},
 		Fix:         "give it a circuit of its own; have a weak breaker replaced by an electrician, never by a bigger one",
-		Work:        []string{"electrician", "outlet", "circuit", "breaker", "wir"},
+		Work:        "electrician, outlet, circuit, breaker, wir",
 		Source:      commonPractice,
 	},
 	{
@@ -72,7 +72,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"cord-shorted", "plug-to-plug-shorted"},
 		Contradicts: []string{"cord-sound", "plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "trips-only-when-called"},
 		Fix:         "replace the cord whole with one of its rating",
-		Work:        []string{"cord", "plug"},
+		Work:        "cord, plug",
 		Source:      commonPractice,
 	},
 	{
@@ -81,7 +81,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"plug-to-plug-shorted"},
 		Contradicts: []string{"plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "cord-shorted", "trips-only-when-called"},
 		Fix:         "find the place by taking off one load after another, replace the wire, protect it where it was pinched",
-		Work:        []string{"wir", "harness"},
+		Work:        "wir, harness",
 		Source:      commonPractice,
 	},
 	{
@@ -90,7 +90,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"heater-grounded"},
 		Contradicts: []string{"heater-insulation-sound", "heater-none", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted",
-		Work:        []string{"heater", "element", "bake", "broil"},
+		Work:        "heater, element, bake, broil",
 		Source:      commonPractice,
 	},
 	{
@@ -99,7 +99,7 @@ var otherCauses = []Cause{
 		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called", "shock"},
 		Contradicts: []string{"insulation-sound", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "measure with an insulation tester by the rule of the machine's maker; replace the machine when it fails",
-		Work:        []string{"compressor", "motor", "machine", "pump"},
+		Work:        "compressor, motor, machine, pump",
 		Note:        "an ohmmeter cannot see it",
 		Source:      "Hermetic Compressor Service Handbook, pp. 40-41",
 	},
@@ -109,7 +109,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"airflow-blocked"},
 		Contradicts: []string{"airflow-clear"},
 		Fix:         "clear vent, filter and path; then prove the limit and the heater",
-		Work:        []string{"vent", "filter", "duct", "lint", "fan", "air", "flue"},
+		Work:        "vent, filter, duct, lint, fan, air, flue",
 		Source:      commonPractice,
 	},
 	{
@@ -118,7 +118,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"speed-switch-open"},
 		Contradicts: []string{"speed-switch-closed", "speed-switch-none"},
 		Fix:         "replace the speed switch with one of its rating",
-		Work:        []string{"switch", "selector"},
+		Work:        "switch, selector",
 		Note:        "a tap that is open inside the motor looks alike: read common to each speed",
 		Source:      commonPractice,
 	},
@@ -128,7 +128,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"load-jammed"},
 		Contradicts: []string{"one-speed-dead", "load-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "amps-none", "agitates", "spins", "drum-turns"},
 		Fix:         "take out what jams it; look for worn bearings",
-		Work:        []string{"pump", "drum", "jam", "blade", "clear", "took out", "impeller", "glass"},
+		Work:        "pump, drum, jam, blade, clear, took out, impeller, glass",
 		Source:      commonPractice,
 	},
 	{
@@ -137,7 +137,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"impeller-loose"},
 		Contradicts: []string{"impeller-sound", "load-jammed", "hums", "silent", "amps-none", "amps-locked-rotor"},
 		Fix:         "replace the impeller, or the pump with its impeller",
-		Work:        []string{"impeller", "pump"},
+		Work:        "impeller, pump",
 		Source:      commonPractice,
 	},
 	{
@@ -146,7 +146,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"hose-blocked"},
 		Contradicts: []string{"hose-clear"},
 		Fix:         "clear hose, filter, air gap and standpipe, and lay the hose without a kink",
-		Work:        []string{"hose", "filter", "air gap", "standpipe", "clear"},
+		Work:        "hose, filter, air gap, standpipe, clear",
 		Source:      commonPractice,
 	},
 	{
@@ -155,7 +155,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"wire-at-metal"},
 		Contradicts: []string{"wires-clear", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the wire and protect it where it was chafed; then prove the earth path",
-		Work:        []string{"wir", "harness"},
+		Work:        "wir, harness",
 		Source:      commonPractice,
 	},
 	{
@@ -165,7 +165,7 @@ var otherCauses = []Cause{
 		Contradicts: []string{"earth-sound"},
 		Before:      []string{"case-ohms", "heater-case", "wires-at-metal"},
 		Fix:         "mend the earth path from plug pin to metal, and then look for what leaks to it; the outlet's own earth is an electrician's",
-		Work:        []string{"earth", "ground", "cord", "electrician"},
+		Work:        "earth, ground, cord, electrician",
 		Source:      commonPractice,
 	},
 	{
@@ -174,7 +174,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"sensor-failed", "sensor-reads-warm"},
 		Contradicts: []string{"sensor-sound", "sensor-reads-cold", "heater-volts-present"},
 		Fix:         "replace the sensor with one of the same curve",
-		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
+		Work:        "sensor, thermistor, ntc, rtd, probe",
 		Note:        "by a sensor that reads too warm the control stops the heat too early",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
@@ -184,7 +184,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"belt-broken"},
 		Contradicts: []string{"one-speed-dead", "belt-sound", "hums", "silent", "amps-locked-rotor", "amps-none", "spins", "drum-turns"},
 		Fix:         "replace the belt, set its tension, turn all pulleys by hand",
-		Work:        []string{"belt"},
+		Work:        "belt",
 		Source:      commonPractice,
 	},
 	{
@@ -193,7 +193,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"brushes-worn"},
 		Contradicts: []string{"one-speed-dead", "brushes-sound", "hums", "starts-and-runs", "amps-locked-rotor", "agitates", "spins", "drum-turns"},
 		Fix:         "replace both brushes; look at the commutator",
-		Work:        []string{"brush"},
+		Work:        "brush",
 		Source:      commonPractice,
 	},
 	{
@@ -202,7 +202,7 @@ var otherCauses = []Cause{
 		ShownBy:     []string{"shaft-stuck"},
 		Contradicts: []string{"one-speed-dead", "shaft-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "starts-when-pushed", "amps-none", "agitates", "spins", "drum-turns"},
 		Fix:         "replace the motor or its bearings",
-		Work:        []string{"motor", "bearing", "pump"},
+		Work:        "motor, bearing, pump",
 		Source:      commonPractice,
 	},
 }

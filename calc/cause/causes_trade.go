@@ -9,7 +9,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"does-not-cool", "silent"},
 		Contradicts: []string{"set-to-cool", "clicks", "hums", "amps-locked-rotor"},
 		Fix:         "set it to cool and below the room's temperature, and read the air ten minutes later",
-		Work:        []string{"set", "dial", "turn"},
+		Work:        "set, dial, turn",
 		Source:      commonPractice,
 	},
 	{
@@ -18,7 +18,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"coil-iced", "cools-slowly", "split-large", "does-not-cool"},
 		Contradicts: []string{"airflow-clear"},
 		Fix:         "clean filter and coil and let the ice thaw",
-		Work:        []string{"filter", "coil"},
+		Work:        "filter, coil",
 		Source:      commonPractice,
 	},
 	{
@@ -27,7 +27,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"does-not-cool", "cools-slowly"},
 		Contradicts: []string{"coil-cold", "coil-warm"},
 		Fix:         "let it thaw with the fan on, then look for why: filter, fan, cold room, charge",
-		Work:        []string{"thaw", "ice"},
+		Work:        "thaw, ice",
 		Source:      commonPractice,
 	},
 	{
@@ -36,7 +36,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"coil-iced", "comp-hot", "cuts-out", "blower-volts-present", "does-not-cool"},
 		Contradicts: []string{"blower-runs", "blower-volts-absent"},
 		Fix:         "free the blade, or replace the fan motor with one of its volts, speeds and turning direction and with its capacitor",
-		Work:        []string{"fan", "blower"},
+		Work:        "fan, blower",
 		Source:      commonPractice,
 	},
 	{
@@ -45,7 +45,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"coil-iced", "comp-hot", "blower-windings-sound"},
 		Contradicts: []string{"blower-runs", "blower-volts-present", "blower-windings-failed", "blower-stiff"},
 		Fix:         "mend the selector, wire or control output that should feed the fan",
-		Work:        []string{"fan", "selector", "switch", "wir", "board"},
+		Work:        "fan, selector, switch, wir, board",
 		Source:      commonPractice,
 	},
 	{
@@ -54,7 +54,7 @@ var airCauses = []Cause{
 		Predicts:    []string{"silent", "comp-cold", "amps-none"},
 		Contradicts: []string{"switch-closed", "control-calling", "clicks", "hums", "starts-and-runs", "amps-locked-rotor"},
 		Fix:         "replace the selector switch or relay with one of its rating",
-		Work:        []string{"selector", "switch", "relay"},
+		Work:        "selector, switch, relay",
 		Source:      commonPractice,
 	},
 }
@@ -67,7 +67,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"does-not-fill", "fills-slowly"},
 		Contradicts: []string{"tap-open"},
 		Fix:         "open the tap; low house pressure is a plumber's",
-		Work:        []string{"tap", "water on", "plumber"},
+		Work:        "tap, water on, plumber",
 		Source:      commonPractice,
 	},
 	{
@@ -76,7 +76,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"does-not-fill", "fills-slowly"},
 		Contradicts: []string{"screens-clean"},
 		Fix:         "shut the tap; clean the screens, replace a kinked hose",
-		Work:        []string{"screen", "hose", "clean"},
+		Work:        "screen, hose, clean",
 		Source:      commonPractice,
 	},
 	{
@@ -85,7 +85,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"does-not-fill"},
 		Contradicts: []string{"coil-conducts", "fills"},
 		Fix:         "replace the inlet valve",
-		Work:        []string{"valve", "coil"},
+		Work:        "valve, coil",
 		Source:      commonPractice,
 	},
 	{
@@ -93,7 +93,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"does-not-fill", "fills-slowly", "coil-conducts", "valve-volts-present"},
 		Contradicts: []string{"coil-open", "valve-volts-absent"},
 		Fix:         "replace the inlet valve",
-		Work:        []string{"valve"},
+		Work:        "valve",
 		Source:      commonPractice,
 	},
 	{
@@ -102,7 +102,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"does-not-fill", "valve-volts-absent"},
 		Contradicts: []string{"level-sound", "level-empty", "valve-volts-present"},
 		Fix:         "clear its hose and air trap or free the float; else replace it",
-		Work:        []string{"pressure switch", "level", "float", "hose"},
+		Work:        "pressure switch, level, float, hose",
 		Source:      commonPractice,
 	},
 	{
@@ -111,7 +111,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"overfills"},
 		Contradicts: []string{"no-fill-unpowered"},
 		Fix:         "shut the tap; replace the inlet valve",
-		Work:        []string{"valve"},
+		Work:        "valve",
 		Source:      commonPractice,
 	},
 	{
@@ -120,7 +120,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"overfills", "no-fill-unpowered"},
 		Contradicts: []string{"level-sound", "level-full", "fills-unpowered"},
 		Fix:         "mend its hose and air trap or free the float; else replace it",
-		Work:        []string{"pressure switch", "level", "float", "hose"},
+		Work:        "pressure switch, level, float, hose",
 		Source:      commonPractice,
 	},
 	{
@@ -128,7 +128,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"overfills", "no-fill-unpowered", "level-sound"},
 		Contradicts: []string{"fills-unpowered", "level-empty"},
 		Fix:         "replace the control, after valve and level sensing have been proved",
-		Work:        []string{"control", "board", "timer"},
+		Work:        "control, board, timer",
 		Source:      commonPractice,
 	},
 	{
@@ -137,7 +137,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"agitates", "starts-and-runs"},
 		Contradicts: []string{"clutch-sound", "hums", "silent", "amps-locked-rotor"},
 		Fix:         "replace clutch, brake or coupling",
-		Work:        []string{"clutch", "coupl", "brake"},
+		Work:        "clutch, coupl, brake",
 		Source:      commonPractice,
 	},
 	{
@@ -146,7 +146,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"noisy"},
 		Contradicts: []string{"bearings-sound"},
 		Fix:         "replace bearings and seal, or rollers and slides",
-		Work:        []string{"bearing", "roller", "slide"},
+		Work:        "bearing, roller, slide",
 		Source:      commonPractice,
 	},
 	{
@@ -155,7 +155,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"noisy"},
 		Contradicts: []string{"no-object"},
 		Fix:         "take it out",
-		Work:        []string{"took out", "object", "coin", "remov"},
+		Work:        "took out, object, coin, remov",
 		Source:      commonPractice,
 	},
 	{
@@ -164,7 +164,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"noisy"},
 		Contradicts: []string{"suspension-sound"},
 		Fix:         "replace springs or dampers in sets; take shipping bolts out",
-		Work:        []string{"suspension", "spring", "damper", "shock absorber", "bolt"},
+		Work:        "suspension, spring, damper, shock absorber, bolt",
 		Source:      commonPractice,
 	},
 	{
@@ -173,7 +173,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"runs-all-the-time"},
 		Contradicts: []string{"timer-advances", "cycles-off"},
 		Fix:         "replace timer or control, after what it waits for has been proved",
-		Work:        []string{"timer", "control", "board"},
+		Work:        "timer, control, board",
 		Source:      commonPractice,
 	},
 }
@@ -186,7 +186,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"igniter-glows", "flame-none"},
 		Contradicts: []string{"gas-on", "flame-lights"},
 		Fix:         "open the appliance's cock; beyond it the gas is its supplier's or a licensed person's",
-		Work:        []string{"gas on", "cock", "supplier"},
+		Work:        "gas on, cock, supplier",
 		Source:      commonPractice,
 	},
 	{
@@ -195,7 +195,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"igniter-dark", "does-not-heat"},
 		Contradicts: []string{"igniter-conducts", "igniter-glows", "flame-lights"},
 		Fix:         "replace the igniter by one of its kind; touch no part that glows",
-		Work:        []string{"igniter"},
+		Work:        "igniter",
 		Source:      commonPractice,
 	},
 	{
@@ -204,7 +204,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"igniter-glows", "flame-none", "igniter-conducts", "heats-slowly"},
 		Contradicts: []string{"igniter-strong", "igniter-dark", "igniter-open"},
 		Fix:         "replace the igniter by one of its kind",
-		Work:        []string{"igniter"},
+		Work:        "igniter",
 		Note:        "its amps are held against the marking of the valve or igniter",
 		Source:      commonPractice,
 	},
@@ -214,7 +214,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"igniter-dark"},
 		Contradicts: []string{"flame-sensor-closed", "igniter-glows", "flame-lights"},
 		Fix:         "replace the flame sensor; never bridge it",
-		Work:        []string{"flame sens", "radiant"},
+		Work:        "flame sens, radiant",
 		Source:      commonPractice,
 	},
 	{
@@ -223,7 +223,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"igniter-glows", "flame-none", "heats-slowly"},
 		Contradicts: []string{"coil-conducts", "flame-lights"},
 		Fix:         "replace the coils as a set; the valve itself and its pipes are for licensed persons",
-		Work:        []string{"coil", "valve"},
+		Work:        "coil, valve",
 		Note:        "a coil can open only when it is hot",
 		Source:      commonPractice,
 	},
@@ -233,7 +233,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"too-hot", "sensor-failed", "sensor-suspect"},
 		Contradicts: []string{"sensor-sound", "sensor-reads-warm"},
 		Fix:         "replace the sensor with one of the same curve",
-		Work:        []string{"sensor", "thermistor", "ntc", "rtd", "probe"},
+		Work:        "sensor, thermistor, ntc, rtd, probe",
 		Note:        "by it the control heats on too long",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
@@ -243,7 +243,7 @@ var burnerCauses = []Cause{
 		Predicts:    []string{"too-hot"},
 		Contradicts: []string{"heat-stops", "does-not-heat"},
 		Fix:         "replace relay or control, after heater and sensor have been proved",
-		Work:        []string{"relay", "control", "board"},
+		Work:        "relay, control, board",
 		Source:      commonPractice,
 	},
 }
@@ -256,7 +256,7 @@ var phaseCauses = []Cause{
 		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "leg-lost", "comp-hot"},
 		Contradicts: []string{"phases-sound", "legs-sound", "fuse-open", "pole-open"},
 		Fix:         "keep it off; the lost leg is an electrician's or the utility's",
-		Work:        []string{"leg", "phase", "electrician", "utility", "breaker"},
+		Work:        "leg, phase, electrician, utility, breaker",
 		Source:      commonPractice,
 	},
 	{
@@ -265,7 +265,7 @@ var phaseCauses = []Cause{
 		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot"},
 		Contradicts: []string{"fuse-sound", "fuse-none", "legs-sound", "phase-lost", "pole-open"},
 		Fix:         "find what opened it, then fit three fuses of the same rating",
-		Work:        []string{"fuse"},
+		Work:        "fuse",
 		Source:      commonPractice,
 	},
 	{
@@ -274,7 +274,7 @@ var phaseCauses = []Cause{
 		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot"},
 		Contradicts: []string{"pole-sound", "legs-sound", "phase-lost", "fuse-open"},
 		Fix:         "replace the contactor with one of its rating",
-		Work:        []string{"contactor", "pole"},
+		Work:        "contactor, pole",
 		Source:      commonPractice,
 	},
 	{
@@ -283,7 +283,7 @@ var phaseCauses = []Cause{
 		Predicts:    []string{"amps-high", "comp-hot", "cuts-out"},
 		Contradicts: []string{"phases-sound", "phase-lost", "leg-lost"},
 		Fix:         "tighten and clean the joints of the legs; what is unbalanced at the service is an electrician's or the utility's",
-		Work:        []string{"leg", "phase", "electrician", "utility", "joint", "terminal"},
+		Work:        "leg, phase, electrician, utility, joint, terminal",
 		Source:      "NEMA MG 1: largest deviation from the average by the average; at most 5 % (from memory)",
 	},
 }

@@ -28,7 +28,7 @@ var defrostCauses = []string{"evaporator-iced", "heater-failed", "limit-open", "
 var complaints = []Complaint{
 	{
 		Code: "shocks", Name: "gives a shock",
-		Words:  []string{"shock", "tingl", "zaps", "live to touch"},
+		Words:  "shock, tingl, zaps, live to touch",
 		Signs:  []string{"shock"},
 		Causes: []string{"winding-grounded", "wire-at-metal", "heater-grounded", "insulation-weak", "earth-lost"},
 		Need: []Need{needEarth, needCase, {"heater to its sheath", []string{"heater-insulation-sound", "heater-no-gross-fault", "heater-insulation-undecided", "heater-insulation-suspect",
@@ -36,7 +36,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-drain", Name: "a pump that does not drain",
-		Words: []string{"drain pump", "not drain", "won't drain", "doesn't drain", "no drain", "not pump out", "won't pump", "doesn't pump", "water stays in", "water stands in", "full of water"},
+		Words: "drain pump, not drain, won't drain, doesn't drain, no drain, not pump out, won't pump, doesn't pump, water stays in, water stands in, full of water",
 		Signs: []string{"does-not-drain"},
 		Cured: []string{"drains"},
 		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "connection-weak", "load-jammed", "impeller-loose", "hose-blocked",
@@ -46,7 +46,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-dry", Name: "a heat pump that does not dry",
-		Words: []string{"not dehumidif", "no water in bucket", "bucket empty", "bucket stays empty", "not collect"},
+		Words: "not dehumidif, no water in bucket, bucket empty, bucket stays empty, not collect",
 		Signs: []string{"does-not-dry"},
 		Cured: []string{"dries"},
 		Causes: []string{"compressor-off", "airflow-blocked", "cond-fan-failed", "cond-fan-unfed", "refrigerant-low", "restriction", "air-in-system",
@@ -55,7 +55,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "trips-breaker", Name: "trips the breaker",
-		Words: []string{"trips breaker", "trips the breaker", "breaker trips", "blows fuse", "blows the fuse", "gfci", "rcd", "breaker off", "tripping breaker"},
+		Words: "trips breaker, trips the breaker, breaker trips, blows fuse, blows the fuse, gfci, rcd, breaker off, tripping breaker",
 		Signs: []string{"trips-at-once", "trips-later", "residual-trips", "trips-only-when-called"},
 		Cured: []string{"breaker-holds"},
 		Causes: []string{"winding-grounded", "circuit-fault", "circuit-overloaded", "cord-shorted", "wires-shorted", "heater-grounded",
@@ -65,7 +65,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "hums-trips", Name: "hums and trips on its overload",
-		Words: []string{"hum", "buzz", "overload", "starts and stops", "trips after", "cuts out", "shuts off after", "short cycl"},
+		Words: "hum, buzz, overload, starts and stops, trips after, cuts out, shuts off after, short cycl",
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "connection-weak", "supply-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
@@ -74,7 +74,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: []string{"click", "comp not start", "not start", "won't start", "doesn't start", "no start", "compressor not running", "compressor dead", "compressor won't run", "dead compressor", "compressor is dead", "not kicking on", "not kick on", "won't kick on", "comp not running"},
+		Words: "click, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick on, won't kick on, comp not running",
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "connection-weak", "supply-weak", "control-not-calling", "miswired",
@@ -84,7 +84,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-power", Name: "no power",
-		Words:  []string{"no power", "dead", "nothing works", "no light", "won't turn on", "doesn't turn on", "not turn on"},
+		Words:  "no power, dead, nothing works, no light, won't turn on, doesn't turn on, not turn on",
 		Signs:  []string{"all-dead", "outlet-dead"},
 		Cured:  []string{"light-works", "starts-and-runs", "heats-up"},
 		Causes: []string{"no-supply", "cord-open", "fuse-open", "switch-open", "limit-open", "connection-weak", "control-dead"},
@@ -92,7 +92,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "leaks-ices", Name: "leaks or ices up",
-		Words: []string{"leak", "ice in", "ice on", "ice build", "of ice", "iced", "ices", "icing", "frost", "water on floor", "water in", "puddle", "drips", "defrost not", "not defrost", "doesn't defrost"},
+		Words: "leak, ice in, ice on, ice build, of ice, iced, ices, icing, frost, water on floor, water in, puddle, drips, defrost not, not defrost, doesn't defrost",
 		Signs: []string{"water-inside", "water-on-floor", "frost-heavy", "drain-blocked"},
 		Causes: append([]string{"drain-blocked", "pan-cracked", "water-line-leaks", "not-level", "gasket-leaks", "heavy-use", "evap-fan-failed", "evap-fan-unfed"},
 			defrostCauses...),
@@ -190,7 +190,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "too-cold", Name: "too cold",
-		Words:  []string{"too cold", "freezes food", "freezing food", "food freezes", "freezing in fridge", "fridge freezes", "fridge freezing"},
+		Words:  "too cold, freezes food, freezing food, food freezes, freezing in fridge, fridge freezes, fridge freezing",
 		Signs:  []string{"freezes-food"},
 		Causes: []string{"set-wrong", "damper-stuck", "sensor-failed", "thermostat-stuck", "control-stuck"},
 		Need: []Need{{"setting", []string{"set-normal", "set-coldest"}}, {"thermostat or sensor",
@@ -198,7 +198,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "runs-always", Name: "runs all the time",
-		Words: []string{"runs all", "never stops", "always running", "always runs", "runs constantly", "runs nonstop", "doesn't shut off", "not shut off", "won't shut off"},
+		Words: "runs all, never stops, always running, always runs, runs constantly, runs nonstop, doesn't shut off, not shut off, won't shut off",
 		Signs: []string{"runs-all-the-time"},
 		Cured: []string{"cycles-off"},
 		Causes: append([]string{"set-wrong", "heavy-use", "room-hot", "gasket-leaks", "lamp-stays-on", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed",
@@ -207,7 +207,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words: []string{"not cool", "no cool", "doesn't cool", "won't cool", "warm", "not cold", "isn't cold", "not freez", "food spoil", "not hold temp", "ice cream", "no cold air"},
+		Words: "not cool, no cool, doesn't cool, won't cool, warm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
@@ -216,7 +216,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: []string{"no heat", "not heat", "doesn't heat", "won't heat", "not hot", "no hot", "stays cold", "not dry", "doesn't dry", "won't dry", "not get hot", "cold water", "takes too long", "takes forever", "not bake", "won't bake", "doesn't bake", "not broil", "won't broil", "water cold", "two cycles"},
+		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, not bake, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",
@@ -226,7 +226,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "motor-dead", Name: "a motor that does not turn",
-		Words: []string{"not turn", "not spin", "no spin", "doesn't spin", "won't spin", "doesn't turn", "won't turn", "motor", "fan not", "drum not"},
+		Words: "not turn, not spin, no spin, doesn't spin, won't spin, doesn't turn, won't turn, motor, fan not, drum not",
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "supply-weak", "switch-open", "control-not-calling", "connection-weak", "miswired", "speed-switch-open", "load-jammed",
 			"belt-broken", "brushes-worn", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot",

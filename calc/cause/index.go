@@ -45,7 +45,7 @@ type weak struct{ fact, stronger set }
 
 func buildVocabulary() *lexicon {
 	v := &lexicon{number: map[string]int{}, phrases: map[string]string{}}
-	v.terms = append(append(v.terms, seen...), judged...)
+	v.terms = append(append(v.terms, seen()...), judged()...)
 	if len(v.terms) > len(set{})*64 {
 		panic("cause: set is too small for the vocabulary")
 	}

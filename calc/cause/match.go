@@ -2,6 +2,7 @@ package cause
 
 import (
 	"slices"
+	"sort"
 	"strings"
 )
 
@@ -32,7 +33,7 @@ func Hits(text string) []Hit {
 	cold := false
 	for _, c := range complaints {
 		best := scored{Hit: Hit{Complaint: c}}
-		for _, phrase := range c.Words {
+		for phrase := range strings.SplitSeq(c.Words, ", ") {
 			p := fold(phrase)
 			weight := len(p)
 			if telling[phrase] {
@@ -52,7 +53,7 @@ func Hits(text string) []Hit {
 			found[i].score = 0
 		}
 	}
-	slices.SortStableFunc(found, func(a, b scored) int { return b.score - a.score })
+	sort.SliceStable(found, func(i, k int) bool { return found[i].score > found[k].score })
 	var out []Hit
 	for _, f := range found {
 		out = append(out, f.Hit)

@@ -2,6 +2,7 @@ package cause
 
 import (
 	"slices"
+	"sort"
 	"strings"
 )
 
@@ -25,7 +26,7 @@ func Near(text string, most int) []string {
 		words string
 	}
 	var found []near
-	for _, f := range seen {
+	for _, f := range seen() {
 		best := 0.0
 		for _, w := range f.Words {
 			best = max(best, share(words, fold(w)))
@@ -34,15 +35,7 @@ func Near(text string, most int) []string {
 			found = append(found, near{best, f.Words[0]})
 		}
 	}
-	slices.SortStableFunc(found, func(a, b near) int {
-		switch {
-		case a.share > b.share:
-			return -1
-		case a.share < b.share:
-			return 1
-		}
-		return 0
-	})
+	sort.SliceStable(found, func(i, k int) bool { return found[i].share > found[k].share })
 	var out []string
 	for _, n := range found[:min(most, len(found))] {
 		out = append(out, n.words)

@@ -28,8 +28,8 @@ func TestSignsSayWhatIsTestedFirst(t *testing.T) {
 
 // What the customer said explains and does nothing else.
 func TestHeardEliminatesNothing(t *testing.T) {
-	all := make([]string, 0, len(seen))
-	for _, f := range seen {
+	all := make([]string, 0, len(seen()))
+	for _, f := range seen() {
 		all = append(all, f.Code)
 	}
 	randomWeighings(t, 500, func(c Complaint, f []Fact, r Result) {

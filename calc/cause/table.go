@@ -11,7 +11,7 @@ type Cause struct {
 	Before      []string // tests to have done before the usual repair
 	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Fix         string   // the usual repair, common practice
-	Work        []string // words of work that mends it; they tell that something was done, not that it was done well
+	Work        string   // phrases of work that mends it, parted by commas; they tell that something was done, not that it was done well
 	Machine     bool     // it is of the machine in question itself: work on another one is none for it
 	Note        string   // what else to know; may be empty
 	Source      string   // what the entry rests on
@@ -70,7 +70,7 @@ type Need struct {
 // Complaint is one of the common complaints.
 type Complaint struct {
 	Code, Name string
-	Words      []string // phrases: all words of one of them must occur in the customer's words
+	Words      string   // phrases, parted by commas: all words of one of them must occur in the customer's words
 	Signs      []string // findings that open this complaint by themselves
 	Cured      []string // facts that say that the complaint is not there now
 	Causes     []string // codes, in the order in which they would be mended

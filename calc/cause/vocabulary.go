@@ -3,6 +3,7 @@ package cause
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // Fact is something that an entry of the notebook established: a finding that
@@ -21,11 +22,37 @@ type Finding struct {
 }
 
 // Findings lists what can be typed after `saw`, in the order of the table.
-func Findings() []Finding { return append([]Finding(nil), seen...) }
+func Findings() []Finding { return slices.Clone(seen()) }
 
 // Judged lists the facts that come from judged readings, in the order of the
 // table.
-func Judged() []Finding { return append([]Finding(nil), judged...) }
+func Judged() []Finding { return slices.Clone(judged()) }
+
+// seen and judged are the rows of the vocabulary, read once.
+var (
+	seen   = sync.OnceValue(func() []Finding { return findings(seenRows) })
+	judged = sync.OnceValue(func() []Finding { return findings(judgedRows) })
+)
+
+// findings reads rows of the vocabulary: code | what is typed | help | excludes.
+func findings(rows string) []Finding {
+	var out []Finding
+	for row := range strings.Lines(rows) {
+		f := strings.Split(strings.TrimSuffix(row, "\n"), "|")
+		if strings.HasPrefix(row, "#") || len(f) != 4 {
+			continue
+		}
+		typed := strings.TrimSpace(f[1])
+		w := strings.Split(typed, ", ")
+		if things, ok := strings.CutPrefix(typed, "joints of "); ok {
+			w = joints(strings.Fields(things)...)
+		} else if typed == "" {
+			w = nil
+		}
+		out = append(out, Finding{strings.TrimSpace(f[0]), w, strings.TrimSpace(f[2]), strings.Fields(f[3])})
+	}
+	return out
+}
 
 // Lookup gives the vocabulary's entry for a code.
 func Lookup(code string) (Finding, bool) {

@@ -66,7 +66,7 @@ func TestFindFindings(t *testing.T) {
 }
 
 func FuzzFindFinding(f *testing.F) {
-	for _, x := range seen {
+	for _, x := range seen() {
 		f.Add(x.Words[0])
 	}
 	f.Fuzz(func(t *testing.T, text string) {

@@ -11,8 +11,8 @@ func Mends(code, text string) bool {
 		return false
 	}
 	words := fold(text)
-	for _, phrase := range c.Work {
-		all := true
+	for phrase := range strings.SplitSeq(c.Work, ", ") {
+		all := phrase != ""
 		for _, p := range strings.Fields(phrase) {
 			found := false
 			for _, w := range words {

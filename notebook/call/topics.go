@@ -88,7 +88,7 @@ func narrowed(r *Reply, part, name, help string) {
 func helpComplaints(part string) *Reply {
 	r := say("fault takes the customer's words; these complaints are known by these or like words. help complaints cool picks some:")
 	for _, k := range cause.Complaints() {
-		narrowed(r, part, k.Name, strings.Join(k.Words, ", "))
+		narrowed(r, part, k.Name, k.Words)
 	}
 	return r
 }
