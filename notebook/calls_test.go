@@ -262,13 +262,18 @@ func lacks(is, fragment string) string {
 // howPlate is what a plate must say for the example readings of the tests.
 const howPlate = "plate volts 115, amps 1.2, lra 12, watts 450, r25 10k, beta 3950, gas R-600a, mfd start 88-108"
 
+// howElse is what else must be known for the example of a test.
+var howElse = map[string][]string{
+	"air-split": {"unit window air conditioner"}, "phases": {"plate volts 230, phase 3"}, "legs": {"plate volts 230, phase 3"},
+}
+
 // TestProposedLinesLead types, in a call of its own, the line that each
 // proposed test gives as an example: it has to be taken, and to establish
 // something that the test is made for.
 func TestProposedLinesLead(t *testing.T) {
 	for _, x := range cause.Tests() {
 		p := &played{n: New(Host{Now: wall})}
-		for _, line := range []string{howPlate, "plate mfd C1 12 5%", "volt line 118.2", x.How} {
+		for _, line := range append([]string{howPlate, "plate mfd C1 12 5%", "volt line 118.2"}, append(howElse[x.Code], x.How)...) {
 			if fault := p.do(line); fault != "" {
 				t.Fatalf("%s: %s: %s", x.Code, line, fault)
 			}

@@ -7,7 +7,7 @@ var otherCauses = []Cause{
 		Code: "leg-missing", Name: "one leg of the supply missing",
 		Predicts:    []string{"light-works", "does-not-heat", "heats-slowly", "heater-volts-absent"},
 		ShownBy:     []string{"leg-missing"},
-		Contradicts: []string{"heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
+		Contradicts: []string{"heater-none", "heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
 		Fix:         "have the breaker, outlet or wiring mended by an electrician",
 		Work:        "leg, breaker, electrician, supply, outlet, wir",
 		Source:      commonPractice,

@@ -111,6 +111,11 @@ var complaints = []Complaint{
 			{"air it takes in and gives out", []string{"split-sound", "split-small", "split-large"}}, needAmps, needEarth},
 	},
 	{
+		Code: "ac-drips", Name: "an air conditioner that drips",
+		Causes: []string{"not-level", "pan-drain-blocked", "pan-cracked", "coil-dirty", "coil-iced"},
+		Need:   []Need{{"drain of its pan", []string{"drain-clear", "drain-blocked"}}, {"how it stands", []string{"level", "not-level"}}, needEarth},
+	},
+	{
 		Code: "no-fill", Name: "does not fill, or fills slowly",
 		Signs:  []string{"does-not-fill", "fills-slowly"},
 		Cured:  []string{"fills"},
@@ -125,12 +130,21 @@ var complaints = []Complaint{
 		Need:   []Need{{"water with the plug pulled", []string{"fills-unpowered", "no-fill-unpowered"}}, {"filling seen", []string{"fills", "overfills"}}, needEarth},
 	},
 	{
+		Code: "no-tumble", Name: "a dryer's drum that does not turn",
+		Signs: []string{"drum-stands"},
+		Cured: []string{"drum-turns"},
+		Causes: []string{"winding-grounded", "no-supply", "switch-open", "limit-open", "control-not-calling", "connection-weak", "load-jammed", "belt-broken",
+			"start-device-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed", "motor-seized"},
+		Need: []Need{{"door switch", []string{"switch-closed", "switch-open"}},
+			{"the drum seen to turn", []string{"drum-turns", "drum-stands"}}, needAmps, needEarth},
+	},
+	{
 		Code: "no-spin", Name: "a drum that does not turn or spin",
-		Signs: []string{"does-not-spin", "drum-stands"},
+		Signs: []string{"does-not-spin"},
 		Cured: []string{"spins", "drum-turns"},
-		Causes: []string{"winding-grounded", "no-supply", "switch-open", "limit-open", "control-not-calling", "hose-blocked", "connection-weak", "load-jammed", "belt-broken", "clutch-worn", "brushes-worn",
+		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "hose-blocked", "connection-weak", "load-jammed", "belt-broken", "clutch-worn", "brushes-worn",
 			"miswired", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed", "drive-fault", "motor-seized"},
-		Need: []Need{{"lid or door switch", []string{"switch-closed", "switch-open"}}, {"belt looked at", []string{"belt-sound", "belt-broken"}},
+		Need: []Need{{"lid or door switch", []string{"switch-closed", "switch-open"}},
 			{"the drum seen to turn", []string{"spins", "drum-turns", "does-not-spin", "drum-stands"}}, needAmps, needEarth},
 	},
 	{
@@ -147,7 +161,7 @@ var complaints = []Complaint{
 		Need:   []Need{{"drum turned by hand", []string{"bearings-sound", "bearings-worn"}}, {"the noise gone", []string{"quiet-now"}}, needEarth},
 	},
 	{
-		Code: "never-ends", Name: "does not end its cycle",
+		Code: "never-ends", Name: "does not stop or end its cycle",
 		Cured:  []string{"cycles-off"},
 		Causes: []string{"timer-stuck", "airflow-blocked", "hose-blocked", "heater-failed", "sensor-stops-heat", "level-says-empty"},
 		Need:   []Need{{"the end of a cycle seen", []string{"cycles-off", "runs-all-the-time"}}, needEarth},
@@ -155,7 +169,7 @@ var complaints = []Complaint{
 	{
 		Code: "slow-dry", Name: "takes too long to dry",
 		Cured:  []string{"dries"},
-		Causes: []string{"airflow-blocked", "leg-missing", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "gas-coil-open"},
+		Causes: []string{"airflow-blocked", "leg-missing", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "igniter-weak", "gas-coil-open"},
 		Need:   []Need{{"vent and filter", []string{"airflow-clear", "airflow-blocked"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{

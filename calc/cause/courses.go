@@ -50,6 +50,65 @@ var courses = []Course{
 		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{
+		// Setting, filter and fan are seen before anything is opened.
+		On: []string{"ac-warm"}, Tests: []string{"mode", "airflow", "blower-look", "listen"}, Source: commonPractice,
+	},
+	{
+		On: []string{"ac-warm"}, When: []string{"hums"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"ac-warm"}, When: []string{"clicks"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "overload-ohms", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"ac-warm"}, When: []string{"does-not-start"}, Tests: []string{"switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"ac-warm"}, When: []string{"silent"}, Tests: []string{"switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"ac-warm"}, When: []string{"starts-and-runs"}, Tests: []string{"air-split", "coil-look", "cond-look"}, Source: commonPractice,
+	},
+	{
+		// The lid or door is the commonest reason, and a belt is seen; the motor
+		// comes last.
+		On: []string{"no-spin"}, Tests: []string{"switch", "belt", "load", "hose", "clutch", "connections", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
+		On: []string{"no-tumble"}, Tests: []string{"switch", "belt", "load", "limit-ohms", "connections", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
+		On: []string{"no-fill"}, Tests: []string{"tap", "screens", "switch", "level-sensing", "valve-coil", "connections", "valve-volts"}, Source: commonPractice,
+	},
+	{
+		On: []string{"overfills"}, Tests: []string{"pull-plug", "level-sensing"}, Source: commonPractice,
+	},
+	{
+		On: []string{"never-ends"}, Tests: []string{"timer", "hose", "level-sensing", "heater-ohms"}, Source: commonPractice,
+	},
+	{
+		On: []string{"wont-run"}, Tests: []string{"outlet-lamp", "switch", "fuse", "limit-ohms", "cord"}, Source: commonPractice,
+	},
+	{
+		On: []string{"slow-dry"}, Tests: []string{"airflow", "heater-ohms", "limit-ohms", "sensor-ohms"}, Source: commonPractice,
+	},
+	{
+		// Whether it glows halves what can keep a burner cold.
+		On: []string{"gas-no-heat"}, Tests: []string{"igniter-look"}, Source: commonPractice,
+	},
+	{
+		On: []string{"gas-no-heat"}, When: []string{"igniter-dark"}, Tests: []string{"igniter-ohms", "limit-ohms", "flame-sensor", "thermostat", "connections"}, Source: commonPractice,
+	},
+	{
+		On: []string{"gas-no-heat"}, When: []string{"igniter-glows"}, Tests: []string{"gas-cock", "valve-coil", "igniter-amps"}, Source: commonPractice,
+	},
+	{
+		On: []string{"too-hot"}, Tests: []string{"sensor-ohms", "heat-off", "heater-case"}, Source: commonPractice,
+	},
+	{
+		// Supply, fuses and contactor lie before the machine.
+		On: []string{"three-phase"}, Tests: []string{"case-ohms", "phases", "fuse", "contactor", "legs", "winding-ohms"}, Source: commonPractice,
+	},
+	{
 		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
 	},
 }

@@ -11,7 +11,7 @@
 // settled neither of them rules out or shows anything.
 //
 // All trade knowledge is in tables: the vocabulary (seen.go, judged.go), the
-// causes (causes_*.go), the tests (tests.go) and the complaints
-// (complaints.go). The package is pure: it reads no file, no clock and no
+// causes (causes_*.go), the tests (tests_*.go), their order (courses.go) and the
+// complaints (complaints.go). The package is pure: it reads no file, no clock and no
 // terminal, and what it returns does not depend on the order of the facts.
 package cause

@@ -109,13 +109,19 @@ func follows(text, phrase []string) bool {
 // becomes names the complaint that another one turns out to be once a fact is
 // known: a machine that did not start because its protector had opened on heat
 // is one that cuts out, and what made the heat is looked for; behind a breaker
-// that was found tripped is the reason why it tripped.
+// that was found tripped is the reason why it tripped; what has an igniter burns gas.
 var becomes = []turn{
 	{from: "no-start", fact: "protector-reset", complaint: "hums-trips"},
 	{from: "no-start", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 	{from: "no-power", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 	{from: "no-cool", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 	{from: "no-heat", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "ac-warm", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "wont-run", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{from: "no-heat", fact: "igniter-open", complaint: "gas-no-heat"},
+	{from: "no-heat", fact: "igniter-conducts", complaint: "gas-no-heat"},
+	{from: "no-heat", fact: "igniter-glows", complaint: "gas-no-heat"},
+	{from: "no-heat", fact: "igniter-dark", complaint: "gas-no-heat"},
 	{from: "motor-dead", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 }
 

@@ -123,6 +123,21 @@ var scenarios = []scenario{
 	{"washer motor with a dead run capacitor", "motor-dead", "hums starts-when-pushed" + woundAndCased + " shaft-free run-cap-failed",
 		"run-cap-failed", "motor-seized winding-open brushes-worn belt-broken", "", "", "run-cap-failed"},
 	{"pump jammed", "motor-dead", "hums shaft-free load-jammed", "load-jammed", "motor-seized brushes-worn", "", "", "load-jammed"},
+	// Other machines: common practice.
+	{"air conditioner with a failed capacitor", "ac-warm", "does-not-cool set-to-cool airflow-clear blower-runs hums insulation-no-gross-fault windings-sound run-cap-failed",
+		"compressor-off run-cap-failed", "set-not-cooling coil-dirty blower-failed selector-open control-not-calling winding-open", "compressor-seized", "", "run-cap-failed"},
+	{"air conditioner with a clogged filter", "ac-warm", "coil-iced starts-and-runs blower-runs airflow-blocked",
+		"coil-dirty coil-iced", "compressor-off compressor-weak compressor-seized", "refrigerant-low", "", "coil-dirty"},
+	{"air conditioner that splits the air well", "ac-warm", "starts-and-runs blower-runs airflow-clear set-to-cool split-large", "", "refrigerant-low restriction compressor-weak", "condenser-dirty", "coil-look", ""},
+	{"washer that washes and does not spin", "no-spin", "agitates does-not-spin", "", "no-supply winding-open motor-seized brushes-worn load-jammed", "switch-open belt-broken clutch-worn", "switch", ""},
+	{"washer with a broken belt", "no-spin", "does-not-spin starts-and-runs belt-broken", "belt-broken", "switch-open winding-open motor-seized", "", "", "belt-broken"},
+	{"valve that is fed and stays shut", "no-fill", "does-not-fill tap-open screens-clean switch-closed level-sound coil-conducts connections-sound valve-volts-present", "valve-stuck-shut", "tap-shut level-says-full valve-coil-open control-not-calling", "", "", "valve-stuck-shut"},
+	{"water runs in unplugged", "overfills", "overfills fills-unpowered", "valve-stuck-open", "level-says-empty valve-kept-fed", "", "", "valve-stuck-open"},
+	{"igniter broken", "gas-no-heat", "igniter-dark igniter-open", "igniter-open", "igniter-weak", "flame-sensor-open", "", "igniter-open"},
+	{"igniter glows and no flame follows", "gas-no-heat", "igniter-glows flame-none gas-on", "", "igniter-open flame-sensor-open limit-open control-not-calling no-supply gas-off", "gas-coil-open igniter-weak", "valve-coil", ""},
+	{"oven sensor reads too cold", "too-hot", "too-hot sensor-reads-cold", "sensor-heats-on", "", "heat-relay-stuck", "", "sensor-heats-on"},
+	{"lost leg behind a sound supply", "three-phase", "hums insulation-no-gross-fault phases-sound leg-lost", "leg-fuse-open pole-open", "phase-lost phases-unequal no-supply control-not-calling", "connection-weak", "fuse", ""},
+	{"lost leg of the supply", "three-phase", "hums insulation-no-gross-fault phase-lost", "phase-lost", "pole-open leg-fuse-open no-supply", "", "", "phase-lost"},
 	{"drain frozen", "leaks-ices", "water-inside drain-blocked", "drain-blocked", "", "pan-cracked", "", "drain-blocked"},
 }
 

@@ -128,7 +128,7 @@ other-outlet-trips | trips other circuit, trips on other circuit, trips on anoth
 heats-up | heats up, heats, heating, heater heats, element heats, element glows | gets hot | does-not-heat heats-slowly
 heats-slowly | heats slowly, lukewarm | gets warm but not to its set point | does-not-heat
 does-not-heat | does not heat, no heat, stays cold, doesn't heat, not heating, won't heat, not hot, not heat | does not get warm |
-heater-none | no heater | the appliance has no heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
+heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open
 airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged | the air or water path is blocked | airflow-clear
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
@@ -222,9 +222,9 @@ heats-when-off | heats when off, still calls when hot, heat stays on, element st
 heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
 pole-open | pole open, contactor burnt, contactor pole open, contactor pitted, contactor pole burnt | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
-fuse-open | fuse blown, fuse open, blown fuse | the appliance's fuse is open | fuse-sound
-switch-open | lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed
-heater-open | element broken, heater broken, element burnt through, broken element | the heater is open | heater-sound heater-suspect
+fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
+switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed
+heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element | the heater is open | heater-sound heater-suspect
 
 # Read with a meter or gauge, and judged by the technician.
 control-calls-when-cold | control calls when cold, still calls when cold | the control still gives volts to the machine below its set point | control-stops-when-cold cycles-off

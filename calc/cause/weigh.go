@@ -1,9 +1,6 @@
 package cause
 
-import (
-	"cmp"
-	"slices"
-)
+import "slices"
 
 // State is where a cause stands.
 type State string
@@ -105,9 +102,12 @@ func gather(items []item, facts []Fact, known *set) []item {
 			known.add(n)
 		}
 	}
-	slices.SortFunc(items, func(a, b item) int {
-		return cmp.Or(cmp.Compare(a.Entry, b.Entry), cmp.Compare(a.n, b.n))
-	})
+	// The facts of a call come in the order of their entries: little is moved.
+	for i := range items {
+		for k := i; k > 0 && (items[k].Entry < items[k-1].Entry || items[k].Entry == items[k-1].Entry && items[k].n < items[k-1].n); k-- {
+			items[k], items[k-1] = items[k-1], items[k]
+		}
+	}
 	return slices.CompactFunc(items, func(a, b item) bool { return a.Entry == b.Entry && a.n == b.n })
 }
 

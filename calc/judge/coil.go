@@ -36,9 +36,10 @@ func SmallCoil(in CoilIn) verdict.Verdict {
 	if in.Marked <= 0 {
 		out.Limit, out.Judged, out.Margin = "finite", false, 0
 	}
+	out.Fact = []string{"coil-conducts"}
 	switch {
 	case in.Ohms.Over:
-		out.Word, out.Text = verdict.Failed, "open: the coil or its wire is broken"
+		out.Word, out.Text, out.Fact = verdict.Failed, "open: the coil or its wire is broken", []string{"coil-open"}
 	case in.Ohms.Hi < contactOhms:
 		out.Word, out.Text = verdict.Suspect, ohms(in.Ohms.X)+": hardly any coil is that low; lift one wire and repeat"
 	case in.Marked <= 0:
@@ -58,10 +59,10 @@ func Igniter(name string, v measure.Value) verdict.Verdict {
 	out.Limit, out.Judged, out.Margin = "finite", false, 0
 	out.Caution = []string{caution.ProveDead, caution.HotMoving}
 	if v.Over {
-		out.Word, out.Text, out.Fact = verdict.Failed, "open: broken", []string{"heater-open"}
+		out.Word, out.Text, out.Fact = verdict.Failed, "open: broken", []string{"igniter-open"}
 		return out
 	}
-	out.Word, out.Fact = verdict.CannotTell, []string{fact("heater", verdict.CannotTell)}
+	out.Word, out.Fact = verdict.CannotTell, []string{"igniter-conducts"}
 	out.Text = "not open; its amps against the marking of the valve say whether it glows hot enough"
 	return out
 }

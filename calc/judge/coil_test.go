@@ -13,15 +13,16 @@ func TestSmallCoil(t *testing.T) {
 		name string
 		in   CoilIn
 		word verdict.Word
+		fact string
 	}{
-		{"open", CoilIn{Ohms: measure.Open(7)}, verdict.Failed},
-		{"nothing to hold it against", CoilIn{Name: "valve", Ohms: within(1100, 12)}, verdict.CannotTell},
-		{"as marked", CoilIn{Ohms: within(1100, 12), Marked: 1150}, verdict.Sound},
-		{"half of it", CoilIn{Ohms: within(550, 8), Marked: 1150}, verdict.Suspect},
-		{"near zero", CoilIn{Ohms: within(0.3, 0.3), Marked: 1150}, verdict.Suspect},
+		{"open", CoilIn{Ohms: measure.Open(7)}, verdict.Failed, "coil-open"},
+		{"nothing to hold it against", CoilIn{Name: "valve", Ohms: within(1100, 12)}, verdict.CannotTell, "coil-conducts"},
+		{"as marked", CoilIn{Ohms: within(1100, 12), Marked: 1150}, verdict.Sound, "coil-conducts"},
+		{"half of it", CoilIn{Ohms: within(550, 8), Marked: 1150}, verdict.Suspect, "coil-conducts"},
+		{"near zero", CoilIn{Ohms: within(0.3, 0.3), Marked: 1150}, verdict.Suspect, "coil-conducts"},
 	} {
-		check(t, c.name, SmallCoil(c.in), c.word)
+		check(t, c.name, SmallCoil(c.in), c.word, c.fact)
 	}
-	check(t, "igniter open", Igniter("", measure.Open(7)), verdict.Failed, "heater-open")
-	check(t, "igniter", Igniter("", within(80, 1)), verdict.CannotTell, "heater-undecided")
+	check(t, "igniter open", Igniter("", measure.Open(7)), verdict.Failed, "igniter-open")
+	check(t, "igniter", Igniter("", within(80, 1)), verdict.CannotTell, "igniter-conducts")
 }

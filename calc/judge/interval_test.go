@@ -84,6 +84,12 @@ func judgements(t testing.TB) []judgement {
 	for _, l2 := range []*measure.Value{nil, &leg} {
 		one("legs", 240, func(v measure.Value) verdict.Verdict { return Legs(LegsIn{Pair: v, L1: &leg, L2: l2, Nominal: 240}) })
 	}
+	out = append(out, judgement{"air split", []float64{25, 14}, func(v []measure.Value) verdict.Verdict { return AirSplit(v[0], v[1]) }})
+	for _, at := range []bool{false, true} {
+		out = append(out, judgement{"three legs", []float64{230, 225, 218}, func(v []measure.Value) verdict.Verdict {
+			return Phases(PhasesIn{Place: "L1 L2 L3", Machine: at, Pairs: [3]measure.Value(v)})
+		}})
+	}
 	one("plug", 2, func(v measure.Value) verdict.Verdict { return Plug(v) })
 	table, _, err := NewTable(curve)
 	if err != nil {

@@ -20,6 +20,7 @@ const (
 	Fuse       Path = "fuse"
 	Relay      Path = "relay contact"
 	Cord       Path = "cord" // one conductor from end to end
+	Flame      Path = "flame sensor"
 )
 
 // SwitchIn is the ohms across such a part.
@@ -40,6 +41,7 @@ var switchFacts = map[Path][4]string{
 	Speed:      {"speed-switch-closed", "speed-switch-open", "", ""},
 	Fuse:       {"fuse-sound", "fuse-open", "", ""},
 	Cord:       {"cord-sound", "cord-open", "", ""},
+	Flame:      {"flame-sensor-closed", "flame-sensor-open", "", ""},
 }
 
 // Switch says whether a part conducts, and judges that when it is known

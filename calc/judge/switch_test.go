@@ -29,6 +29,7 @@ func TestSwitch(t *testing.T) {
 		{"relay that should close", SwitchIn{Path: Relay, Ohms: ol, Want: "closed"}, verdict.Failed, nil},
 		{"fuse", SwitchIn{Path: Fuse, Ohms: ol}, verdict.Failed, []string{"fuse-open"}},
 		{"cord", SwitchIn{Path: Cord, Ohms: low}, verdict.Sound, []string{"cord-sound"}},
+		{"flame sensor, cold", SwitchIn{Path: Flame, Ohms: ol, Want: "closed"}, verdict.Failed, []string{"flame-sensor-open"}},
 	} {
 		check(t, c.name, Switch(c.in), c.word, c.facts...)
 	}

@@ -1,19 +1,44 @@
 package call
 
 import (
+	"cmp"
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
 	"ohmcall/calc/cause"
 )
 
-// noDrain and noDry are complaints that the kind of appliance tells from others
-// of the same words.
+// Complaints that the kind of appliance tells from others of the same words.
 const (
 	noDrain = "no-drain"
 	noDry   = "no-dry"
+	acWarm  = "ac-warm"
 )
+
+// airConditioner reports whether the appliance is one. It has one fan motor.
+func (c *Call) airConditioner() bool {
+	c.complaint()
+	return c.matched.air
+}
+
+// itsFan is the fan of an appliance with one by the name that findings know.
+func (c *Call) itsFan(name string) string {
+	switch {
+	case !strings.EqualFold(name, "fan"):
+	case c.complaint() == acWarm:
+		return "blower"
+	case c.oneFan():
+		return "cond-fan"
+	}
+	return name
+}
+
+// airCodes are the facts of an air conditioner for those of a machine with two
+// fans and frost.
+var airCodes = map[string]string{"cond-fan-runs": "blower-runs", "evap-fan-runs": "blower-runs", "cond-fan-stopped": "blower-stopped",
+	"evap-fan-stopped": "blower-stopped", "frost-heavy": "coil-iced", "frost-partial": "coil-partial"}
 
 // drainPump is the machine of a call about what does not drain.
 const drainPump = "pump"
@@ -32,19 +57,65 @@ func (c *Call) plateAtHand(key string) string {
 // appliance of that kind. It takes the place of some complaints only: what the
 // words say more plainly stays.
 type byAppliance struct {
-	unit, words *regexp.Regexp
+	unit, words string // patterns; "" fits all
 	complaint   string
 	instead     []string // "" is of no complaint at all
 }
 
-var appliances = sync.OnceValue(func() []byAppliance {
-	return []byAppliance{
-		{regexp.MustCompile(`(?i)\b(dish)?wash(er|ing)`), regexp.MustCompile(`(?i)\bpump|\bdrain|water (stays|stands|left)|standing water`), noDrain,
-			[]string{"", "motor-dead", "hums-trips", "no-start"}},
-		{regexp.MustCompile(`(?i)dehumidif|heat.?pump.*(dryer|drier|tumbl)`), regexp.MustCompile(`(?i)\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat`), noDry,
-			[]string{"", "no-heat", "no-cool", "leaks-ices"}},
+// Patterns of kinds of appliance.
+const (
+	washers  = `\b(dish)?wash(er|ing)`
+	dryers   = `dryer|drier|tumbl`
+	laundry  = `\bwash(er|ing)|laundry|` + dryers
+	airUnits = `air.?con|\b(ac|a/c)\b|window unit|mini.?split`
+	gasUnits = `\bgas\b`
+	hotter   = `too hot|overheat|burns |scorch`
+	phases3  = `\b(three|3).?ph(ase)?\b`
+)
+
+var appliances = []byAppliance{
+	{phases3, "", threePhase, singlePhase},
+	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, noDrain, []string{"", motorDead, "hums-trips", "no-start"}},
+	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat|\bic(e|ing)|frost`, noDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
+	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
+	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, acWarm,
+		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
+	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
+	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", motorDead, "hums-trips"}},
+	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", motorDead, "no-start", "no-heat", "hums-trips"}},
+	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
+	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
+		"no-fill", []string{"", "no-start", motorDead, "no-heat", "leaks-ices"}},
+	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
+	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
+	{dryers, hotter, "too-hot", []string{""}},
+	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
+	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
+	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
+	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|stops heat`, "gas-no-heat", []string{""}},
+}
+
+type unitAndWords struct{ unit, words *regexp.Regexp }
+
+// appliancePatterns are the patterns of unit and words of each row, made once.
+var appliancePatterns = sync.OnceValue(func() []unitAndWords {
+	out := make([]unitAndWords, len(appliances))
+	for i, a := range appliances {
+		out[i] = unitAndWords{regexp.MustCompile(`(?i)` + a.unit), regexp.MustCompile(`(?i)` + cmp.Or(a.words, `.+`))}
 	}
+	return out
 })
+
+// electricUnits is no kind of a row.
+const electricUnits = `electric`
+
+// isKind tells a kind of appliance in a text by its pattern.
+func isKind(pattern, text string) bool {
+	if i := slices.IndexFunc(appliances, func(a byAppliance) bool { return a.unit == pattern }); i >= 0 {
+		return appliancePatterns()[i].unit.MatchString(text)
+	}
+	return strings.Contains(strings.ToLower(text), pattern)
+}
 
 // taken is the complaint that a call's words are taken for in its appliance,
 // false when the words alone decide.
@@ -56,9 +127,10 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 	if unit == "" {
 		unit = words
 	}
-	for _, a := range appliances() {
-		phrase := a.words.FindString(troubled(words))
-		if phrase == "" || !a.unit.MatchString(unit) || !among(a.instead, first) {
+	for i, a := range appliances {
+		is := appliancePatterns()[i]
+		phrase := is.words.FindString(troubled(words))
+		if phrase == "" || !is.unit.MatchString(unit) || !among(a.instead, first) {
 			continue
 		}
 		k, _ := cause.ComplaintBy(a.complaint)
@@ -124,6 +196,7 @@ const coilBelow = 5
 var (
 	proofDrains = proofWanted{"that it drains (saw drains)", seen("drains")}
 	proofPump   = proofWanted{"running amps (amp pump … run)", running}
+	proofAir    = proofWanted{"the air split, ten minutes after the start (temp return …, supply …)", whole((*Call).ofAir)}
 	proofCoil   = proofWanted{"that it dries: a coil well below the room (temp coil …, temp room …), or water in the bucket (saw dries)",
 		func(c *Call, since int) shown {
 			coil, room := c.lastTemp("coil", since), c.lastTemp("room", since)
@@ -157,10 +230,13 @@ func (c *Call) oneFan() bool {
 // fanWords are the words of a finding with the one fan of an appliance under the
 // name that the findings know.
 func (c *Call) fanWords(text string) string {
-	if !c.oneFan() {
+	name := "cond-fan"
+	if c.airConditioner() {
+		name = "blower"
+	} else if !c.oneFan() {
 		return text
 	}
-	return bareFan().ReplaceAllString(text, "${1}cond-fan ")
+	return bareFan().ReplaceAllString(text, "${1}"+name+" ")
 }
 
 var bareFan = lazily(`(?i)(^|, *)(?:the )?fan `)

@@ -47,6 +47,7 @@ type Call struct {
 	curveMemo     []record.Curve
 	secondLeg     []*reading // volts that name the second leg of a supply
 	wasSplit      bool       // how resubject last filed them
+	wasPhased     bool
 	marks         []mark
 	atHand        []text // machine at hand, in Value
 	findings      []finding
@@ -89,6 +90,7 @@ type Call struct {
 	warned    map[string]int // the entry at which each caution was last given
 	standing  standing       // causes as last shown
 	matched   matched
+	phased    phased
 	told      text     // the complaint as heard in value
 	toldCodes []string // the findings that its words name
 

@@ -70,7 +70,7 @@ func readingCommands() []Command {
 // machineNamed is the machine that a name means: comp is the compressor, as
 // in amp comp, and another letter case is no other machine.
 func (c *Call) machineNamed(name string) string {
-	name = motorName(name)
+	name = c.itsFan(motorName(name))
 	if strings.EqualFold(name, "comp") || strings.EqualFold(name, defaultMachine) {
 		return defaultMachine
 	}

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"slices"
 
 	"ohmcall/calc/cause"
@@ -10,20 +11,30 @@ import (
 func (c *Call) complaint() string {
 	fault, unit := c.last("fault"), c.last("unit")
 	if m := &c.matched; fault != m.fault || unit != m.unit {
-		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault), unsealed: hasNoCompressor(unit, fault)}
+		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault), unsealed: hasNoCompressor(unit, fault),
+			air: isKind(airUnits, cmp.Or(unit, fault)), gas: isKind(gasUnits, unit), electric: isKind(electricUnits, unit)}
 		c.spend(16_000)
 		if hits := complaintsOf(fault, unit); len(hits) > 0 {
 			m.code = hits[0].Code
 		}
 	}
+	if fault != "" && among(singlePhase, c.matched.code) && c.onThreePhases() {
+		return threePhase
+	}
 	return c.matched.code
 }
+
+// singlePhase are the complaints of a machine that does not run, or of which the
+// words say too little, which three phases tell apart.
+var singlePhase = []string{"", "no-start", "hums-trips", motorDead}
 
 // matched is the complaint that words name in an appliance.
 type matched struct {
 	fault, unit, code string
 	wired             bool // see hasNoOutlet
 	unsealed          bool // see hasNoCompressor
+	air               bool // see airConditioner
+	gas, electric     bool // said of what heats
 }
 
 // oneClause keeps of the complaints that words name those that a single clause of
@@ -73,7 +84,8 @@ func complaintsOf(words, unit string) []cause.Hit {
 const motorDead = "motor-dead"
 
 // ofMotor gives the complaints of words in an appliance without a compressor:
-// what hums or does not start is its motor, and nothing in it keeps cold.
+// what hums or does not start is its motor, what never stops does not end its work,
+// and nothing in it keeps cold.
 func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 	motor, _ := cause.ComplaintBy(motorDead)
 	var out []cause.Hit
@@ -86,6 +98,8 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 			}
 		case "leaks-ices":
 			h.Complaint, _ = cause.ComplaintBy("leaks-water")
+		case "runs-always":
+			h.Complaint, _ = cause.ComplaintBy("never-ends")
 		case "no-cool", "too-cold":
 			if unit != "" {
 				continue

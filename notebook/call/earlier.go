@@ -13,6 +13,11 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if prev == nil || prev == r || prev.entry <= c.renewedAt(cmp.Or(r.of, r.a)) {
 		return
 	}
+	for _, b := range breakers {
+		if breaks(r, b.places) && prev.entry <= c.renewedBreaker(b.words) {
+			return
+		}
+	}
 	if prev.over && readsCold(r) && !readsCold(prev) {
 		return // it has cooled: that an open pair reads through now is no slip
 	}
@@ -30,6 +35,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	}
 	if r.over || r.quality.word == "temp" {
 		return
+	}
+	if r.quality.word == "amp" && (prev.cond.is("run") != r.cond.is("run") || c.isLocked(prev) != c.isLocked(r)) {
+		return // what a locked rotor draws is some ten times what it runs at
 	}
 	was, now := c.value(prev).X, c.value(r).X
 	if was <= 0 || now <= 0 {
@@ -59,6 +67,11 @@ func (c *Call) jumped(prev, r *reading) {
 // rest only when one of them is wrong or the supply is: more than any range of
 // ANSI C84.1 is wide (from memory).
 const supplyJump = 0.2
+
+// isLocked reports whether amps are judged to be those of a locked rotor.
+func (c *Call) isLocked(r *reading) bool {
+	return among(c.judgeAmp(r.a, r).Fact, "amps-locked-rotor")
+}
 
 func tenfold(f float64) string {
 	if f > 1 {

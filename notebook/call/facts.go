@@ -33,7 +33,11 @@ type finding struct {
 func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
+	air := c.complaint() == acWarm
 	add := func(code string, entry int) {
+		if other := airCodes[code]; air && other != "" {
+			code = other
+		}
 		if _, known := cause.Lookup(code); known {
 			out = append(out, cause.Fact{Code: code, Entry: entry})
 		}
@@ -85,11 +89,22 @@ func (c *Call) facts(before int) []cause.Fact {
 	if n := c.kindSaid(before); n > 0 && c.noCompressor() {
 		add("no-sealed-system", n)
 	}
+	if n := c.kindSaid(before); n > 0 && c.matched.gas != c.matched.electric {
+		switch {
+		case c.matched.electric:
+			add("no-burner", n)
+		case !slices.ContainsFunc(out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
+			add("heater-none", n) // a gas oven can have an electric broiler, which is read then
+		}
+	}
+	ptc := 0
 	for _, p := range c.plates {
 		if p.entry >= before || !c.alive(p.entry) {
 			continue
 		}
 		switch {
+		case p.key == "start" && p.text == "ptc":
+			ptc = p.entry
 		case p.key == "start" && p.text == "none":
 			add("start-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":
@@ -99,6 +114,9 @@ func (c *Call) facts(before int) []cause.Fact {
 				add("two-legs", p.entry)
 			}
 		}
+	}
+	if ptc > 0 && !c.hasStartCap() {
+		add("start-cap-none", ptc)
 	}
 	byEntry(out)
 	return c.supersede(c.restored(c.rattling(out, before), before))
@@ -216,7 +234,7 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	if at == 0 {
 		return
 	}
-	if (of == "cond-fan" || of == "evap-fan") && (of != c.mainMachine() || c.complaint() != "motor-dead") {
+	if (of == "cond-fan" || of == "evap-fan" || of == "blower" && c.airConditioner()) && (of != c.mainMachine() || c.complaint() != "motor-dead") {
 		switch res.State {
 		case winding.Sound:
 			add(of+"-windings-sound", at)

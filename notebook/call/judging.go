@@ -32,6 +32,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if r.b == "" && c.isCapacitor(r.a) {
 			return "capload", r.a
 		}
+		if p := c.legPair(r); p != "" {
+			return phasesKind, p[:1]
+		}
 		if c.isLeg(r) {
 			return "leg", r.where()
 		}
@@ -58,6 +61,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 			return "psi", "running"
 		}
 	case "temp":
+		if c.ofAir(r) {
+			return splitKind, "air"
+		}
 		if spaceOf(r.a) != "" {
 			return "temp", r.a
 		}
@@ -196,6 +202,10 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeLeg(rs)
 	case "volt":
 		return c.judgeVolt(rs, before)
+	case phasesKind:
+		return c.judgePhases(name, rs)
+	case splitKind:
+		return c.judgeSplit(rs)
 	case "amp":
 		return c.judgeAmp(name, latest(rs)), true
 	case surgeKind:

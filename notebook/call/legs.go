@@ -126,27 +126,34 @@ func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 // resubject puts the volts under the subjects that they have now: a plate or a
 // second leg tells that what was taken for the supply is one leg of it.
 func (c *Call) resubject() {
-	if c.split() == c.wasSplit {
+	if c.split() == c.wasSplit && c.onThreePhases() == c.wasPhased {
 		return
 	}
-	c.wasSplit = !c.wasSplit
-	for _, kind := range []string{"leg", "supply"} {
+	c.wasSplit, c.wasPhased = c.split(), c.onThreePhases()
+	for _, kind := range voltKinds {
 		for _, r := range c.bySubjectKind[kind] {
 			delete(c.bySubject, kind+"\x00"+r.where())
+			delete(c.bySubject, kind+"\x00"+strings.ToUpper(r.a[:1]))
 		}
 		c.bySubjectKind[kind] = nil
 	}
 	delete(c.bySubject, supplyKey)
 	for _, r := range c.readings {
-		if kind, name := c.subject(r); kind == "leg" || kind == "supply" {
+		if kind, name := c.subject(r); among(voltKinds, kind) {
 			c.file(r, kind, name)
 		}
+	}
+	for _, r := range c.bySubjectKind[phasesKind] {
+		c.judge(c.subject(r))
 	}
 	for _, r := range c.bySubjectKind["leg"] {
 		c.judge("leg", r.where())
 	}
 	c.judge("supply", "line")
 }
+
+// voltKinds are the kinds of subject that a plate moves volts between.
+var voltKinds = []string{"leg", "supply", "volt", phasesKind}
 
 // supplyKey is the subject of the supply.
 const supplyKey = "supply\x00line"

@@ -44,7 +44,7 @@ func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
 	byEntry(rests)
 	why := "what is left for a locked rotor, inferred from " + entriesWord(rests) + ": " + strings.Join(names, ", ")
 	for _, p := range partsLocked {
-		done := slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, p.test+"-") })
+		done := slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, p.test+"-") }) || !c.mayHave(p.test)
 		if among(left, p.cause) && !done {
 			for _, t := range cause.Tests() {
 				if t.Code == p.test && !slices.ContainsFunc(facts, func(f cause.Fact) bool { return among(t.Barred, f.Code) }) {
@@ -56,3 +56,25 @@ func (c *Call) lockedNext(r *cause.Result, facts []cause.Fact) {
 	}
 	r.NextWhy = why + "; " + r.NextWhy
 }
+
+// mayHave reports whether the machine may have the part of a test: a run capacitor
+// only when its plate or a marking speaks of one.
+func (c *Call) mayHave(test string) bool {
+	return test != "run-cap" || c.plateText(c.mainMachine(), "run") == "cap" || c.marked(false)
+}
+
+// hasStartCap reports whether a start capacitor was read or is marked: a machine
+// with a PTC has none else.
+func (c *Call) hasStartCap() bool {
+	return c.marked(true) || slices.ContainsFunc(c.bySubjectKind["mfd"], func(r *reading) bool { return isStartCap(r.a) && c.alive(r.entry) })
+}
+
+// marked reports whether a plate marks a capacitor, for the start or for the run.
+func (c *Call) marked(start bool) bool {
+	c.spend(2 * (len(c.plates) + len(c.bySubjectKind["mfd"])))
+	return slices.ContainsFunc(c.plates, func(p plate) bool {
+		return p.key == "mfd" && c.alive(p.entry) && (p.ranged || isStartCap(p.name)) == start
+	})
+}
+
+func isStartCap(name string) bool { return strings.HasPrefix(strings.ToLower(name), "start") }

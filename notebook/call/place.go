@@ -40,6 +40,7 @@ func init() {
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
+		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgePath(judge.Flame)},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 	}
@@ -195,6 +196,8 @@ func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 
 // judgePath judges a contact or conductor. What it should be is the condition
 // typed, closed or open; a cord, a fuse and a limit should be closed.
+//
+//go:noinline
 func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Verdict {
 	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 		r := latest(rs)
@@ -209,7 +212,7 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			// A limit that has just acted is open; it is read again when cool.
 		case path == judge.Limit && r.over && c.maybeDefrost(canonical(name), r):
 			// In a machine that cools the limit may be the one that is open when warm.
-		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit:
+		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit || path == judge.Flame:
 			in.Want = "closed"
 		}
 		return judge.Switch(in)

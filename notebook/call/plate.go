@@ -2,6 +2,7 @@ package call
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -33,6 +34,7 @@ var plateKeys = []plateKey{
 	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
 	{word: "run", words: []string{"cap", "none"}, help: "run cap fitted by the maker, or none"},
 	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
+	{word: "phase", also: "phases ph", words: []string{"1", "3"}, help: "1 or 3; 3 is type three-phase"},
 	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},
 	{word: "mfd", also: "cap capacitor uf", unit: "uF", help: "capacitor's marking: mfd C1 35 6% 440V, mfd start 88-108"},
@@ -102,8 +104,19 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 		}
 		return nil, err
 	}
+	if len(c.atHand) == 0 && c.noCompressor() && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
+		for i := range out {
+			if out[i].of == defaultMachine {
+				out[i].of = "motor"
+			}
+		}
+	}
 	return out, nil
 }
+
+// ofMotors are the values that only the plate of a motor gives: with one of them
+// a plate is the motor's, though none was put at hand yet.
+var ofMotors = []string{"lra", "hp", "leads", "windings"}
 
 // platePart reads one `key value`.
 func (c *Call) platePart(p []script.Word) (plate, error) {
@@ -147,6 +160,9 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		}
 		if len(words) > 1 || !among(k.words, last.Text) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
+		}
+		if k.word == "phase" && v.text == "3" {
+			v.key, v.text = "type", threePhase
 		}
 		return v, nil
 	}
@@ -367,7 +383,7 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	for _, p := range c.plates {
-		if p.of == defaultMachine && c.complaint() != noDrain && c.alive(p.entry) {
+		if p.of == defaultMachine && c.complaint() != noDrain && !c.noCompressor() && c.alive(p.entry) {
 			return defaultMachine
 		}
 		if first == "" && p.of != defaultMachine && c.alive(p.entry) {

@@ -25,6 +25,7 @@ var (
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
 	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
 	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "hose-clear", "pan-sound", "level")}
+	proofLegs       = proofWanted{"volts of the three legs at the machine under load (volt T1 T2 … run, T2 T3 …, T1 T3 …)", whole((*Call).atLegs)}
 	proofNewHeater  = proofWanted{"the new heater to its sheath, before power (ohm heater case …)", newHeater}
 	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
 )
@@ -42,8 +43,32 @@ var proofs = map[string][]proofWanted{
 	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
 	noDrain:       {proofEarth, proofDrains, proofPump},
 	noDry:         {proofEarth, proofAmps, proofCoil},
+	acWarm:        {proofEarth, proofAmps, proofAir},
+	threePhase:    {proofEarth, proofStart, proofAmps, proofLegs},
+	"gas-no-heat": {proofEarth, proofHeat},
+	"no-spin":     {proofEarth, proofMotorAmps},
+	"no-tumble":   {proofEarth, proofMotorAmps},
 	"shocks":      {proofEarth},
 	"":            {proofEarth, proofAmps},
+}
+
+// seenProofs are the findings that prove a repair, by complaint, beside earth and
+// what else the complaint has in proofs.
+var seenProofs = []struct {
+	complaint, what string
+	codes           []string
+}{
+	{"no-spin", "the drum seen to turn (saw spins, or saw drum turns)", []string{"spins", "drum-turns"}},
+	{"no-tumble", "the drum seen to turn (saw drum turns)", []string{"drum-turns"}},
+	{"ac-drips", "that it stays dry (saw drain clear, or saw water line dry)", []string{"drain-clear", "water-line-dry"}},
+	{"wont-run", "the start seen (saw starts)", []string{"starts-and-runs", "agitates", "drum-turns", "spins", "fills"}},
+	{"no-fill", "that it fills to its level (saw fills)", []string{"fills"}},
+	{"overfills", "that it fills to its level (saw fills)", []string{"fills"}},
+	{"noisy", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
+	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
+	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
+	{"gas-no-heat", "a flame seen (saw flame lights)", []string{"flame-lights"}},
+	{"too-hot", "that it holds the temperature that is set (saw holds its temperature)", []string{"heat-right"}},
 }
 
 // heated is the temperature in °C from which an appliance that should heat
@@ -54,9 +79,20 @@ const heated = 50
 // proofList is what proves a repair of this call. An inverter starts its
 // compressor softly: it has neither surge nor sag. An appliance without a
 // compressor has its motor's amps and no cold. Where only fans were worked on,
-// theirs are the amps that count, and each is seen to run.
+// theirs are the amps that count, and each is seen to run; the machine that did
+// not start is then proved by starting. A part that breaks a circuit is read
+// again once it was replaced.
 func (c *Call) proofList() []proofWanted {
 	list, ok := proofs[c.complaint()]
+	for _, p := range seenProofs {
+		if p.complaint != c.complaint() {
+			continue
+		}
+		if !ok {
+			list, ok = []proofWanted{proofEarth}, true
+		}
+		list = append(slices.Clone(list), proofWanted{p.what, seen(p.codes...)})
+	}
 	if !ok {
 		list = proofs[""]
 	}
@@ -73,11 +109,11 @@ func (c *Call) proofList() []proofWanted {
 	for _, p := range list {
 		switch p.what {
 		case proofSurge.what, proofSag.what:
-			if inverter || c.noCompressor() {
+			if inverter || c.noCompressor() || only {
 				continue
 			}
 		case proofTemps.what, proofCoil.what:
-			if c.noCompressor() {
+			if c.noCompressor() || only && slices.ContainsFunc(list, func(o proofWanted) bool { return o.what == proofStart.what }) {
 				continue
 			}
 			if dries {
@@ -98,49 +134,12 @@ func (c *Call) proofList() []proofWanted {
 		out = append(out, p)
 	}
 	for _, f := range fans {
+		if c.oneFan() {
+			f.runs.what, f.amps.what = fanProofs[0].runs.what, fanProofs[0].amps.what
+		}
 		out = append(out, f.runs, f.amps)
 	}
-	return out
-}
-
-// fanProof is what proves work on a fan.
-type fanProof struct {
-	name       string
-	runs, amps proofWanted
-}
-
-var fanProofs = []fanProof{
-	{"cond-fan", proofWanted{"the condenser fan seen to run (saw cond-fan runs)", seen("cond-fan-runs")},
-		proofWanted{"running amps of the condenser fan (amp cond-fan … run)", read("amp", "cond-fan")}},
-	{"evap-fan", proofWanted{"the evaporator fan seen to run (saw evap-fan runs)", seen("evap-fan-runs")},
-		proofWanted{"running amps of the evaporator fan (amp evap-fan … run)", read("amp", "evap-fan")}},
-}
-
-// fansWorkedOn are the fans of a machine that cools which were worked on, and
-// whether nothing else was.
-func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
-	if c.noCompressor() || c.complaint() == motorDead {
-		return nil, false
-	}
-	done := c.doneNow()
-	only = len(done) > 0
-	for _, w := range done {
-		named := ""
-		for _, m := range otherMotors {
-			if strings.HasSuffix(m.name, "-fan") && speaksOf(w.text, m.words) {
-				named = m.name
-			}
-		}
-		if main := c.mainMachine(); named == "" && kindOf(main) == winding.Fan && speaksOf(w.text, []string{"fan"}) {
-			named = main
-		}
-		only = only && named != ""
-		if i := slices.IndexFunc(fanProofs, func(f fanProof) bool { return f.name == named }); i >= 0 &&
-			!slices.ContainsFunc(fans, func(f fanProof) bool { return f.name == named }) {
-			fans = append(fans, fanProofs[i])
-		}
-	}
-	return fans, only && len(fans) > 0
+	return append(out, c.rereads()...)
 }
 
 // placesOfProof names the place whose temperature proves a repair, by a word of

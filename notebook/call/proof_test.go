@@ -37,10 +37,75 @@ func TestProofOfTheFan(t *testing.T) {
 	}
 }
 
+// A fan is proved by the fan, and what did not start by its start: no surge, no
+// sag and no pull-down of a machine that nobody worked on (common practice).
+func TestProofOfTheFanAlone(t *testing.T) {
+	c := applyAll(t, "unit refrigerator", "fault compressor does not start", "plate volts 115, amps 1.2", "saw cond-fan stopped", "safe", "did replaced condenser fan motor")
+	got := strings.Join(c.proofMissing(), "\n")
+	for _, w := range []string{"saw starts", "saw cond-fan runs", "amp cond-fan"} {
+		if !strings.Contains(got, w) {
+			t.Errorf("%q is not wanted: %s", w, got)
+		}
+	}
+	for _, w := range []string{"peak", "volt line", "temp ", "amp comp"} {
+		if strings.Contains(got, w) {
+			t.Errorf("%q is wanted: %s", w, got)
+		}
+	}
+}
+
+// A part that breaks a circuit is read again once it was replaced, and its new
+// reading is no slip of the old one (common practice).
+func TestBreakersAreReadAgain(t *testing.T) {
+	for _, x := range []struct{ lines, wanted, read string }{
+		{"unit electric dryer; fault no heat; safe; ohm limit OL; did replaced hi-limit", "the new limit or thermal fuse read", "ohm limit 0.1 closed"},
+		{"unit electric dryer; fault no heat; safe; ohm thermal-fuse OL; did replaced the thermal fuse", "the new limit or thermal fuse read", "ohm thermal-fuse 0.1"},
+		{"unit fridge; fault clicks; safe; ohm ptc OL cold; did replaced start device", "the new start device read", "ohm ptc 5.1 cold"},
+	} {
+		c := applyAll(t, strings.Split(x.lines, "; ")...)
+		if got := strings.Join(c.proofMissing(), "\n"); !strings.Contains(got, x.wanted) {
+			t.Errorf("%s: %s", x.lines, got)
+		}
+		e, err := c.Apply(testDay(), x.read)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if slices.Contains(e.Reply.Flags, "jump") {
+			t.Errorf("%s: %s", x.read, e.Reply.Plain())
+		}
+		if got := strings.Join(c.proofMissing(), "\n"); strings.Contains(got, x.wanted) {
+			t.Errorf("%s, %s: still wanted: %s", x.lines, x.read, got)
+		}
+	}
+}
+
+// Running amps after those of a locked rotor are no slip of a digit.
+func TestLockedIsNoSlip(t *testing.T) {
+	start := []string{"unit fridge", "fault clicks", "plate volts 115, amps 1.2, lra 12"}
+	for _, lines := range [][]string{{"amp comp 11.5 run", "amp comp 1.15 run"}, {"amp comp 11.5", "amp comp 1.15 run"}} {
+		c := applyAll(t, append(slices.Clone(start), lines[0])...)
+		if e, err := c.Apply(testDay(), lines[1]); err != nil || slices.Contains(e.Reply.Flags, "tenfold") {
+			t.Errorf("%v: %v, %v", lines, err, e.Reply.Flags)
+		}
+	}
+	c := applyAll(t, "unit oven", "fault no heat", "amp heater 12.0 run")
+	if e, _ := c.Apply(testDay(), "amp heater 1.2 run"); !slices.Contains(e.Reply.Flags, "tenfold") {
+		t.Error("a tenth of a heater's amps is not asked about")
+	}
+}
+
+// A motor's values are the motor's though nothing was put at hand yet.
+func TestPlateBeforeTheMotor(t *testing.T) {
+	c := applyAll(t, "unit washer", "fault motor hums", "plate volts 115, amps 6.5, lra 30", "on motor", "safe", "ohm 1 2 2.6, 1 3 5.9, 2 3 8.4")
+	if c.mainMachine() != "motor" || c.plateNumber("motor", "amps", "A") != 6.5 {
+		t.Errorf("the call is about %s, its plate says %v A", c.mainMachine(), c.plateNumber("motor", "amps", "A"))
+	}
+}
+
 // What a verdict cannot tell proves nothing, and what would settle it is said;
 // where a temperature is the proof, being seen to heat is none.
 func TestCheapProof(t *testing.T) {
-	dryer := []string{"unit dryer", "fault does not heat", "safe", "ohm limit OL", "did replaced limit", "ohm earth 0.05 test 10A"}
+	dryer := []string{"unit dryer", "fault does not heat", "safe", "ohm limit OL", "did replaced limit", "ohm limit 0.2 closed", "ohm earth 0.05 test 10A"}
 	plated := append([]string{"plate volts 240, watts 5300"}, dryer...)
 	for _, x := range []struct {
 		start, lines []string

@@ -238,6 +238,9 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	}
 	if r.b == "" {
 		r.a = motorName(r.a)
+		if q.word != "mfd" { // which has a section for the fan
+			r.a = c.itsFan(r.a)
+		}
 	}
 	if r.b != "" && q.word == "amp" {
 		e := points[1].Errorf("current is read at one place")

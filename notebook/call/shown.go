@@ -81,6 +81,8 @@ func (c *Call) shownBy(r *reading) shown {
 
 // read makes a proof of the last reading of a kind at a place, under one of the
 // conditions when there are any.
+//
+//go:noinline
 func read(kind, place string, conditions ...string) func(*Call, int) shown {
 	return func(c *Call, since int) shown {
 		return c.shownBy(c.lastAfter(since, func(r *reading) bool {
@@ -105,7 +107,9 @@ func running(c *Call, since int) shown {
 	}))
 }
 
-// seen makes a proof of a finding.
+// seen makes a proof of a finding. Where it is called its body would be copied.
+//
+//go:noinline
 func seen(codes ...string) func(*Call, int) shown {
 	return func(c *Call, since int) shown {
 		for _, code := range codes {
@@ -122,6 +126,8 @@ func seen(codes ...string) func(*Call, int) shown {
 
 // course makes a proof of the course of a temperature; a freezer's counts when
 // wanted.
+//
+//go:noinline
 func course(freezerToo bool) func(*Call, int) shown {
 	return func(c *Call, since int) shown {
 		out := shown{}
@@ -185,6 +191,29 @@ func (c *Call) toCase(r *reading) shown {
 		s.held = v.Word == verdict.CannotTell
 	}
 	return s
+}
+
+// whole makes a proof of what several readings amount to: the verdict that the
+// last of them has.
+func whole(fits func(*Call, *reading) bool) func(*Call, int) shown {
+	return func(c *Call, since int) shown {
+		r := c.lastAfter(since, func(r *reading) bool { return fits(c, r) })
+		if r == nil {
+			return shown{}
+		}
+		kind, name := c.subject(r)
+		v, ok := c.verdictOn(kind, name, r.entry+1)
+		if !ok || len(v.Entries) == 0 || v.Entries[0] <= since {
+			return shown{text: r.shown() + " (entry " + itoa(r.entry) + "), the others are wanting"}
+		}
+		return shown{held: v.Word == verdict.Sound, text: v.Text + ", " + string(v.Word) + " (" + entryList(v.Entries) + ")"}
+	}
+}
+
+// atLegs tells volts between legs at the machine.
+func (c *Call) atLegs(r *reading) bool {
+	p := c.legPair(r)
+	return p != "" && p[0] != 'L'
 }
 
 // seenAgain is the entry at which the complaint was seen again after the last

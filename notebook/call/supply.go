@@ -154,6 +154,10 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 		return "cond-fan-volts-present", "cond-fan-volts-absent"
 	case strings.HasPrefix(a, "evap-fan"):
 		return "evap-fan-volts-present", "evap-fan-volts-absent"
+	case a == "blower":
+		return "blower-volts-present", "blower-volts-absent"
+	case partOf(a) != nil && partOf(a).words[0] == "solenoid":
+		return "valve-volts-present", "valve-volts-absent"
 	}
 	return "", ""
 }

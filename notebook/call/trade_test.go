@@ -276,7 +276,7 @@ func TestTradeNames(t *testing.T) {
 		{"tco", "fault no heat; safe; ohm tco OL", []string{"failed"}, []string{none}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
 		{"cycling thermostat", "fault no heat; safe; ohm cycling-thermostat OL closed", []string{"failed"}, []string{none}, nil, "", "common practice"},
 		{"overload", "fault clicks; safe; ohm ol 0.3 cold", []string{"overload", "sound"}, []string{none}, nil, "", "common practice"},
-		{"igniter", "fault dryer has no heat; safe; ohm igniter OL", []string{"igniter: failed"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "", "common practice"},
+		{"igniter", "fault dryer has no heat; safe; ohm igniter OL", []string{"igniter: failed"}, nil, map[string]cause.State{"igniter-open": cause.Supported}, "", "common practice"},
 		{"valve", "fault no water; safe; ohm inlet-valve 1.1k", []string{"cannot tell, not open"}, []string{none}, nil, "", "common practice"},
 		{"valve by its sheet", "fault no water; plate ohms valve 1150; safe; ohm valve 1.12k", []string{"coil valve: sound"}, nil, nil, "", "common practice"},
 		{"a pump has pins", "fault no drain; safe; ohm pump 12.5", []string{"on pump, then ohm 1 2 12.5"}, nil, nil, "", "follows from the form"},

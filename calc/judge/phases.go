@@ -1,0 +1,126 @@
+package judge
+
+import (
+	"math"
+
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// PhasesIn is the volts between every two of three legs, before fuse and
+// contactor or at the machine.
+type PhasesIn struct {
+	Place   string // as the legs are called: L1 L2 L3
+	Machine bool   // read at the machine
+	Called  bool   // while it was called on
+	Pairs   [3]measure.Value
+	Names   [3]string // of the leg that each pair leaves out
+}
+
+// Unbalance is, in percent, how far the volts between three legs may lie from
+// their average, of the average: NEMA MG 1 tells not to run a motor beyond 5 and
+// to derate it beyond 1 (from memory; the formula as reprinted in a motor
+// protector's specifications, p. 5: 203, 210 and 212 V are 2.5 %).
+const (
+	mostUnbalance = 5.0
+	ratedBalance  = 1.0
+	smallest      = 1e-9 // so that nothing is divided by 0 V
+	halfOf        = 50.0 // percent
+	allOf         = 100.0
+	phaseSource   = "NEMA MG 1, largest deviation from the average by the average; 5 % from memory"
+)
+
+// lostShare is the share of the highest pair below which a pair has lost a leg:
+// one that floats reads about half (common practice).
+const lostShare = 0.75
+
+// Phases judges the volts of three legs: whether one is lost, and how far they
+// are from balanced.
+func Phases(in PhasesIn) verdict.Verdict {
+	part, all := "phase", "phases"
+	if in.Machine {
+		part, all = "leg", "legs"
+	}
+	subject := "legs " + in.Place
+	var high, avg float64
+	for _, p := range in.Pairs {
+		if p.Over {
+			return cannot(subject, "a number is needed for each pair", in.Pairs[:]...)
+		}
+		high, avg = math.Max(high, p.Lo), avg+p.X/3
+	}
+	u := unbalance(in.Pairs)
+	out := begin(subject, u, atMost(mostUnbalance), "%", phaseSource)
+	out.Entries = entries(in.Pairs[:]...)
+	var lost []int
+	for i, p := range in.Pairs {
+		if p.Hi < lostShare*high {
+			lost = append(lost, i)
+		}
+	}
+	x := num(tenth(u.X)) + " % unbalanced round " + quantity(avg, "V")
+	switch {
+	case high < LegNominal*absentShare:
+		out.Word, out.Text = verdict.CannotTell, "no volts on any leg"
+		out.Limit, out.Judged = "", false
+		if in.Machine && in.Called {
+			out.Fact = []string{"control-not-calling"}
+		} else if !in.Machine {
+			out.Fact = []string{"supply-absent"}
+		}
+	case len(lost) > 0:
+		out.Word, out.Fact, out.Source = verdict.Failed, []string{part + "-lost"}, commonPractice
+		out.Limit, out.Judged = "", false
+		out.Text = "a leg is lost"
+		if len(lost) == 2 { // the pair between the two legs that are there leaves it out
+			out.Text = "leg " + in.Names[3-lost[0]-lost[1]] + " is lost"
+		}
+	default:
+		out.Word, out.Text = atMost(mostUnbalance).word(u), x
+		switch out.Word {
+		case verdict.Sound:
+			out.Fact = []string{all + "-sound"}
+		case verdict.Failed:
+			out.Fact = []string{all + "-unbalanced"}
+		default:
+			out.Text += ", too near the limit to say: read all three on one range"
+		}
+		if u.X > ratedBalance {
+			out.Also = []string{"above 1 % a motor is derated (NEMA MG 1, from memory)"}
+		}
+	}
+	return out
+}
+
+// unbalance is the largest deviation from the average, in percent of it, with
+// the bounds that those of the pairs allow.
+func unbalance(pairs [3]measure.Value) measure.Value {
+	of := func(v [3]float64) float64 {
+		avg := (v[0] + v[1] + v[2]) / 3
+		var most float64
+		for _, x := range v {
+			most = math.Max(most, math.Abs(x-avg))
+		}
+		return allOf * most / math.Max(avg, smallest)
+	}
+	out := measure.Value{X: of([3]float64{pairs[0].X, pairs[1].X, pairs[2].X})}
+	var apart, top float64 // two pairs that far apart are half of it from the average
+	for i, p := range pairs {
+		top += p.Hi / 3
+		for _, q := range pairs[i+1:] {
+			apart = math.Max(apart, math.Max(p.Lo-q.Hi, q.Lo-p.Hi))
+		}
+	}
+	for corner := range 1 << len(pairs) {
+		var v [3]float64
+		for i, p := range pairs {
+			v[i] = p.Lo
+			if corner>>i&1 == 1 {
+				v[i] = p.Hi
+			}
+		}
+		out.Hi = math.Max(out.Hi, of(v))
+	}
+	out.Lo = math.Min(out.X, halfOf*apart/math.Max(top, smallest))
+	return out
+}

@@ -1,0 +1,107 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/verdict"
+)
+
+// phasesKind is the kind of subject of the volts between three legs.
+const phasesKind = "phases"
+
+// threePhase is the complaint of a machine on three phases, which takes the
+// place of those of one that has a start and a run winding.
+const threePhase = "three-phase"
+
+// onThreePhases reports whether the machine is on three phases, by its plate or
+// by what it is called.
+func (c *Call) onThreePhases() bool {
+	m := &c.phased
+	unit, fault := c.last("unit"), c.last("fault")
+	if m.plates == len(c.plates) && m.struck == len(c.struck) && m.unit == unit && m.fault == fault {
+		return m.three
+	}
+	c.spend(1000 + len(c.plates))
+	*m = phased{len(c.plates), len(c.struck), unit, fault, isKind(phases3, unit+" "+fault)}
+	m.three = m.three || slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "type" && p.text == threePhase && c.alive(p.entry) })
+	return m.three
+}
+
+// phased is what onThreePhases rests on.
+type phased struct {
+	plates, struck int
+	unit, fault    string
+	three          bool
+}
+
+// legPairs are the pairs of three legs by what they are called, and the leg that
+// each leaves out: L1 to L3 are those of the supply, the others the machine's.
+var legPairs = map[string]string{"L1 L2": "L3", "L2 L3": "L1", "L1 L3": "L2", "T1 T2": "T3", "T2 T3": "T1", "T1 T3": "T2", "U V": "W", "V W": "U", "U W": "V"}
+
+// legPair is the pair of legs that volts were read between, in order, "" when
+// they are none of a machine on three phases.
+func (c *Call) legPair(r *reading) string {
+	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
+	if a > b {
+		a, b = b, a
+	}
+	if p := a + " " + b; legPairs[p] != "" && c.onThreePhases() {
+		return p
+	}
+	return ""
+}
+
+// judgePhases judges the volts between three legs once each pair was read.
+func (c *Call) judgePhases(name string, rs []*reading) (verdict.Verdict, bool) {
+	in := judge.PhasesIn{Machine: name != "L", Called: latest(rs).cond.is("run"), Place: name + "1 " + name + "2 " + name + "3"}
+	if name == "U" {
+		in.Place = "U V W"
+	}
+	var pairs []string
+	for i := len(rs) - 1; i >= 0; i-- {
+		p := c.legPair(rs[i])
+		if p == "" || among(pairs, p) || c.provesDead(rs[i]) || phase(c.repairs(), rs[i].entry) != phase(c.repairs(), latest(rs).entry) {
+			continue
+		}
+		in.Pairs[len(pairs)], in.Names[len(pairs)] = c.value(rs[i]), legPairs[p]
+		if pairs = append(pairs, p); len(pairs) == 3 {
+			return judge.Phases(in), true
+		}
+	}
+	return verdict.Verdict{}, false
+}
+
+// splitKind is the kind of subject of the air of an air conditioner.
+const splitKind = "split"
+
+// airTaken and airGiven are what its temperatures are called.
+var airTaken, airGiven = []string{"return", "intake", "air-in"}, []string{"supply", "vent", "air-out"}
+
+// ofAir tells a temperature of the air that an air conditioner takes in or gives
+// out.
+func (c *Call) ofAir(r *reading) bool {
+	a := strings.ToLower(r.a)
+	return (among(airTaken, a) || among(airGiven, a)) && c.airConditioner()
+}
+
+// judgeSplit judges the air by the last of both temperatures since the last
+// repair before them.
+func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
+	var in, out *reading
+	for _, r := range rs {
+		if phase(c.repairs(), r.entry) != phase(c.repairs(), latest(rs).entry) {
+			continue
+		}
+		if among(airTaken, strings.ToLower(r.a)) {
+			in = r
+		} else {
+			out = r
+		}
+	}
+	if in == nil || out == nil {
+		return verdict.Verdict{}, false
+	}
+	return judge.AirSplit(c.value(in), c.value(out)), true
+}

@@ -1,0 +1,100 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/winding"
+)
+
+// breakers are the parts that break a circuit: the words of work for them, what
+// they are read as, and the line to type.
+var breakers = []struct {
+	name, line    string
+	words, places []string
+}{
+	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"}},
+	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}},
+}
+
+// renewedBreaker is the last entry by which such a part was replaced, 0 when none
+// was.
+func (c *Call) renewedBreaker(words []string) int {
+	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
+		c.spend(200)
+		if w := c.renewed[i]; c.alive(w.entry) && speaksOf(w.text, words) {
+			return w.entry
+		}
+	}
+	return 0
+}
+
+// rereads are the readings that prove parts which break a circuit and were
+// replaced last: each is read before it is fitted or behind it.
+func (c *Call) rereads() (out []proofWanted) {
+	rep := c.repairs()
+	for _, b := range breakers {
+		if at := c.renewedBreaker(b.words); len(rep) > 0 && at >= rep[len(rep)-1] {
+			out = append(out, proofWanted{"the new " + b.name + " read (" + b.line + ")", func(c *Call, since int) shown {
+				return c.shownBy(c.lastAfter(since-1, func(r *reading) bool { return breaks(r, b.places) }))
+			}})
+		}
+	}
+	return out
+}
+
+// breaks tells the ohms of a part of some kinds.
+func breaks(r *reading, places []string) bool {
+	p := partOf(r.a)
+	return r.quality.word == "ohm" && p != nil && among(places, p.words[0])
+}
+
+// fanProof is what proves work on a fan.
+type fanProof struct {
+	name       string
+	runs, amps proofWanted
+}
+
+var fanProofs = []fanProof{
+	{"blower", proofWanted{"the fan seen to run (saw fan runs)", seen("blower-runs")},
+		proofWanted{"running amps of the fan (amp fan … run)", read("amp", "blower")}},
+	{"cond-fan", proofWanted{"the condenser fan seen to run (saw cond-fan runs)", seen("cond-fan-runs")},
+		proofWanted{"running amps of the condenser fan (amp cond-fan … run)", read("amp", "cond-fan")}},
+	{"evap-fan", proofWanted{"the evaporator fan seen to run (saw evap-fan runs)", seen("evap-fan-runs")},
+		proofWanted{"running amps of the evaporator fan (amp evap-fan … run)", read("amp", "evap-fan")}},
+}
+
+// fansWorkedOn are the fans of a machine that cools which were worked on, and
+// whether nothing else was.
+func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
+	if c.noCompressor() || c.complaint() == motorDead {
+		return nil, false
+	}
+	done := c.doneNow()
+	only = len(done) > 0
+	for _, w := range done {
+		named := ""
+		for _, m := range otherMotors {
+			if strings.HasSuffix(m.name, "-fan") && speaksOf(w.text, m.words) {
+				named = m.name
+			}
+		}
+		if main := c.mainMachine(); named == "" && kindOf(main) == winding.Fan && speaksOf(w.text, []string{"fan"}) {
+			named = main
+		}
+		if speaksOf(w.text, []string{"fan", "blower"}) {
+			switch {
+			case c.airConditioner():
+				named = "blower"
+			case c.oneFan():
+				named = "cond-fan"
+			}
+		}
+		only = only && named != ""
+		if i := slices.IndexFunc(fanProofs, func(f fanProof) bool { return f.name == named }); i >= 0 &&
+			!slices.ContainsFunc(fans, func(f fanProof) bool { return f.name == named }) {
+			fans = append(fans, fanProofs[i])
+		}
+	}
+	return fans, only && len(fans) > 0
+}
