@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -88,7 +89,7 @@ func narrowed(r *Reply, part, name, help string) {
 func helpComplaints(part string) *Reply {
 	r := say("fault takes the customer's words; these complaints are known by these or like words. help complaints cool picks some:")
 	for _, k := range cause.Complaints() {
-		narrowed(r, part, k.Name, k.Words)
+		narrowed(r, part, k.Name, cmp.Or(k.Words, "told from others by what the appliance is called"))
 	}
 	return r
 }
