@@ -8,6 +8,7 @@ import (
 	"sync"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // Complaints that the kind of appliance tells from others of the same words.
@@ -148,7 +149,7 @@ var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
 // highVoltage tells an appliance with thousands of volts inside, which nothing
 // here is made to judge.
 func (c *Call) highVoltage() bool {
-	return speaksOf(c.last("unit")+" "+c.last("fault"), []string{"microwave"})
+	return said.Has(c.last("unit")+" "+c.last("fault"), []string{"microwave"})
 }
 
 // kindSaid gives the last entry before another that says of which kind the
@@ -171,11 +172,11 @@ func hasNoOutlet(unit, fault string) bool {
 }
 
 // fine tells the part of a complaint that speaks of what works.
-var fine = lazily(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
+var fine = said.Lazily(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
 
-var denied = lazily(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
+var denied = said.Lazily(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
 
-var clauses = lazily(`[,;:]| but | and | while `)
+var clauses = said.Lazily(`[,;:]| but | and | while `)
 
 // troubled leaves out of a complaint what it says is all right, so that "fridge
 // warm, freezer ok" is about the fridge.
@@ -239,7 +240,7 @@ func (c *Call) fanWords(text string) string {
 	return bareFan().ReplaceAllString(text, "${1}"+name+" ")
 }
 
-var bareFan = lazily(`(?i)(^|, *)(?:the )?fan `)
+var bareFan = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.
@@ -260,4 +261,4 @@ func (c *Call) dries() (proofWanted, bool) {
 	return proofWanted{}, false
 }
 
-var heatPumpDryer = lazily(`heat.?pump.*(dryer|drier|tumbl)`)
+var heatPumpDryer = said.Lazily(`heat.?pump.*(dryer|drier|tumbl)`)

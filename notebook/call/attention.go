@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // alerts lists what a supervisor must see, the most dangerous first: what is
@@ -83,13 +84,13 @@ func (c *Call) unsafe() []string {
 	out = append(out, seen...)
 	told := 0
 	for _, w := range c.defeated() {
-		if w.entry == told {
+		if w.Entry == told {
 			continue
 		}
-		told = w.entry
-		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.entry)+": "+w.text)
+		told = w.Entry
+		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.Entry)+": "+w.Text)
 	}
-	if as, n := c.leftAs(); len(out) > 0 && stateLeft(as) == "running" {
+	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == "running" {
 		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
 	}
 	return out
@@ -192,7 +193,7 @@ func (c *Call) wanting() []want {
 		}
 	}
 	e := c.stopped()
-	if !own && (e == nil || e.result == record.NoFault) {
+	if !own && (e == nil || e.Result == record.NoFault) {
 		complaint := "complaint, entry " + itoa(c.lastAt("fault"))
 		facts := c.facts(math.MaxInt)
 		if rep := c.repairs(); len(rep) > 0 {
@@ -232,7 +233,7 @@ func (c *Call) wanting() []want {
 	if n := c.undeadTests(); len(n) > 0 && c.lastOf(c.dead, c.entry) < n[len(n)-1] {
 		add("that it was made safe before the dead tests of "+entryList(n)+" (safe)", "")
 	}
-	if e != nil && e.result == record.Waits {
+	if e != nil && e.Result == record.Waits {
 		add("the part: "+c.awaited(), "")
 	}
 	if c.leftMatters() {

@@ -19,6 +19,7 @@ import (
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -80,8 +81,8 @@ type Call struct {
 	done          []doneWork    // what was done and fitted
 	renewed       []work        // of it, what was replaced by new
 	capsFitted    []fittedCap
-	guarding      []guard // what took a protective device out, or put it back
-	defied        []int   // entries that show a machine energised that should not be
+	guarding      []said.Guard // what took a protective device out, or put it back
+	defied        []int        // entries that show a machine energised that should not be
 
 	machines  map[string]*machine
 	judged    map[string]*judged

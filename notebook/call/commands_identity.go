@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // set records a plain text under a key; the last one that still counts holds.
@@ -191,11 +192,11 @@ func hasNoCompressor(unit, fault string) bool {
 }
 
 // heatPumps tells an appliance that heats or dries by a sealed system.
-var heatPumps = lazily(`(?i)heat.?pump`)
+var heatPumps = said.Lazily(`(?i)heat.?pump`)
 
 // cools tells an appliance that has a compressor by the words of a complaint
 // that speak of a heater or fan in it too.
-var cools = lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
+var cools = said.Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.

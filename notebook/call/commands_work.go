@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // work is something done or written down.
@@ -54,7 +55,7 @@ func workCommands() []Command {
 			Examples: []string{"safe", "safe plug pulled and taped, C1 discharged through 20k, 0.3 V left"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				t := a.text("TEXT")
-				if notSafe().MatchString(t) {
+				if said.NotSafe(t) {
 					return nil, a.get("TEXT").errorf("safe states that the unit is isolated, proved dead and discharged; these words say that it is not").
 						WithHint("write safe when it is, and anything else as a note: note %s", t)
 				}
@@ -74,7 +75,7 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.worked(work{c.entry, c.at, "did", a.text("TEXT")})
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
-				if undone(a.text("TEXT")) {
+				if said.Undone(a.text("TEXT")) {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
 				c.mend()
@@ -256,11 +257,11 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 			r.add(Ask, "All of it is taken as the name; count and price stand behind commas: part start device, 1, 24.50.")
 		}
 	}
-	if undone(p.name) {
+	if said.Undone(p.name) {
 		return r.add(Plain, text+". By its words it is not fitted yet."), nil
 	}
 	c.mend()
-	if isNamed(strings.ToLower(p.name), defaultMachine) || opensSystem(p.name) {
+	if said.Names(strings.ToLower(p.name), defaultMachine) || said.OpensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
 	c.renew(r.add(Plain, text+"."))
@@ -270,11 +271,11 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 // warnOfWork gives the cautions that belong to the words of what was done.
 func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 	c.alarmed(r, text)
-	if len(takenOut(guards(work{text: text}))) > 0 {
+	if len(said.Out(said.Guards(0, text))) > 0 {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
-	if opensSystem(text) && opensSystem(strings.Join(stated(text), ", ")) && c.atCompressor() {
+	if said.OpensSystem(text) && said.OpensSystem(strings.Join(said.Stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {
 			c.warn(r, caution.Flammable)

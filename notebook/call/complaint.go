@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // complaint is the code of the complaint weighed.
@@ -41,7 +42,7 @@ type matched struct {
 // them names, when there is any: "no spin, drains ok" says nothing of no drain.
 func oneClause(words string, hits []cause.Hit) []cause.Hit {
 	named := map[string]bool{}
-	for _, part := range clauses().Split(words, mostClauses) {
+	for _, part := range clauses().Split(words, said.MostClauses) {
 		for _, h := range cause.Hits(part) {
 			named[h.Code] = true
 		}
@@ -112,4 +113,4 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+var drives = said.Lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)

@@ -9,6 +9,7 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // barring are the facts that forbid to energise, inDoubt those that forbid it
@@ -64,7 +65,7 @@ func (c *Call) renewedAt(name string) int { return c.renewedBefore(name, math.Ma
 func (c *Call) renewedBefore(name string, before int) int {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
-		if w := c.renewed[i]; w.entry < before && c.alive(w.entry) && isNamed(w.text, name) {
+		if w := c.renewed[i]; w.entry < before && c.alive(w.entry) && said.Names(w.text, name) {
 			return w.entry
 		}
 	}
@@ -83,20 +84,20 @@ func (c *Call) worked(w work) {
 // heed notes what a line of work or a part says of mending, of renewing and of
 // protection.
 func (c *Call) heed(w work) {
-	c.spend(400 * min(len(w.text), mostWords))
+	c.spend(400 * min(len(w.text), said.MostBytes))
 	if w.kind == "part" || w.kind == "did" {
-		if done := stated(w.text); len(done) > 0 {
+		if done := said.Stated(w.text); len(done) > 0 {
 			c.spend(20_000)
 			what := w
 			what.text = strings.Join(done, ", ")
 			c.done = append(c.done, doneWork{what, cause.MendsSomething(what.text)})
 		}
-		list := renewals(w.text)
-		if w.kind == "part" && !undone(w.text) {
+		list := said.Renewals(w.text)
+		if w.kind == "part" && !said.Undone(w.text) {
 			list = []string{strings.ToLower(w.text)}
 		}
-		if f, ok := capFitted(w.entry, w.text); ok && len(list) > 0 {
-			c.capsFitted = append(c.capsFitted, f)
+		if f, ok := said.FittedCapacitor(w.text); ok && len(list) > 0 {
+			c.capsFitted = append(c.capsFitted, fittedCap{f, w.entry})
 		}
 		for _, what := range list {
 			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})
@@ -106,7 +107,7 @@ func (c *Call) heed(w work) {
 		c.hearEnding(w.text, false)
 	}
 	if w.kind != "safe" && w.kind != "part" {
-		c.guarding = append(c.guarding, guards(w)...)
+		c.guarding = append(c.guarding, said.Guards(w.entry, w.text)...)
 	}
 }
 
@@ -140,10 +141,10 @@ func (c *Call) grounds() string {
 
 // defeated are the lines by whose words a protective device is out of its
 // circuit, as long as none after them says that it is back.
-func (c *Call) defeated() []guard {
+func (c *Call) defeated() []said.Guard {
 	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
 	c.spend(500 * len(list))
-	return takenOut(slices.DeleteFunc(slices.Clone(list), func(g guard) bool { return !c.alive(g.entry) }))
+	return said.Out(slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return !c.alive(g.Entry) }))
 }
 
 // stateWords says of a machine what its windings are, and where its insulation

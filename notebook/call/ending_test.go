@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // What a line says of how the call ends: the meaning of the words themselves.
@@ -46,7 +47,7 @@ func TestEndingsAreHeard(t *testing.T) {
 		c := applyAll(t, "fault does not cool", x.line)
 		got := ""
 		if e := c.ending(); e != nil {
-			got = e.result
+			got = e.Result
 		}
 		if want := strings.TrimSuffix(x.want, "?"); strings.HasSuffix(x.want, "?") {
 			if got == want {
@@ -61,12 +62,12 @@ func TestEndingsAreHeard(t *testing.T) {
 // Each ending has its row in the one table of results, and a close that says it
 // by its hint is heard.
 func TestEndingsAreResults(t *testing.T) {
-	for _, e := range endings {
-		if record.ResultRank(e.result) >= len(record.Results) || !slices.ContainsFunc(record.Results, func(r record.Result) bool { return r.Word == e.result }) {
-			t.Errorf("%s is no result", e.result)
+	for _, e := range said.Endings {
+		if record.ResultRank(e.Result) >= len(record.Results) || !slices.ContainsFunc(record.Results, func(r record.Result) bool { return r.Word == e.Result }) {
+			t.Errorf("%s is no result", e.Result)
 		}
-		if c := applyAll(t, "fault does not cool", strings.TrimSuffix(e.hint, " …")); c.result() != e.result {
-			t.Errorf("%s: %s", e.hint, c.result())
+		if c := applyAll(t, "fault does not cool", strings.TrimSuffix(e.Hint, " …")); c.result() != e.Result {
+			t.Errorf("%s: %s", e.Hint, c.result())
 		}
 	}
 }

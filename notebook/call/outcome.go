@@ -17,7 +17,7 @@ func (c *Call) result() string {
 	case len(c.unsafe()) > 0:
 		return record.Unsafe
 	case e != nil:
-		return e.result
+		return e.Result
 	case len(c.repairs()) > 0 && len(c.proofMissing()) == 0:
 		return record.Proved
 	case len(c.repairs()) > 0:
@@ -79,7 +79,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		text += "; unfinished: the call was never closed"
 	}
 	if e != nil {
-		text += "; " + e.result
+		text += "; " + e.Result
 		if !among(done, e.text) {
 			text += ": " + e.text
 		}

@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -174,8 +175,8 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		return v, nil
 	}
 	if k.word == "mfd" && len(words) > 1 {
-		if m := ratedAt().FindStringSubmatch(strings.ToLower(last.Text)); m != nil && m[0] == strings.ToLower(last.Text) {
-			v.rated, _ = strconv.ParseFloat(m[1], 64)
+		if volts, ok := said.RatedVolts(last.Text); ok {
+			v.rated = volts
 			words = words[:len(words)-1]
 			last = words[len(words)-1]
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // breakers are the parts that break a circuit: the words of work for them, what
@@ -22,7 +23,7 @@ var breakers = []struct {
 func (c *Call) renewedBreaker(words []string) int {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
-		if w := c.renewed[i]; c.alive(w.entry) && speaksOf(w.text, words) {
+		if w := c.renewed[i]; c.alive(w.entry) && said.Has(w.text, words) {
 			return w.entry
 		}
 	}
@@ -75,14 +76,14 @@ func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
 	for _, w := range done {
 		named := ""
 		for _, m := range otherMotors {
-			if strings.HasSuffix(m.name, "-fan") && speaksOf(w.text, m.words) {
+			if strings.HasSuffix(m.name, "-fan") && said.Has(w.text, m.words) {
 				named = m.name
 			}
 		}
-		if main := c.mainMachine(); named == "" && kindOf(main) == winding.Fan && speaksOf(w.text, []string{"fan"}) {
+		if main := c.mainMachine(); named == "" && kindOf(main) == winding.Fan && said.Has(w.text, []string{"fan"}) {
 			named = main
 		}
-		if speaksOf(w.text, []string{"fan", "blower"}) {
+		if said.Has(w.text, []string{"fan", "blower"}) {
 			switch {
 			case c.airConditioner():
 				named = "blower"

@@ -8,6 +8,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 func relayPart(r *reading) judge.RelayPart {
@@ -106,7 +107,7 @@ func (c *Call) startDevice(before int) string {
 }
 
 // saysDisc tells words that name the disc itself.
-var saysDisc = lazily(`(?i)\b(ptc|disc|disk|pill)\b`)
+var saysDisc = said.Lazily(`(?i)\b(ptc|disc|disk|pill)\b`)
 
 // rattling settles what a start device that rattles tells: the plunger of a
 // sound current relay does, a disc does only when it is broken.

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -109,9 +110,9 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 
 // otherTime is a time before a command as 14.30, 1430 or +40 minutes. A number
 // before a unit is a sum: a reading must name its place.
-var otherTime = lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
+var otherTime = said.Lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
 
-var looseTime = lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
+var looseTime = said.Lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.

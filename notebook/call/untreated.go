@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // group is a cause found, or several that exclude each other and rest on the
@@ -117,7 +118,7 @@ func (c *Call) onAnother(text string) bool {
 	named := ""
 	text = strings.ReplaceAll(strings.ToLower(text), "heat pump", "")
 	for _, m := range otherMotors {
-		if speaksOf(text, m.words) {
+		if said.Has(text, m.words) {
 			if m.name != "fan" && strings.Contains(main, m.name) || m.name == "fan" && kindOf(main) == winding.Fan && named == "" {
 				return false
 			}
@@ -145,11 +146,11 @@ var otherMotors = []struct {
 // withItsDevice reports whether a text is of an overload that was fitted with
 // its start device, as they come.
 func (c *Call) withItsDevice(text string) bool {
-	if !speaksOf(text, []string{"overload", "protector"}) {
+	if !said.Has(text, []string{"overload", "protector"}) {
 		return false
 	}
 	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
-		return speaksOf(w.text, []string{"start device", "start relay", "start kit", "ptc", "relay"})
+		return said.Has(w.text, []string{"start device", "start relay", "start kit", "ptc", "relay"})
 	})
 }
 

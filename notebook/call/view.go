@@ -11,6 +11,7 @@ import (
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // Record draws the call up as plain data, from which every page and export
@@ -378,7 +379,7 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 	}
 	h.Result = c.result()
 	if as, n := c.leftAs(); n > 0 {
-		h.Left = stateLeft(as)
+		h.Left = said.StateLeft(as)
 	}
 	h.Ohms = c.windingOhms()
 	h.Redacted = c.redacted()

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // worth is a repair-or-replace sum as it stands in the record.
@@ -67,22 +68,19 @@ func (c *Call) drawWorth(add func(label, text string)) {
 	}
 }
 
-// decides tells a text of what the client wants to be done.
-var decides = lazily(`(?i)\b(client|customer|owner|tenant|landlord)\b.{0,40}\b(declin|refus|agree|accept|approv|decid|want|chose|choos|prefer|goes|go ahead|buy|bought|will)|^declin`)
-
 // decided is the last text of the client's decision, with its entry; 0 when
 // there is none.
 func (c *Call) decided() (string, int) {
 	text, at := "", 0
 	for _, w := range c.works {
-		c.spend(20 * min(len(w.text), longClause))
-		if w.kind != "saw" && w.kind != "safe" && c.alive(w.entry) && decides().MatchString(w.text[:min(len(w.text), longClause)]) {
+		c.spend(20 * min(len(w.text), said.LongClause))
+		if w.kind != "saw" && w.kind != "safe" && c.alive(w.entry) && said.Decides(w.text) {
 			text, at = w.text, w.entry
 		}
 	}
 	for _, f := range c.fields {
 		c.spend(1)
-		if f.key == "closing" && f.entry > at && decides().MatchString(f.value[:min(len(f.value), longClause)]) {
+		if f.key == "closing" && f.entry > at && said.Decides(f.value) {
 			text, at = f.value, f.entry
 		}
 	}

@@ -1,4 +1,4 @@
-package call
+package said
 
 import (
 	"slices"
@@ -34,8 +34,8 @@ func TestUndone(t *testing.T) {
 		"compressor will be fitted tomorrow":             true,
 		"waiting for new compressor":                     true,
 	} {
-		if got := undone(text); got != want {
-			t.Errorf("undone(%q) = %v", text, got)
+		if got := Undone(text); got != want {
+			t.Errorf("Undone(%q) = %v", text, got)
 		}
 	}
 }
@@ -61,7 +61,7 @@ func TestRenewed(t *testing.T) {
 		"got a price for a new compressor":                   false,
 		"wrote down that a new compressor would be too dear": false,
 	} {
-		got := slices.ContainsFunc(renewals(text), func(s string) bool { return isNamed(s, defaultMachine) })
+		got := slices.ContainsFunc(Renewals(text), func(s string) bool { return Names(s, "compressor") })
 		if got != want {
 			t.Errorf("%q renews the compressor: %v", text, got)
 		}
@@ -107,7 +107,7 @@ func TestTakenOut(t *testing.T) {
 		"wired the new limit":                                    0,
 		"power restored":                                         0,
 	} {
-		if got := len(takenOut(guards(work{text: text}))); got != want {
+		if got := len(Out(Guards(0, text))); got != want {
 			t.Errorf("%q: %d are out of their circuit, want %d", text, got, want)
 		}
 	}
@@ -117,8 +117,8 @@ func TestOpensSystem(t *testing.T) {
 	for text, want := range map[string]bool{
 		"soldered the process tube": true, "soldered a wire at the lamp": false, "brazed in a drier": true, "cleaned the coil": false,
 	} {
-		if got := opensSystem(text); got != want {
-			t.Errorf("opensSystem(%q) = %v", text, got)
+		if got := OpensSystem(text); got != want {
+			t.Errorf("OpensSystem(%q) = %v", text, got)
 		}
 	}
 }

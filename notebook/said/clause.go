@@ -1,0 +1,83 @@
+// Package said reads what technicians write down in their own words of work, of
+// the client and of the end of a call. Text goes in clause by clause and
+// statements come out: work done or put off, a part renewed, a protective device
+// taken out of its circuit, a reason to stop, an alarm. They raise cautions and
+// marks for the supervisor and accuse nobody; what no list here holds is quiet.
+// All its lists are common practice.
+package said
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+)
+
+// So much of one line is read: patterns are dear, and nobody writes more of one
+// piece of work.
+const (
+	MostClauses = 32
+	MostBytes   = 4000 // of a line
+	LongClause  = 300  // bytes of a clause
+)
+
+// Lazily is a pattern that is made when it is first asked for.
+//
+//go:noinline
+func Lazily(expr string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) })
+}
+
+// Has reports whether a text holds one of the words, which are in lower case.
+func Has(text string, words []string) bool {
+	text = strings.ToLower(text)
+	for _, w := range words {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return false
+}
+
+var between = Lazily(`[,;:]|\.\s|\b(but|then|while|because)\b`)
+
+// Clauses are the clauses of a text, in lower case.
+func Clauses(text string) []string {
+	list := between().Split(strings.ToLower(text[:min(len(text), MostBytes)]), MostClauses+1)
+	if len(list) > MostClauses {
+		list = list[:MostClauses]
+	}
+	for i := range list {
+		list[i] = strings.TrimSpace(list[i])
+		list[i] = list[i][:min(len(list[i]), LongClause)]
+	}
+	return slices.DeleteFunc(list, func(s string) bool { return s == "" })
+}
+
+// notDone tells a clause of work that was not done: ordered, quoted, wished
+// for, not yet.
+var notDone = sync.OnceValue(func() *regexp.Regexp {
+	const works = `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`
+	return regexp.MustCompile(`^(order|told|explain|show|will\b|to |need|no |not )` +
+		`|(\bnot|n.t) (be |been |get |have |yet |want )*` + works + `|\bnot yet\b|\byet to\b|\bon order\b|\bto (be|have|get) (it |the |a |\w+ )?(replac|fit|order|chang|new\b|install|swap)|\b(has|have|had) to\b` +
+		`|\bto (replace|fit|change|install|swap|exchange|renew)\b` +
+		`|\b(must|should|would|could|cannot|can.t|may|might|ought|will)\b.{0,16}\b(be|get|have|need|` + works + `)` +
+		`|\b(wants?|wanted|wish\w*|prefers?|declin\w*|refus\w*|reject\w*|discuss\w*|talked|spoke|quot\w+|estimat\w+|recommend\w*|advis\w+|suggest\w*|propos\w+|offer\w*)\b` +
+		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|com(es|ing) (on|next|in|by|tomorrow)|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
+})
+
+// notWork tells a clause of what mends nothing: tests, looks, waiting, making
+// safe and opening up.
+var notWork = Lazily(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
+	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
+	`|\b(for|to|as) (a |the )?test(ing)?\b`)
+
+// Stated gives the clauses of a text that say what was mended: they neither put
+// work off nor are of something else.
+func Stated(text string) []string {
+	return slices.DeleteFunc(Clauses(text), func(c string) bool { return notDone().MatchString(c) || notWork().MatchString(c) })
+}
+
+// Undone reports whether all of a text is of work that was not done.
+func Undone(text string) bool { return len(Stated(text)) == 0 }

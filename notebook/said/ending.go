@@ -1,0 +1,89 @@
+package said
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"ohmcall/notebook/record"
+)
+
+// Ending is a reason for which a call ends before its repair, with the words by
+// which it is heard in what was done, noted or said while closing.
+type Ending struct {
+	Result string // of the record
+	Hint   string // a close that says it
+	last   bool   // heard only of what is said while closing
+	quick  []string
+	said   func() *regexp.Regexp
+}
+
+const (
+	whoDecides = `(client|customer|owner|tenant|landlord|he|she|they|who)`
+	theUnit    = `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|it)`
+	leftThen   = `(?:it|the|unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|switched|turned)`
+)
+
+// Endings are the reasons to stop.
+var Endings = []Ending{
+	{record.Declined, "close declined …", false, []string{"declin", "refus", "reject", "down", "want", "buy", "bought", "dear", "expensive", "against"}, Lazily(`^(it was )?(declin\w*|(refus|reject)\w*( by| the (repair|price|quote|offer)|$))|\band declin\w+|\b` + whoDecides + ` ((has|have|had|was|is|now|then) )*(declin|refus|reject)\w*|\b(repair|quote|price|offer|estimate) ((was|is|has been) )?(declin|refus|reject)\w*` +
+		`|\bturn\w* (it|this|the (repair|quote|offer|price)) down|\b(does|did|do)(n.t| not) want (it |this )?(the )?(repair|mend|fix|to (repair|pay|go on|spend))` +
+		`|\b` + whoDecides + ` (\w+ )?(rather )?(buys?|bought|will buy|wants? to buy|(wants?|wanted|will get|gets?) a new (one|machine|unit|fridge|freezer|refrigerator|dryer|washer|oven))\b|\btoo (dear|expensive)\b|\bagainst (the |a )?repair`)},
+	{record.Waits, "close waits for a part …", false, []string{"order", "wait", "await", "part"}, Lazily(`^(re)?order(ed|ing)?\b|\b(is|are|was|were|been|be|have|has|had|and|i|we) (re)?ordered\b|\bon (back ?)?order\b|\bback.?ordered\b|\bwait(s|ing)? (for|on) (\w+ ){0,3}?(part|device|kit|relay|overload|capacitor|compressor|fan|motor|heater|element|board|control|sensor|thermostat|valve|seal|gasket|switch|timer|belt|pump|fuse|cord|delivery)s?\b` +
+		`|\bawait\w* (\w+ ){0,3}?parts?\b|\bparts? (is |are )?(not in stock|to come|coming|on (its|their|the) way)\b`)},
+	{record.PassedOn, "close passed on …", false, []string{"pass", "refer", "hand"}, Lazily(`^(passed|referred|handed)\b.{0,20}\b(on|over|to)\b|\b(call|job|unit|case|it|client|and|is|was|been) (passed (on|over) to|referred to|handed (on|over) to)\b`)},
+	{record.NoFault, "close no fault found …", true, []string{"fault", "nothing", "works"}, Lazily(`\bno fault\b|\bnothing (was )?(wrong|found)\b|\bfound nothing\b|\bworks as it should\b`)},
+	{record.CalledOff, "close called off …", false, []string{"home", "access", "answer", "cancel", "call", "show", "gone", "sold", "scrap", "thrown", "away"}, Lazily(`\b(nobody|no.?one|not) ((was|is) )?(at )?home\b|\bno (access|reply)\b|\bno answer\b.{0,12}(door|bell|phone|call|knock|$)|^cancel\w*|\bcancel\w* (the |this )?(call|visit|appointment|job|order)\b|\b(visit|call|appointment|job) (was |is )?cancel\w*|\bcall(ed)? (it )?off\b|\bno.?show\b` +
+		`|\b` + theUnit + ` ((is|was|has been|had been|already|now|unplugged and) )*(gone|sold|scrapped|thrown (away|out)|given away|taken away)\b`)},
+}
+
+// Stops gives the endings that a clause tells of, said while closing or before.
+func Stops(clause string, closing bool) []*Ending {
+	var out []*Ending
+	for i := range Endings {
+		if e := &Endings[i]; (closing || !e.last) && Has(clause, e.quick) && !unsaid().MatchString(clause) && e.said().MatchString(clause) {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// unsaid tells a clause of what did not happen, or may.
+var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b`)
+
+// State is a state in which a unit is left, with the words for it. Of
+// several that a text names the first in the table counts.
+type State struct {
+	Name  string
+	words []string
+}
+
+// States are the states in which a unit is left.
+var States = []State{
+	{"tagged out", []string{"tag", "locked out", "lock out", "labelled", "labeled"}},
+	{"unplugged", []string{"unplug", "disconnected", "isolated", "plug out", "plug pulled"}},
+	{"off", []string{"off"}},
+	{"taken away", []string{"taken", "workshop", "scrapped"}},
+	{"running", []string{"running", "in use", "switched on", "turned on"}},
+}
+
+// StateLeft is the state that a text names, "" when it names none.
+func StateLeft(text string) string {
+	i := slices.IndexFunc(States, func(s State) bool { return Has(text, s.words) })
+	if i < 0 {
+		return ""
+	}
+	return States[i].Name
+}
+
+// Left is what a clause says of how the unit was left, "" when it says nothing.
+func Left(clause string) string {
+	m := leftSaid().FindStringSubmatch(clause)
+	if m == nil {
+		return ""
+	}
+	return strings.TrimSpace(m[1])
+}
+
+// leftSaid tells a clause of how the unit was left.
+var leftSaid = Lazily(`(?:\bleft (?:` + leftThen + ` )*|\b` + leftThen + ` (?:(?:was|is) )?left )((?:running|in use|unplugged|disconnected|tagged|locked out|isolated|(?:switched |turned )off)\b.{0,60})`)
