@@ -22,7 +22,7 @@ func (c *Call) alarms() (saw, told []string) {
 		switch {
 		case at > since:
 			saw = append(saw, f.Help+atEntry(at))
-		case at == 0 && since == 0 && among(c.heard(), code):
+		case at == 0 && since == 0 && among(c.appliance().Heard, code):
 			told = append(told, "the complaint speaks of it: "+f.Help+atEntry(c.lastAt("fault")))
 		}
 	}

@@ -7,36 +7,37 @@ import (
 	"testing"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // What the words of a complaint mean in an appliance of that kind: common
 // practice.
 func TestComplaintByAppliance(t *testing.T) {
 	for _, x := range []struct{ unit, fault, want string }{
-		{"dishwasher", "drain pump hums, water stays in", noDrain},
-		{"dishwasher", "pump hums", noDrain},
-		{"", "dishwasher pump hums", noDrain},
-		{"washer", "wont drain, pump hums", noDrain},
+		{"dishwasher", "drain pump hums, water stays in", said.NoDrain},
+		{"dishwasher", "pump hums", said.NoDrain},
+		{"", "dishwasher pump hums", said.NoDrain},
+		{"washer", "wont drain, pump hums", said.NoDrain},
 		{"washer", "drum doesnt turn", "no-spin"},
 		{"washer", "leaks under the pump", "leaks-water"}, {"refrigerator", "leaks water", "leaks-ices"},
 		{"fridge", "hums then cuts out", "hums-trips"},
-		{"", "drain pump hums", noDrain},
-		{"heat pump dryer", "takes forever, not drying", noDry},
+		{"", "drain pump hums", said.NoDrain},
+		{"heat pump dryer", "takes forever, not drying", said.NoDry},
 		{"electric dryer", "takes forever, not drying", "slow-dry"},
-		{"dehumidifier", "runs, no water", noDry},
+		{"dehumidifier", "runs, no water", said.NoDry},
 		{"dehumidifier", "hums then cuts out, no water", "hums-trips"},
 		{"washer", "shock from door", "shocks"},
-		{"window air conditioner", "blows warm air", acWarm}, {"room AC", "coil freezes up", acWarm}, {"", "window AC blows warm", acWarm},
+		{"window air conditioner", "blows warm air", said.ACWarm}, {"room AC", "coil freezes up", said.ACWarm}, {"", "window AC blows warm", said.ACWarm},
 		{"window ac", "leaks water inside", "ac-drips"}, {"window ac", "trips breaker", "trips-breaker"}, {"vacuum cleaner", "no power", "no-power"},
 		{"dishwasher", "no water coming in", "no-fill"}, {"washer", "fills slowly", "no-fill"}, {"washer", "leaks while filling", "leaks-water"},
 		{"washer", "keeps filling", "overfills"}, {"washer", "won't start", "wont-run"}, {"washer", "runs all the time", "never-ends"},
 		{"washer", "noisy in spin", "noisy"}, {"washer", "shakes and won't spin", "no-spin"}, {"washing machine", "no spin, drains ok", "no-spin"},
-		{"washer", "spins but does not drain", noDrain}, {"dishwasher", "motor hums", motorDead},
+		{"washer", "spins but does not drain", said.NoDrain}, {"dishwasher", "motor hums", said.MotorDead},
 		{"electric dryer", "drum does not turn", "no-tumble"}, {"electric dryer", "hums but drum wont turn", "no-tumble"}, {"dryer", "won't shut off", "never-ends"},
 		{"electric dryer", "takes too long", "slow-dry"}, {"electric dryer", "tumbles but no heat", "no-heat"},
 		{"gas dryer", "tumbles but no heat", "gas-no-heat"}, {"gas oven", "not hot enough", "gas-no-heat"}, {"gas dryer", "heats then goes cold", "gas-no-heat"},
 		{"range hood", "runs all the time", "never-ends"}, {"electric range", "one burner stays on", "too-hot"}, {"oven", "too hot", "too-hot"}, {"oven", "runs all the time", "too-hot"}, {"oven", "not hot enough", "no-heat"},
-		{"three-phase compressor", "hums and trips", threePhase}, {"walk-in freezer, 3 phase", "not cooling", "no-cool"},
+		{"three-phase compressor", "hums and trips", said.ThreePhase}, {"walk-in freezer, 3 phase", "not cooling", "no-cool"},
 		{"fridge", "", ""},
 	} {
 		c := New()
@@ -165,10 +166,10 @@ func TestUnitWithoutSealedSystem(t *testing.T) {
 		c := applyAll(t, "unit "+unit, "fault hums then cuts out")
 		want := "hums-trips"
 		if unit == "window air conditioner" {
-			want = acWarm
+			want = said.ACWarm
 		}
-		if c.complaint() != want || c.noCompressor() {
-			t.Errorf("%s: taken as %s, no compressor %v", unit, c.complaint(), c.noCompressor())
+		if c.complaint() != want || c.appliance().Unsealed {
+			t.Errorf("%s: taken as %s, no compressor %v", unit, c.complaint(), c.appliance().Unsealed)
 		}
 	}
 	c := applyAll(t, "unit washer", "fault leaks water on floor")

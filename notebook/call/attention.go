@@ -222,7 +222,7 @@ func (c *Call) wanting() []want {
 			if j := c.judged[supplyKey]; j != nil && among(n.Any, "supply-sound") {
 				n.What += ": " + j.verdict.Text
 			}
-			if c.oneFan() {
+			if c.appliance().OneFan {
 				n.What = strings.TrimPrefix(n.What, "condenser ")
 			}
 			add(n.What, complaint)

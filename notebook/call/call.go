@@ -84,16 +84,14 @@ type Call struct {
 	guarding      []said.Guard // what took a protective device out, or put it back
 	defied        []int        // entries that show a machine energised that should not be
 
-	machines  map[string]*machine
-	judged    map[string]*judged
-	subjects  []string // keys of judged, in the order of first use
-	caution   []cautioned
-	warned    map[string]int // the entry at which each caution was last given
-	standing  standing       // causes as last shown
-	matched   matched
-	phased    phased
-	told      text     // the complaint as heard in value
-	toldCodes []string // the findings that its words name
+	machines map[string]*machine
+	judged   map[string]*judged
+	subjects []string // keys of judged, in the order of first use
+	caution  []cautioned
+	warned   map[string]int  // the entry at which each caution was last given
+	standing standing        // causes as last shown
+	is       *said.Appliance // what the words for unit and complaint tell
+	phased   phased
 
 	discharged float64 // µF of the largest capacitor whose discharge was summed
 

@@ -124,7 +124,7 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 func (c *Call) nextStep(r *cause.Result) string {
 	left := c.untreated()
 	switch {
-	case c.highVoltage() && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
+	case c.appliance().HighVolts && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
 		return "nothing here judges the high-voltage side of a microwave oven: dead tests of plug, fuse, door switches and cut-outs only, the rest by who is trained and equipped for it"
 	case len(c.repairs()) > 0 && c.grounds() != "":
 		return "do not energise: " + c.grounds() + " stands; replace it or read it again"

@@ -1,16 +1,13 @@
 package call
 
 import (
-	"regexp"
 	"slices"
 	"strings"
-	"sync"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
-	"ohmcall/notebook/said"
 )
 
 // set records a plain text under a key; the last one that still counts holds.
@@ -63,7 +60,7 @@ func identityCommands() []Command {
 				if old != "" && old != t {
 					r.add(Plain, "It was: "+old+".")
 				}
-				if c.highVoltage() {
+				if c.appliance().HighVolts {
 					c.warn(r, caution.HighVoltage)
 				}
 				if f.word == "fault" {
@@ -100,8 +97,7 @@ func plateDoc() string {
 // tellComplaint says which of the common complaints the words are taken for, by
 // which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
-	c.spend(8000)
-	hits := complaintsOf(c.last("fault"), c.last("unit"))
+	hits := c.appliance().Complaints
 	if len(hits) == 0 {
 		var names []string
 		for _, k := range cause.Complaints() {
@@ -165,43 +161,10 @@ func (c *Call) tellRows(values []plate, r *Reply) {
 	}
 }
 
-// withoutCompressor tells an appliance that has none by what it is called.
-var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
-	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill)\b`),
-		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator)\b`)
-})
-
-// noCompressor reports whether the appliance has none: by the words for the
-// unit, and when it was not named by those of the complaint.
-//
-//go:noinline
-func (c *Call) noCompressor() bool {
-	c.complaint()
-	return c.matched.unsealed
-}
-
-// hasNoCompressor tells such an appliance by its name, else by the complaint's
-// words.
-func hasNoCompressor(unit, fault string) bool {
-	anywhere, named := withoutCompressor()
-	text := unit
-	if unit == "" {
-		text = fault
-	}
-	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools().MatchString(text) && !heatPumps().MatchString(text)
-}
-
-// heatPumps tells an appliance that heats or dries by a sealed system.
-var heatPumps = said.Lazily(`(?i)heat.?pump`)
-
-// cools tells an appliance that has a compressor by the words of a complaint
-// that speak of a heater or fan in it too.
-var cools = said.Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
-
 // owner is whose plate it is: that of an appliance without a compressor is not
 // the compressor's, though nothing else was put at hand.
 func (c *Call) owner(of string) string {
-	if of == defaultMachine && c.noCompressor() {
+	if of == defaultMachine && c.appliance().Unsealed {
 		return "the appliance"
 	}
 	return of

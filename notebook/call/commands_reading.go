@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -111,7 +112,7 @@ func (c *Call) machineAtHand() string {
 			return c.atHand[i].value
 		}
 	}
-	if c.complaint() == noDrain {
+	if c.complaint() == said.NoDrain {
 		return drainPump
 	}
 	return defaultMachine

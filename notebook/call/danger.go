@@ -243,10 +243,10 @@ func cautionOf(code string) caution.Caution {
 }
 
 // unsealed are the complaints that are not of a sealed system.
-var unsealed = []string{"no-heat", "motor-dead", noDrain}
+var unsealed = []string{"no-heat", "motor-dead", said.NoDrain}
 
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {
-	return kindOf(c.machineAtHand()) == winding.Compressor && !c.noCompressor() &&
+	return kindOf(c.machineAtHand()) == winding.Compressor && !c.appliance().Unsealed &&
 		!among(unsealed, cause.Refine(c.complaint(), nil))
 }

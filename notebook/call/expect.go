@@ -9,6 +9,7 @@ import (
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // forecast is what a sound part would read in a test that is proposed: the
@@ -130,7 +131,7 @@ func (c *Call) proposed(t *cause.Test) string {
 	if kindOf(of) != winding.Compressor {
 		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
 	}
-	if t.Code == "winding-ohms" && c.complaint() == noDrain {
+	if t.Code == "winding-ohms" && c.complaint() == said.NoDrain {
 		return "ohms between the two leads of the " + of + ", wires off: plate leads 2, then ohm 1 2 …"
 	}
 	ofPins := t.Code == "winding-ohms" || t.Code == "case-ohms"

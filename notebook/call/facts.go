@@ -9,6 +9,7 @@ import (
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // standing is what the causes were when last told.
@@ -33,7 +34,7 @@ type finding struct {
 func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	air := c.complaint() == acWarm
+	air := c.complaint() == said.ACWarm
 	add := func(code string, entry int) {
 		if other := airCodes[code]; air && other != "" {
 			code = other
@@ -83,15 +84,15 @@ func (c *Call) facts(before int) []cause.Fact {
 			add(code, k.Points[len(k.Points)-1].Entry)
 		}
 	}
-	if n := c.kindSaid(before); n > 0 && c.matched.wired {
+	if n := c.kindSaid(before); n > 0 && c.appliance().Wired {
 		add("wired-in", n)
 	}
-	if n := c.kindSaid(before); n > 0 && c.noCompressor() {
+	if n := c.kindSaid(before); n > 0 && c.appliance().Unsealed {
 		add("no-sealed-system", n)
 	}
-	if n := c.kindSaid(before); n > 0 && c.matched.gas != c.matched.electric {
+	if n := c.kindSaid(before); n > 0 && c.appliance().Gas != c.appliance().Electric {
 		switch {
-		case c.matched.electric:
+		case c.appliance().Electric:
 			add("no-burner", n)
 		case !slices.ContainsFunc(out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
 			add("heater-none", n) // a gas oven can have an electric broiler, which is read then
@@ -234,14 +235,14 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	if at == 0 {
 		return
 	}
-	if (of == "cond-fan" || of == "evap-fan" || of == "blower" && c.airConditioner()) && (of != c.mainMachine() || c.complaint() != "motor-dead") {
+	if (of == "cond-fan" || of == "evap-fan" || of == "blower" && c.appliance().Air) && (of != c.mainMachine() || c.complaint() != "motor-dead") {
 		switch res.State {
 		case winding.Sound:
 			add(of+"-windings-sound", at)
 		case winding.OpenWinding, winding.Shorted, winding.Grounded:
 			add(of+"-windings-failed", at)
 		}
-		if c.complaint() != motorDead {
+		if c.complaint() != said.MotorDead {
 			return
 		}
 	}
@@ -308,20 +309,12 @@ func excludes(a, b string) bool {
 	return ok && among(f.Excludes, a)
 }
 
-// heard are the findings that the complaint's words name.
-func (c *Call) heard() []string {
-	if t := c.last("fault"); t != c.told.value {
-		c.told, c.toldCodes = text{value: t}, cause.Heard(t)
-	}
-	return c.toldCodes
-}
-
 // weigh says where the causes stand before an entry. The same facts are
 // weighed once.
 func (c *Call) weigh(before int) cause.Result {
 	facts := c.facts(before)
 	complaint := cause.Refine(c.complaint(), facts)
-	heard := c.heard()
+	heard := c.appliance().Heard
 	w := &c.weighed
 	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) && slices.Equal(w.heard, heard) {
 		return w.result

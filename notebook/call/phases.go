@@ -6,33 +6,29 @@ import (
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // phasesKind is the kind of subject of the volts between three legs.
 const phasesKind = "phases"
 
-// threePhase is the complaint of a machine on three phases, which takes the
-// place of those of one that has a start and a run winding.
-const threePhase = "three-phase"
-
 // onThreePhases reports whether the machine is on three phases, by its plate or
 // by what it is called.
 func (c *Call) onThreePhases() bool {
-	m := &c.phased
-	unit, fault := c.last("unit"), c.last("fault")
-	if m.plates == len(c.plates) && m.struck == len(c.struck) && m.unit == unit && m.fault == fault {
+	m, is := &c.phased, c.appliance()
+	if m.plates == len(c.plates) && m.struck == len(c.struck) && m.is == is {
 		return m.three
 	}
 	c.spend(1000 + len(c.plates))
-	*m = phased{len(c.plates), len(c.struck), unit, fault, isKind(phases3, unit+" "+fault)}
-	m.three = m.three || slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "type" && p.text == threePhase && c.alive(p.entry) })
+	*m = phased{len(c.plates), len(c.struck), is, is.ThreePhases}
+	m.three = m.three || slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "type" && p.text == said.ThreePhase && c.alive(p.entry) })
 	return m.three
 }
 
 // phased is what onThreePhases rests on.
 type phased struct {
 	plates, struck int
-	unit, fault    string
+	is             *said.Appliance
 	three          bool
 }
 
@@ -83,7 +79,7 @@ var airTaken, airGiven = []string{"return", "intake", "air-in"}, []string{"suppl
 // out.
 func (c *Call) ofAir(r *reading) bool {
 	a := strings.ToLower(r.a)
-	return (among(airTaken, a) || among(airGiven, a)) && c.airConditioner()
+	return (among(airTaken, a) || among(airGiven, a)) && c.appliance().Air
 }
 
 // judgeSplit judges the air by the last of both temperatures since the last

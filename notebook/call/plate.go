@@ -105,7 +105,7 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 		}
 		return nil, err
 	}
-	if len(c.atHand) == 0 && c.noCompressor() && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
+	if len(c.atHand) == 0 && c.appliance().Unsealed && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
 		for i := range out {
 			if out[i].of == defaultMachine {
 				out[i].of = "motor"
@@ -163,7 +163,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
 		}
 		if k.word == "phase" && v.text == "3" {
-			v.key, v.text = "type", threePhase
+			v.key, v.text = "type", said.ThreePhase
 		}
 		return v, nil
 	}
@@ -384,7 +384,7 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	for _, p := range c.plates {
-		if p.of == defaultMachine && c.complaint() != noDrain && !c.noCompressor() && c.alive(p.entry) {
+		if p.of == defaultMachine && c.complaint() != said.NoDrain && !c.appliance().Unsealed && c.alive(p.entry) {
 			return defaultMachine
 		}
 		if first == "" && p.of != defaultMachine && c.alive(p.entry) {

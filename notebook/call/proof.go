@@ -11,6 +11,7 @@ import (
 	"ohmcall/calc/pulldown"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 var (
@@ -32,24 +33,24 @@ var (
 
 // proofs lists what proves a repair, by complaint; "" is for all others.
 var proofs = map[string][]proofWanted{
-	"no-start":    {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
-	"hums-trips":  {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
-	"no-cool":     {proofEarth, proofAmps, proofTemps},
-	"runs-always": {proofEarth, proofAmps, proofTemps},
-	"too-cold":    {proofEarth, proofNotFrozen},
-	"no-heat":     {proofEarth, proofHeaterAmps, proofHeat},
-	"leaks-ices":  {proofEarth, proofDry},
-	"leaks-water": {proofEarth, proofDry},
-	"motor-dead":  {proofEarth, proofStart, proofMotorAmps},
-	noDrain:       {proofEarth, proofDrains, proofPump},
-	noDry:         {proofEarth, proofAmps, proofCoil},
-	acWarm:        {proofEarth, proofAmps, proofAir},
-	threePhase:    {proofEarth, proofStart, proofAmps, proofLegs},
-	"gas-no-heat": {proofEarth, proofHeat},
-	"no-spin":     {proofEarth, proofMotorAmps},
-	"no-tumble":   {proofEarth, proofMotorAmps},
-	"shocks":      {proofEarth},
-	"":            {proofEarth, proofAmps},
+	"no-start":      {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
+	"hums-trips":    {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
+	"no-cool":       {proofEarth, proofAmps, proofTemps},
+	"runs-always":   {proofEarth, proofAmps, proofTemps},
+	"too-cold":      {proofEarth, proofNotFrozen},
+	"no-heat":       {proofEarth, proofHeaterAmps, proofHeat},
+	"leaks-ices":    {proofEarth, proofDry},
+	"leaks-water":   {proofEarth, proofDry},
+	"motor-dead":    {proofEarth, proofStart, proofMotorAmps},
+	said.NoDrain:    {proofEarth, proofDrains, proofPump},
+	said.NoDry:      {proofEarth, proofAmps, proofCoil},
+	said.ACWarm:     {proofEarth, proofAmps, proofAir},
+	said.ThreePhase: {proofEarth, proofStart, proofAmps, proofLegs},
+	"gas-no-heat":   {proofEarth, proofHeat},
+	"no-spin":       {proofEarth, proofMotorAmps},
+	"no-tumble":     {proofEarth, proofMotorAmps},
+	"shocks":        {proofEarth},
+	"":              {proofEarth, proofAmps},
 }
 
 // seenProofs are the findings that prove a repair, by complaint, beside earth and
@@ -109,11 +110,11 @@ func (c *Call) proofList() []proofWanted {
 	for _, p := range list {
 		switch p.what {
 		case proofSurge.what, proofSag.what:
-			if inverter || c.noCompressor() || only {
+			if inverter || c.appliance().Unsealed || only {
 				continue
 			}
 		case proofTemps.what, proofCoil.what:
-			if c.noCompressor() || only && slices.ContainsFunc(list, func(o proofWanted) bool { return o.what == proofStart.what }) {
+			if c.appliance().Unsealed || only && slices.ContainsFunc(list, func(o proofWanted) bool { return o.what == proofStart.what }) {
 				continue
 			}
 			if dries {
@@ -124,9 +125,9 @@ func (c *Call) proofList() []proofWanted {
 				continue
 			}
 			switch {
-			case c.noCompressor() && c.matched.wired:
+			case c.appliance().Unsealed && c.appliance().Wired:
 				p = proofHeaterAmps
-			case c.noCompressor():
+			case c.appliance().Unsealed:
 				p = proofMotorAmps
 			}
 		}
@@ -134,7 +135,7 @@ func (c *Call) proofList() []proofWanted {
 		out = append(out, p)
 	}
 	for _, f := range fans {
-		if c.oneFan() {
+		if c.appliance().OneFan {
 			f.runs.what, f.amps.what = fanProofs[0].runs.what, fanProofs[0].amps.what
 		}
 		out = append(out, f.runs, f.amps)
@@ -155,7 +156,7 @@ func (c *Call) placeOfProof() string {
 	if complaint == "too-cold" {
 		return "fridge"
 	}
-	for i, text := range []string{troubled(c.last("fault")), c.last("unit")} {
+	for i, text := range []string{said.Troubled(c.last("fault")), c.last("unit")} {
 		if read := c.onlySpace(); i > 0 && read != "" {
 			return read
 		}
@@ -232,7 +233,7 @@ func (c *Call) heldSince() bool {
 	if since == 0 || c.seenAgain() > 0 || !running(c, since).held {
 		return false
 	}
-	late := slices.ContainsFunc(c.seenAt["trips-later"], c.alive) || among(c.heard(), "trips-later")
+	late := slices.ContainsFunc(c.seenAt["trips-later"], c.alive) || among(c.appliance().Heard, "trips-later")
 	last := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "amp" || r.quality.word == "temp" })
 	return !late || last.at.Sub(c.entries[since-1].At) >= heldLong
 }

@@ -68,7 +68,7 @@ var fanProofs = []fanProof{
 // fansWorkedOn are the fans of a machine that cools which were worked on, and
 // whether nothing else was.
 func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
-	if c.noCompressor() || c.complaint() == motorDead {
+	if c.appliance().Unsealed || c.complaint() == said.MotorDead {
 		return nil, false
 	}
 	done := c.doneNow()
@@ -85,9 +85,9 @@ func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
 		}
 		if said.Has(w.text, []string{"fan", "blower"}) {
 			switch {
-			case c.airConditioner():
+			case c.appliance().Air:
 				named = "blower"
-			case c.oneFan():
+			case c.appliance().OneFan:
 				named = "cond-fan"
 			}
 		}

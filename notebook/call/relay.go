@@ -41,7 +41,7 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 }
 
 func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	if c.noCompressor() {
+	if c.appliance().Unsealed {
 		return plainRelay(c, name, latest(rs))
 	}
 	all := c.relayValues("relay", before)
@@ -63,7 +63,7 @@ const turnedOver = "now turned over, where it must close: ohm relay 0.2 inverted
 // halfRelay is what is still to be read of a current relay whose contact was
 // found open upright, "" when nothing is.
 func (c *Call) halfRelay() string {
-	if c.noCompressor() {
+	if c.appliance().Unsealed {
 		return ""
 	}
 	all := c.relayValues("relay", c.entry+1)

@@ -52,7 +52,7 @@ const canVolts = 440
 // tellDischarge sums how long the discharge of the largest capacitor read
 // takes, once in a call for each size.
 func (c *Call) tellDischarge(rs []*reading, reply *Reply) {
-	if c.highVoltage() {
+	if c.appliance().HighVolts {
 		return
 	}
 	most := 0.0

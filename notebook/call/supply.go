@@ -6,6 +6,7 @@ import (
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // nominalVolts is the nominal voltage of the supply that a plate speaks of;
@@ -99,7 +100,7 @@ func (c *Call) provesDead(r *reading) bool {
 func (c *Call) atMachine(r *reading) bool {
 	a := strings.ToLower(r.a)
 	return strings.HasPrefix(a, "comp") || strings.HasPrefix(a, "motor") ||
-		(c.complaint() == motorDead || c.complaint() == noDrain) && strings.EqualFold(a, c.mainMachine())
+		(c.complaint() == said.MotorDead || c.complaint() == said.NoDrain) && strings.EqualFold(a, c.mainMachine())
 }
 
 // startAtMachine is the last reading of the volts at the machine while it

@@ -112,7 +112,7 @@ func (c *Call) mends(k *cause.Cause, text string) bool {
 // call is about. Where that is whatever motor stands still, none is another.
 func (c *Call) onAnother(text string) bool {
 	main := c.mainMachine()
-	if main == defaultMachine && (c.noCompressor() || among(unsealed, c.complaint())) {
+	if main == defaultMachine && (c.appliance().Unsealed || among(unsealed, c.complaint())) {
 		return false
 	}
 	named := ""

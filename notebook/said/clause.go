@@ -1,9 +1,8 @@
-// Package said reads what technicians write down in their own words of work, of
-// the client and of the end of a call. Text goes in clause by clause and
-// statements come out: work done or put off, a part renewed, a protective device
-// taken out of its circuit, a reason to stop, an alarm. They raise cautions and
-// marks for the supervisor and accuse nobody; what no list here holds is quiet.
-// All its lists are common practice.
+// Package said reads the own words of client and technician. Words go in and
+// statements come out: the kind of appliance and its complaint, work done or put
+// off, a part renewed, a protective device taken out of its circuit, a reason to
+// stop, an alarm. They raise cautions and marks for the supervisor and accuse
+// nobody; what no list here holds is quiet. All its lists are common practice.
 package said
 
 import (

@@ -1,48 +1,17 @@
-package call
+package said
 
 import (
-	"cmp"
 	"slices"
+	"strings"
 
 	"ohmcall/calc/cause"
-	"ohmcall/notebook/said"
 )
-
-// complaint is the code of the complaint weighed.
-func (c *Call) complaint() string {
-	fault, unit := c.last("fault"), c.last("unit")
-	if m := &c.matched; fault != m.fault || unit != m.unit {
-		*m = matched{fault: fault, unit: unit, wired: hasNoOutlet(unit, fault), unsealed: hasNoCompressor(unit, fault),
-			air: isKind(airUnits, cmp.Or(unit, fault)), gas: isKind(gasUnits, unit), electric: isKind(electricUnits, unit)}
-		c.spend(16_000)
-		if hits := complaintsOf(fault, unit); len(hits) > 0 {
-			m.code = hits[0].Code
-		}
-	}
-	if fault != "" && among(singlePhase, c.matched.code) && c.onThreePhases() {
-		return threePhase
-	}
-	return c.matched.code
-}
-
-// singlePhase are the complaints of a machine that does not run, or of which the
-// words say too little, which three phases tell apart.
-var singlePhase = []string{"", "no-start", "hums-trips", motorDead}
-
-// matched is the complaint that words name in an appliance.
-type matched struct {
-	fault, unit, code string
-	wired             bool // see hasNoOutlet
-	unsealed          bool // see hasNoCompressor
-	air               bool // see airConditioner
-	gas, electric     bool // said of what heats
-}
 
 // oneClause keeps of the complaints that words name those that a single clause of
 // them names, when there is any: "no spin, drains ok" says nothing of no drain.
 func oneClause(words string, hits []cause.Hit) []cause.Hit {
 	named := map[string]bool{}
-	for _, part := range clauses().Split(words, said.MostClauses) {
+	for _, part := range clauses().Split(words, MostClauses) {
 		for _, h := range cause.Hits(part) {
 			named[h.Code] = true
 		}
@@ -66,7 +35,7 @@ func complaintsOf(words, unit string) []cause.Hit {
 		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code })
 		return append([]cause.Hit{hit}, hits...)
 	}
-	if len(hits) > 0 && hits[0].Code == noDrain {
+	if len(hits) > 0 && hits[0].Code == NoDrain {
 		return hits
 	}
 	if hasNoCompressor(unit, words) {
@@ -76,25 +45,22 @@ func complaintsOf(words, unit string) []cause.Hit {
 	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
 	}
-	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == motorDead })
-	k, _ := cause.ComplaintBy(motorDead)
+	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead })
+	k, _ := cause.ComplaintBy(MotorDead)
 	return append([]cause.Hit{{Complaint: k, Phrase: drive}}, hits...)
 }
-
-// motorDead is the complaint that is about a motor by itself.
-const motorDead = "motor-dead"
 
 // ofMotor gives the complaints of words in an appliance without a compressor:
 // what hums or does not start is its motor, what never stops does not end its work,
 // and nothing in it keeps cold.
 func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
-	motor, _ := cause.ComplaintBy(motorDead)
+	motor, _ := cause.ComplaintBy(MotorDead)
 	var out []cause.Hit
 	for _, h := range hits {
 		switch h.Code {
-		case "hums-trips", "no-start", motorDead:
+		case "hums-trips", "no-start", MotorDead:
 			h.Complaint = motor
-			if slices.ContainsFunc(out, func(o cause.Hit) bool { return o.Code == motorDead }) {
+			if slices.ContainsFunc(out, func(o cause.Hit) bool { return o.Code == MotorDead }) {
 				continue
 			}
 		case "leaks-ices":
@@ -113,4 +79,23 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = said.Lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+var drives = Lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+
+// fine tells the part of a complaint that speaks of what works.
+var fine = Lazily(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
+
+var denied = Lazily(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
+
+var clauses = Lazily(`[,;:]| but | and | while `)
+
+// Troubled leaves out of a complaint what it says is all right, so that "fridge
+// warm, freezer ok" is about the fridge.
+func Troubled(text string) string {
+	var out []string
+	for _, part := range clauses().Split(text, -1) {
+		if !fine().MatchString(part) || denied().MatchString(part) {
+			out = append(out, part)
+		}
+	}
+	return strings.Join(out, ", ")
+}

@@ -1,0 +1,144 @@
+package said
+
+import (
+	"cmp"
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+
+	"ohmcall/calc/cause"
+)
+
+// Appliance is what the words for a unit and its complaint tell of it.
+type Appliance struct {
+	Unit, Fault   string
+	Complaints    []cause.Hit // that the words name, the best first
+	Heard         []string    // the findings that the complaint's words name
+	Wired         bool        // has no outlet which another appliance fits
+	Unsealed      bool        // has no compressor: by the words for the unit, else by those of the complaint
+	Air           bool        // an air conditioner, which has one fan motor
+	Gas, Electric bool        // said of what heats
+	OneFan        bool        // a single fan for both of its coils, as dehumidifiers have
+	HeatPumpDryer bool
+	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
+	ThreePhases   bool
+}
+
+// ApplianceOf reads the words for a unit and those of its complaint.
+func ApplianceOf(unit, fault string) *Appliance {
+	both := strings.ToLower(unit + " " + fault)
+	return &Appliance{
+		Unit: unit, Fault: fault, Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
+		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
+		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"electric"}),
+		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
+		HighVolts: Has(both, []string{"microwave"}), ThreePhases: isKind(phases3, both),
+	}
+}
+
+// Complaint is the code of the best complaint that the words name, "" when they
+// name none.
+func (a *Appliance) Complaint() string {
+	if len(a.Complaints) == 0 {
+		return ""
+	}
+	return a.Complaints[0].Code
+}
+
+// byAppliance gives the complaint of words that mean another one in an
+// appliance of that kind. It takes the place of some complaints only: what the
+// words say more plainly stays.
+type byAppliance struct {
+	unit, words string // patterns; "" fits all
+	complaint   string
+	instead     []string // "" is of no complaint at all
+}
+
+// Patterns of kinds of appliance.
+const (
+	washers  = `\b(dish)?wash(er|ing)`
+	dryers   = `dryer|drier|tumbl`
+	laundry  = `\bwash(er|ing)|laundry|` + dryers
+	airUnits = `air.?con|\b(ac|a/c)\b|window unit|mini.?split`
+	gasUnits = `\bgas\b`
+	hotter   = `too hot|overheat|burns |scorch`
+	phases3  = `\b(three|3).?ph(ase)?\b`
+)
+
+// Complaints that the kind of appliance tells from others of the same words.
+const (
+	MotorDead  = "motor-dead" // of a motor by itself
+	NoDrain    = "no-drain"
+	NoDry      = "no-dry"
+	ACWarm     = "ac-warm"
+	ThreePhase = "three-phase" // of a machine that takes three phases
+)
+
+// singlePhase are the complaints of a machine that does not run, or of which the
+// words say too little, which three phases tell apart.
+var singlePhase = []string{"", "no-start", "hums-trips", MotorDead}
+
+// SinglePhase reports whether a complaint is another one on three phases.
+func SinglePhase(complaint string) bool { return slices.Contains(singlePhase, complaint) }
+
+var appliances = []byAppliance{
+	{phases3, "", ThreePhase, singlePhase},
+	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
+	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
+	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
+	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
+		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
+	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
+	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", MotorDead, "hums-trips"}},
+	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
+	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
+	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
+		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
+	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
+	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
+	{dryers, hotter, "too-hot", []string{""}},
+	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
+	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
+	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
+	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|stops heat`, "gas-no-heat", []string{""}},
+}
+
+type unitAndWords struct{ unit, words *regexp.Regexp }
+
+// appliancePatterns are the patterns of unit and words of each row, made once.
+var appliancePatterns = sync.OnceValue(func() []unitAndWords {
+	out := make([]unitAndWords, len(appliances))
+	for i, a := range appliances {
+		out[i] = unitAndWords{regexp.MustCompile(`(?i)` + a.unit), regexp.MustCompile(`(?i)` + cmp.Or(a.words, `.+`))}
+	}
+	return out
+})
+
+// isKind tells a kind of appliance in a text by its pattern in the table.
+func isKind(pattern, text string) bool {
+	i := slices.IndexFunc(appliances, func(a byAppliance) bool { return a.unit == pattern })
+	return appliancePatterns()[i].unit.MatchString(text)
+}
+
+// taken is the complaint that a call's words are taken for in its appliance,
+// false when the words alone decide.
+func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
+	first := ""
+	if len(hits) > 0 {
+		first = hits[0].Code
+	}
+	if unit == "" {
+		unit = words
+	}
+	for i, a := range appliances {
+		is := appliancePatterns()[i]
+		phrase := is.words.FindString(Troubled(words))
+		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
+			continue
+		}
+		k, _ := cause.ComplaintBy(a.complaint)
+		return cause.Hit{Complaint: k, Phrase: strings.TrimSpace(phrase)}, true
+	}
+	return cause.Hit{}, false
+}

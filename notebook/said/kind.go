@@ -1,0 +1,44 @@
+package said
+
+import (
+	"regexp"
+	"sync"
+)
+
+// wiredIn tells an appliance that has no outlet which another one fits.
+var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
+	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|electric dryer)\b`),
+		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
+})
+
+// hasNoOutlet tells such an appliance by its name and the complaint's words.
+func hasNoOutlet(text string) bool {
+	is, not := wiredIn()
+	return is.MatchString(text) && !not.MatchString(text)
+}
+
+// withoutCompressor tells an appliance that has none by what it is called.
+var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
+	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill)\b`),
+		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator)\b`)
+})
+
+// hasNoCompressor tells such an appliance by its name, else by the complaint's
+// words.
+func hasNoCompressor(unit, fault string) bool {
+	anywhere, named := withoutCompressor()
+	text := unit
+	if unit == "" {
+		text = fault
+	}
+	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools().MatchString(text) && !heatPumps().MatchString(text)
+}
+
+// heatPumps tells an appliance that heats or dries by a sealed system.
+var heatPumps = Lazily(`(?i)heat.?pump`)
+
+// cools tells an appliance that has a compressor by the words of a complaint
+// that speak of a heater or fan in it too.
+var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
+
+var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
