@@ -133,9 +133,9 @@ func indexTable(fs []Formula) map[string]*Formula {
 	return m
 }
 
-// Arity is how many arguments a call may have; most is -1 when there is no
+// arity is how many arguments a call may have; most is -1 when there is no
 // upper limit.
-func (f *Formula) Arity() (least, most int) {
+func (f *Formula) arity() (least, most int) {
 	for _, p := range f.Params {
 		if !p.Optional {
 			least++
@@ -160,7 +160,7 @@ func (f *Formula) At(slot int) Param {
 // follow at once where optional numbers before it are left out. The Args it
 // returns hold the defaults and wait for the arguments at these positions.
 func (f *Formula) Match(isWord []bool) (slots []int, blank Args, err error) {
-	least, most := f.Arity()
+	least, most := f.arity()
 	n := len(isWord)
 	if n < least || most >= 0 && n > most || f.Repeat > 0 && (n-least)%f.Repeat != 0 {
 		return nil, Args{}, fmt.Errorf("%s takes %s, not %d", f.Name, f.countText(), n)
@@ -237,7 +237,7 @@ func (f *Formula) Lay(args ...any) (Args, error) {
 		case float64:
 			a.Num[slot] = x
 		case string:
-			if a.Word[slot], err = f.At(slot).Pick(x); err != nil {
+			if a.Word[slot], err = f.At(slot).pick(x); err != nil {
 				return Args{}, err
 			}
 		default:
@@ -247,9 +247,9 @@ func (f *Formula) Lay(args ...any) (Args, error) {
 	return a, nil
 }
 
-// Pick finds a typed word in the parameter's list, whatever its case and
+// pick finds a typed word in the parameter's list, whatever its case and
 // hyphens, and gives it as the list writes it.
-func (p Param) Pick(typed string) (string, error) {
+func (p Param) pick(typed string) (string, error) {
 	want := plainWord(typed)
 	for _, w := range p.Words {
 		if plainWord(w) == want {
@@ -306,7 +306,7 @@ func (p Param) format(x float64) string {
 }
 
 func (f *Formula) countText() string {
-	least, most := f.Arity()
+	least, most := f.arity()
 	switch {
 	case most < 0 && f.Repeat > 1:
 		return fmt.Sprintf("%d arguments and more in groups of %d", least, f.Repeat)

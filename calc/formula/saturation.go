@@ -190,9 +190,9 @@ var saturation = []Formula{
 	},
 }
 
-// GasNamed finds the refrigerant of the table that a plate names, as in
+// plateGas finds the refrigerant of the table that a plate names, as in
 // "R600a" or "r-600A"; false when it is not in the table.
-func GasNamed(plate string) (name string, ok bool) {
+func plateGas(plate string) (name string, ok bool) {
 	plate = plainWord(plate)
 	for _, g := range gases {
 		if plate == plainWord(g.name) {
@@ -205,7 +205,7 @@ func GasNamed(plate string) (name string, ok bool) {
 // SaturationPSI is the gauge pressure in psi on the dew and the bubble line of
 // a refrigerant of the table, at sea level; false outside the lines.
 func SaturationPSI(gas string, celsius float64) (dew, bubble float64, ok bool) {
-	name, ok := GasNamed(gas)
+	name, ok := plateGas(gas)
 	t := celsius + zeroC
 	if !ok || t < coldest {
 		return 0, 0, false
@@ -220,7 +220,7 @@ func SaturationPSI(gas string, celsius float64) (dew, bubble float64, ok bool) {
 // SaturationCelsius is the temperature in °C at which a refrigerant of the
 // table boils at a gauge pressure in psi at sea level; false outside the line.
 func SaturationCelsius(gas string, press float64) (float64, bool) {
-	name, ok := GasNamed(gas)
+	name, ok := plateGas(gas)
 	if !ok {
 		return 0, false
 	}
@@ -234,7 +234,7 @@ func SaturationCelsius(gas string, press float64) (float64, bool) {
 
 // SaturationSource names the equation of state behind a refrigerant's lines.
 func SaturationSource(gas string) string {
-	name, ok := GasNamed(gas)
+	name, ok := plateGas(gas)
 	if !ok {
 		return ""
 	}

@@ -352,9 +352,9 @@ func (t texts) clipEach(list []string) []string {
 	return out
 }
 
-// RecordState says in words how a call's record stands when that needs
+// recordState says in words how a call's record stands when that needs
 // saying, "" for a trusted one.
-func (r *Row) RecordState() string {
+func (r *Row) recordState() string {
 	if r.State == Trusted {
 		return ""
 	}

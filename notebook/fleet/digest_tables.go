@@ -87,7 +87,7 @@ func (r *Row) remarks() []string {
 	if r.Left != "" {
 		out = append(out, "left "+r.Left)
 	}
-	if s := r.RecordState(); s != "" {
+	if s := r.recordState(); s != "" {
 		out = append(out, s)
 	}
 	return out

@@ -9,8 +9,8 @@ import (
 // sqlTypes are the column types of SQLite's strict tables.
 var sqlTypes = map[Type]string{Text: "TEXT", List: "TEXT", Integer: "INTEGER", Real: "REAL", Boolean: "INTEGER", Time: "TEXT", Date: "TEXT"}
 
-// CreateSQL is the statement that makes the table in SQLite, keys included.
-func (t *Table) CreateSQL() string {
+// createSQL is the statement that makes the table in SQLite, keys included.
+func (t *Table) createSQL() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "CREATE TABLE %s (\n", t.Name)
 	for _, c := range t.Columns {
@@ -35,7 +35,7 @@ func (t *Table) CreateSQL() string {
 func SQLPreamble(tables []*Table) []string {
 	out := []string{"PRAGMA user_version = " + strconv.Itoa(SchemaVersion)}
 	for _, t := range tables {
-		out = append(out, t.CreateSQL())
+		out = append(out, t.createSQL())
 	}
 	out = append(out, "CREATE INDEX calls_by_date ON calls (date)", "CREATE INDEX calls_by_serial ON calls (serial)",
 		"CREATE TABLE schema_columns (\"table\" TEXT NOT NULL, \"column\" TEXT NOT NULL, type TEXT NOT NULL, unit TEXT NOT NULL, help TEXT NOT NULL, PRIMARY KEY (\"table\", \"column\")) STRICT")
