@@ -6,6 +6,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/source"
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -14,7 +15,7 @@ import (
 func (c *Call) unknownWord(l *script.Line) error {
 	first := l.Words[0]
 	if !isWord(first.Text) {
-		return nil
+		return valueFirst(l)
 	}
 	bare := len(l.Words) == 1
 	if !bare {
@@ -51,11 +52,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 		}
 		return e.WithHint("a reading names what was read: %s %s", word, clip(l.Body, 40))
 	}
-	if n := len(l.Words); n == 2 || n == 3 {
+	if words := strings.Fields(respell(clip(l.Body, 40), "")); len(words) == 2 || len(words) == 3 {
 		for i := range qualities {
 			q := &qualities[i]
-			if among(placeWords(q.word), strings.ToLower(first.Text)) && valueLike(l.Words[1].Text, q.unit) && (q.word == "temp" || !onlyDigits(l.Words[1].Text)) {
-				return e.WithHint("a reading names what was read: %s %s", q.word, clip(l.Body, 40))
+			if among(placeWords(q.word), strings.ToLower(first.Text)) && valueLike(words[1], q.unit) && (q.word == "temp" || !onlyDigits(words[1])) {
+				return e.WithHint("a reading names what was read: %s %s", q.word, strings.Join(words, " "))
 			}
 		}
 	}
@@ -67,6 +68,27 @@ func (c *Call) unknownWord(l *script.Line) error {
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
 }
+
+// valueFirst tells a reading whose value stands before what was read.
+func valueFirst(l *script.Line) error {
+	m := beforePlace().FindStringSubmatch(l.Body)
+	if m == nil || among(operatorWords, m[3]) || among(operatorWords, m[4]) {
+		return nil
+	}
+	word := strings.TrimSuffix(strings.ToLower(m[2]), "s")
+	for i, q := range qualities {
+		if strings.EqualFold(q.unit, word) {
+			word = qualities[i].word
+		}
+	}
+	if m[4] != "" && !pairKinds[word] || among(conditionWords, m[3]) {
+		return nil
+	}
+	return l.Words[0].Errorf("the value stands before what was read").WithHint("%s %s %s", word, strings.TrimSpace(m[3]+" "+m[4]), m[1])
+}
+
+// beforePlace is a value with its unit, and one or two names behind it.
+var beforePlace = said.Lazily(`^([~>-]?\d[\d.]*) ?((?i:amps?|volts?|watts?|ohms?|[avw]|uf|mfd)) (?:(?:at|on|across|from) )?([A-Za-z][\w-]*)(?: (?:to )?([A-Za-z][\w-]*))?$`)
 
 // leaving are the words with which people leave a program; ending can mean that
 // the call is to end as well.
