@@ -37,7 +37,7 @@ func answers(t *testing.T, rows [][2]string) {
 func TestTwoValuesOnThePlate(t *testing.T) {
 	answers(t, [][2]string{
 		{"plate hp 1/6; plate(hp) in W", "= 124.3 W"},
-		{"plate mfd 45/5", "name each: plate mfd herm 45, mfd fan 5"},
+		{"plate mfd 45/5", "Plate of compressor: mfd herm 45, mfd fan 5."},
 		{"plate mfd C1 45/5 6%", "name each: plate mfd herm 45 6%, mfd fan 5 6%"},
 		{"plate mfd herm 45, mfd fan 5; mfd fan 4.9", "run capacitor fan: sound"},
 		{"plate mfd start 88-108; mfd start 97", "sound"},

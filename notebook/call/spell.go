@@ -35,7 +35,11 @@ func (c *Call) spell(text string) string {
 	} else if cmd := Find(word); cmd != nil && len(cmd.Params) > 0 {
 		if len(l.Words) > 1 && cmd.Params[0].Kind != Text {
 			if rest, _ := l.Rest(); !strings.ContainsAny(rest, `"#`) && len(rest) <= longestTyped {
-				if s := respell(rest, word); s != rest {
+				s := respell(rest, word)
+				if word == "plate" {
+					s = c.plateSpelt(s)
+				}
+				if s != rest {
 					return string([]rune(l.Text)[:l.BodyCol-1]) + word + " " + s
 				}
 			}

@@ -23,7 +23,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if next.Text != "," && !next.Quoted && !isWord(next.Text) && !startsLikeNumber(next.Text) {
 			return nil
 		}
-		if among(operatorWords, next.Text) {
+		if _, known := c.lookupName(first.Text); (known || among(ofTruth, first.Text)) && among(operatorWords, next.Text) {
 			return nil
 		}
 		if next.Text == "-" || next.Text == "+" {
@@ -60,8 +60,14 @@ func (c *Call) unknownWord(l *script.Line) error {
 			}
 		}
 	}
-	if len(cause.FindFindings(c.fanWords(l.Body))) > 0 {
-		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", clip(l.Body, 40), clip(l.Body, 40))
+	text := clip(l.Body, 40)
+	switch done := said.Stated(l.Body); {
+	case len(cause.FindFindings(c.fanWords(l.Body))) > 0:
+		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", text, text)
+	case said.MadeSafe(l.Body):
+		return e.WithHint("that it was made safe: safe %s; or write it down as it is: note %s", text, text)
+	case len(done) > 0 && said.Works(done[0]) && cause.MendsSomething(strings.Join(done, ", ")):
+		return e.WithHint("work done: did %s; or write it down as it is: note %s", text, text)
 	}
 	if n := source.Nearest(first.Text, commandWords()); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
@@ -105,6 +111,9 @@ func (c *Call) Leaves(line string) bool {
 	_, own := c.lookupName(line)
 	return leaves(line) && !own
 }
+
+// ofTruth begin a sum that is true or not.
+var ofTruth = []string{"true", "false", "not"}
 
 // operatorWords may stand between the words of a sum.
 var operatorWords = []string{"in", "and", "or", "not"}

@@ -27,6 +27,11 @@ func Alarms(text string) []string {
 	return out
 }
 
+// MadeSafe reports whether words begin with how a unit is made safe.
+func MadeSafe(text string) bool { return madeSafe().MatchString(text) && !NotSafe(text) }
+
+var madeSafe = Lazily(`(?i)^(it |unit |power |plug )?(is |was )?(un ?plugged|isolated|locked (out|off)|tagged out|disconnected( it| the unit| power|$|,)|discharged|shut ?off|(switched|turned) off|killed (the )?power|pulled (the )?(plug|disconnect)|power (is )?off|plug (is )?(out|pulled))\b`)
+
 // NotSafe reports whether words are no statement that a unit was made safe.
 func NotSafe(text string) bool { return notSafe().MatchString(text) }
 

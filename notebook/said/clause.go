@@ -80,3 +80,8 @@ func Stated(text string) []string {
 
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
+
+// Works reports whether a clause begins with a word of work.
+func Works(clause string) bool { return works().MatchString(clause) }
+
+var works = Lazily(`^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound)\b`)

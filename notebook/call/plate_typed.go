@@ -1,0 +1,145 @@
+package call
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+	"sync"
+
+	"ohmcall/notebook/said"
+	"ohmcall/notebook/script"
+)
+
+// plateSpelt writes what is typed off a plate as it stands there, 115V 60Hz
+// 10.2A LRA 52 R-32, as keys and values parted by commas. What the language
+// takes already, and what is not understood to its end, stays as it is.
+func (c *Call) plateSpelt(text string) string {
+	if len(text) > longestTyped || c.takesPlate(text) {
+		return text
+	}
+	parts, ok := plateParts(strings.Fields(strings.ReplaceAll(text, ",", " , ")))
+	if !ok {
+		return text
+	}
+	var out []string
+	for _, p := range parts {
+		out = append(out, sections(p)...)
+	}
+	if s := strings.Join(out, ", "); c.takesPlate(s) {
+		return s
+	}
+	return text
+}
+
+// takesPlate reports whether a text is values of a plate as the language has
+// them.
+func (c *Call) takesPlate(text string) bool {
+	l, err := script.Parse("plate " + text)
+	if err != nil || len(l.Words) < 2 {
+		return false
+	}
+	_, err = c.parsePlate(l.Words[1:])
+	return err == nil
+}
+
+// plateUnits are the keys whose value shows by its unit what it is.
+var plateUnits = sync.OnceValue(func() *struct{ value, unit, gas *regexp.Regexp } {
+	const unit = `(v|vac|volts?|hz|a|amps?|w|watts?|hp|uf|µf|mfd|ph|phase)`
+	return &struct{ value, unit, gas *regexp.Regexp }{regexp.MustCompile(`(?i)^([\d./+–-]*\d)` + unit + `?$`), regexp.MustCompile(`(?i)^` + unit + `$`),
+		regexp.MustCompile(`(?i)^r-?\d{2,4}[a-z]*$`)}
+})
+
+func keyOfUnit(unit string) string {
+	switch unit = strings.ToLower(unit); unit {
+	case "v", "vac":
+		return "volts"
+	case "a":
+		return "amps"
+	case "w":
+		return "watts"
+	case "µf":
+		return "mfd"
+	}
+	return plateKeyOf(unit).word
+}
+
+// plateParts gives each key with its values; false when a word is neither.
+func plateParts(words []string) (parts [][]string, ok bool) {
+	at := func(i int) string {
+		if i < len(words) {
+			return words[i]
+		}
+		return ""
+	}
+	for i := 0; i < len(words); i++ {
+		w := words[i]
+		var part []string // the one that the word may go on with
+		if len(parts) > 0 {
+			part = parts[len(parts)-1]
+		}
+		wants := len(part) == 1 || len(part) == 2 && part[0] == "mfd" && !startsLikeNumber(part[1])
+		number := plateUnits().value.FindStringSubmatch(w)
+		switch {
+		case w == ",":
+			if i == 0 || at(i+1) == "," {
+				return nil, false
+			}
+		case wants:
+			parts[len(parts)-1] = append(part, w)
+		case plateKeyOf(w) != nil:
+			parts = append(parts, []string{plateKeyOf(w).word})
+		case number != nil && len(part) > 1 && part[0] == "mfd" && strings.HasPrefix(strings.ToLower(number[2]), "v"), len(part) > 1 && part[0] == "mfd" && strings.HasSuffix(w, "%"):
+			parts[len(parts)-1] = append(part, w) // the volts or the tolerance of a capacitor
+		case number != nil:
+			unit := number[2]
+			if unit == "" && plateUnits().unit.MatchString(at(i+1)) {
+				i++
+				unit = at(i)
+			}
+			switch {
+			case unit != "":
+				parts = append(parts, []string{keyOfUnit(unit), number[1]})
+			case plateKeyOf(at(i+1)) != nil && plateKeyOf(at(i+1)).unit != "" && !startsLikeNumber(at(i+2)):
+				i++
+				parts = append(parts, []string{plateKeyOf(at(i)).word, w})
+			case len(part) == 2 && part[1] == "cap" && (part[0] == "run" || part[0] == "start"):
+				parts = append(parts, []string{"mfd", part[0], w}) // what is marked on the can has its own key
+			default:
+				return nil, false
+			}
+		case plateUnits().gas.MatchString(w):
+			parts = append(parts, []string{"gas", w})
+		case len(part) > 2 && part[0] == "mfd" && isWord(w) && startsLikeNumber(at(i+1)):
+			parts = append(parts, []string{"mfd", w})
+		default:
+			return nil, false
+		}
+	}
+	return parts, len(parts) > 0
+}
+
+// sections writes a key with its values, and the two sections of one can as one
+// each: the larger is the compressor's (common practice).
+func sections(part []string) []string {
+	whole := strings.Join(part, " ")
+	if part[0] != "mfd" || len(part) < 2 {
+		return []string{whole}
+	}
+	at := 1
+	if len(part) > 2 && part[1] == "run" {
+		at = 2
+	}
+	m := twoSections().FindStringSubmatch(part[at])
+	if m == nil || among(printedVolts, m[2]) {
+		return []string{whole}
+	}
+	big, _ := strconv.ParseFloat(m[1], 64)
+	small, _ := strconv.ParseFloat(m[2], 64)
+	if big <= small {
+		return []string{whole}
+	}
+	rest := strings.Join(append([]string{""}, part[at+1:]...), " ")
+	return []string{"mfd herm " + m[1] + rest, "mfd fan " + m[2] + rest}
+}
+
+var twoSections = said.Lazily(`(?i)^(\d+(?:\.\d+)?)[/+](\d+(?:\.\d+)?)(?:uf|µf|mfd)?$`)
