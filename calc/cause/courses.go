@@ -50,20 +50,22 @@ var courses = []Course{
 		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{
-		// Setting, filter and fan are seen before anything is opened.
-		On: []string{"ac-warm"}, Tests: []string{"mode", "airflow", "blower-look", "listen"}, Source: commonPractice,
-	},
-	{
+		// What hums or clicks is set right already, and is opened; what is silent may
+		// be set wrong.
 		On: []string{"ac-warm"}, When: []string{"hums"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
 		On: []string{"ac-warm"}, When: []string{"clicks"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "overload-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
-		On: []string{"ac-warm"}, When: []string{"does-not-start"}, Tests: []string{"switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+		On: []string{"ac-warm"}, When: []string{"does-not-start"}, Tests: []string{"mode", "switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
-		On: []string{"ac-warm"}, When: []string{"silent"}, Tests: []string{"switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+		On: []string{"ac-warm"}, When: []string{"silent"}, Tests: []string{"mode", "switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+	},
+	{
+		// Setting, filter and fan are seen before anything is opened.
+		On: []string{"ac-warm"}, Tests: []string{"mode", "airflow", "blower-look", "listen"}, Source: commonPractice,
 	},
 	{
 		On: []string{"ac-warm"}, When: []string{"starts-and-runs"}, Tests: []string{"air-split", "coil-look", "cond-look"}, Source: commonPractice,

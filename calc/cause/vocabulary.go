@@ -163,5 +163,5 @@ func fold(text string) []string {
 	return words
 }
 
-// clipped are words that are often typed without their apostrophe.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't"}
+// clipped are words as they are often typed, with the one that the tables have.
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good"}

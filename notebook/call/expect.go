@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"strings"
 
@@ -205,21 +206,27 @@ func expectStartCap(c *Call) forecast {
 	return forecast{verdict: judge.StartCap(in), line: "mfd start " + digits(in.Low)}
 }
 
+// expectRunCap is of the section that serves the machine, else of the last one.
 func expectRunCap(c *Call) forecast {
+	var of *plate
+	fan := kindOf(c.mainMachine()) == winding.Fan
+	serves := func(p *plate) bool { return strings.Contains(strings.ToLower(p.name), "fan") == fan }
+	c.spend(10 * len(c.plates))
 	for i := len(c.plates) - 1; i >= 0; i-- {
-		p := c.plates[i]
+		p := &c.plates[i]
 		if p.key != "mfd" || p.ranged || strings.HasPrefix(strings.ToLower(p.name), "start") || !c.alive(p.entry) {
 			continue
 		}
-		marked, _ := p.q.In("uF")
-		name := p.name
-		if name == "" {
-			name = "run"
+		if of == nil || serves(p) && !serves(of) {
+			of = p
 		}
-		return forecast{verdict: judge.RunCap(judge.RunCapIn{Measured: measure.Exact(marked), Marked: marked, Tolerance: p.tol}),
-			line: "mfd " + name + " " + digits(marked)}
 	}
-	return forecast{also: "its marking within the tolerance on the can; plate mfd C1 35 6% takes it down"}
+	if of == nil {
+		return forecast{also: "its marking within the tolerance on the can; plate mfd C1 35 6% takes it down"}
+	}
+	marked, _ := of.q.In("uF")
+	return forecast{verdict: judge.RunCap(judge.RunCapIn{Measured: measure.Exact(marked), Marked: marked, Tolerance: of.tol}),
+		line: "mfd " + cmp.Or(of.name, "run") + " " + digits(marked)}
 }
 
 func expectStart(c *Call) forecast {

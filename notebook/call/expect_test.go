@@ -76,6 +76,8 @@ func TestForecastFollowsThePlate(t *testing.T) {
 		{"sensor-ohms", "plate volts 115", "", "from its sheet"},
 		{"supply-volts", "plate volts 240", "volt L1 L2 240", "216 to 252 V"},
 		{"run-cap", "plate mfd C1 35 6%", "mfd C1 35", "32.9 to 37.1 µF"},
+		{"run-cap", "plate mfd herm 40, mfd fan 5", "mfd herm 40", "36 to 44 µF"},
+		{"run-cap", "plate mfd fan 5", "mfd fan 5", "4.5 to 5.5 µF"},
 		{"start-cap", "plate mfd start 88-108", "mfd start 88", "88 to 108 µF"},
 		{"start-amps", "plate amps 1.2, lra 12", "", "0.48 to 1.38 A"},
 		{"heater-amps", "plate volts 240, watts 2400", "amp heater 10 run", "9 to 10.5 A"},
