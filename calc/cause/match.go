@@ -30,7 +30,7 @@ func Hits(text string) []Hit {
 		score int
 	}
 	var found []scored
-	cold := false
+	cold, warm := false, false
 	for _, c := range complaints {
 		best := scored{Hit: Hit{Complaint: c}}
 		for phrase := range strings.SplitSeq(c.Words, ", ") {
@@ -45,12 +45,13 @@ func Hits(text string) []Hit {
 		}
 		if best.score > 0 {
 			found = append(found, best)
+			warm = warm || c.Code == "no-cool"
 			cold = cold || slices.Contains(coldComplaints, c.Code)
 		}
 	}
 	for i := range found {
-		if cold && found[i].Code == "motor-dead" {
-			found[i].score = 0
+		if cold && found[i].Code == "motor-dead" || warm && found[i].Code == "leaks-ices" {
+			found[i].score = 0 // what is warm is told first: ice and water can come of the same
 		}
 	}
 	sort.SliceStable(found, func(i, k int) bool { return found[i].score > found[k].score })

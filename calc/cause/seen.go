@@ -210,7 +210,7 @@ timer-advances | timer advances | timer or control goes on |
 # Burners and heat.
 igniter-glows | igniter glows, igniter glowing, igniter on | the igniter glows when heat is called for | igniter-dark igniter-open
 igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, igniter not glowing, igniter dead | the igniter stays dark when heat is called for | flame-lights
-igniter-weak | igniter weak, igniter glows weakly, igniter glows orange, igniter amps low | the igniter draws less than its valve or marking asks for | igniter-strong igniter-dark
+igniter-weak | igniter weak, igniter glows weakly, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
 flame-none | no flame, flame does not light, burner does not light | no flame follows |

@@ -46,7 +46,7 @@ var tradeTests = []Test{
 		Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},
 	{Code: "igniter-ohms", Name: "ohms of the igniter, cold, its wires off", How: "ohm igniter 80",
 		Outcomes: []string{"igniter-open", "igniter-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},
-	{Code: "igniter-amps", Name: "amps of the igniter against the marking of its valve", How: "saw igniter amps good",
+	{Code: "igniter-amps", Name: "amps of the igniter against the marking of its valve", How: "amp igniter 3.45 run",
 		Outcomes: []string{"igniter-strong", "igniter-weak"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive, caution.FuelGas}, When: []string{"igniter-glows"}},
 	{Code: "flame-sensor", Name: "ohms through the flame sensor, cold", How: "ohm flame-sensor 0.2",
 		Outcomes: []string{"flame-sensor-closed", "flame-sensor-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays}},

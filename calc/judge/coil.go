@@ -66,3 +66,31 @@ func Igniter(name string, v measure.Value) verdict.Verdict {
 	out.Text = "not open; its amps against the marking of the valve say whether it glows hot enough"
 	return out
 }
+
+// IgniterAmpsIn is the current of a hot-surface igniter while it glows, and what
+// the gas valve in its circuit is marked to open at.
+type IgniterAmpsIn struct {
+	Name string
+	Amps measure.Value
+	Low  float64 // A, the least that the valve is marked with, 0 when not known
+}
+
+// IgniterAmps judges whether an igniter draws what opens its valve. The valve's
+// own marking is the limit: igniters of two kinds differ by an ampere.
+func IgniterAmps(in IgniterAmpsIn) verdict.Verdict {
+	w := window{in.Low, math.Inf(1)}
+	out := begin("igniter amps", in.Amps, w, "A", "the marking of the gas valve")
+	out.Caution = []string{caution.MainsLive, caution.FuelGas, caution.HotMoving}
+	switch {
+	case in.Low <= 0:
+		out.Word, out.Limit, out.Judged, out.Source = verdict.CannotTell, "", false, ""
+		out.Text = "the amps that the gas valve is marked with are needed: plate igniter 3.2-3.6"
+	case w.place(in.Amps) == inside:
+		out.Word, out.Text, out.Fact = verdict.Sound, "it draws what its valve asks for", []string{"igniter-strong"}
+	case w.place(in.Amps) == below:
+		out.Word, out.Text, out.Fact = verdict.Failed, "it draws less than its valve asks for, which then opens late or never", []string{"igniter-weak"}
+	default:
+		out.Word, out.Text = verdict.CannotTell, "too near to what its valve asks for"
+	}
+	return out
+}

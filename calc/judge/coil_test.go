@@ -23,6 +23,11 @@ func TestSmallCoil(t *testing.T) {
 	} {
 		check(t, c.name, SmallCoil(c.in), c.word, c.fact)
 	}
+	// 3.2 to 3.6 A is a usual marking of an oven's valve: from memory.
+	check(t, "igniter weak", IgniterAmps(IgniterAmpsIn{Amps: within(2.4, 0.1), Low: 3.2}), verdict.Failed, "igniter-weak")
+	check(t, "igniter strong", IgniterAmps(IgniterAmpsIn{Amps: within(3.4, 0.1), Low: 3.2}), verdict.Sound, "igniter-strong")
+	check(t, "igniter near", IgniterAmps(IgniterAmpsIn{Amps: within(3.2, 0.1), Low: 3.2}), verdict.CannotTell)
+	check(t, "valve not read", IgniterAmps(IgniterAmpsIn{Amps: within(3.4, 0.1)}), verdict.CannotTell)
 	check(t, "igniter open", Igniter("", measure.Open(7)), verdict.Failed, "igniter-open")
 	check(t, "igniter", Igniter("", within(80, 1)), verdict.CannotTell, "igniter-conducts")
 }

@@ -57,6 +57,9 @@ func Earth(in EarthIn) verdict.Verdict {
 	default:
 		out.Word = verdict.CannotTell
 		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": take off the probes' ohms or use an earth tester"
+		if in.TestAmps >= earthAmps {
+			out.Text = "as typed it is too coarse to prove " + ohms(limit) + ": type every digit that the tester shows, as 0.10"
+		}
 	}
 	if in.Ohms.Over || in.Ohms.Lo > limit {
 		verdictOf := "would pass it"

@@ -47,6 +47,14 @@ func init() {
 		"load-sag": func(*Call) forecast {
 			return forecast{verdict: judge.Sag(judge.SagIn{NoLoad: measure.Exact(1), Loaded: measure.Exact(1)})}
 		},
+		"igniter-amps": func(c *Call) forecast {
+			p, ok := c.plateAt("", "igniter", "")
+			if !ok || !p.isQ {
+				return forecast{also: "what the gas valve is marked with; plate igniter 3.2-3.6 takes it down"}
+			}
+			low, _ := p.q.In("A")
+			return forecast{verdict: judge.IgniterAmps(judge.IgniterAmpsIn{Amps: measure.Exact(low), Low: low}), line: "amp igniter " + digits(low) + " run"}
+		},
 		"heater-amps": func(c *Call) forecast {
 			w, v := c.plateNumber("", "watts", "W"), c.ratedVolts()
 			f := forecast{verdict: judge.HeaterAmps(judge.HeaterAmpsIn{Amps: measure.Exact(1), Watts: w, Rated: v})}

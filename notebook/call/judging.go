@@ -323,6 +323,14 @@ func (c *Call) marking(name string) (plate, bool) {
 }
 
 func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
+	if isIgniter(name) {
+		p, _ := c.plateAt("", "igniter", "")
+		in := judge.IgniterAmpsIn{Name: name, Amps: c.value(r)}
+		if p.isQ {
+			in.Low, _ = p.q.In("A")
+		}
+		return judge.IgniterAmps(in)
+	}
 	of := c.machineFor(name)
 	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of)})
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {

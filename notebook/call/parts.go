@@ -124,6 +124,8 @@ func judgeCoil(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.SmallCoil(in)
 }
 
+func isIgniter(name string) bool { return strings.HasPrefix(strings.ToLower(name), "igniter") }
+
 func judgeIgniter(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.Igniter(strings.Trim(strings.TrimPrefix(name, "igniter"), "-"), c.value(latest(rs)))
 }

@@ -45,6 +45,7 @@ var plateKeys = []plateKey{
 	{word: "r0", unit: "ohm", help: "platinum sensor's ohms at 0 °C"},
 	{word: "class", words: []string{"A", "B"}, help: "platinum sensor's tolerance class"},
 	{word: "row", help: "a row of a sensor's table: row 0C 32.65k"},
+	{word: "igniter", unit: "A", help: "amps that the gas valve is marked with for its igniter: igniter 3.2-3.6"},
 	{word: "bleeder", unit: "ohm", help: "resistor across the capacitor"},
 }
 
@@ -261,7 +262,7 @@ func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
 	switch {
 	case k.word == "mfd" && slash && among(printedVolts, strings.TrimRight(strings.ToUpper(hi), "VAC")):
 		return value.Errorf("%s are its microfarads and its volts", value.Text).WithHint("volts take their unit: plate mfd %s %sV", lo, strings.TrimRight(strings.ToUpper(hi), "VAC"))
-	case k.word == "mfd" && !slash:
+	case k.word == "mfd" && !slash, k.word == "igniter" && !slash && v.q.SI() < v.hi.SI():
 		v.ranged = true
 		return nil
 	case k.word == "mfd":
