@@ -11,6 +11,10 @@ var courses = []Course{
 		On: []string{"no-drain"}, Tests: []string{"impeller", "case-ohms", "winding-ohms", "switch", "supply-volts", "call-volts", "hose"}, Source: commonPractice,
 	},
 	{
+		// A drive tells its own fault; start device and capacitors there are none.
+		On: []string{"no-start"}, When: []string{"driven"}, Tests: []string{"outlet-lamp", "drive-lamp", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
 		// What lies open and dead beside the pins is read before anything goes back
 		// under power.
 		On: []string{"no-start"}, When: []string{"clicks", "windings-sound"}, Tests: besidePins, Source: commonPractice,

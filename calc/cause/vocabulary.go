@@ -101,7 +101,7 @@ func FindFindings(text string) []string {
 	for _, part := range strings.Split(text, ",") {
 		part = strings.TrimSpace(part)
 		each := []string{part}
-		if rest, both := strings.CutPrefix(strings.ToLower(part), "both fans "); both {
+		if rest, both := strings.CutPrefix(strings.TrimPrefix(strings.ToLower(part), "both "), "fans "); both {
 			if does, more, _ := strings.Cut(rest, " "); does == "run" || does == "running" {
 				rest = "runs " + more
 			}

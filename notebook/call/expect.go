@@ -287,10 +287,13 @@ func expectWindings(c *Call) forecast {
 	if f.line != "" {
 		f.line = "ohm" + f.line[1:]
 	}
-	switch kindOf(of) {
-	case winding.Fan:
+	switch kind := c.plateText(of, "type"); {
+	case kind == "inverter" || kind == said.ThreePhase:
+		f.also = "three like pairs (common practice)"
+		f.line = cmp.Or(f.line, "ohm U V 6.1, U W 6.1, V W 6.1")
+	case kindOf(of) == winding.Fan:
 		f.also = "from common the high speed reads lowest, then medium, then low, one series; a start lead reads higher (common practice)"
-	case winding.Motor:
+	case kindOf(of) == winding.Motor:
 		f.also = "the two leads of a winding read finite, leads of windings that are not joined OL; of three joined leads the two lower pairs add up to the highest (common practice)"
 	}
 	if len(sheet) > 0 {

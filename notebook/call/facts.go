@@ -108,6 +108,8 @@ func (c *Call) facts(before int) []cause.Fact {
 			ptc = p.entry
 		case p.key == "start" && p.text == "none":
 			add("start-cap-none", p.entry)
+		case p.key == "type" && p.text == "inverter":
+			add("driven", p.entry)
 		case p.key == "run" && p.text == "none":
 			add("run-cap-none", p.entry)
 		case p.key == "volts":

@@ -8,6 +8,7 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // kindOf says what a machine is by its name.
@@ -58,6 +59,8 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	res := winding.Infer(in)
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t, c.alike(of, before))
+	} else if res.State == winding.EqualWindings && c.onThreePhases() {
+		noRoles(&res, said.ThreePhase, true)
 	}
 	return res
 }
@@ -119,7 +122,7 @@ func noRoles(res *winding.Result, kind string, alike bool) {
 		never = "Never connect a start kit, a capacitor or a single phase."
 		res.Cautions = slices.DeleteFunc(slices.Clone(res.Cautions), func(code string) bool { return code == caution.InverterLine })
 	}
-	notes := []string{"The plate says " + kind + ": no common, start or run; the three pairs should read alike. " + never}
+	notes := []string{"By its plate or name it is " + kind + ": no common, start or run; the three pairs should read alike. " + never}
 	facts := slices.DeleteFunc(slices.Clone(res.Facts), func(f string) bool {
 		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactEqual
 	})
