@@ -117,12 +117,12 @@ func (c *Call) alike(of string, before int) bool {
 // noRoles takes the roles away from a machine whose plate says that it has
 // none: an inverter or three-phase machine has three like windings.
 func noRoles(res *winding.Result, kind string, alike bool) {
-	never := "Never connect mains or a start kit."
-	if kind == "three-phase" {
-		never = "Never connect a start kit, a capacitor or a single phase."
+	on, never := "a drive", "Never connect mains or a start kit."
+	if kind == said.ThreePhase {
+		on, never = "three phases", "Never connect a start kit, a capacitor or a single phase."
 		res.Cautions = slices.DeleteFunc(slices.Clone(res.Cautions), func(code string) bool { return code == caution.InverterLine })
 	}
-	notes := []string{"By its plate or name it is " + kind + ": no common, start or run; the three pairs should read alike. " + never}
+	notes := []string{"By its plate or name it runs on " + on + ": no common, start or run; the three pairs should read alike. " + never}
 	facts := slices.DeleteFunc(slices.Clone(res.Facts), func(f string) bool {
 		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactEqual
 	})
@@ -130,7 +130,7 @@ func noRoles(res *winding.Result, kind string, alike bool) {
 	case state == winding.EqualWindings, alike && (state == winding.Sound || state == winding.DoesNotAddUp || state == winding.TooClose):
 		res.State = winding.EqualWindings
 		notes = append(notes, "The three pairs read alike, as they should.")
-		if kind == "three-phase" {
+		if kind == said.ThreePhase {
 			res.State, facts = winding.Sound, append(facts, winding.FactSound)
 		} else {
 			facts = append(facts, winding.FactEqual)
