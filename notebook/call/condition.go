@@ -20,6 +20,12 @@ type condition struct {
 // conditionWords are the conditions that stand alone.
 var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord, "standing"}
 
+// underPower are the conditions of a machine that is energised, in which no ohms
+// are read.
+var underPower = []string{"start", "run", "peak"}
+
+func (c condition) energised() bool { return intersects(c.words, underPower) }
+
 // iceWord says that a sensor stands in stirred ice water, at 0 °C.
 const iceWord = "ice"
 

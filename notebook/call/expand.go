@@ -78,6 +78,9 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 	var cond condition
 	rest, err := cond.parse(words, c.tempUnit())
+	if last.quality.word == "ohm" && cond.energised() {
+		return "", false
+	}
 	if err == nil && len(rest) == 1 && len(rest) < len(words) && c.alive(last.entry) && valueLike(rest[0].Text, last.quality.unit) {
 		// A value with its condition is no sum: the probes stayed where they were.
 		return strings.TrimRight(last.a+" "+last.b, " ") + " " + pointWords(words), true

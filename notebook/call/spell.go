@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -114,7 +115,7 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 
 // otherTime is a time before a command as 14.30, 1430 or +40 minutes. A number
 // before a unit is a sum: a reading must name its place.
-var otherTime = said.Lazily(`^\s*(?:\+(\d+) (min|h|s)[a-z]*|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
+var otherTime = said.Lazily(`^\s*(?:\+(\d+)(?: (min|h|s)[a-z]*)?|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
 
 var looseTime = said.Lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
@@ -124,7 +125,7 @@ func spellTime(text string) string {
 	if m := otherTime().FindStringSubmatch(text); m != nil && Find(strings.ToLower(m[6])) != nil &&
 		(qualityOf(strings.ToLower(m[6])) == nil || isWord(m[7]) && !among(operatorWords, m[7])) {
 		if m[1] != "" {
-			text = "+" + m[1] + m[2] + " " + m[5]
+			text = "+" + m[1] + cmp.Or(m[2], "min") + " " + m[5]
 		} else {
 			text = strings.Trim(m[3], ".h") + ":" + m[4] + " " + m[5]
 		}

@@ -243,7 +243,7 @@ func sortOf(part string) int {
 // Doubtful refuses a line typed live that a stored one may be, though it is
 // likelier a slip: a comma that can be a sign of thousands, of decimals, or part
 // two readings, as in watt unit 1,200; a value in the place of a point, as in
-// ohm coil 1320 550; what has no pins read yet for all of them.
+// ohm coil 1320 550; ohms of a machine under power; what has no pins read yet for all of them.
 func (c *Call) Doubtful(text string) error {
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
@@ -258,6 +258,9 @@ func (c *Call) Doubtful(text string) error {
 		w := script.Word{Col: col, End: col + len(m[2]) + 1 + len(m[3])}
 		return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
 			WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
+	}
+	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
+		return w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text).WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
 	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {

@@ -61,6 +61,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 		}
 	}
 	text := clip(l.Body, 40)
+	if c.last("fault") == "" && len(cause.Hits(l.Body)) > 0 && len(l.Words) > 1 {
+		return e.WithHint("the complaint: fault %s; or write it down as it is: note %s", text, text)
+	}
 	switch done := said.Stated(l.Body); {
 	case len(cause.FindFindings(c.fanWords(l.Body))) > 0:
 		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", text, text)
@@ -78,6 +81,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 // valueFirst tells a reading whose value stands before what was read.
 func valueFirst(l *script.Line) error {
 	m := beforePlace().FindStringSubmatch(l.Body)
+	if w := l.Words; len(w) == 2 && among(underPower, w[1].Text) && startsLikeNumber(w[0].Text) {
+		return w[0].Errorf("no amps or volts were read last that %s could go on with", w[1].Text).WithHint("as in: amp comp %s %s", w[0].Text, w[1].Text)
+	}
 	if m == nil || among(operatorWords, m[3]) || among(operatorWords, m[4]) {
 		return nil
 	}
