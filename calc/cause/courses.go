@@ -51,7 +51,7 @@ var courses = []Course{
 		On: []string{"no-heat"}, When: []string{"heater-sound", "heater-volts-present"}, Tests: []string{"connections", "heater-amps"}, Source: commonPractice,
 	},
 	{
-		On: []string{"trips-breaker"}, When: []string{"breaker-tripped"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
+		On: []string{"trips-breaker"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{
 		// What hums or clicks is set right already, and is opened; what is silent may

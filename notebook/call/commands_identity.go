@@ -46,6 +46,11 @@ var identityFields = []struct{ word, label, help, example string }{
 	{"fault", "Complaint", "the complaint in the customer's words", `fault clicks and does not cool`},
 }
 
+// isName reports whether a command takes a name that the call has already.
+func (c *Call) isName(word string) bool {
+	return among([]string{"tech", "client", "site", "unit"}, word) && c.last(word) != ""
+}
+
 func identityCommands() []Command {
 	var out []Command
 	for _, f := range identityFields {

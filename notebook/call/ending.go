@@ -49,6 +49,21 @@ func (c *Call) ending() *heardEnding {
 	return nil
 }
 
+// fuller is the last line of the same ending that says more of it than its word.
+func (c *Call) fuller(e *heardEnding) *heardEnding {
+	if e == nil {
+		return nil
+	}
+	last := c.lastMended()
+	for i := len(c.endings) - 1; i >= max(0, len(c.endings)-mostRenewals); i-- {
+		o := &c.endings[i]
+		if o.Result == e.Result && o.entry >= last && c.alive(o.entry) && strings.Contains(o.text, " ") {
+			return o
+		}
+	}
+	return e
+}
+
 // awaited is the text that names the part that is waited for: the first that
 // speaks of it since the last work.
 func (c *Call) awaited() string {

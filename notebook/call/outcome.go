@@ -78,7 +78,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	case record.Unfinished:
 		text += "; unfinished: the call was never closed"
 	}
-	if e != nil {
+	if e = c.fuller(e); e != nil {
 		text += "; " + e.Result
 		if !among(done, e.text) {
 			text += ": " + e.text

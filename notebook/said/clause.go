@@ -75,11 +75,23 @@ var notWork = Lazily(`^(re-?)?(waited|tried|test|check|look|inspect|measur|searc
 // Stated gives the clauses of a text that say what was mended: they neither put
 // work off nor are of something else.
 func Stated(text string) []string {
-	return slices.DeleteFunc(Clauses(text), func(c string) bool { return notDone().MatchString(c) || notWork().MatchString(c) })
+	return slices.DeleteFunc(Clauses(text), func(c string) bool {
+		return notDone().MatchString(c) || notWork().MatchString(c) || states().MatchString(c) && !Works(c)
+	})
 }
+
+// states tells a clause of how something was found.
+var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|bad|dead|worn( out)?|broken|weak|leaking|stuck|tripped|locked up|jammed|blown|cracked|dirty|clogged|iced( up)?)$`)
+
 
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
+
+// Tells reports whether a word is one that goes on from a name to what it did or
+// is, and no name itself.
+func Tells(word string) bool { return tells().MatchString(word) }
+
+var tells = Lazily(`(?i)^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`)
 
 // Works reports whether a clause begins with a word of work.
 func Works(clause string) bool { return works().MatchString(clause) }

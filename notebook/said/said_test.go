@@ -7,6 +7,7 @@ import (
 
 func TestUndone(t *testing.T) {
 	for text, want := range map[string]bool{
+		"isolated the freezer, compressor grounded": true, "run cap was dead": true, "replaced the cap that was dead": false, "tightened what was loose": false,
 		"waited an hour": true, "tried a test start device, same": true, "checked the windings": true, "measured caps": true, "took a photo": true,
 		"discharged cap": true, "opened the back cover": true, "looked at the fan": true, "let it cool": true, "pulled the relay": true,
 		"removed start device for test": true, "removed overload to test": true, "leak search, found leak": true, "jumpered cold control for test": true,
@@ -119,6 +120,17 @@ func TestOpensSystem(t *testing.T) {
 	} {
 		if got := OpensSystem(text); got != want {
 			t.Errorf("OpensSystem(%q) = %v", text, got)
+		}
+	}
+}
+
+func TestMadeSafe(t *testing.T) {
+	for text, want := range map[string]bool{
+		"unplugged, cap discharged": true, "locked out and tagged": true, "power off": true, "plug pulled": true, "isolated": true,
+		"disconnected ground wire": false, "power not off": false, "breaker trips": false, "replaced plug": false,
+	} {
+		if got := MadeSafe(text); got != want {
+			t.Errorf("MadeSafe(%q) = %v", text, got)
 		}
 	}
 }
