@@ -16,7 +16,7 @@ import (
 
 var (
 	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
-	proofStart      = proofWanted{"the start seen (saw starts)", seen("starts-and-runs")}
+	proofStart      = proofWanted{"the start seen (saw starts)", startSeen}
 	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
 	proofAmps       = proofWanted{"running amps (amp comp … run)", running}
 	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}

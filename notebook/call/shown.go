@@ -124,6 +124,11 @@ func seen(codes ...string) func(*Call, int) shown {
 	}
 }
 
+// startSeen is that the machine starts; of a fan or pump that it is seen to run.
+func startSeen(c *Call, since int) shown {
+	return seen("starts-and-runs", strings.ToLower(c.mainMachine())+"-runs")(c, since)
+}
+
 // course makes a proof of the course of a temperature; a freezer's counts when
 // wanted.
 //

@@ -54,15 +54,48 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
 		}
 	}
+	named := namedRoles(in)
+	in.Marks = append(in.Marks, named...)
 	in.Sheet = c.sheet(of, mixed, before)
 	c.spend(3000 + 500*len(in.Readings) + 80*len(c.marks))
 	res := winding.Infer(in)
+	if len(named) > 0 {
+		res.Notes = append(res.Notes, "The names "+strings.Join(pinsOf(named), ", ")+" are taken for what the leads are marked with.")
+	}
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t, c.alike(of, before))
 	} else if res.State == winding.EqualWindings && c.onThreePhases() {
 		noRoles(&res, said.ThreePhase, true)
 	}
 	return res
+}
+
+// nameRoles are names of pins that are roles by themselves, as leads are marked.
+var nameRoles = map[string]winding.Role{"com": "common", "common": "common", "start": "start", "run": "run", "hi": "high", "high": "high",
+	"med": "medium", "medium": "medium", "lo": "low", "low": "low"}
+
+// namedRoles gives the roles of pins that are called by them, unless a marking
+// says otherwise.
+func namedRoles(in winding.Input) []winding.Mark {
+	var out []winding.Mark
+	for _, r := range in.Readings {
+		for _, pin := range []string{r.A, r.B} {
+			role := nameRoles[strings.ToLower(pin)]
+			marked := func(m winding.Mark) bool { return m.Pin == pin }
+			if role != "" && !slices.ContainsFunc(in.Marks, marked) && !slices.ContainsFunc(out, marked) {
+				out = append(out, winding.Mark{Pin: pin, Role: role, Entry: r.V.Entry})
+			}
+		}
+	}
+	return out
+}
+
+func pinsOf(marks []winding.Mark) []string {
+	var out []string
+	for _, m := range marks {
+		out = append(out, m.Pin)
+	}
+	return out
 }
 
 // sheet is what the plate or service sheet says of a machine's windings, nil
