@@ -9,7 +9,7 @@ import (
 // has one.
 func TestNamesAreKept(t *testing.T) {
 	for line, refused := range map[string]bool{
-		"client declined repair, will buy new": true, "client says it was moved": true, "unit left unplugged": true, "tech left at noon": true,
+		"client declined repair, will buy new": true, "client says it was moved": true, "client declined": true, "unit left unplugged": true, "tech left at noon": true,
 		"client Wanda Wants-None": false, "client Ned Nobody": false, "unit chest freezer, left side": false, "site left door": true, "fault left running": false,
 	} {
 		c := applyAll(t, "tech T. Tester", "client P. Placeholder", "unit chest freezer", "site 1 Example Lane")

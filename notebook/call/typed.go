@@ -250,7 +250,7 @@ func (c *Call) Doubtful(text string) error {
 	if err != nil || l.Blank() {
 		return nil
 	}
-	if first := l.Words[0].Text; len(l.Words) > 2 && c.isName(first) && said.Tells(l.Words[1].Text) {
+	if first := l.Words[0].Text; len(l.Words) > 1 && c.isName(first) && said.Tells(l.Words[1].Text) {
 		return l.Words[1].Errorf("this tells something of the %s and would take the place of its name", first).
 			WithHint("note %s; how the unit is left: left unplugged; the complaint: fault …", clip(l.Body, 60))
 	}
