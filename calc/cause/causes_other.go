@@ -107,7 +107,7 @@ var otherCauses = []Cause{
 		Code: "airflow-blocked", Name: "air or water path blocked",
 		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "too-hot", "runs-all-the-time"},
 		ShownBy:     []string{"airflow-blocked"},
-		Contradicts: []string{"airflow-clear"},
+		Contradicts: []string{"no-air-path", "airflow-clear"},
 		Fix:         "clear vent, filter and path; then prove the limit and the heater",
 		Work:        "vent, filter, duct, lint, fan, air, flue",
 		Source:      commonPractice,

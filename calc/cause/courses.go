@@ -51,6 +51,13 @@ var courses = []Course{
 		On: []string{"no-heat"}, When: []string{"heater-sound", "heater-volts-present"}, Tests: []string{"connections", "heater-amps"}, Source: commonPractice,
 	},
 	{
+		On: []string{"no-heat"}, When: []string{"wired-in"}, Tests: []string{"heater-ohms", "heater-case"}, Source: commonPractice,
+	},
+	{
+		// What hums is turned before it is measured: it may only be jammed.
+		On: []string{"motor-dead"}, When: []string{"hums"}, Tests: []string{"shaft", "run-cap", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
 		On: []string{"trips-breaker"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{

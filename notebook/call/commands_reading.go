@@ -102,8 +102,11 @@ func applyMark(c *Call, a *args) (*Reply, error) {
 	return c.finish(r), nil
 }
 
+// itsMotor is the machine of an appliance without a compressor.
+const itsMotor = "motor"
+
 // machineAtHand is the machine to which pins belong now: of what does not drain
-// the pump, until another is put at hand.
+// the pump, of what has no compressor its motor, until another is put at hand.
 //
 //go:noinline
 func (c *Call) machineAtHand() string {
@@ -112,8 +115,11 @@ func (c *Call) machineAtHand() string {
 			return c.atHand[i].value
 		}
 	}
-	if c.complaint() == said.NoDrain {
+	switch {
+	case c.complaint() == said.NoDrain:
 		return drainPump
+	case c.appliance().Unsealed && c.machines[defaultMachine] == nil:
+		return itsMotor
 	}
 	return defaultMachine
 }

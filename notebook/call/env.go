@@ -356,7 +356,7 @@ func plateFunc(c *Call) sum.Func {
 			if len(args) > 1 {
 				name, _ = args[1].(string)
 			}
-			p, ok := c.plateAt(c.machineAtHand(), key, name)
+			p, ok := c.plateHere(key, name)
 			if !ok || !p.isQ {
 				return nil, (&source.Error{Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
 			}

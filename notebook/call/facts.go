@@ -87,6 +87,9 @@ func (c *Call) facts(before int) []cause.Fact {
 	if n := c.kindSaid(before); n > 0 && c.appliance().Wired {
 		add("wired-in", n)
 	}
+	if n := c.kindSaid(before); n > 0 && c.appliance().Still {
+		add("no-air-path", n)
+	}
 	if n := c.kindSaid(before); n > 0 && c.appliance().Unsealed {
 		add("no-sealed-system", n)
 	}

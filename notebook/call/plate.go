@@ -109,7 +109,7 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 	if len(c.atHand) == 0 && c.appliance().Unsealed && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
 		for i := range out {
 			if out[i].of == defaultMachine {
-				out[i].of = "motor"
+				out[i].of = itsMotor
 			}
 		}
 	}
@@ -338,6 +338,16 @@ func (c *Call) plateAt(of, key, name string) (plate, bool) {
 		}
 	}
 	return unnamed, found
+}
+
+// plateHere finds a value of the machine at hand, else of the appliance around
+// it.
+func (c *Call) plateHere(key, name string) (plate, bool) {
+	p, ok := c.plateAt(c.machineAtHand(), key, name)
+	if !ok && c.appliance().Unsealed {
+		p, ok = c.plateAt(defaultMachine, key, name)
+	}
+	return p, ok
 }
 
 // sameName takes run and run-cap for one name.

@@ -77,6 +77,10 @@ var seenProofs = []struct {
 // practice).
 const heated = 50
 
+// heatedWater is that of tap water, which no one sets as hot: 120 °F (49 °C) is
+// the usual most against scalding (common practice).
+const heatedWater = 40
+
 // proofList is what proves a repair of this call. An inverter starts its
 // compressor softly: it has neither surge nor sag. An appliance without a
 // compressor has its motor's amps and no cold. Where only fans were worked on,

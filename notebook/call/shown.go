@@ -156,7 +156,11 @@ func heat(c *Call, since int) shown {
 		s.held = false
 		return s
 	}
-	return shown{held: c.value(r).Lo >= heated, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
+	least := float64(heated)
+	if strings.EqualFold(r.a, "water") {
+		least = heatedWater
+	}
+	return shown{held: c.value(r).Lo >= least, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
 }
 
 // heaterRenewed is the last entry by which a heater was replaced in a call about

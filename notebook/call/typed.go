@@ -78,6 +78,7 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i)^(inlet|water|fill) valve (hot|cold) `, to: `$1-valve-$2 `},
 	{of: "ohm", from: `(?i)^([a-z]{3,}) t?stat `, to: `$1-thermostat `},
 	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) (switch|solenoid|element|heater|valve|thermostat|fuse|sensor|thermistor|relay|igniter) ([\d~.>o])`, to: `$1-$2 $3`},
+	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) (element|heater|valve|solenoid|igniter) (?:to )?((?i:case|gnd|ground|chassis|frame|shell) )`, to: `$1-$2 $3`},
 	{of: "ohm", from: `(?i)^` + colour + `[–/-]` + colour + ` `, to: `$1 $2 `},
 	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},

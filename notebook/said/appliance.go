@@ -21,6 +21,7 @@ type Appliance struct {
 	Gas, Electric bool        // said of what heats
 	OneFan        bool        // a single fan for both of its coils, as dehumidifiers have
 	HeatPumpDryer bool
+	Still         bool // moves no air and no water through itself
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
 }
@@ -33,6 +34,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"electric"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
+		Still:     still().MatchString(both),
 		HighVolts: Has(both, []string{"microwave"}), ThreePhases: isKind(phases3, both),
 	}
 }

@@ -83,7 +83,6 @@ func Stated(text string) []string {
 // states tells a clause of how something was found.
 var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|bad|dead|worn( out)?|broken|weak|leaking|stuck|tripped|locked up|jammed|blown|cracked|dirty|clogged|iced( up)?)$`)
 
-
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
 

@@ -41,4 +41,7 @@ var heatPumps = Lazily(`(?i)heat.?pump`)
 // that speak of a heater or fan in it too.
 var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 
+// still tells what heats without a fan or a pump that its heat depends on.
+var still = Lazily(`\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`)
+
 var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
