@@ -98,9 +98,10 @@ type Call struct {
 	proofTold string         // the proof last asked for
 	said      map[string]int // the entry at which what is said once was said
 
-	at    time.Time // of the entry being applied
-	entry int       // its number
-	steps int       // see Work
+	at     time.Time // of the entry being applied
+	entry  int       // its number
+	steps  int       // see Work
+	hinted int       // words not known that were looked for
 }
 
 // text is a plain fact with the entry that holds it.

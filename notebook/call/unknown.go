@@ -33,6 +33,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return nil
 	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
+	if c.hinted++; c.hinted > mostHinted {
+		return e
+	}
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
 	}
@@ -77,6 +80,10 @@ func (c *Call) unknownWord(l *script.Line) error {
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
 }
+
+// mostHinted is for how many words that are not known a call looks for what would
+// have worked: a file of nothing else is read through all the same.
+const mostHinted = 200
 
 // valueFirst tells a reading whose value stands before what was read.
 func valueFirst(l *script.Line) error {
