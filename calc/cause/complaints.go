@@ -180,7 +180,7 @@ var complaints = []Complaint{
 		Need: []Need{{"igniter seen or read", []string{"igniter-glows", "igniter-dark", "igniter-open", "igniter-conducts"}}, {"flame seen", []string{"flame-lights", "flame-none"}}, needEarth},
 	},
 	{
-		Code: "too-hot", Name: "gets too hot",
+		Code: "too-hot", Name: "gets too hot, or another heat than is set",
 		Signs:  []string{"too-hot", "heats-when-off"},
 		Cured:  []string{"heat-right"},
 		Causes: []string{"heater-grounded", "airflow-blocked", "sensor-heats-on", "thermostat-stuck", "heat-relay-stuck"},

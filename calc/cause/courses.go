@@ -30,6 +30,10 @@ var courses = []Course{
 		Source: commonPractice,
 	},
 	{
+		// Water comes of a blocked drain first, then of its pan and its line.
+		On: []string{"leaks-ices"}, When: []string{"water-on-floor"}, Tests: []string{"drain", "pan", "water-line", "level"}, Source: commonPractice,
+	},
+	{
 		// Nothing but the sealed system leaves both coils without work while it runs.
 		On: []string{"no-cool", "runs-always"}, When: []string{"frost-none", "condenser-cold"},
 		Tests:  []string{"cond-fan-look", "evap-fan-look", "running-amps", "leak-search", "restriction-look"},

@@ -78,7 +78,7 @@ normal-use | normal use | no unusual load and no unusual door openings |
 lamp-stays-on | lamp stays on, light stays on | the inside lamp stays on with the door shut | lamp-goes-off
 lamp-goes-off | lamp goes off, light goes off | the inside lamp goes off with the door shut |
 water-inside | water inside, water in cabinet, water in compartment | water stands inside the cabinet |
-water-on-floor | water on floor, puddle | water on the floor |
+water-on-floor | water on floor, water on the floor, water under, puddle | water on the floor |
 drain-blocked | drain blocked, drain frozen, drain clogged, blocked drain, frozen drain, clogged drain | the defrost drain does not take water | drain-clear
 drain-clear | drain clear, drain open | the defrost drain takes water freely |
 pan-cracked | pan cracked, drain pan cracked, pan missing, pan off | the drain pan is cracked or out of place | pan-sound

@@ -99,6 +99,8 @@ var appliances = []byAppliance{
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
+	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
+	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
 	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
