@@ -24,12 +24,28 @@ type Report struct {
 	Record *record.Record // as its lines replay; nil when it could not be read
 	Open   bool
 	Torn   string
+	Broken bool // it was closed, and its log is not what was closed
+	Cut    bool // the file ends before its log
 	Faults []Fault
 	// Remarks are what people wrote into the file, by the section before it.
 	Remarks map[string]string
 	// Behind says that the part above the log is older than the log, as it
 	// may be after a crash; it is no fault.
 	Behind bool
+}
+
+// Warning says in a sentence why the file is not to be trusted, "" when nothing
+// speaks against it.
+func (r *Report) Warning() string {
+	switch {
+	case r.Cut:
+		return "The file ends before its log: what it held is lost, and nothing here stands for it."
+	case r.Broken:
+		return "This file is not what was closed: its log was changed or cut off since. What stands here is what its lines say now."
+	case len(r.Faults) > 0:
+		return fmt.Sprintf("The file differs in %d places from what its lines say. What stands here is what its lines say.", len(r.Faults))
+	}
+	return ""
 }
 
 // Check replays a file's lines and compares all that is derived from them.
@@ -39,7 +55,7 @@ func Check(content []byte) (*Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Report{Open: !f.Closed, Torn: f.Torn}
+	r := &Report{Open: !f.Closed, Torn: f.Torn, Broken: f.Broken(), Cut: f.Cut != nil}
 	if f.Cut != nil || len(content) == 0 {
 		r.Record = call.New().Record()
 		if r.Remarks, err = keptRemarks(f, nil); err != nil {

@@ -40,6 +40,7 @@ type Notebook struct {
 	cost    bounds           // of replaying the call
 	journal *journal.Journal // nil when nothing is stored
 	remarks map[string]string
+	marked  bool // that it was not as closed is written down
 	dirty   bool // the file's derived part is behind its log
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
@@ -53,6 +54,7 @@ type Opening struct {
 	Torn    string // an entry that a crash cut off; it never counted
 	Cut     bool   // the file ends before its log: no entry is left
 	Stray   int    // lines in the log that are neither entries nor replies
+	Broken  bool   // it was closed, and its log is not what was closed
 	Changed int    // replies that differ from what this program says today
 	Lost    []lostEntry
 }
@@ -122,7 +124,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 		return nil, err
 	}
 	n := New(h)
-	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray)}
+	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray), Broken: f.Broken()}
 	made, err := replayed(f, touched(f), nil, func(i int, _ call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
 		if err != nil {
@@ -180,7 +182,33 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	if err := n.call.Doubtful(text); err != nil {
 		return nil, err
 	}
+	s, err := n.call.Parse(text)
+	switch {
+	case err == nil && n.call.Closed() && s.Asks():
+		return n.ask(text)
+	case err == nil && n.Opening.Broken && !n.marked:
+		e, err := n.enter("note " + call.NotAsClosed)
+		if err != nil {
+			return nil, err
+		}
+		n.marked = true
+		rest, err := n.do(text, 0)
+		return append([]call.Entry{e}, rest...), err
+	}
 	return n.do(text, 0)
+}
+
+// ask answers a question to a closed call, which is not written down.
+func (n *Notebook) ask(text string) ([]call.Entry, error) {
+	at, err := writable(n.call.Clock(text, n.host.Now))
+	if err != nil {
+		return nil, err
+	}
+	cost, entries := n.cost, n.call.Len()
+	e, err := n.call.Apply(at, text)
+	n.undo(entries, cost)
+	e.N = 0
+	return []call.Entry{e}, err
 }
 
 // deepest is how far `use` may go: a file that uses a file that uses a file.

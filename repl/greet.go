@@ -46,7 +46,7 @@ func (t *talk) standing() {
 		}
 	}
 	if n.Call().Closed() {
-		t.p.Say(call.Plain, "It is closed; a line typed now opens it again.")
+		t.p.Say(call.Plain, "It is closed: a question is answered and not written down, any other line opens it again.")
 	}
 }
 
@@ -59,7 +59,9 @@ func (t *talk) troubles() {
 	if n.Opening.Torn != "" {
 		t.p.Trouble("the last line was cut off by a crash and never counted; type it again: " + n.Opening.Torn)
 	}
-	if k := n.Opening.Changed; k > 0 {
+	if n.Opening.Broken {
+		t.p.Trouble("the file is not what was closed: its log was changed or cut off since; ohmcall check shows where it differs from its lines")
+	} else if k := n.Opening.Changed; k > 0 {
 		t.p.Trouble(counted(k, "reply", "replies") + " in the file would read otherwise today; ohmcall check shows them")
 	}
 	if k := n.Opening.Stray; k > 0 {

@@ -136,7 +136,7 @@ func TestTradeWords(t *testing.T) {
 		"burnt terminal at heater": "connection-loose", "loose spade": "connection-loose", "lug loose": "connection-loose", "terminals burnt": "connection-loose",
 		"wires off": "", "wire": "",
 		"drains": "drains", "pump runs": "pump-runs", "impeller jammed": "load-jammed", "glass in sump": "load-jammed", "drain hose kinked": "hose-blocked",
-		"shock": "shock", "shock from door": "shock", "smoke": "smoke", "gas smell": "gas-smell", "no smoke": "", "smoke no more": "",
+		"shock": "shock", "shock from door": "shock", "smoke": "smoke", "gas smell": "gas-smell", "no smoke": "no-smoke", "smoke no more": "",
 	} {
 		if code, _, _ := FindFinding(text); code != want {
 			t.Errorf("%q is %q, want %q", text, code, want)

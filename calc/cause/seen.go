@@ -155,6 +155,9 @@ does-not-dry | does not dry, doesn't dry, not drying, still damp, no water in bu
 wire-at-metal | wire at metal, wire touches metal, chafed wire, wire chafed, pinched wire, wire pinched, bare wire, chewed wire, wire chewed | a wire is chafed or pinched and touches the metal | wires-clear
 wires-clear | wires clear of metal, wires clear, harness sound | no wire is chafed or pinched at the metal |
 shock | shock, shocks, electric shock, gives a shock, got a shock, tingles, tingle, metal is live | somebody felt a shock from its metal |
+no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
+no-smoke | no smoke, no sparks, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
+no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas leak, gas leak test good | no smell of gas | gas-smell
 smoke | smoke, smokes, smoking, sparks, sparking, arcing, burning smell, smells burnt, smell of burning, burnt smell | smoke, sparks or a smell of burning |
 gas-smell | gas smell, smell of gas, smells of gas, smells gas | a smell of gas |
 belt-broken | belt broken, belt off, belt slips | the belt is broken, off or slips | belt-sound

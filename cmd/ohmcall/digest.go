@@ -97,6 +97,11 @@ func layOut(p *term.Printer, d *fleet.Digest) {
 			p.Say(call.Plain, t.Line(row))
 		}
 	}
+	// Where the screen ends stands what is to be looked at.
+	if s := d.First(); s != "" {
+		p.Say(call.Plain, "")
+		p.Say(call.Plain, s)
+	}
 }
 
 func tableOf(t fleet.TextTable) *call.Table { return &call.Table{Head: t.Head, Rows: t.Rows} }

@@ -41,7 +41,7 @@ one stands in, under the notebook's name. - writes to standard output.`,
 				a.code = fault
 				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %d places; ohmcall check lists them\n", len(r.Faults))
 			}
-			html, err := sheet.Render(r.Record, r.Remarks)
+			html, err := sheet.Render(r.Record, r.Remarks, r.Warning())
 			if err != nil {
 				return err
 			}

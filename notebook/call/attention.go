@@ -20,8 +20,11 @@ func (c *Call) alerts(r *record.Record) []string {
 	var out alertList
 	add := out.add
 	add("Unsafe", c.unsafe()...)
-	_, told := c.alarms()
-	add("Danger", told...)
+	for _, n := range c.broken {
+		if c.alive(n) {
+			add("Contradiction", NotAsClosed+atEntry(n))
+		}
+	}
 	add("In doubt", c.doubts()...)
 	now := c.weigh(math.MaxInt)
 	for _, k := range now.Contradictions {
@@ -64,6 +67,10 @@ func (c *Call) alerts(r *record.Record) []string {
 	return out
 }
 
+// doubtWords are those of what whoever goes through many calls must see besides
+// what is unsafe or missing.
+var doubtWords = []string{"In doubt", "Contradiction"}
+
 // alertList is what needs attention, each line once.
 type alertList []string
 
@@ -80,8 +87,9 @@ func (l *alertList) add(word string, list ...string) {
 func (c *Call) unsafe() []string {
 	failed := slices.DeleteFunc(c.verdictsWith(barring...), func(j *judged) bool { return j.verdict.Word != verdict.Failed })
 	out := told(failed, false)
-	seen, _ := c.alarms()
-	out = append(out, seen...)
+	for _, a := range c.alarms() {
+		out = append(out, a.text)
+	}
 	told := 0
 	for _, w := range c.defeated() {
 		if w.Entry == told {

@@ -82,6 +82,7 @@ type Call struct {
 	renewed       []work        // of it, what was replaced by new
 	capsFitted    []fittedCap
 	guarding      []said.Guard // what took a protective device out, or put it back
+	broken        []int        // entries that say that the file was not as it was closed
 	defied        []int        // entries that show a machine energised that should not be
 
 	machines map[string]*machine
@@ -257,7 +258,7 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		return Entry{}, err
 	}
 	c.at, c.entry = at, len(c.entries)+1
-	reopens := c.Closed() && !s.asks()
+	reopens := c.Closed() && !s.Asks()
 	e := Entry{N: c.entry, At: at, Line: s.Line.Text, Kind: s.Kind()}
 	if s.Command == nil {
 		e.Reply, err = c.applySum(s.Line)
@@ -293,9 +294,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	return e, nil
 }
 
-// asks reports whether a statement only asks.
-func (s *Statement) asks() bool {
-	return s.Command != nil && (s.Command.Group == Asks || s.Command.Screen)
+// Asks reports whether a statement only asks. Of worth the record keeps the sum.
+func (s *Statement) Asks() bool {
+	return s.Command != nil && (s.Command.Group == Asks && s.Command.Word != "worth" || s.Command.Screen)
 }
 
 // Clock is the time that an entry written now would get: the wall clock, or

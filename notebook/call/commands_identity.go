@@ -46,6 +46,25 @@ var identityFields = []struct{ word, label, help, example string }{
 	{"fault", "Complaint", "the complaint in the customer's words", `fault clicks and does not cool`},
 }
 
+// technicians are those who worked on the call, each once, where there are
+// several with the entry from which on.
+func (c *Call) technicians(from bool) []string {
+	var out []string
+	var at []int
+	c.spend(len(c.fields))
+	for _, f := range c.fields {
+		if f.key == "tech" && c.alive(f.entry) && !among(out, f.value) {
+			out, at = append(out, f.value), append(at, f.entry)
+		}
+	}
+	for i := range out {
+		if from && len(out) > 1 {
+			out[i] += " from entry " + itoa(at[i])
+		}
+	}
+	return out
+}
+
 // isName reports whether a command takes a name that the call has already.
 func (c *Call) isName(word string) bool {
 	return among([]string{"tech", "client", "site", "unit"}, word) && c.last(word) != ""

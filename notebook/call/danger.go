@@ -75,9 +75,16 @@ func (c *Call) renewedBefore(name string, before int) int {
 // mostRenewals is how far back a replacement is looked for.
 const mostRenewals = 64
 
+// NotAsClosed is noted before anything else goes into a file that was closed and
+// changed since.
+const NotAsClosed = "the file was not what had been closed when it was opened again: its log was changed or cut off"
+
 // worked writes a line of work down.
 func (c *Call) worked(w work) {
 	c.works = append(c.works, w)
+	if w.text == NotAsClosed {
+		c.broken = append(c.broken, w.entry)
+	}
 	c.heed(w)
 }
 

@@ -59,7 +59,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		}
 	}
 	if len(fitted) > 0 {
-		done = []string{"fitted " + strings.Join(fitted, ", ")}
+		done = []string{"parts used: " + strings.Join(fitted, ", ")}
 	}
 	text := cmp.Or(strings.Join(done, "; "), "no repair written down")
 	e := c.stopped()

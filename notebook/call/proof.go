@@ -147,7 +147,7 @@ func (c *Call) proofList() []proofWanted {
 		}
 		out = append(out, f.runs, f.amps)
 	}
-	return append(out, c.rereads()...)
+	return append(append(out, c.rereads()...), c.alarmProofs()...)
 }
 
 // placesOfProof names the place whose temperature proves a repair, by a word of

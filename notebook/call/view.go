@@ -27,6 +27,11 @@ func (c *Call) Record() *record.Record {
 	c.drawProof(r)
 	r.Missing = c.missing()
 	r.Alerts = c.alerts(r)
+	for _, s := range r.Alerts {
+		if word, what, _ := strings.Cut(s, ": "); among(doubtWords, word) {
+			r.Header.Doubt = append(r.Header.Doubt, what)
+		}
+	}
 	c.drawHeader(r, found)
 	brief(&r.Header)
 	c.drawOutcome(r, found)
@@ -272,7 +277,11 @@ func (c *Call) drawWork(r *record.Record) {
 		}
 	}
 	for _, f := range identityFields {
-		if v := c.last(f.word); v != "" && f.word != "fault" {
+		v := c.last(f.word)
+		if f.word == "tech" {
+			v = strings.Join(c.technicians(true), ", ")
+		}
+		if v != "" && f.word != "fault" {
 			r.Identity = append(r.Identity, record.Fact{Label: f.label, Text: v})
 		}
 	}
@@ -362,7 +371,7 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 			}
 		}
 	}
-	h.Technician, h.Client, h.Site = c.last("tech"), c.last("client"), c.last("site")
+	h.Technician, h.Client, h.Site = strings.Join(c.technicians(false), ", "), c.last("client"), c.last("site")
 	h.Unit, h.Model, h.Serial = c.last("unit"), c.last("model"), c.last("serial")
 	h.Complaint, h.Kind = c.last("fault"), found.Complaint
 	h.Machine = c.plateText(c.mainMachine(), "model")

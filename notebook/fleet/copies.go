@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"hash/maphash"
 	"iter"
+	"slices"
 	"strings"
 	"sync"
 
@@ -56,16 +57,24 @@ func typedIn(line string) (head, text string) {
 	return line[:at], strings.TrimSuffix(line[at:], "\n")
 }
 
-// copies finds the redacted copies among the calls of a scan. It is not safe
+// copies finds the redacted and the altered copies among the calls of a scan. It is not safe
 // for concurrent use.
 type copies struct {
 	calls    map[uint64][]traced // by their first line
 	redacted []traced
+	alike    map[string][]traced // by who, what and when
 }
 
 type traced struct {
 	trail
-	path string
+	path  string
+	state State
+}
+
+// twin is of what a file is a copy, and how it is told.
+type twin struct {
+	State  State
+	Reason string
 }
 
 // add takes in a call that counts.
@@ -76,7 +85,14 @@ func (c *copies) add(it *Item) {
 	if c.calls == nil {
 		c.calls = map[uint64][]traced{}
 	}
-	x := traced{it.trail, it.Path}
+	x := traced{it.trail, it.Path, it.State}
+	if h := &it.Header; h.Started != "" && h.Client+h.Serial != "" {
+		if c.alike == nil {
+			c.alike = map[string][]traced{}
+		}
+		who := strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
+		c.alike[who] = append(c.alike[who], x)
+	}
 	first := x.lines[0]
 	c.calls[first] = append(c.calls[first], x)
 	if x.redacted {
@@ -85,26 +101,36 @@ func (c *copies) add(it *Item) {
 }
 
 // of gives each redacted copy whose original is there, or a later copy of it,
-// with that one's path.
-func (c *copies) of() map[string]string {
-	out := map[string]string{}
+// and each call that was changed since it was closed where one of the same start,
+// client, serial number and unit is as it was: a copy that was altered.
+func (c *copies) of() map[string]twin {
+	out := map[string]twin{}
+	for _, list := range c.alike {
+		for _, x := range list {
+			i := slices.IndexFunc(list, func(o traced) bool { return o.state == Trusted })
+			if x.state == Changed && i >= 0 {
+				out[x.path] = twin{Copy, clip("seems to be an altered copy of " + script.Clean(list[i].path))}
+			}
+		}
+	}
+	of := map[string]string{}
 	for _, r := range c.redacted {
 		n := len(r.lines)
 		for _, x := range c.calls[r.lines[0]] {
 			longer := len(x.lines) > n || len(x.lines) == n && (!x.redacted || x.path < r.path)
-			if longer && x.path != r.path && x.lines[n-1] == r.lines[n-1] && (out[r.path] == "" || !x.redacted) {
-				out[r.path] = x.path
+			if longer && x.path != r.path && x.lines[n-1] == r.lines[n-1] && (of[r.path] == "" || !x.redacted) {
+				of[r.path] = x.path
 			}
 		}
+	}
+	for path, original := range of {
+		out[path] = twin{Redacted, clip("a redacted copy of " + script.Clean(original))}
 	}
 	return out
 }
 
-// copyOf says of what a file is a redacted copy.
-func copyOf(original string) string { return clip("a redacted copy of " + script.Clean(original)) }
-
 // Once passes on the items of a scan of files and folder trees, the redacted
-// copies of calls that are there as well marked as such. It goes through the
+// and altered copies of calls that are there as well marked as such. It goes through the
 // files first, replaying nothing, since a copy may come before its original.
 func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
@@ -116,8 +142,8 @@ func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
 		}
 		out := c.of()
 		for it := range items {
-			if original := out[it.Path]; original != "" && it.State.Counts() {
-				it.State, it.Reason = Redacted, copyOf(original)
+			if t, is := out[it.Path]; is && it.State.Counts() {
+				it.State, it.Reason = t.State, t.Reason
 			}
 			if !yield(it) {
 				return

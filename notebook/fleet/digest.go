@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 	"time"
+	"unicode"
 
 	"ohmcall/notebook/record"
 )
@@ -40,6 +41,7 @@ type Row struct {
 	Cost       float64  `json:"cost"`
 	Missing    []string `json:"missing"`
 	Unsafe     []string `json:"unsafe"`
+	Doubt      []string `json:"doubt"`
 	Parts      []string `json:"parts"`
 	State      State    `json:"state"`
 	Reason     string   `json:"reason"`
@@ -138,7 +140,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			continue
 		}
 		d.Seen++
-		v := visit{row: -1, path: it.Path, serial: clip(key(it.Header.Serial)), started: clip(it.Header.Started)}
+		v := visit{row: -1, path: it.Path, serial: clip(serialKey(it.Header.Serial)), started: clip(it.Header.Started)}
 		if f.Match(&it) {
 			v.row = len(d.Rows)
 			d.Rows = append(d.Rows, newRow(&it, same))
@@ -164,15 +166,15 @@ func newRow(it *Item, same texts) Row {
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
 		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
-		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
+		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 	}
 }
 
-// leaveOut takes out the redacted copies whose original is there, wherever in
+// leaveOut takes out the copies whose original is there, wherever in
 // the scan it stands, and gives the visits that are left.
-func (d *Digest) leaveOut(out map[string]string, visits []visit) []visit {
-	for path, original := range out {
-		d.Problems = append(d.Problems, Problem{path, Redacted, copyOf(original)})
+func (d *Digest) leaveOut(out map[string]twin, visits []visit) []visit {
+	for path, t := range out {
+		d.Problems = append(d.Problems, Problem{path, t.State, t.Reason})
 	}
 	if len(out) == 0 {
 		return visits
@@ -182,7 +184,7 @@ func (d *Digest) leaveOut(out map[string]string, visits []visit) []visit {
 	rows := d.Rows[:0]
 	for i := range d.Rows {
 		at[i] = -1
-		if out[d.Rows[i].Path] == "" {
+		if _, copied := out[d.Rows[i].Path]; !copied {
 			at[i] = len(rows)
 			rows = append(rows, d.Rows[i])
 		}
@@ -190,7 +192,7 @@ func (d *Digest) leaveOut(out map[string]string, visits []visit) []visit {
 	d.Rows = rows
 	left := visits[:0]
 	for _, v := range visits {
-		if out[v.path] != "" {
+		if _, copied := out[v.path]; copied {
 			continue
 		}
 		if v.row >= 0 {
@@ -206,7 +208,10 @@ func rank(r *Row) int {
 	if len(r.Unsafe) > 0 {
 		return 0
 	}
-	return record.ResultRank(r.Result)
+	if n := record.ResultRank(r.Result); len(r.Doubt) == 0 {
+		return n
+	}
+	return 1 // with what is not proved
 }
 
 // findCallBacks looks, for each call, at the one before it with the same
@@ -312,6 +317,16 @@ func count(n *int, yes bool) {
 
 // key folds the spellings of a serial number, a part or a model that mean
 // the same: letter case and spaces.
+// serialKey is a serial number as it is compared: letters and digits.
+func serialKey(s string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsLetter(r) || unicode.IsDigit(r) {
+			return unicode.ToLower(r)
+		}
+		return -1
+	}, s)
+}
+
 func key(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
 func clip(s string) string {

@@ -2,6 +2,7 @@ package fleet
 
 import (
 	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -20,7 +21,7 @@ func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		calls.Rows = append(calls.Rows, []string{r.day(), join(append([]string{r.result()}, r.remarks()...)...), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"),
-			r.found(), cmp.Or(join(few("unsafe: ", r.Unsafe), few("missing: ", r.Missing)), "nothing"), r.safePath()})
+			r.found(), cmp.Or(join(few("unsafe: ", r.Unsafe), few("in doubt: ", r.Doubt), few("missing: ", proofFirst(r.Missing))), "nothing"), r.safePath()})
 	}
 	return calls, filled(d.sumTables())
 }
@@ -29,7 +30,7 @@ func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
 // first what tells it from others. Its file is to stand under them.
 func (r *Row) Brief() []string {
 	out := []string{r.day() + "  " + strings.TrimSuffix(r.result()+": "+join(r.Client, r.what()), ": ")}
-	for _, s := range []string{r.found(), few("unsafe: ", r.Unsafe), few("missing: ", r.Missing), join(r.remarks()...)} {
+	for _, s := range []string{r.found(), few("unsafe: ", r.Unsafe), few("in doubt: ", r.Doubt), few("missing: ", proofFirst(r.Missing)), join(r.remarks()...)} {
 		if s != "" {
 			out = append(out, "  "+s)
 		}
@@ -45,6 +46,41 @@ func (r *Row) found() string {
 	}
 	return cmp.Or(r.Complaint, "no complaint") + "; " + cause
 }
+
+// proofFirst puts what is missing of the proof before the rest.
+func proofFirst(list []string) []string {
+	out := slices.Clone(list)
+	slices.SortStableFunc(out, func(a, b string) int { return cmp.Compare(notProof(a), notProof(b)) })
+	return out
+}
+
+func notProof(s string) int {
+	if strings.HasPrefix(s, "proof") {
+		return 0
+	}
+	return 1
+}
+
+// First names the files that are to be looked at first, "" when none is unsafe.
+func (d *Digest) First() string {
+	var names []string
+	for i := range d.Rows {
+		if r := &d.Rows[i]; len(r.Unsafe) > 0 {
+			names = append(names, r.safePath())
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	more := ""
+	if n := len(names) - mostFirst; n > 0 {
+		names, more = names[:mostFirst], " and "+strconv.Itoa(n)+" more"
+	}
+	return "Unsafe, listed first: " + strings.Join(names, ", ") + more + "."
+}
+
+// mostFirst is how many files that line names.
+const mostFirst = 5
 
 // few tells the first of a list and how many more there are.
 func few(lead string, list []string) string {

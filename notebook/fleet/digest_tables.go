@@ -3,6 +3,7 @@ package fleet
 import (
 	"cmp"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -27,7 +28,7 @@ func (d *Digest) Tables() []TextTable {
 
 // sumTables are the tables under that of the calls.
 func (d *Digest) sumTables() []TextTable {
-	return []TextTable{d.totalTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
+	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
 }
 
 func filled(all []TextTable) []TextTable {
@@ -62,6 +63,9 @@ func (d *Digest) callTable() TextTable {
 		for _, s := range r.Unsafe {
 			wants = append(wants, "unsafe: "+s)
 		}
+		for _, s := range r.Doubt {
+			wants = append(wants, "in doubt: "+s)
+		}
 		wants = append(wants, r.Missing...)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
@@ -86,6 +90,9 @@ func (r *Row) remarks() []string {
 	}
 	if r.Left != "" {
 		out = append(out, "left "+r.Left)
+	}
+	if r.Technician != "" {
+		out = append(out, "by "+r.Technician)
 	}
 	if s := r.recordState(); s != "" {
 		out = append(out, s)
@@ -126,6 +133,35 @@ func (d *Digest) totalTable() TextTable {
 	add("files not counted", len(d.Problems))
 	add("minutes", s.Minutes)
 	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
+	return t
+}
+
+// technicianTable compares technicians, where there are several.
+func (d *Digest) technicianTable() TextTable {
+	type sums struct{ calls, unsafe, notProved, calledBack int }
+	by, names := map[string]*sums{}, []string{}
+	for i := range d.Rows {
+		r := &d.Rows[i]
+		name := cmp.Or(r.Technician, "not named")
+		if by[name] == nil {
+			by[name] = &sums{}
+			names = append(names, name)
+		}
+		s := by[name]
+		count(&s.calls, true)
+		count(&s.unsafe, len(r.Unsafe) > 0)
+		count(&s.notProved, r.Result == record.NotProved)
+		count(&s.calledBack, r.LaterOn != "")
+	}
+	if len(names) < 2 {
+		return TextTable{}
+	}
+	slices.Sort(names)
+	t := TextTable{Title: "Technicians", Head: []string{"Technician", "Calls", "Unsafe", "Not proved", "Called back"}, Right: []int{1, 2, 3, 4}}
+	for _, name := range names {
+		s := by[name]
+		t.Rows = append(t.Rows, []string{name, strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
+	}
 	return t
 }
 

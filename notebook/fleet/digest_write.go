@@ -81,7 +81,7 @@ func (d *Digest) CSV(w io.Writer) error {
 	c := csv.NewWriter(w)
 	c.UseCRLF = true
 	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
-		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left"})
+		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left", "doubt"})
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		back := ""
@@ -90,7 +90,7 @@ func (d *Digest) CSV(w io.Writer) error {
 		}
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
 			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
-			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left}
+			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left, strings.Join(r.Doubt, "; ")}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}

@@ -18,6 +18,7 @@ type Filter struct {
 	Technician string
 	Model      string // of the appliance, or of the machine in it
 	Cause      string
+	Result     string // unsafe picks all with anything unsafe
 	// Text is looked for in the front matter's texts; set Options.Text to the
 	// same for a scan that looks into the log as well.
 	Text string
@@ -45,6 +46,7 @@ func (f Filter) Match(it *Item) bool {
 	return has(h.Technician, f.Technician) &&
 		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
 		has(h.Cause, f.Cause) &&
+		(has(h.Result, f.Result) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
 		(f.Text == "" || it.Found || f.inTexts(h))
 }
 
@@ -54,7 +56,7 @@ func (f Filter) inTexts(h *record.Header) bool {
 			return true
 		}
 	}
-	for _, list := range [][]string{h.Missing, h.Unsafe, h.Parts, h.Ohms} {
+	for _, list := range [][]string{h.Missing, h.Unsafe, h.Doubt, h.Parts, h.Ohms} {
 		for _, s := range list {
 			if has(s, f.Text) {
 				return true

@@ -175,7 +175,7 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 	}
 	out := twins.of()
 	for path, h := range redacted {
-		if out[path] == "" {
+		if _, copied := out[path]; !copied {
 			k.Add(&h)
 		}
 	}

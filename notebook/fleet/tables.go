@@ -81,6 +81,7 @@ func callsTable() *Table {
 		boolean("redacted", "personal fields were taken out", func(it *Item) bool { return it.Header.Redacted }),
 		text("log_sha256", "SHA-256 of the log when closed", func(it *Item) string { return it.Header.SHA256 }),
 		text("left", "the state in which the unit was left: running, off, unplugged, tagged out or taken away", func(it *Item) string { return it.Header.Left }),
+		list("doubt", "dangers told of, what is in doubt, and what cannot be so", func(it *Item) []string { return it.Header.Doubt }),
 	)
 }
 

@@ -117,6 +117,11 @@ func Sum(log []byte) string {
 	return hex.EncodeToString(s[:])
 }
 
+// Broken reports whether a file was closed and its log is not what was closed.
+func (f *File) Broken() bool {
+	return f.Header.State == "closed" && (!f.Closed || f.SHA256 != f.Header.SHA256)
+}
+
 // Head reads only the front matter and finds the log's text, for programs
 // that go through many files. Closed tells whether the log's fence is closed.
 func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {

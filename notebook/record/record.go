@@ -31,6 +31,7 @@ type Header struct {
 	Cost       float64
 	Missing    []string
 	Unsafe     []string
+	Doubt      []string // dangers told of, what is in doubt, and what cannot be so
 	Parts      []string // "2 x start device"
 	Ohms       []string // "common-run 2.5", ohms between roles, settled only
 	Redacted   bool

@@ -67,7 +67,7 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
-var notWork = Lazily(`^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+var notWork = Lazily(`^(customer|client|owner|tenant|nobody|no one|no work)\b|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
 	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
 	`|\b(for|to|as) (a |the )?test(ing)?\b`)

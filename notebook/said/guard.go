@@ -28,7 +28,7 @@ var (
 	})
 	// harmless is what speaks of a bridge that there is not.
 	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
-	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
+	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the bridge", "removed bridge", "bridge removed", "took the bridge", "took out the bridge", "bridge out", "removed the link", "link removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
 		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
 		"limit back", "overload back", "thermostat back", "fuse back", "switch back", "earth back", "ground back", "cover back", "back on", "back in"}
 )

@@ -18,7 +18,7 @@ var update = flag.Bool("update", false, "write the golden page anew")
 
 func mustRender(t testing.TB, r *record.Record, remarks map[string]string) []byte {
 	t.Helper()
-	out, err := Render(r, remarks)
+	out, err := Render(r, remarks, "")
 	if err != nil {
 		t.Fatal(err)
 	}

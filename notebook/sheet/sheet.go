@@ -80,12 +80,12 @@ const mostEntries = 30_000
 // Render writes the page of a call. The remarks are what people wrote by
 // hand into the notebook file, Markdown by the name of the part before it;
 // "" is the place before the first part.
-func Render(r *record.Record, remarks map[string]string) ([]byte, error) {
+func Render(r *record.Record, remarks map[string]string, warning string) ([]byte, error) {
 	if len(r.Log) > mostEntries {
 		return nil, fmt.Errorf("the call has %d entries; a page is written of at most %d", len(r.Log), mostEntries)
 	}
 	var b bytes.Buffer
-	if err := layout().Execute(&b, newView(r, remarks)); err != nil {
+	if err := layout().Execute(&b, newView(r, remarks, warning)); err != nil {
 		return nil, err
 	}
 	return clean(b.Bytes()), nil
@@ -111,7 +111,7 @@ func tone(word string) string {
 		}
 	}
 	switch strings.ToLower(word) {
-	case "sound", "on course", "met", "supported", "shown":
+	case "sound", "on course", "met", "shown":
 		return "good"
 	case "suspect", "too early", "not shown", "taken":
 		return "doubt"

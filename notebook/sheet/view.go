@@ -17,6 +17,7 @@ type view struct {
 	Title    string
 	Summary  []record.Fact
 	Contents []section
+	Warning  string // why the file is not to be trusted, "" when nothing speaks against it
 	Alerts   []alert
 	Machines []machine
 	Verdicts []verdict
@@ -54,8 +55,8 @@ type entry struct {
 	Anchor bool // false for a number that was there before
 }
 
-func newView(r *record.Record, remarks map[string]string) *view {
-	v := &view{Record: r, CSS: style(), Title: title(r), Summary: summary(r)}
+func newView(r *record.Record, remarks map[string]string, warning string) *view {
+	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r)}
 	known := make(map[int]bool, len(r.Log))
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
