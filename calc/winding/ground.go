@@ -9,7 +9,7 @@ import (
 
 // judgeCase looks at the readings from pin to case. A ground fault outranks
 // every other state, because of what happens when the machine is energised.
-func judgeCase(t *table, ratedVolts float64, res *Result) {
+func judgeCase(t *table, kind Kind, ratedVolts float64, res *Result) {
 	var grounded, clear []string
 	unread := false
 	for i, c := range t.toCase {
@@ -29,8 +29,12 @@ func judgeCase(t *table, ratedVolts float64, res *Result) {
 	}
 	switch {
 	case len(grounded) > 0:
-		text := []string{"Grounded: " + list(grounded, "and") + ". Never energise it.",
-			"Do not stand in line with its terminals: they can blow out."}
+		text := []string{"Grounded: " + list(grounded, "and") + ". Never energise it."}
+		res.caution(caution.NeverEnergise)
+		if kind == Compressor || kind == Unknown {
+			text = append(text, "Do not stand in line with its terminals: they can blow out.")
+			res.caution(caution.TerminalsPressed)
+		}
 		if res.State != Incomplete && res.State != Sound && len(res.Notes) > 0 {
 			text = append(text, "Besides: "+res.Notes[0])
 			res.Notes = res.Notes[1:]
@@ -39,7 +43,6 @@ func judgeCase(t *table, ratedVolts float64, res *Result) {
 		res.State = Grounded
 		res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == FactSound })
 		res.fact(FactGrounded)
-		res.caution(caution.NeverEnergise, caution.TerminalsPressed)
 	case len(clear) > 0:
 		res.note("No gross fault to the case at " + list(clear, "and") + "; an ohm-meter cannot prove insulation.")
 		if !unread {

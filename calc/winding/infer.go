@@ -45,7 +45,7 @@ func Infer(in Input) Result {
 	default:
 		inferNetwork(t, m, in, &res)
 	}
-	judgeCase(t, in.RatedVolts, &res)
+	judgeCase(t, in.Kind, in.RatedVolts, &res)
 	wantCase(t, &res)
 	if in.Sheet != nil {
 		res.Sheet = compareSheet(in, res, *in.Sheet)
