@@ -42,6 +42,14 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("Contradiction", j.text)
 		}
 	}
+	if len(c.closed) > 0 {
+		for _, e := range c.entries[c.closed[0]:] {
+			c.spend(1)
+			if e.Kind == "strike" {
+				add("In doubt", "struck after the call had been closed: "+strings.TrimPrefix(e.Line, "strike ")+atEntry(e.N))
+			}
+		}
+	}
 	for _, g := range c.untreated() {
 		add("Not mended", g.told()+"; the work written down is for something else")
 	}
@@ -60,6 +68,9 @@ func (c *Call) alerts(r *record.Record) []string {
 		if c.entries[i].At.Before(c.entries[i-1].At) {
 			add("Note", fmt.Sprintf("the clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
 		}
+	}
+	if c.reopened > 0 {
+		add("Note", "it was closed and opened again (entry "+itoa(c.reopened)+")")
 	}
 	if c.redacted() {
 		add("Note", "this is a copy: client and site were replaced by a mark")

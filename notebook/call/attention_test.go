@@ -6,6 +6,15 @@ import (
 	"testing"
 )
 
+// What was struck once the call had been closed is told.
+func TestStruckAfterClosing(t *testing.T) {
+	c := applyAll(t, "fault does not cool", "ohm earth 0.35 test 10A", "close", "strike 2 probe slipped", "ohm earth 0.05 test 10A", "close")
+	r := c.Record()
+	if !slices.Contains(r.Header.Doubt, "struck after the call had been closed: 2 probe slipped (entry 4)") || !slices.Contains(r.Alerts, "Note: it was closed and opened again (entry 4)") {
+		t.Errorf("%q, %q", r.Header.Doubt, r.Alerts)
+	}
+}
+
 // What needs attention stands with the most dangerous first, each line once and
 // with the entry that it rests on; the order is that of the danger to people,
 // then of the doubt in the work, then of what the record lacks (common
