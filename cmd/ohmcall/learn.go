@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"slices"
@@ -45,6 +46,9 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 	if k != nil && e.Kind == "fault" {
 		return found(k, c.Complaint())
 	}
+	if k != nil && e.Kind == "serial" {
+		return visited(k, c.Serial())
+	}
 	if k == nil || e.Kind != "plate" && !slices.Contains(e.Reply.Flags, "roles-settled") {
 		return nil
 	}
@@ -67,6 +71,21 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 		out = append(out, line)
 	}
 	return out
+}
+
+// visited tells of the last call on the same serial number.
+func visited(k *fleet.Known, serial string) []string {
+	v, ok := k.VisitOf(serial)
+	if !ok {
+		return nil
+	}
+	h := &v.Header
+	day, _, _ := strings.Cut(h.Started, "T")
+	text := "Your notebooks hold an earlier call on this serial number, " + day + ": " + cmp.Or(h.Complaint, "no complaint") + "; " + cmp.Or(h.Cause, "cause not found") + "; " + h.Result
+	if h.Technician != "" {
+		text += "; by " + h.Technician
+	}
+	return []string{cleanName(text) + ". It is kept in " + cleanName(homeShort(v.Path)) + "."}
 }
 
 // fewestCalls is how many calls of a kind it takes to tell what was found in

@@ -1,12 +1,47 @@
 package main
 
 import (
+	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
+	"ohmcall/notebook"
 	"ohmcall/notebook/fleet"
+	"ohmcall/notebook/journal"
 	"ohmcall/notebook/record"
 )
+
+func TestVisitedBefore(t *testing.T) {
+	dir := t.TempDir()
+	for name, content := range map[string]string{"old": "date 2026-01-05 09:00\nserial DEMO-7\nfault does not cool\nclose\n", "new": "date 2026-03-02 09:00\ntech Tilda Tester\nserial demo 7\nfault clicks\nsaw clicks\nclose no fault found\n"} {
+		n, err := notebook.Create(notebook.Host{FS: journal.Disk{}, Now: time.Now}, filepath.Join(dir, name+".md"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range strings.Split(strings.TrimSpace(content), "\n") {
+			if _, err := n.Do(l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if err := n.Close(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	k, err := fleet.Learn(t.Context(), dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := strings.Join(visited(k, "Demo-7"), "")
+	for _, want := range []string{"2026-03-02: clicks; cause not found; no fault found; by Tilda Tester", "new.md"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("%q is not in %q", want, got)
+		}
+	}
+	if got := visited(k, "DEMO-8"); got != nil {
+		t.Errorf("another number tells %q", got)
+	}
+}
 
 func TestFoundBefore(t *testing.T) {
 	k := &fleet.Known{}

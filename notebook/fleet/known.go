@@ -25,6 +25,31 @@ type Known struct {
 	calls  map[string]int
 	causes map[string]map[string]int
 	parts  map[string]map[string]int // by model of machine or appliance
+	visits map[string]Visit          // the last one, by serial number
+}
+
+// Visit is an earlier call on an appliance.
+type Visit struct {
+	Header record.Header
+	Path   string
+}
+
+// VisitOf is the last call known on a serial number, letter case, spaces and
+// dashes aside.
+func (k *Known) VisitOf(serial string) (Visit, bool) {
+	v, ok := k.visits[serialKey(serial)]
+	return v, ok
+}
+
+func (k *Known) addVisit(h *record.Header, path string) {
+	id := serialKey(h.Serial)
+	if id == "" || k.visits[id].Header.Started > h.Started {
+		return
+	}
+	if k.visits == nil {
+		k.visits = map[string]Visit{}
+	}
+	k.visits[id] = Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path}
 }
 
 // Spread sums up the readings between two roles of one model.
@@ -171,12 +196,14 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 			redacted[it.Path] = it.Header
 		} else {
 			k.Add(&it.Header)
+			k.addVisit(&it.Header, it.Path)
 		}
 	}
 	out := twins.of()
 	for path, h := range redacted {
 		if _, copied := out[path]; !copied {
 			k.Add(&h)
+			k.addVisit(&h, path)
 		}
 	}
 	return k, nil
