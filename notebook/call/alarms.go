@@ -11,14 +11,18 @@ import (
 // alone does not: it may have been for something else.
 type alarm struct {
 	code    string
-	cleared []string // findings and facts
+	cleared []string // a finding or fact that shows it, since
+	with    []string // one of which must be shown as well; nil when none need
 	proof   string
+	next    string // what comes first while it stands
 }
 
 var alarming = []alarm{
-	{"shock", []string{"no-shock", "earth-continuity-sound"}, "that it gives no shock any more (saw no shock, or a sound ohm earth …)"},
-	{"smoke", []string{"no-smoke"}, "that it neither smokes nor smells burnt any more (saw no smoke)"},
-	{"gas-smell", []string{"no-gas-smell"}, "that no gas is smelled any more (saw no gas smell)"},
+	{"shock", []string{"earth-continuity-sound"}, []string{"insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"},
+		"that it gives no shock any more (saw no shock; or ohm earth … and each pin to the case, sound)", ""},
+	{"smoke", []string{"no-smoke"}, nil, "that it neither smokes nor smells burnt any more (saw no smoke)", "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
+	{"gas-smell", []string{"no-gas-smell"}, nil, "that no gas is smelled any more (saw no gas smell)",
+		"leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw no gas smell when it is gone"},
 }
 
 // standing is an alarm that nothing has cleared since it was last seen, or since
@@ -44,11 +48,30 @@ func (c *Call) alarms() []standingAlarm {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
 		}
-		if at > 0 && c.lastShown(a.cleared) <= at {
+		if at > 0 && !c.cleared(a, at) {
 			out = append(out, standingAlarm{a, text + ", and nothing since shows that it is gone"})
 		}
 	}
 	return out
+}
+
+// cleared reports whether an alarm is shown to be gone since an entry.
+func (c *Call) cleared(a alarm, at int) bool {
+	return c.lastShown([]string{"no-" + a.code}) > at || c.lastShown(a.cleared) > at && (a.with == nil || c.lastShown(a.with) > 0)
+}
+
+// alarmStands reports whether an alarm stands.
+func (c *Call) alarmStands(code string) bool {
+	return slices.ContainsFunc(c.alarms(), func(s standingAlarm) bool { return s.code == code })
+}
+
+// alarmNext is the step that an alarm asks for, "" when none stands.
+func (c *Call) alarmNext(code string) string {
+	if !c.alarmStands(code) {
+		return ""
+	}
+	i := slices.IndexFunc(alarming, func(a alarm) bool { return a.code == code })
+	return alarming[i].next
 }
 
 // lastShown is the last entry that shows one of several facts, 0 when none does.
@@ -76,11 +99,10 @@ func (c *Call) alarmProofs() []proofWanted {
 		if len(c.seenAt[a.code]) == 0 && !among(c.appliance().Heard, a.code) {
 			continue
 		}
-		stands := func(s standingAlarm) bool { return s.code == a.code }
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
-			held := !slices.ContainsFunc(c.alarms(), stands)
+			held := !c.alarmStands(a.code)
 			text := ""
-			if n := c.lastShown(a.cleared); held && n > 0 {
+			if n := max(c.lastShown(a.cleared), c.lastShown([]string{"no-" + a.code})); held && n > 0 {
 				text = "by what was found" + atEntry(n)
 			}
 			return shown{held: held, text: text}

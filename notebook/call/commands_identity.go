@@ -125,6 +125,10 @@ func plateDoc() string {
 // which of them, and how that is changed.
 func (c *Call) tellComplaint(r *Reply) {
 	hits := c.appliance().Complaints
+	if heard := c.appliance().Heard; len(hits) == 0 && slices.ContainsFunc(alarming, func(a alarm) bool { return among(heard, a.code) }) {
+		r.add(Plain, "It is taken for a danger. What the appliance does or does not do besides can be said too: fault smell of gas, does not heat.")
+		return
+	}
 	if len(hits) == 0 {
 		var names []string
 		for _, k := range cause.Complaints() {
