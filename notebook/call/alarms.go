@@ -38,12 +38,8 @@ func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
 	for _, a := range alarming {
 		f, _ := cause.Lookup(a.code)
-		at, text := 0, ""
-		for _, n := range c.seenAt[a.code] {
-			if c.alive(n) {
-				at, text = n, f.Help+atEntry(n)
-			}
-		}
+		at := c.lastOf(c.seenAt[a.code], c.entry)
+		text := f.Help + atEntry(at)
 		if at == 0 && among(c.appliance().Heard, a.code) {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
@@ -78,11 +74,7 @@ func (c *Call) alarmNext(code string) string {
 func (c *Call) lastShown(codes []string) int {
 	last := 0
 	for _, code := range codes {
-		for _, n := range c.seenAt[code] {
-			if c.alive(n) {
-				last = max(last, n)
-			}
-		}
+		last = max(last, c.lastOf(c.seenAt[code], c.entry))
 	}
 	for _, j := range c.verdictsWith(codes...) {
 		if n := lastEntry(j.verdict); n != math.MaxInt {

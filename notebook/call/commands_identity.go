@@ -46,6 +46,9 @@ var identityFields = []struct{ word, label, help, example string }{
 	{"fault", "Complaint", "the complaint in the customer's words", `fault clicks and does not cool`},
 }
 
+// mostTechs is how many technicians of a call are named.
+const mostTechs = 16
+
 // technicians are those who worked on the call, each once, where there are
 // several with the entry from which on.
 func (c *Call) technicians(from bool) []string {
@@ -53,7 +56,7 @@ func (c *Call) technicians(from bool) []string {
 	var at []int
 	c.spend(len(c.fields))
 	for _, f := range c.fields {
-		if f.key == "tech" && c.alive(f.entry) && !among(out, f.value) {
+		if f.key == "tech" && c.alive(f.entry) && !among(out, f.value) && len(out) < mostTechs {
 			out, at = append(out, f.value), append(at, f.entry)
 		}
 	}
