@@ -25,7 +25,7 @@ func TestNamesAreKept(t *testing.T) {
 // Of an ending that is said twice the line that says more is told.
 func TestEndingInFull(t *testing.T) {
 	c := applyAll(t, "fault does not cool", "note client declined repair, will buy new", "close declined")
-	if got := flat(c.Record().Outcome); !strings.Contains(got, "declined: client declined repair, will buy new (entry 2)") {
+	if got := flat(c.Record().Outcome); !strings.Contains(got, "declined: “client declined repair, will buy new” (entry 2)") {
 		t.Error(got)
 	}
 }

@@ -50,7 +50,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	var done, fitted []string
 	for _, w := range c.works {
 		if w.kind == "did" && c.alive(w.entry) {
-			done = append(done, w.text)
+			done = append(done, quoted(w.text))
 		}
 	}
 	for _, p := range c.parts {
@@ -80,8 +80,8 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	}
 	if e = c.fuller(e); e != nil {
 		text += "; " + e.Result
-		if !among(done, e.text) {
-			text += ": " + e.text
+		if !among(done, quoted(e.text)) {
+			text += ": " + quoted(e.text)
 		}
 		text += atEntry(e.entry)
 		if e.text == closing {
@@ -92,7 +92,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		text += "; no work is written down for: " + g.name()
 	}
 	if closing != "" {
-		text += "; " + closing
+		text += "; " + quoted(closing)
 	}
 	add("Work and result", text)
 	if as, n := c.leftAs(); n > 0 {
@@ -100,6 +100,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	}
 	c.drawWorth(add)
 }
+
+// quoted marks a technician's own words among the program's.
+func quoted(s string) string { return "“" + s + "”" }
 
 // closing is what was said when the call was closed, "" of one that was opened
 // again.
