@@ -37,6 +37,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"electric dryer", "takes too long", "slow-dry"}, {"electric dryer", "tumbles but no heat", "no-heat"},
 		{"gas dryer", "tumbles but no heat", "gas-no-heat"}, {"gas oven", "not hot enough", "gas-no-heat"}, {"gas dryer", "heats then goes cold", "gas-no-heat"},
 		{"range hood", "runs all the time", "never-ends"}, {"electric range", "one burner stays on", "too-hot"}, {"oven", "too hot", "too-hot"}, {"oven", "runs all the time", "too-hot"}, {"oven", "not hot enough", "no-heat"},
+		{"fridge", "fan runs, compressor hums and trips", "hums-trips"}, {"outdoor unit", "fan runs compressor wont start, hums", said.ACWarm},
 		{"three-phase compressor", "hums and trips", said.ThreePhase}, {"walk-in freezer, 3 phase", "not cooling", "no-cool"},
 		{"fridge", "", ""},
 	} {

@@ -18,6 +18,15 @@ func TestNamedRoles(t *testing.T) {
 	if got := must(t, c, "roles").Reply.Plain(); !strings.Contains(got, "The names com, hi, med, lo are taken") {
 		t.Error(got)
 	}
+	// Letters count only where the ohms cannot tell.
+	c = applyAll(t, "ohm C S 2.1, C R 0.6, S R 2.7")
+	if roles := c.machines[defaultMachine].result.Roles; roles["C"] != "common" || roles["R"] != "run" {
+		t.Errorf("too close, and the letters do not count: %v", roles)
+	}
+	c = applyAll(t, "ohm C S 5, C R 11.1, S R 6.1")
+	if roles := c.machines[defaultMachine].result.Roles; roles["S"] != "common" {
+		t.Errorf("the letters outrank the ohms: %v", roles)
+	}
 	c = applyAll(t, "ohm com start 2.2, com run 5.8, start run 8.0", "mark run start", "mark start run")
 	if roles := c.machines[defaultMachine].result.Roles; roles["run"] != "start" || roles["start"] != "run" {
 		t.Errorf("the marking does not outrank the name: %v", roles)

@@ -49,6 +49,11 @@ var plateUnits = sync.OnceValue(func() *struct{ value, unit, gas *regexp.Regexp 
 		regexp.MustCompile(`(?i)^r-?\d{2,4}[a-z]*$`)}
 })
 
+func isVolts(w string) bool {
+	_, ok := said.RatedVolts(w)
+	return ok
+}
+
 func keyOfUnit(unit string) string {
 	switch unit = strings.ToLower(unit); unit {
 	case "v", "vac":
@@ -88,7 +93,7 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 			parts[len(parts)-1] = append(part, w)
 		case plateKeyOf(w) != nil:
 			parts = append(parts, []string{plateKeyOf(w).word})
-		case number != nil && len(part) > 1 && part[0] == "mfd" && strings.HasPrefix(strings.ToLower(number[2]), "v"), len(part) > 1 && part[0] == "mfd" && strings.HasSuffix(w, "%"):
+		case number != nil && len(part) > 1 && part[0] == "mfd" && isVolts(w) && !isVolts(part[len(part)-1]), len(part) > 1 && part[0] == "mfd" && strings.HasSuffix(w, "%"):
 			parts[len(parts)-1] = append(part, w) // the volts or the tolerance of a capacitor
 		case number != nil:
 			unit := number[2]

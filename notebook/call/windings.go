@@ -54,11 +54,16 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			in.Marks = append(in.Marks, winding.Mark{Pin: m.pin, Role: m.role, Entry: m.entry})
 		}
 	}
-	named := namedRoles(in)
+	named := namedRoles(in, nameRoles)
 	in.Marks = append(in.Marks, named...)
 	in.Sheet = c.sheet(of, mixed, before)
 	c.spend(3000 + 500*len(in.Readings) + 80*len(c.marks))
 	res := winding.Infer(in)
+	if letters := namedRoles(in, letterRoles); res.State == winding.TooClose && len(letters) == len(letterRoles) && len(res.Pins) == len(letterRoles) {
+		named = letters
+		in.Marks = append(in.Marks, named...)
+		res = winding.Infer(in)
+	}
 	if len(named) > 0 {
 		res.Notes = append(res.Notes, "The names "+strings.Join(pinsOf(named), ", ")+" are taken for what the leads are marked with.")
 	}
@@ -74,9 +79,13 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 var nameRoles = map[string]winding.Role{"com": "common", "common": "common", "start": "start", "run": "run", "hi": "high", "high": "high",
 	"med": "medium", "medium": "medium", "lo": "low", "low": "low"}
 
+// letterRoles are the letters printed beside the pins of a compressor. They count
+// only where the ohms alone cannot tell: letters may be names like any others.
+var letterRoles = map[string]winding.Role{"c": "common", "s": "start", "r": "run"}
+
 // namedRoles gives the roles of pins that are called by them, unless a marking
 // says otherwise.
-func namedRoles(in winding.Input) []winding.Mark {
+func namedRoles(in winding.Input, nameRoles map[string]winding.Role) []winding.Mark {
 	var out []winding.Mark
 	for _, r := range in.Readings {
 		for _, pin := range []string{r.A, r.B} {

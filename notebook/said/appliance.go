@@ -62,7 +62,7 @@ const (
 	washers  = `\b(dish)?wash(er|ing)`
 	dryers   = `dryer|drier|tumbl`
 	laundry  = `\bwash(er|ing)|laundry|` + dryers
-	airUnits = `air.?con|\b(ac|a/c)\b|window unit|mini.?split`
+	airUnits = `air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits = `\bgas\b`
 	hotter   = `too hot|overheat|burns |scorch`
 	phases3  = `\b(three|3).?ph(ase)?\b`

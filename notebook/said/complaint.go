@@ -42,7 +42,7 @@ func complaintsOf(words, unit string) []cause.Hit {
 		hits = ofMotor(hits, unit)
 	}
 	drive := drives().FindString(words)
-	if drive == "" || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
+	if drive == "" || Has(drive, []string{"comp"}) || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
 	}
 	hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead })
