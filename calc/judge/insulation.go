@@ -176,7 +176,7 @@ func insulationLow(in InsulationIn, at measure.Value, out *verdict.Verdict) {
 	switch {
 	case Grounded(at, in.RatedVolts), house && in.TestVolts > 0:
 		out.Word, out.Fact = verdict.Failed, []string{"insulation-failed"}
-		out.Text = fmt.Sprintf("%s to the case: grounded, do not energise", ohms(at.X))
+		out.Text = fmt.Sprintf("%s to the case is below the rule of the house: do not energise", ohms(at.X))
 		if Grounded(at, in.RatedVolts) {
 			out.Text = fmt.Sprintf("%s to the case, below every published limit: grounded, do not energise", ohms(at.X))
 		}

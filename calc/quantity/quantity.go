@@ -197,4 +197,10 @@ func tidy(v float64, u *Unit) float64 {
 }
 
 // value is q's number in u, which has q's dimension and kind.
-func (q Q) value(u *Unit) float64 { return (q.v - u.offset) / u.factor }
+func (q Q) value(u *Unit) float64 {
+	d := q.v - u.offset
+	if math.Abs(d) <= equalWithin*math.Abs(u.offset) {
+		return 0 // the rounding of binary fractions: 32 °F is 0 °C
+	}
+	return d / u.factor
+}

@@ -62,7 +62,7 @@ var decls = []decl{
 	{symbols: []string{"%"}, ucum: "%", what: "percentage", factor: 0.01, help: "percent"},
 	{symbols: []string{"°", "deg"}, ucum: "deg", what: "angle", factor: math.Pi / 180, help: "degree of an angle"},
 	{symbols: []string{"Ω", "ohm", "ohms", "R", "\u2126"}, ucum: "Ohm", what: "resistance", dim: dimResistance, factor: 1, prefixes: "umkMG", auto: "mkM", help: "ohm"},
-	{symbols: []string{"V", "volt", "volts"}, ucum: "V", what: "voltage", dim: dimVoltage, factor: 1, prefixes: "umk", auto: "mk", help: "volt"},
+	{symbols: []string{"V", "volt", "volts", "VAC", "VDC"}, ucum: "V", what: "voltage", dim: dimVoltage, factor: 1, prefixes: "umk", auto: "mk", help: "volt"},
 	{symbols: []string{"A", "amp", "amps"}, ucum: "A", what: "current", dim: dimCurrent, factor: 1, prefixes: "numk", auto: "umk", help: "ampere"},
 	{symbols: []string{"W", "watt", "watts"}, ucum: "W", what: "power", dim: dimPower, factor: 1, prefixes: "mkM", auto: "mkM", help: "watt"},
 	{symbols: []string{"VA"}, ucum: "V.A", what: "power", dim: dimPower, factor: 1, prefixes: "k", auto: "k", help: "volt-ampere, apparent power"},

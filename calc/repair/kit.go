@@ -2,6 +2,7 @@ package repair
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -184,23 +185,27 @@ var flammable = []string{"600A", "290", "441A", "1270", "170", "32", "1234YF", "
 
 // Flammable reports whether a gas named as on a plate burns.
 func Flammable(gas string) bool {
+	return slices.Contains(flammable, GasKey(gas))
+}
+
+// GasKey is the number of a gas, by which names as on plates are compared:
+// R-600a, r600A, HC600a and isobutane are 600A.
+func GasKey(gas string) string {
 	name := strings.ToUpper(strings.Map(func(r rune) rune {
 		if r == ' ' || r == '-' {
 			return -1
 		}
 		return r
 	}, gas))
-	name = strings.TrimPrefix(strings.TrimPrefix(name, "HC"), "R")
-	for _, f := range flammable {
-		if name == f {
-			return true
-		}
-	}
 	switch name {
-	case "ISOBUTANE", "PROPANE", "PROPENE":
-		return true
+	case "ISOBUTANE":
+		return "600A"
+	case "PROPANE":
+		return "290"
+	case "PROPENE":
+		return "1270"
 	}
-	return false
+	return strings.TrimPrefix(strings.TrimPrefix(name, "HC"), "R")
 }
 
 func (k *Kit) addGas(in KitIn) {

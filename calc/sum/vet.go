@@ -178,6 +178,9 @@ func (v *vetter) call(n *ast.CallNode) (Kind, error) {
 		return 0, v.fault(n, "only a function by its name can be called")
 	}
 	f := v.prep.calls[callee.Value]
+	if f == nil && strings.HasPrefix(callee.Value, "_") {
+		return 0, v.fault(n, "an operator such as + or * is missing before the bracket")
+	}
 	if f == nil {
 		return 0, v.fault(n, "there is no function named %q", source.Short(callee.Value))
 	}

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"os"
+	"strconv"
 
 	"github.com/spf13/cobra"
 
@@ -52,7 +53,7 @@ func (a *app) checkFile(name string) {
 			if r.Torn != "" {
 				state += ", a last line was cut off and never counted"
 			}
-			fmt.Fprintf(a.out, "%s: %d entries replay to themselves; %s\n", shown, len(r.Record.Log), state)
+			fmt.Fprintf(a.out, "%s: %s to themselves; %s\n", shown, replaying(len(r.Record.Log)), state)
 			return
 		}
 	}
@@ -106,4 +107,11 @@ func homeShort(path string) string {
 		return path
 	}
 	return "~" + path[len(home):]
+}
+
+func replaying(n int) string {
+	if n == 1 {
+		return "1 entry replays"
+	}
+	return strconv.Itoa(n) + " entries replay"
 }

@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/repair"
 	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
 	"ohmcall/calc/trade"
@@ -317,6 +318,9 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		break
 	}
 	at := strings.Join(words, " ")
+	if found == nil && cond != "" {
+		return nil, (&source.Error{Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
+	}
 	if found == nil && passed {
 		return nil, (&source.Error{Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
 	}
@@ -398,6 +402,9 @@ func isFunc(c *Call) sum.Func {
 				if got == "" {
 					got = c.plateText("", key)
 				}
+			}
+			if k := plateKeyOf(key); k != nil && k.word == "gas" {
+				return repair.GasKey(got) == repair.GasKey(want), nil
 			}
 			return strings.EqualFold(got, want), nil
 		}}

@@ -12,6 +12,9 @@ import (
 // nominalVolts is the nominal voltage of the supply that a plate speaks of;
 // without a plate, 120 V is taken when the reading v speaks for it.
 func (c *Call) nominalVolts(v float64) float64 {
+	if volts := c.ratedVolts(); volts > 0 && c.last("edition") == "plate" {
+		return volts
+	}
 	switch nominal := c.ratedVolts(); {
 	case nominal == 115, nominal == 110, nominal == 127:
 		return 120

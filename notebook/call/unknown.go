@@ -32,15 +32,15 @@ func (c *Call) unknownWord(l *script.Line) error {
 	} else if _, known := c.lookupName(first.Text); known {
 		return nil
 	}
+	if among(slips, strings.ToLower(first.Text)) {
+		return first.Errorf("no entry is left to take back").WithHint("strike takes any by its number: strike 3 misread")
+	}
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
 	if c.hinted++; c.hinted > mostHinted {
 		return e
 	}
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
-	}
-	if among(slips, strings.ToLower(first.Text)) {
-		return e.WithHint("it strikes the last entry, and there is none; strike takes any")
 	}
 	if strings.EqualFold(first.Text, "done") {
 		return e.WithHint("perhaps did; close ends the call")

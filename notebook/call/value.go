@@ -1,6 +1,7 @@
 package call
 
 import (
+	"strconv"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -74,6 +75,18 @@ func (r *reading) bareUnit(c *Call) string {
 	return r.quality.unit
 }
 
+// asShown is a number with the digits that a meter would show of it, three at
+// least and no more than it has.
+func asShown(x float64) string {
+	short := strconv.FormatFloat(x, 'f', -1, 64)
+	if round := strconv.FormatFloat(x, 'g', 3, 64); len(short) > len(round) {
+		if y, err := strconv.ParseFloat(round, 64); err == nil {
+			return strconv.FormatFloat(y, 'f', -1, 64)
+		}
+	}
+	return short
+}
+
 func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) error {
 	q, err := q.Assume(r.bareUnit(c))
 	if err == nil {
@@ -81,6 +94,13 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 	}
 	if err != nil {
 		return w.Errorf("%s is no %s", w.Text, r.quality.noun).WithHint("%s takes %s", r.quality.word, r.quality.unit)
+	}
+	if derived && q.U() == 0 {
+		// Numbers alone: what a meter showed, worked on, has its doubt all the same.
+		derived = false
+		if x, err := quantity.Parse(asShown(r.x), r.quality.unit); err == nil && r.quality.word != "temp" {
+			q = x
+		}
 	}
 	r.q, r.derived = q, derived
 	if r.quality.word == "temp" {

@@ -39,6 +39,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	}
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
+		if prev != nil && now != nil && !prev.over && !now.over && readHot(now) && !readHot(prev) && !stale(prev) {
+			prev, now = nil, prev // the cold pair is what roles and sheet are held to
+		}
 		if prev != nil && !stale(prev) {
 			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: worth(prev)})
 		}

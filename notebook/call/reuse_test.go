@@ -1,0 +1,28 @@
+package call
+
+import "testing"
+
+// What a sum of numbers stands for has the doubt of the meter that showed them;
+// gases are compared by their numbers; the plate's own volts are its nominal.
+func TestTypedAsSums(t *testing.T) {
+	answers(t, [][2]string{
+		{`plate gas R600a; is(gas, "R-600a")`, "yes"},
+		{`plate gas isobutane; is(gas, "R-600a")`, "yes"},
+		{`plate gas R-134a; is(gas, "R-600a")`, "no"},
+		{"ohm earth (0.19ohm)", "earth: cannot tell"},
+		{"plate amps 1.2, volts 115; amp comp (14.5A/10) run", "1.45 A (±0.045)"},
+		{"32F in C", "= 0 °C"},
+		{"plate volts 115; limit plate; volt line 130.0", "supply: failed"},
+		{"plate volts 115; limit plate; volt line 124.0", "supply: sound"},
+		{"limit 5M; ohm A case 4.0M test 500V", "below the rule of the house"},
+		{"120VAC / 10ohm", "= 12 A"},
+	})
+}
+
+// A pair read hot leaves the roles on the cold ones.
+func TestHotPairLeavesRoles(t *testing.T) {
+	c := applyAll(t, "ohm A B 5.40 cold, A C 10.55 cold, B C 5.15 cold", "ohm A B 6.48 hot")
+	if roles := c.machines[defaultMachine].result.Roles; roles["B"] != "common" || roles["A"] != "start" {
+		t.Errorf("%v", roles)
+	}
+}
