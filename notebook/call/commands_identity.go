@@ -34,9 +34,11 @@ func (c *Call) lastField(key string) text {
 	return text{}
 }
 
+type identityField struct{ word, label, help, example string }
+
 // identityFields are the texts that name the call, in the order in which the
 // record shows them.
-var identityFields = []struct{ word, label, help, example string }{
+var identityFields = []identityField{
 	{"tech", "Technician", "who does the work", "tech Tilda Tester"},
 	{"client", "Client", "whose appliance it is", "client Petra Placeholder"},
 	{"site", "Site", "where it stands", "site 12 Sample Street, flat 3"},

@@ -4,8 +4,10 @@ import (
 	"errors"
 	"slices"
 	"sort"
+	"strconv"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/repair"
@@ -373,6 +375,15 @@ func seenFunc(c *Call) sum.Func {
 		Help: "whether a finding or fact is established",
 		Call: func(args []sum.Value) (sum.Value, error) {
 			s, _ := args[0].(string)
+			if _, _, typed := cause.FindFinding(s); !typed {
+				if _, known := cause.Lookup(s); !known {
+					e := &source.Error{Msg: strconv.Quote(clip(s, 40)) + " is no finding that is known here"}
+					if near := cause.Near(s, 1); len(near) > 0 {
+						return nil, e.WithHint("perhaps %s; help findings lists them", near[0])
+					}
+					return nil, e.WithHint("help findings lists them")
+				}
+			}
 			return c.established(s), nil
 		}}
 }
@@ -397,6 +408,9 @@ func isFunc(c *Call) sum.Func {
 			key, _ := args[0].(string)
 			want, _ := args[1].(string)
 			got := c.last(key)
+			if plateKeyOf(key) == nil && !slices.ContainsFunc(identityFields, func(f identityField) bool { return f.word == key }) {
+				return nil, withNearest(&source.Error{Msg: strconv.Quote(clip(key, 40)) + " is on no plate and no field of a call"}, key, plateWords(nil))
+			}
 			if plateKeyOf(key) != nil {
 				got = c.plateText(c.machineAtHand(), key)
 				if got == "" {

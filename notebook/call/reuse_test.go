@@ -15,6 +15,9 @@ func TestTypedAsSums(t *testing.T) {
 		{"plate volts 115; limit plate; volt line 130.0", "supply: failed"},
 		{"plate volts 115; limit plate; volt line 124.0", "supply: sound"},
 		{"limit 5M; ohm A case 4.0M test 500V", "below the rule of the house"},
+		{`when seen("clickz"): need psi suction`, "is no finding that is known here"},
+		{`when is(gaz, "R-600a"): need safe`, "is on no plate and no field of a call"},
+		{`when seen("clicks"): need psi suction`, ""},
 		{"120VAC / 10ohm", "= 12 A"},
 	})
 }
