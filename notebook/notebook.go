@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"ohmcall/calc/failpoint"
+	"ohmcall/calc/source"
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/page"
@@ -56,6 +57,7 @@ type Opening struct {
 	Stray   int    // lines in the log that are neither entries nor replies
 	Broken  bool   // it was closed, and its log is not what was closed
 	Changed int    // replies that differ from what this program says today
+	Edited  int    // those of them that no crash can have cut off
 	Lost    []lostEntry
 }
 
@@ -134,7 +136,11 @@ func load(h Host, content []byte) (*Notebook, error) {
 		if !equal(reply, e.Reply) {
 			n.Opening.Changed++
 			// A crash may have cut off the last reply at the end of a line.
-			n.mend = n.mend || i == len(f.Entries)-1
+			last := i == len(f.Entries)-1
+			n.mend = n.mend || last
+			if !last || f.Closed {
+				n.Opening.Edited++
+			}
 		}
 	})
 	if err != nil {
@@ -186,8 +192,12 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	switch {
 	case err == nil && n.call.Closed() && s.Asks():
 		return n.ask(text)
-	case err == nil && n.Opening.Broken && !n.marked:
-		e, err := n.enter("note " + call.NotAsClosed)
+	case err == nil && (n.Opening.Broken || n.Opening.Edited > 0) && !n.marked && !s.Screens():
+		note := call.NotAsClosed
+		if !n.Opening.Broken {
+			note = call.NotAsWritten
+		}
+		e, err := n.enter("note " + note)
 		if err != nil {
 			return nil, err
 		}
@@ -216,7 +226,11 @@ const deepest = 4
 
 func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 	var out []call.Entry
-	for _, line := range n.snippetsFor(text) {
+	needed, err := n.snippetsFor(text)
+	if err != nil {
+		return nil, err
+	}
+	for _, line := range needed {
 		e, err := n.enter(line)
 		if err != nil {
 			return out, err
@@ -295,20 +309,36 @@ func (n *Notebook) keep(line string) error {
 	if err != nil {
 		return err
 	}
-	def, ok := n.call.DefinitionLine(s.Word(0))
+	return n.keepAll(s.Word(0), map[string]bool{})
+}
+
+// keepAll keeps a definition, and before it those that it rests on.
+func (n *Notebook) keepAll(name string, done map[string]bool) error {
+	def, ok := n.call.DefinitionLine(name)
 	if !ok || n.host.Keep == nil {
 		return errors.New("there is nowhere to keep it")
+	}
+	done[name] = true
+	for _, other := range n.call.Uses(name) {
+		if !done[other] {
+			if err := n.keepAll(other, done); err != nil {
+				return err
+			}
+		}
 	}
 	return n.host.Keep(def)
 }
 
 // snippetsFor lists the lines that define what a line needs of the user's
-// own snippets, in the order in which they must be entered.
-func (n *Notebook) snippetsFor(text string) []string {
+// own snippets, in the order in which they must be entered. One that rests on
+// another that is kept, where the call has a meaning of its own for that, is
+// refused: it would come to something else than when it was kept.
+func (n *Notebook) snippetsFor(text string) ([]string, error) {
 	if len(n.host.Snippets) == 0 {
-		return nil
+		return nil, nil
 	}
 	var out []string
+	var fault error
 	seen := map[string]bool{}
 	var want func(text string)
 	want = func(text string) {
@@ -318,12 +348,19 @@ func (n *Notebook) snippetsFor(text string) []string {
 				continue
 			}
 			seen[name] = true
+			for _, other := range n.call.Known(line) {
+				have, _ := n.call.DefinitionLine(other)
+				if kept, is := n.host.Snippets[other]; is && kept != have && fault == nil {
+					fault = (&source.Error{Msg: name + " was kept with " + strings.TrimSpace(kept) + ", and here " + other + " is another"}).
+						WithHint("give yours another name, or take the kept one: %s", kept)
+				}
+			}
 			want(line)
 			out = append(out, line)
 		}
 	}
 	want(text)
-	return out
+	return out, fault
 }
 
 // enter applies one full line and stores it.

@@ -29,6 +29,8 @@ type Completer struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name; nil for none.
 	Scripts func() []string
+	// Snippets lists the names of the user's own definitions; nil for none.
+	Snippets func() []string
 
 	offered []string // the lines that Tab goes through
 	at      int      // the one that is on the line
@@ -290,7 +292,13 @@ func (k *Completer) name(c *call.Call, head string) (offer, bool) {
 		return offer{}, false
 	}
 	o := offer{typed: typed}
-	for _, n := range c.SumNames() {
+	names := c.SumNames()
+	if k.Snippets != nil {
+		names = slices.Concat(names, k.Snippets())
+		slices.Sort(names)
+		names = slices.Compact(names)
+	}
+	for _, n := range names {
 		if !strings.HasPrefix(n, typed) {
 			continue
 		}

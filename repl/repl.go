@@ -47,6 +47,8 @@ type Options struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name, for completion.
 	Scripts func() []string
+	// Snippets lists the names of the user's own definitions, for completion.
+	Snippets func() []string
 	// Ready is called once the first prompt stands; nil for nothing to do.
 	Ready func()
 }
@@ -115,7 +117,7 @@ func (t *talk) open() error {
 		}
 		lines, err := term.NewEditor(term.EditorOptions{
 			In: in, Out: t.o.Out, Prompt: prompt, Width: t.width, History: typed,
-			Complete: &Completer{Call: t.n.Call, Parts: t.o.Parts, Scripts: t.o.Scripts},
+			Complete: &Completer{Call: t.n.Call, Parts: t.o.Parts, Scripts: t.o.Scripts, Snippets: t.o.Snippets},
 			List: func(w io.Writer, words []string) {
 				p := term.Printer{Out: w, Width: t.width()}
 				p.List(words)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -56,6 +57,7 @@ func freeName(dir, base string) string {
 // host ties a notebook to this machine.
 func (a *app) host(dir string, beside ...string) notebook.Host {
 	own := a.snippets(dir)
+	a.own = own
 	return notebook.Host{
 		FS:  journal.Disk{},
 		Now: time.Now,
@@ -91,12 +93,29 @@ func (a *app) keep(dir string, own map[string]string, line string) error {
 
 // asides gives what there is to say of an entry beside its reply, once.
 func (a *app) asides(e call.Entry) []string {
+	if e.Kind == "help" && strings.Contains(e.Line, "snippets") && len(a.own) > 0 {
+		return []string{"Kept in " + snippetFile + ": " + strings.Join(a.ownNames(), ", ") + "."}
+	}
 	if e.Kind != "keep" {
 		return nil
 	}
 	said := a.aside
 	a.aside = nil
 	return said
+}
+
+// ownNames are the names of the user's snippets, those of sums with their
+// parameters.
+func (a *app) ownNames() []string {
+	var out []string
+	for name, line := range a.own {
+		if d, ok := strings.CutPrefix(line, "def "); ok {
+			name, _, _ = strings.Cut(d, "=")
+		}
+		out = append(out, cleanName(strings.TrimSpace(name)))
+	}
+	slices.Sort(out)
+	return out
 }
 
 // newest blanks the definitions that a later one of the same name replaces.

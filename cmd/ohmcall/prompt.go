@@ -2,8 +2,10 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -70,6 +72,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Dumb:        terminal && dumb,
 		Parts:       known.parts,
 		Scripts:     func() []string { return scripts(dir) },
+		Snippets:    func() []string { return slices.Collect(maps.Keys(a.own)) },
 		Ready:       func() { known.begin(dir) },
 		Aside: func(e call.Entry) []string {
 			if n.Call().Ahead(e, time.Now()) && !warned {

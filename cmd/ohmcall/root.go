@@ -25,7 +25,8 @@ type app struct {
 	out, err io.Writer
 	dir      string // the notebooks folder, as flagged
 	code     int
-	aside    []string // to be said behind the next reply
+	own      map[string]string // the user's snippets, by name
+	aside    []string          // to be said behind the next reply
 }
 
 // usageError is wrong usage: exit code 2.

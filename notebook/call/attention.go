@@ -22,7 +22,7 @@ func (c *Call) alerts(r *record.Record) []string {
 	add("Unsafe", c.unsafe()...)
 	for _, n := range c.broken {
 		if c.alive(n) {
-			add("Contradiction", NotAsClosed+atEntry(n))
+			add("Contradiction", c.entries[n-1].Line[len("note "):]+atEntry(n))
 		}
 	}
 	add("In doubt", c.doubts()...)

@@ -299,6 +299,9 @@ func (s *Statement) Asks() bool {
 	return s.Command != nil && (s.Command.Group == Asks && s.Command.Word != "worth" || s.Command.Screen)
 }
 
+// Screens reports whether a statement only shows something and is no entry.
+func (s *Statement) Screens() bool { return s.Command != nil && s.Command.Screen }
+
 // Clock is the time that an entry written now would get: the wall clock, or
 // what `date` and the times before lines have set. wall is asked only when
 // the call follows the wall clock.

@@ -79,10 +79,14 @@ const mostRenewals = 64
 // changed since.
 const NotAsClosed = "the file was not what had been closed when it was opened again: its log was changed or cut off"
 
+// NotAsWritten is noted before anything else goes into an open file in which
+// replies stand that this program does not give.
+const NotAsWritten = "replies in the file were not those that its lines give when it was gone on with: it was changed by hand, or written by another version"
+
 // worked writes a line of work down.
 func (c *Call) worked(w work) {
 	c.works = append(c.works, w)
-	if w.text == NotAsClosed {
+	if w.text == NotAsClosed || w.text == NotAsWritten {
 		c.broken = append(c.broken, w.entry)
 	}
 	c.heed(w)

@@ -192,7 +192,12 @@ func (c *Call) defined(name string) (definition, bool) {
 }
 
 // Unknown lists the names in a line's sums that this call does not know.
-func (c *Call) Unknown(text string) []string {
+func (c *Call) Unknown(text string) []string { return c.names(text, false) }
+
+// Known lists the names in a line's sums that this call has defined itself.
+func (c *Call) Known(text string) []string { return c.names(text, true) }
+
+func (c *Call) names(text string, defined bool) []string {
 	var out []string
 	for _, expr := range c.expressions(text) {
 		refs, err := sum.References(expr, guessing{&scope{c: c}})
@@ -200,12 +205,22 @@ func (c *Call) Unknown(text string) []string {
 			continue
 		}
 		for _, name := range append(refs.Values, refs.Funcs...) {
-			if _, own := c.defined(name); !own && !(&scope{c: c}).isBuiltIn(name) {
+			if _, own := c.defined(name); own == defined && (own || !(&scope{c: c}).isBuiltIn(name)) {
 				out = append(out, name)
 			}
 		}
 	}
 	return out
+}
+
+// Uses lists the definitions of this call that another of them rests on, by
+// name, its own parameters aside.
+func (c *Call) Uses(name string) []string {
+	d, ok := c.defined(name)
+	if !ok {
+		return nil
+	}
+	return slices.DeleteFunc(c.Known(d.line), func(n string) bool { return n == name || among(d.def.Params, n) })
 }
 
 // guessing is a scope that takes every unknown name for a function of any
