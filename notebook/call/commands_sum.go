@@ -198,10 +198,16 @@ func applyExpect(c *Call, a *args) (*Reply, error) {
 		return nil, shifted(err, p.col)
 	}
 	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, by: s.by(), met: yes})
+	r := &Reply{}
 	if yes {
-		return (&Reply{}).add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met"), nil
+		r.add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met")
+	} else {
+		r.add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met")
 	}
-	return (&Reply{}).add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met"), nil
+	if len(s.used) > 0 && c.sayOnce("expect by middle values") {
+		r.add(Plain, "Readings are compared by what was shown; their doubt plays no part in it.")
+	}
+	return r, nil
 }
 
 // applySum evaluates a line that is no command.
