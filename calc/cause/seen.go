@@ -44,15 +44,15 @@ drive-no-fault | drive no fault, no drive fault, inverter no fault | the inverte
 drive-none | no drive, no inverter | the machine has no inverter drive |
 
 # Fans, condenser, air.
-cond-fan-runs | cond-fan runs, condenser fan runs | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
-cond-fan-stopped | cond-fan stopped, condenser fan stopped, cond-fan still, condenser fan still, cond-fan not running, condenser fan not running, cond-fan dead, condenser fan dead | the condenser fan stands still | cond-fan-none
+cond-fan-runs | cond-fan runs, condenser fan runs, cond-fan running, condenser fan running, cond-fan works | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
+cond-fan-stopped | cond-fan stopped, condenser fan stopped, cond-fan still, condenser fan still, cond-fan not running, condenser fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, condenser fan dead | the condenser fan stands still | cond-fan-none
 cond-fan-none | no cond-fan, no condenser fan | the condenser has no fan |
 cond-fan-stiff | cond-fan stiff, condenser fan stiff, cond-fan jammed, condenser fan jammed | the condenser fan does not turn freely by hand | cond-fan-runs cond-fan-none
 cond-fan-free | cond-fan free, condenser fan free, cond-fan turns freely, condenser fan turns freely | the condenser fan turns freely by hand | cond-fan-stiff cond-fan-none
 evap-fan-free | evap-fan free, evaporator fan free, evap-fan turns freely, evaporator fan turns freely | the evaporator fan turns freely by hand | evap-fan-stiff evap-fan-none
 evap-fan-stiff | evap-fan stiff, evaporator fan stiff, evap-fan jammed, evaporator fan jammed | the evaporator fan does not turn freely by hand | evap-fan-runs evap-fan-none
-evap-fan-runs | evap-fan runs, evaporator fan runs, freezer fan runs | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
-evap-fan-stopped | evap-fan stopped, evaporator fan stopped, freezer fan stopped, evap-fan still, evap-fan not running, evaporator fan not running, freezer fan not running, evap-fan dead | the evaporator fan stands still with its door switch held in | evap-fan-none
+evap-fan-runs | evap-fan runs, evaporator fan runs, evap-fan running, evaporator fan running, evap-fan works, freezer fan runs | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
+evap-fan-stopped | evap-fan stopped, evaporator fan stopped, freezer fan stopped, evap-fan still, evap-fan not running, evaporator fan not running, evap-fan stalled, evap-fan not turning, evaporator fan not turning, evap-fan not spinning, freezer fan not running, evap-fan dead | the evaporator fan stands still with its door switch held in | evap-fan-none
 evap-fan-none | no evap-fan, no evaporator fan | the evaporator has no fan |
 condenser-dirty | condenser dirty, condenser blocked, condenser clogged, dirty condenser, coil dirty, dirty coil, cond dirty, coils dirty, dirty coils | the condenser is matted with dust or has no room to breathe | condenser-clean
 condenser-clean | condenser clean, cond clean, coils clean, condenser coil clean | the condenser is clean and has room to breathe |
@@ -102,7 +102,7 @@ damper-none | no damper | there is no air damper |
 vents-blocked | vents blocked, food against vents | food or ice blocks the air passages inside | vents-clear
 vents-clear | vents clear | the air passages inside are free |
 defrost-runs-by-hand | defrost runs by hand, forced defrost heats | a defrost started by hand heats the evaporator | defrost-dead-by-hand
-defrost-dead-by-hand | defrost dead by hand, forced defrost dead | a defrost started by hand does not heat |
+defrost-dead-by-hand | defrost dead by hand, forced defrost dead, defrost no heat, no defrost heat | a defrost started by hand does not heat |
 defrost-starts-itself | defrost starts itself, defrost starts by itself | a defrost started without help in due time | defrost-never-starts
 defrost-never-starts | defrost never starts, no defrost in a day | no defrost started by itself in due time |
 
@@ -200,7 +200,7 @@ level-sound | level sensing good, pressure switch good, float moves | the level 
 clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken | clutch, brake or coupling slips or is broken | clutch-sound
 clutch-sound | clutch good, coupling good, no clutch | clutch, brake and coupling hold, or there are none |
 noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should not | quiet-now
-quiet-now | runs quietly, noise gone | it runs without the noise |
+quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise | it runs without the noise |
 bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play | the drum has play or rumbles by hand | bearings-sound
 bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |
 object-inside | object inside, coin in drum, object in drum, object in blower | a loose object lies in drum, pump or blower | no-object
@@ -213,7 +213,7 @@ timer-advances | timer advances | timer or control goes on |
 # Burners and heat.
 igniter-glows | igniter glows, igniter glowing, igniter on | the igniter glows when heat is called for | igniter-dark igniter-open
 igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, igniter not glowing, igniter dead | the igniter stays dark when heat is called for | flame-lights
-igniter-weak | igniter weak, igniter glows weakly, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
+igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
 flame-none | no flame, flame does not light, burner does not light | no flame follows |
@@ -223,7 +223,7 @@ too-hot | too hot, overheats, runs too hot | it gets hotter than it is set to | 
 heat-right | heat right, holds its temperature, temperature right | it holds the temperature that is set |
 heats-when-off | heats when off, still calls when hot, heat stays on, element stays on | the heat stays on above the set point or with the control off | heat-stops
 heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
-pole-open | pole open, contactor burnt, contactor pole open, contactor pitted, contactor pole burnt | a pole of the contactor is open or burnt | pole-sound
+pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
 fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
 switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed

@@ -141,8 +141,8 @@ func Insulation(in InsulationIn) verdict.Verdict {
 		out.Text = "no gross fault found; an ordinary ohm-meter cannot prove insulation, an insulation tester can"
 	case p == inside && in.TestVolts < math.Sqrt2*in.RatedVolts:
 		out.Word, out.Fact = verdict.CannotTell, []string{"insulation-no-gross-fault"}
-		out.Text = fmt.Sprintf("the test at %s V is below the %s V peak in service; test at 500 V",
-			num(in.TestVolts), num(math.Sqrt2*in.RatedVolts))
+		out.Text = fmt.Sprintf("the test at %s V is below the %s V peak in service; test at %s V",
+			num(in.TestVolts), num(math.Sqrt2*in.RatedVolts), testAbove(math.Sqrt2*in.RatedVolts))
 	case p == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"insulation-sound"}
 		out.Text = fmt.Sprintf("insulation holds at %s V test", num(in.TestVolts))
@@ -243,4 +243,18 @@ func otherInsulationRules(in InsulationIn, at measure.Value, applied string) []s
 		out = append(out, fmt.Sprintf("%s (%s; %s) %s", r.Name, r.Source, r.Scope, says))
 	}
 	return out
+}
+
+// Volts of insulation testers (common practice).
+const (
+	usualTest = 500.0
+	highTest  = 1000.0
+)
+
+// testAbove is the voltage of an insulation tester that lies above a peak.
+func testAbove(peak float64) string {
+	if peak <= usualTest {
+		return num(usualTest)
+	}
+	return num(highTest)
 }

@@ -77,10 +77,13 @@ func Phases(in PhasesIn) verdict.Verdict {
 		}
 	default:
 		out.Word, out.Text = atMost(mostUnbalance).word(u), x
-		switch out.Word {
-		case verdict.Sound:
+		switch {
+		case out.Word == verdict.Sound && u.Lo > ratedBalance:
+			out.Word = verdict.Suspect
+			out.Text += ": more than a motor is rated for, and enough to trip an overload under load"
+		case out.Word == verdict.Sound:
 			out.Fact = []string{all + "-sound"}
-		case verdict.Failed:
+		case out.Word == verdict.Failed:
 			out.Fact = []string{all + "-unbalanced"}
 		default:
 			out.Text += ", too near the limit to say: read all three on one range"

@@ -50,6 +50,13 @@ func (c *Call) alerts(r *record.Record) []string {
 			}
 		}
 	}
+	if len(c.wires) > 0 {
+		for _, p := range c.wiring().Problems {
+			if !strings.HasPrefix(p, "no wire") {
+				add("In doubt", "wiring: "+p)
+			}
+		}
+	}
 	for _, g := range c.untreated() {
 		add("Not mended", g.told()+"; the work written down is for something else")
 	}

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
@@ -135,11 +134,7 @@ func (c *Call) tellComplaint(r *Reply) {
 		return
 	}
 	if len(hits) == 0 {
-		var names []string
-		for _, k := range cause.Complaints() {
-			names = append(names, k.Name)
-		}
-		r.add(Plain, "It is none of the common complaints by its words; saw … tells what you find, or say it as one of these: "+strings.Join(names, "; ")+".")
+		r.add(Plain, "It is none of the common complaints by its words: help complaints lists them; saw … tells what you find.")
 		return
 	}
 	r.add(Plain, "Taken as: "+hits[0].Name+". causes lists what can be behind it, next names the first test.")

@@ -305,6 +305,11 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 			r.add(Plain, wireText(row)+".")
 		}
 	}
+	for _, w := range c.wires[:len(c.wires)-1] {
+		if strings.EqualFold(w.colour, a.text("COLOUR")) && c.alive(w.entry) {
+			r.add(Ask, "If this one corrects "+w.colour+" to "+w.to+": strike "+itoa(w.entry)+".")
+		}
+	}
 	for _, f := range t.Problems {
 		r.add(Ask, strings.ToUpper(f[:1])+f[1:]+endStop(f))
 	}

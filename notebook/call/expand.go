@@ -153,6 +153,10 @@ func (c *Call) carriesOn(last *reading, word string) bool {
 			return true
 		}
 	}
+	if last.quality.word == "volt" {
+		w := strings.ToUpper(word)
+		return w == "N" || len(w) == 2 && (w[0] == 'L' || w[0] == 'T') && w[1] >= '1' && w[1] <= '3'
+	}
 	if last.quality.word != "ohm" {
 		return false
 	}

@@ -240,7 +240,7 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	if at == 0 {
 		return
 	}
-	if (of == "cond-fan" || of == "evap-fan" || of == "blower" && c.appliance().Air) && (of != c.mainMachine() || c.complaint() != "motor-dead") {
+	if (of == "cond-fan" || of == "evap-fan" || of == "blower" && c.appliance().Air) && (of != c.mainMachine() || c.complaint() != said.MotorDead && c.complaint() != said.ThreePhase) {
 		switch res.State {
 		case winding.Sound:
 			add(of+"-windings-sound", at)

@@ -328,11 +328,17 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		in := judge.IgniterAmpsIn{Name: name, Amps: c.value(r)}
 		if p.isQ {
 			in.Low, _ = p.q.In("A")
+		} else {
+			in.Low = c.plateNumber(name, "amps", "A")
 		}
 		return judge.IgniterAmps(in)
 	}
 	of := c.machineFor(name)
-	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of)})
+	volts := c.voltsOf(of)
+	if c.onThreePhases() {
+		volts *= math.Sqrt(3)
+	}
+	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: volts})
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
@@ -359,8 +365,11 @@ func (c *Call) voltsBeside(name string, r *reading) measure.Value {
 // machineFor is the machine that a short name in a reading means.
 func (c *Call) machineFor(name string) string {
 	n := strings.ToLower(name)
-	if strings.HasPrefix(n, "comp") {
+	switch {
+	case strings.HasPrefix(n, "comp"):
 		return defaultMachine
+	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3':
+		return c.machineAtHand() // one of its legs
 	}
 	return name
 }

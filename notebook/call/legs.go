@@ -107,12 +107,17 @@ func (c *Call) leg(name string, before int) *measure.Value {
 	return nil
 }
 
+// mostSplit is more than two legs of a household's supply read (common practice).
+const mostSplit = 300
+
 // atRest judges the supply without load: between the legs where the appliance
 // is fed by both.
 func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 	v, edition := c.value(r), c.last("edition")
 	nominal := c.nominalVolts(v.X)
-	if betweenLegs(r) && nominal <= twoLegs && c.split() {
+	if c.ratedVolts() == 0 && v.Lo > mostSplit {
+		nominal = 0 // no household's: its plate must tell
+	} else if betweenLegs(r) && nominal <= twoLegs && c.split() {
 		nominal = splitNominal
 	}
 	if !c.split() || nominal <= twoLegs {

@@ -12,7 +12,7 @@ import (
 // partAliases are other names of the trade for parts in the table.
 var partAliases = map[string]string{
 	"hi-limit": "limit", "high-limit": "limit", "hilimit": "limit", "safety-thermostat": "limit",
-	"tco": "thermal-fuse", "thermal-cutoff": "thermal-fuse", "thermal-cut-off": "thermal-fuse", "cutoff": "thermal-fuse",
+	"thermal-cutoff": "tco", "thermal-cut-off": "tco", "cutoff": "tco",
 	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",
 	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
 	"ol": "overload", "olp": "overload",

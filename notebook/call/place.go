@@ -29,7 +29,7 @@ func init() {
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
 		{[]string{"heater", "defrost-heater", "element", "bake", "broil"}, "heater element", judgeHeater},
 		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
-		{[]string{"limit", "thermal-fuse"}, "thermal limit or fuse", judgePath(judge.Limit)},
+		{[]string{"limit", "thermal-fuse", "tco"}, "thermal limit or fuse", judgePath(judge.Limit)},
 		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},
 		{[]string{"sensor", "ntc", "thermistor"}, "thermistor sensor", judgeNTC},
 		{[]string{"pt100", "pt1000", "rtd"}, "platinum sensor", judgePlatinum},

@@ -395,6 +395,9 @@ func (c *Call) mainMachine() string {
 		}
 	}
 	for _, p := range c.plates {
+		if first != "" && among([]string{said.ThreePhase, said.MotorDead}, c.complaint()) {
+			break
+		}
 		if p.of == defaultMachine && c.complaint() != said.NoDrain && !c.appliance().Unsealed && c.alive(p.entry) {
 			return defaultMachine
 		}

@@ -19,7 +19,7 @@ type reach struct {
 var reaches = []reach{
 	{[]string{"freezer"}, "a freezer", -50, 45},
 	{[]string{"fridge", "fresh", "cabinet"}, "a fridge", -30, 45},
-	{[]string{"room", "ambient"}, "a room", -30, 50},
+	{[]string{"room", "ambient", "return"}, "a room", -30, 50},
 	{[]string{"oven", "bake", "broil"}, "an oven", -30, 550},
 	{[]string{"comp", "motor", "dome", "shell"}, "a machine's shell", -50, 160},
 	{[]string{"suction", "discharge", "liquid", "evap", "cond"}, "a cooling circuit", -60, 160},

@@ -138,6 +138,9 @@ func (c *Call) proofList() []proofWanted {
 		p.what = strings.Replace(p.what, "PLACE", c.placeOfProof(), 1)
 		if of != defaultMachine && partOf(of) == nil {
 			p.what = strings.Replace(p.what, "amp motor", "amp "+of, 1)
+			if c.complaint() == said.ThreePhase {
+				p.what = strings.Replace(p.what, "amp comp", "amp "+of, 1)
+			}
 		}
 		out = append(out, p)
 	}

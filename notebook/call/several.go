@@ -39,6 +39,11 @@ func partID(name string) string {
 	if known == name || known == "switch" {
 		return name
 	}
+	for _, s := range []string{"fuse", "tco", "cut"} { // beside a limit that sets itself again
+		if known == "limit" && strings.Contains(name, s) {
+			known += "-" + s
+		}
+	}
 	return known + name[len(strings.TrimRight(name, "0123456789")):]
 }
 

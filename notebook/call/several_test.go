@@ -26,7 +26,7 @@ func TestSeveralParts(t *testing.T) {
 		{oven, "ohm bake case 20k", "ohm broil case 200M test 500V", "heater-grounded", "heater leaks to its sheath: bake"},
 		{oven, "volt bake 0 run", "volt broil 239 run", "", ""},
 		{dryer, "ohm limit OL", "ohm thermal-fuse 0.1", "limit-open", "defrost thermostat open: limit"},
-		{dryer, "ohm tco OL", "ohm hi-limit 0.1", "limit-open", "defrost thermostat open: thermal-fuse"},
+		{dryer, "ohm tco OL", "ohm hi-limit 0.1", "limit-open", "defrost thermostat open: tco"},
 		{dryer, "ohm door-switch OL closed", "ohm lid-switch 0.1 closed", "switch-open", "interlock open: door-switch"},
 	} {
 		for _, order := range [][]string{{x.a, x.b}, {x.b, x.a}} {

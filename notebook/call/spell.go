@@ -117,11 +117,17 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 // before a unit is a sum: a reading must name its place.
 var otherTime = said.Lazily(`^\s*(?:\+(\d+)(?: (min|h|s)[a-z]*)?|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
 
+// hoursMinutes is +1h10 for +1h10min.
+var hoursMinutes = said.Lazily(`^\s*\+(\d+) ?h ?(\d{1,2}) +([A-Za-z].*)$`)
+
 var looseTime = said.Lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.
 func spellTime(text string) string {
+	if m := hoursMinutes().FindStringSubmatch(text); m != nil {
+		text = "+" + m[1] + "h" + m[2] + "min " + m[3]
+	}
 	if m := otherTime().FindStringSubmatch(text); m != nil && Find(strings.ToLower(m[6])) != nil &&
 		(qualityOf(strings.ToLower(m[6])) == nil || isWord(m[7]) && !among(operatorWords, m[7])) {
 		if m[1] != "" {

@@ -32,7 +32,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 	return &Appliance{
 		Unit: unit, Fault: fault, Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
-		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"electric"}),
+		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
 		Still:     still().MatchString(both),
 		HighVolts: Has(both, []string{"microwave"}), ThreePhases: isKind(phases3, both),
@@ -105,6 +105,7 @@ var appliances = []byAppliance{
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
 	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
+	{gasUnits, `(not|n.?t|never) (light|stay lit)`, "gas-no-heat", []string{""}},
 	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|stops heat`, "gas-no-heat", []string{""}},
 }
 
