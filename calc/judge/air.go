@@ -26,7 +26,7 @@ func AirSplit(in, out measure.Value) verdict.Verdict {
 	x := quantity(tenth(d.X), "K") + " (" + num(tenth(d.X*fahrenheit)) + " °F) between the air taken in and given out"
 	switch split.place(d) {
 	case inside:
-		v.Text, v.Fact = x, []string{"split-sound"}
+		v.Text, v.Fact = x+", by one thermometer", []string{"split-sound"}
 	case below:
 		v.Text, v.Fact = x+": it hardly cools", []string{"split-small"}
 	case above:

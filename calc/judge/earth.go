@@ -56,7 +56,7 @@ func Earth(in EarthIn) verdict.Verdict {
 		out.Text = ohms(in.Ohms.X) + " is over the limit: take off the probes' ohms, clean the points, or test at 10 A"
 	default:
 		out.Word = verdict.CannotTell
-		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": take off the probes' ohms or use an earth tester"
+		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": type each digit (0.10), take off the probes, or use an earth tester"
 		if in.TestAmps >= earthAmps {
 			out.Text = "as typed it is too coarse to prove " + ohms(limit) + ": type every digit that the tester shows, as 0.10"
 		}

@@ -126,6 +126,9 @@ func (c *Call) holds(what string) (bool, error) {
 		}
 	}
 	if q := qualityOf(first); q != nil {
+		if n := len(rest); n > 0 && valueLike(rest[n-1], q.unit) && !onlyDigits(rest[n-1]) {
+			return false, fmt.Errorf("a reading is needed by its place, and %s is a value", rest[n-1])
+		}
 		return c.holdsReading(q, rest), nil
 	}
 	switch first {

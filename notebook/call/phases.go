@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
 )
@@ -99,5 +100,16 @@ func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
 	if in == nil || out == nil {
 		return verdict.Verdict{}, false
 	}
-	return judge.AirSplit(c.value(in), c.value(out)), true
+	return judge.AirSplit(c.byOne(in), c.byOne(out)), true
+}
+
+// byOne is a temperature beside another one of the same thermometer: its own
+// error falls out of their difference, what it does not show stays (common
+// practice).
+func (c *Call) byOne(r *reading) measure.Value {
+	v := c.value(r)
+	if !r.rough && !r.over && r.res > 0 {
+		v.Lo, v.Hi = max(v.Lo, v.X-r.res), min(v.Hi, v.X+r.res)
+	}
+	return v
 }

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -210,6 +211,10 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 	}
 	if err := r.parseValue(c, value); err != nil {
+		if i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) }); i > 0 && isWord(value.Text) {
+			return nil, points[min(i+1, len(points)-1)].Errorf("words stand behind the value").
+				WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
+		}
 		return nil, err
 	}
 	points = r.liftConditions(points)

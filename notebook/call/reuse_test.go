@@ -18,6 +18,8 @@ func TestTypedAsSums(t *testing.T) {
 		{`when seen("clickz"): need psi suction`, "is no finding that is known here"},
 		{`when is(gaz, "R-600a"): need safe`, "is on no plate and no field of a call"},
 		{`when seen("clicks"): need psi suction`, ""},
+		{"need temp freezer -2F", "refused: a reading is needed by its place"},
+		{"ohm A C 6.5 probably bad reading", "# starts a comment: ohm A C 6.5 # probably bad reading"},
 		{"120VAC / 10ohm", "= 12 A"},
 	})
 }
