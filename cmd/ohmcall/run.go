@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -118,7 +119,11 @@ func openOrCreate(h notebook.Host, name string) (*notebook.Notebook, error) {
 	if notebook.Exists(name) {
 		return notebook.Open(h, name)
 	}
-	return notebook.Create(h, name)
+	n, err := notebook.Create(h, name)
+	if errors.Is(err, fs.ErrPermission) {
+		err = fmt.Errorf("nothing can be written in %s; --dir names another folder: %w", cleanName(filepath.Dir(name)), err)
+	}
+	return n, err
 }
 
 // shower shows what came of a line.
