@@ -82,7 +82,8 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 		if len(parts) > 0 {
 			part = parts[len(parts)-1]
 		}
-		wants := len(part) == 1 || len(part) == 2 && part[0] == "mfd" && !startsLikeNumber(part[1])
+		ofCap := len(part) > 1 && part[0] == "mfd"
+		wants := len(part) == 1 || ofCap && len(part) == 2 && !startsLikeNumber(part[1])
 		number := plateUnits().value.FindStringSubmatch(w)
 		switch {
 		case w == ",":
@@ -93,7 +94,7 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 			parts[len(parts)-1] = append(part, w)
 		case plateKeyOf(w) != nil:
 			parts = append(parts, []string{plateKeyOf(w).word})
-		case number != nil && len(part) > 1 && part[0] == "mfd" && isVolts(w) && !isVolts(part[len(part)-1]), len(part) > 1 && part[0] == "mfd" && strings.HasSuffix(w, "%"):
+		case ofCap && (isVolts(w) && !isVolts(part[len(part)-1]) || strings.HasSuffix(w, "%")):
 			parts[len(parts)-1] = append(part, w) // the volts or the tolerance of a capacitor
 		case number != nil:
 			unit := number[2]
@@ -114,7 +115,7 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 			}
 		case plateUnits().gas.MatchString(w):
 			parts = append(parts, []string{"gas", w})
-		case len(part) > 2 && part[0] == "mfd" && isWord(w) && startsLikeNumber(at(i+1)):
+		case ofCap && len(part) > 2 && isWord(w) && startsLikeNumber(at(i+1)):
 			parts = append(parts, []string{"mfd", w})
 		default:
 			return nil, false
