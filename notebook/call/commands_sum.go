@@ -121,8 +121,12 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		return nil, shifted(err, col)
 	}
+	old, again := c.defined(bare)
 	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, by: s.by(), help: a.text("HELP"), line: a.line.Text})
 	r := say(bare + " = " + q.String())
+	if again {
+		r.add(Plain, "It was: "+old.said()+".")
+	}
 	for _, n := range s.notes {
 		r.add(Plain, n)
 	}
@@ -166,8 +170,12 @@ func applyDef(c *Call, a *args) (*Reply, error) {
 	if err := d.Check(&scope{c: c}); err != nil {
 		return nil, shifted(err, p.col)
 	}
+	old, again := c.defined(d.Name)
 	c.defs = append(c.defs, definition{entry: c.entry, name: d.Name, isFunc: true, def: d, help: d.Help, line: a.line.Text})
 	r := say(d.Name + "(" + strings.Join(d.Params, ", ") + ") defined.")
+	if again {
+		r.add(Plain, "It was: "+old.said()+".")
+	}
 	return r.add(Plain, d.Help), nil
 }
 

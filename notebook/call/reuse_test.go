@@ -20,6 +20,8 @@ func TestTypedAsSums(t *testing.T) {
 		{`when seen("clicks"): need psi suction`, ""},
 		{"need temp freezer -2F", "refused: a reading is needed by its place"},
 		{"ohm A C 6.5 probably bad reading", "# starts a comment: ohm A C 6.5 # probably bad reading"},
+		{"let drop = 5V; let drop = 9V", "It was: drop = 5 V."},
+		{"def sag(a, b) = a - b; let sag = 3", "It was: sag(a, b) = a - b."},
 		{"120VAC / 10ohm", "= 12 A"},
 	})
 }

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"sort"
@@ -63,7 +64,16 @@ func groupsOf(r *cause.Result) []group {
 			out[at] = append(out[at], s)
 		}
 	}
+	slices.SortStableFunc(out, func(a, b group) int { return cmp.Compare(consequence(a), consequence(b)) })
 	return out
+}
+
+// consequence puts what only follows from another cause behind the others.
+func consequence(g group) int {
+	if g[0].Cause.Consequence {
+		return 1
+	}
+	return 0
 }
 
 // shows are the facts that show a cause by themselves.
