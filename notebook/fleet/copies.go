@@ -102,7 +102,8 @@ func (c *copies) add(it *Item) {
 
 // of gives each redacted copy whose original is there, or a later copy of it,
 // and each call that was changed since it was closed where one of the same start,
-// client, serial number and unit is as it was: a copy that was altered.
+// client, serial number and unit is as it was: a copy that was altered; and each
+// whose lines are those with which another begins.
 func (c *copies) of() map[string]twin {
 	out := map[string]twin{}
 	for _, list := range c.alike {
@@ -110,6 +111,24 @@ func (c *copies) of() map[string]twin {
 			i := slices.IndexFunc(list, func(o traced) bool { return o.state == Trusted })
 			if x.state == Changed && i >= 0 {
 				out[x.path] = twin{Copy, clip("seems to be an altered copy of " + script.Clean(list[i].path))}
+			}
+		}
+	}
+	for _, list := range c.calls {
+		if len(list) < 2 {
+			continue
+		}
+		ends := map[uint64]traced{} // of each call, what all its lines come to
+		for _, x := range list {
+			if !x.redacted {
+				ends[x.lines[len(x.lines)-1]] = x
+			}
+		}
+		for _, x := range list {
+			for _, sum := range x.lines[:len(x.lines)-1] {
+				if early, is := ends[sum]; is && !x.redacted && early.path != x.path {
+					out[early.path] = twin{Copy, clip("an earlier state of " + script.Clean(x.path))}
+				}
 			}
 		}
 	}

@@ -158,7 +158,7 @@ func TestRedactedCopies(t *testing.T) {
 		"two of them, no original": {[]Item{typed("b", marked...), typed("a", marked[:3]...)}, "b", "a"},
 		"of a call that differs":   {[]Item{typed("b", other...), copied}, "a b", ""},
 		"went on by itself":        {[]Item{typed("b", whole[:3]...), copied}, "a b", ""},
-		"not redacted":             {[]Item{original, typed("a", whole[:3]...)}, "a b", ""},
+		"an earlier state":         {[]Item{original, typed("a", whole[:3]...)}, "b", "a"},
 		"nothing in it to compare": {[]Item{original, typed("a")}, "a b", ""},
 	} {
 		d := NewDigest(slices.Values(c.items), Filter{})
