@@ -137,7 +137,7 @@ shaft-stuck | shaft stuck, stuck by hand, does not turn by hand | the shaft does
 starts-when-pushed | starts when pushed, spins when pushed, runs when pushed | runs on when its shaft is given a turn with a tool | silent
 one-speed-dead | one speed dead, dead on one speed, dead on high, dead on low, dead on medium, runs on high only, runs on low only, one speed only | the motor runs, but not on every speed | silent all-dead
 speed-switch-none | no speed switch, one speed motor | the motor has one speed, or its speeds are set by the control | speed-switch-closed speed-switch-open one-speed-dead
-load-jammed | load jammed, pump jammed, drum jammed, blade jammed, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump | what the motor drives is jammed | load-free
+load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump | what the motor drives is jammed | load-free
 load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns | what the motor drives turns freely |
 
 # Draining, drying.

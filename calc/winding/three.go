@@ -296,7 +296,7 @@ func (x three) equal(within bool) {
 	res.Roles = maps.Clone(x.m.role)
 	all := t.says(0, 1) + ", " + t.says(0, 2) + ", " + t.says(1, 2)
 	if within {
-		res.State = EqualWindings
+		res.State, res.Alike = EqualWindings, true
 		res.fact(FactEqual)
 		res.note("Three equal windings: three-phase or inverter-driven. No common, start or run.")
 	} else {

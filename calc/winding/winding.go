@@ -199,6 +199,7 @@ type Result struct {
 	Pins        []string // sorted, without the case
 	Roles       map[string]Role
 	Settled     bool // every role is certain
+	Alike       bool // windings that are all alike: its pins have no roles
 	State       State
 	Notes       []string  // plain sentences, the headline first
 	Proof       []Reading // the readings that the answer rests on

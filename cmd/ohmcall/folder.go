@@ -152,7 +152,8 @@ func readScript(name string, folders []string) ([]byte, error) {
 		}
 	}
 	if fault == nil {
-		fault = fmt.Errorf("there is no file %s here, nor in %s", name, strings.Join(folders, " or "))
+		elsewhere := slices.DeleteFunc(slices.Clone(folders), func(s string) bool { return s == "." || s == "" })
+		fault = fmt.Errorf("there is no file %s here, nor in %s", name, strings.Join(elsewhere, " or "))
 	}
 	return nil, fault
 }

@@ -94,10 +94,18 @@ func askCommands() []Command {
 }
 
 // rolesTable shows a machine's pins in columns.
+// roleOf is the role of a pin in words, "" when it is not known.
+func roleOf(res *winding.Result, pin string) string {
+	if role := string(res.Roles[pin]); role != "" || !res.Alike {
+		return role
+	}
+	return "none"
+}
+
 func rolesTable(m *machine) *Table {
 	t := &Table{Head: []string{"Pin", "Role"}}
 	for _, p := range m.result.Pins {
-		t.Rows = append(t.Rows, []string{p, cmp.Or(string(m.result.Roles[p]), "not known")})
+		t.Rows = append(t.Rows, []string{p, cmp.Or(roleOf(&m.result, p), "not known")})
 	}
 	return t
 }

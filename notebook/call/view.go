@@ -202,7 +202,7 @@ func (c *Call) drawMachine(r *record.Record, out record.Machine, of string, res 
 		}
 	}
 	for _, p := range res.Pins {
-		out.Pins = append(out.Pins, record.Pin{Name: p, Role: string(res.Roles[p]), Case: toCase[p]})
+		out.Pins = append(out.Pins, record.Pin{Name: p, Role: roleOf(&res, p), Case: toCase[p]})
 	}
 	if len(out.Pairs) > 0 || len(out.Pins) > 0 {
 		r.Machines = append(r.Machines, out)
@@ -304,7 +304,7 @@ func (c *Call) drawWork(r *record.Record) {
 		if m.Assumed || m.entry == 0 {
 			continue
 		}
-		text := number(m.Percent) + " % of reading and " + number(m.Counts) + " counts"
+		text := number(m.Percent) + " % of reading and " + number(m.Counts) + map[bool]string{true: " count", false: " counts"}[m.Counts == 1]
 		if q.word == "temp" {
 			text = "±" + number(m.fixed) + " K"
 		}

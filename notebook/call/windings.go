@@ -187,6 +187,7 @@ func noRoles(res *winding.Result, kind string, alike bool) {
 	default:
 		notes = append(notes, slices.DeleteFunc(slices.Clone(res.Notes), func(n string) bool { return strings.Contains(n, " is common") || strings.Contains(n, " is start") })...)
 	}
+	res.Alike = true
 	res.Notes, res.Facts, res.Roles, res.Settled, res.Windings, res.Gap = notes, facts, map[string]winding.Role{}, false, nil, nil
 }
 
