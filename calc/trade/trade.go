@@ -92,8 +92,12 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		if unit == "degC" && use.Temp != "" {
 			bare = use.Temp
 		}
+		plain := q.Symbol() == ""
 		if q, err = q.Assume(bare); err != nil {
 			return nil, fault(err)
+		}
+		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
+			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
 		}
 		fahrenheit = fahrenheit || use.Temp == "" && (q.Symbol() == "°F" || q.Symbol() == "Fdiff")
 		qs, units = append(qs, q), append(units, unit)

@@ -22,6 +22,8 @@ func TestTypedAsSums(t *testing.T) {
 		{"ohm A C 6.5 probably bad reading", "# starts a comment: ohm A C 6.5 # probably bad reading"},
 		{"let drop = 5V; let drop = 9V", "It was: drop = 5 V."},
 		{"def sag(a, b) = a - b; let sag = 3", "It was: sag(a, b) = a - b."},
+		{`sat_press("R-134a", 40)`, "taken as 40 °C"},
+		{`units F; sat_press("R-134a", 40)`, "35"},
 		{"120VAC / 10ohm", "= 12 A"},
 	})
 }
