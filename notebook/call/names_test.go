@@ -10,7 +10,7 @@ import (
 func TestNamesAreKept(t *testing.T) {
 	for line, refused := range map[string]bool{
 		"client declined repair, will buy new": true, "client says it was moved": true, "client declined": true, "unit left unplugged": true, "tech left at noon": true,
-		"client Wanda Wants-None": false, "client Ned Nobody": false, "unit chest freezer, left side": false, "site left door": true, "fault left running": false,
+		"client Wanda Wants-None": false, "client Ned Nobody": false, "client Will Sample": false, "unit chest freezer, left side": false, "site left door": true, "fault left running": false,
 	} {
 		c := applyAll(t, "tech T. Tester", "client P. Placeholder", "unit chest freezer", "site 1 Example Lane")
 		if err := c.Doubtful(c.Expand(line)); (err != nil) != refused {

@@ -86,11 +86,11 @@ var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|b
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
 
-// Tells reports whether a word is one that goes on from a name to what it did or
+// Tells reports whether a word, in the letters of no name, is one that goes on from a name to what it did or
 // is, and no name itself.
 func Tells(word string) bool { return tells().MatchString(word) }
 
-var tells = Lazily(`(?i)^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`)
+var tells = Lazily(`^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`)
 
 // Works reports whether a clause begins with a word of work.
 func Works(clause string) bool { return works().MatchString(clause) }
