@@ -67,7 +67,7 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
-var notWork = Lazily(`^(customer|client|owner|tenant|nobody|no one|no work)\b|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+var notWork = Lazily(`^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
 	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
 	`|\b(for|to|as) (a |the )?test(ing)?\b`)
@@ -86,8 +86,8 @@ var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|b
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
 
-// Tells reports whether a word, in the letters of no name, is one that goes on from a name to what it did or
-// is, and no name itself.
+// Tells reports whether a word, in the letters of no name, is one that goes on
+// from a name to what it did or is.
 func Tells(word string) bool { return tells().MatchString(word) }
 
 var tells = Lazily(`^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`)
