@@ -25,7 +25,7 @@ var alarming = []alarm{
 		"leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw no gas smell when it is gone"},
 }
 
-// standing is an alarm that nothing has cleared since it was last seen, or since
+// standingAlarm is an alarm that nothing has cleared since it was last seen, or since
 // the complaint spoke of it.
 type standingAlarm struct {
 	alarm

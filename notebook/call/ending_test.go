@@ -84,6 +84,7 @@ func TestLeft(t *testing.T) {
 		{[]string{"left unplugged and tagged"}, "tagged out"},
 		{[]string{"left off at the wall switch"}, "off"},
 		{[]string{"close unit left unplugged"}, "unplugged"},
+		{[]string{"close passed on to the gas supplier, left off"}, "off"},
 		{[]string{"note left it running"}, "running"},
 		{[]string{"note left cover off"}, ""},
 		{[]string{"close left with the gauges off"}, ""},

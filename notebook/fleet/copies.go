@@ -57,8 +57,8 @@ func typedIn(line string) (head, text string) {
 	return line[:at], strings.TrimSuffix(line[at:], "\n")
 }
 
-// copies finds the redacted and the altered copies among the calls of a scan. It is not safe
-// for concurrent use.
+// copies finds the redacted and the altered copies among the calls of a scan. It
+// is not safe for concurrent use.
 type copies struct {
 	calls    map[uint64][]traced // by their first line
 	redacted []traced
@@ -124,9 +124,13 @@ func (c *copies) of() map[string]twin {
 				ends[x.lines[len(x.lines)-1]] = x
 			}
 		}
+		order(list, func(a, b *traced) int { return strings.Compare(a.path, b.path) })
 		for _, x := range list {
+			if _, altered := out[x.path]; altered || x.redacted || x.state == Changed {
+				continue // what is not counted, or not believed, stands for no other
+			}
 			for _, sum := range x.lines[:len(x.lines)-1] {
-				if early, is := ends[sum]; is && !x.redacted && early.path != x.path {
+				if early, is := ends[sum]; is && early.path != x.path {
 					out[early.path] = twin{Copy, clip("an earlier state of " + script.Clean(x.path))}
 				}
 			}
@@ -148,9 +152,9 @@ func (c *copies) of() map[string]twin {
 	return out
 }
 
-// Once passes on the items of a scan of files and folder trees, the redacted
-// and altered copies of calls that are there as well marked as such. It goes through the
-// files first, replaying nothing, since a copy may come before its original.
+// Once passes on the items of a scan of files and folder trees, the copies of
+// calls that are there as well marked as such. It goes through the files first,
+// replaying nothing, since a copy may come before its original.
 func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
 		var c copies

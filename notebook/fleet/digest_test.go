@@ -138,6 +138,12 @@ func typed(path string, lines ...string) Item {
 	return Item{Path: path, State: Trusted, trail: trailOf([]byte(log)), Header: record.Header{Started: "2026-03-02T09:00:00+01:00", Serial: "DEMO-1"}}
 }
 
+// closedAs gives a call a state and a client, by which its copies are known.
+func closedAs(it Item, s State) Item {
+	it.State, it.Header.Client = s, "Petra Placeholder"
+	return it
+}
+
 // A redacted copy is counted when its original is not there, and never taken
 // for the copy of another call.
 func TestRedactedCopies(t *testing.T) {
@@ -159,6 +165,7 @@ func TestRedactedCopies(t *testing.T) {
 		"of a call that differs":   {[]Item{typed("b", other...), copied}, "a b", ""},
 		"went on by itself":        {[]Item{typed("b", whole[:3]...), copied}, "a b", ""},
 		"an earlier state":         {[]Item{original, typed("a", whole[:3]...)}, "b", "a"},
+		"went on by an editor":     {[]Item{closedAs(typed("b", whole[:3]...), Trusted), closedAs(typed("a", whole...), Changed)}, "b", "a"},
 		"nothing in it to compare": {[]Item{original, typed("a")}, "a b", ""},
 	} {
 		d := NewDigest(slices.Values(c.items), Filter{})

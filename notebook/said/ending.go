@@ -79,6 +79,9 @@ func StateLeft(text string) string {
 // Left is what a clause says of how the unit was left, "" when it says nothing.
 func Left(clause string) string {
 	m := leftSaid().FindStringSubmatch(clause)
+	if m == nil && clause == "left off" {
+		return "off"
+	}
 	if m == nil {
 		return ""
 	}
