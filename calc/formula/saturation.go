@@ -31,6 +31,8 @@ func pure(name, source string, tc, pc float64, n, t [6]float64) gas {
 	return gas{name: name, source: source, dew: line, bubble: line}
 }
 
+const lemmon = "Lemmon, Int. J. Thermophys. 24 (2003), as a pseudo-pure fluid"
+
 // gases are the refrigerants with the equation of state behind each; the
 // coefficients are of the CoolProp fluid files, see vapour.
 var gases = []gas{
@@ -46,8 +48,32 @@ var gases = []gas{
 	pure("R-12", "Marx, Pruss & Wagner (1992)", 385.12, 4136100,
 		[6]float64{-0.4180899251614923, -6.821426208906223, 1.4450198472690974, -1.4837613030063526, -2.1731387101462754, -5.72739817030707},
 		[6]float64{0.894, 1.009, 1.274, 3.0, 4.927, 19.696}),
+	pure("R-22", "Kamei, Beyerlein & Jacobsen, Int. J. Thermophys. (1995)", 369.295, 4990000,
+		[6]float64{-7.2670371701641265, 1.2860929616388512, -0.10790119794275199, -0.989473291657183, -2.9393096353041623, 0.488431917326884},
+		[6]float64{0.999, 1.272, 1.692, 2.74, 4.539, 15.876}),
+	pure("R-32", "Tillner-Roth & Yokozeki, J. Phys. Chem. Ref. Data 26 (1997) 1273", 351.255, 5782000,
+		[6]float64{0.019194334673139708, -6.794802163795212, 9.276391392786632, -12.327153852761946, 28.46579606476374, -28.570870718190093},
+		[6]float64{0.531, 0.979, 2.203, 2.382, 3.421, 3.558}),
 	{
-		name: "R-404A", source: "Lemmon, Int. J. Thermophys. 24 (2003), as a pseudo-pure fluid", glide: true,
+		name: "R-410A", source: lemmon, glide: true,
+		dew: vapour{344.494, 4901200,
+			[6]float64{-8.81630527169583, 3.0101820364714076, -1.0140011045291613, -3.736880461403412, 1.478360466811462, -34.64742822281509},
+			[6]float64{1.018, 1.285, 1.862, 3.869, 5.725, 10.878}},
+		bubble: vapour{344.494, 4901200,
+			[6]float64{-7.393982466686463, 1.4712516902869381, -0.10468488716031096, -2.612149622992068, 0.24139536090585145, -2.688737604664642},
+			[6]float64{1.002, 1.579, 2.313, 2.841, 3.77, 5.337}},
+	},
+	{
+		name: "R-407C", source: lemmon, glide: true,
+		dew: vapour{359.345, 4631700,
+			[6]float64{-0.02526319311536476, -1.4911994937454576, -5.422666319606085, 0.46047437701559923, -4.5527752103859545, -22.506926177764264},
+			[6]float64{0.289, 0.798, 1.03, 2.282, 3.477, 10.467}},
+		bubble: vapour{359.345, 4631700,
+			[6]float64{0.16728493073329312, -53.38279226938705, 60.42641909765115, -14.171031944447838, -2.416970185723638, -0.6842647632263293},
+			[6]float64{0.446, 1.145, 1.222, 1.436, 4.271, 4.452}},
+	},
+	{
+		name: "R-404A", source: lemmon, glide: true,
 		dew: vapour{345.27, 3734800,
 			[6]float64{-5.364477716661244, -1.4230007624991121, 3.314690272990208, -5.181329955404622, -3.360484849212965, -551.2801078830697},
 			[6]float64{0.951, 1.13, 2.426, 2.778, 5.072, 16.153}},
@@ -152,7 +178,7 @@ const (
 	satTopic    = "refrigerants"
 	satEquation = "ln(p/pc) = (Tc/T) Σ n θ^t, θ = 1 − T/Tc, six terms; gauge = p − 101.325 kPa"
 	satValid    = "clean refrigerant with liquid and vapour together, gauge at sea level: at 1500 m a gauge reads about 2.4 psi more; refuses below -73.15 degC and above the critical point"
-	satSource   = "coefficients of the CoolProp fluid files, within 0.053 % of: R-134a Tillner-Roth & Baehr 1994; R-600a Bücker & Wagner 2006; R-290 Lemmon et al. 2009; R-12 Marx et al. 1992; R-404A Lemmon 2003"
+	satSource   = "coefficients of the CoolProp fluid files, within 0.053 % of: R-134a Tillner-Roth & Baehr 1994; R-600a Bücker & Wagner 2006; R-290 Lemmon et al. 2009; R-12 Marx et al. 1992; R-22 Kamei et al. 1995; R-32 Tillner-Roth & Yokozeki 1997; R-410A, R-407C and R-404A Lemmon 2003"
 )
 
 var saturation = []Formula{

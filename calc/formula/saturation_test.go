@@ -28,7 +28,26 @@ func TestSaturationPrinted(t *testing.T) {
 	for c, kpa := range map[float64]float64{-30: 84.4, -20: 132.7, 0: 292.8, 20: 571.7, 40: 1016.6} {
 		rows = append(rows, published{"sat_press", []any{"R-134a", c}, gaugeKPa(kpa), 0.02, ashrae})
 	}
+	const moran = "Moran & Shapiro, Fundamentals of Engineering Thermodynamics, Table A-7, saturated refrigerant 22"
+	for c, bar := range map[float64]float64{-40: 1.0522, -30: 1.6389, -20: 2.4534, -10: 3.5485, 0: 4.9811} {
+		rows = append(rows, published{"sat_press", []any{"R-22", c}, gaugeKPa(100 * bar), 0.06, moran})
+	}
+	const allchem = "AllChem, Characteristics of R32 refrigerant on the saturation line (older data, good to 0.2 %)"
+	for c, bar := range map[float64]float64{-40: 1.777, -30: 2.737, -20: 4.060, -10: 5.831, 0: 8.139, 10: 11.081, 20: 14.759, 30: 19.283, 40: 24.781, 50: 31.403} {
+		rows = append(rows, published{"sat_press", []any{"R-32", c}, gaugeKPa(100 * bar), 0.002 * 100 * bar / 6.894757, allchem})
+	}
+	const cassette = "AUXB12GA-H service manual, saturation pressure of R-410A, MPa gauge (older data, good to 1.5 %)"
+	for c, mpa := range map[float64]float64{-30: 0.1722, -20: 0.3031, -10: 0.4776, 0: 0.7044, 40: 2.332, 55: 3.338} {
+		rows = append(rows, published{"sat_press", []any{"R-410A", c, "bubble"}, 1000 * mpa / 6.894757, 15 * (mpa + 0.101325) / 6.894757, cassette})
+	}
+	for c, mpa := range map[float64]float64{-30: 0.1717, 40: 2.323, 55: 3.328} {
+		rows = append(rows, published{"sat_press", []any{"R-410A", c, "dew"}, 1000 * mpa / 6.894757, 15 * (mpa + 0.101325) / 6.894757, cassette})
+	}
 	rows = append(rows,
+		published{"sat_temp", []any{"R-22", 0.0}, -40.81, 0.02, "normal boiling point (from memory)"},
+		published{"sat_temp", []any{"R-32", 0.0}, 221.499 - 273.15, 0.02, "normal boiling point 221.499 K, in a property file of the 1997 equation of state"},
+		published{"sat_temp", []any{"R-407C", 0.0, "bubble"}, -43.6, 0.1, "ASHRAE 34, bubble and dew point at 1 atm (from memory)"},
+		published{"sat_temp", []any{"R-407C", 0.0, "dew"}, -36.6, 0.1, "ASHRAE 34, bubble and dew point at 1 atm (from memory)"},
 		published{"sat_temp", []any{"R-134a", 0.0}, -26.06, 0.02, "Freon 134a SI tables, normal boiling point"},
 		published{"sat_temp", []any{"R-600a", 0.0}, -11.76, 0.02, "Blue Handbook 2018 p.159, normal boiling point"},
 		published{"sat_temp", []any{"R-290", 0.0}, -42.11, 0.02, "normal boiling point, Lemmon et al. 2009"},
@@ -49,6 +68,12 @@ func TestSaturationTable(t *testing.T) {
 		{"R-600a", "dew", []float64{28.70, 46.62, 58.42, 72.47, 108.4, 156.9, 220.6, 302.2, 350.6, 531.1, 684.8, 772.9}},
 		{"R-290", "dew", []float64{111.1, 167.9, 203.4, 244.5, 345.3, 474.4, 636.5, 836.4, 952.0, 1369, 1713, 1907}},
 		{"R-12", "dew", []float64{64.09, 100.3, 123.5, 150.7, 218.8, 308.2, 422.7, 566.4, 650.6, 958.7, 1216, 1363}},
+		{"R-22", "dew", []float64{105.2, 163.9, 201.5, 245.3, 354.8, 497.9, 680.8, 909.9, 1044, 1534, 1943, 2175}},
+		{"R-32", "dew", []float64{177.4, 273.4, 334.6, 405.8, 582.6, 813.1, 1107, 1475, 1690, 2478, 3141, 3520}},
+		{"R-410A", "dew", []float64{174.9, 269.4, 329.4, 399.3, 572.7, 798.1, 1085, 1443, 1652, 2419, 3063, 3432}},
+		{"R-410A", "bubble", []float64{175.5, 270.3, 330.6, 400.7, 574.6, 800.7, 1088, 1447, 1657, 2426, 3071, 3440}},
+		{"R-407C", "dew", []float64{85.67, 138.7, 173.5, 214.7, 319.8, 460.8, 644.9, 880.3, 1020, 1541, 1988, 2245}},
+		{"R-407C", "bubble", []float64{120.3, 187.1, 229.9, 279.9, 404.7, 567.9, 776.4, 1038, 1190, 1749, 2216, 2481}},
 		{"R-404A", "dew", []float64{131.0, 202.2, 247.5, 300.2, 430.7, 600.3, 815.7, 1084, 1241, 1815, 2296, 2571}},
 		{"R-404A", "bubble", []float64{135.3, 207.8, 253.7, 307.1, 439.1, 610.2, 827.1, 1097, 1255, 1830, 2311, 2585}},
 	} {
@@ -118,7 +143,7 @@ func TestSaturationIsMonotone(t *testing.T) {
 
 func TestSaturationWords(t *testing.T) {
 	checkRefusals(t, []refusal{
-		{"sat_press", []any{"R-22", 0.0}, `gas "R-22" is not known: one of R-134a, R-600a, R-290, R-12, R-404A`},
+		{"sat_press", []any{"R-11", 0.0}, `gas "R-11" is not known: one of R-134a, R-600a, R-290, R-12, R-22, R-32, R-410A, R-407C, R-404A`},
 		{"sat_press", []any{"R-134a", 102.0}, "R-134a: temperature must be from -73.15 to 101.1 degC"},
 		{"sat_press", []any{"R-134a", -80.0}, "temperature must be from"},
 		{"sat_temp", []any{"R-134a", 600.0}, "R-134a: pressure must be from -13.78 to 574.1 psig"},
