@@ -26,6 +26,18 @@ func Compare(a, b Q) (int, error) {
 	return 1, nil
 }
 
+// Close reports whether a and b differ by no more than the expanded
+// uncertainty of their difference, as printing shows it, so that which is
+// greater cannot be told. A doubt that both share cancels. Unlike units are never close.
+func Close(a, b Q) bool {
+	d, err := Sub(a, b)
+	if err != nil {
+		return false
+	}
+	u := d.U()
+	return u > 0 && math.Abs(d.v) <= coverage*u
+}
+
 // Min is the lesser of a and b, Max the greater.
 func Min(a, b Q) (Q, error) {
 	c, err := Compare(a, b)

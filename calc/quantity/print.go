@@ -6,12 +6,16 @@ import (
 	"strings"
 )
 
+// coverage is the factor k of the expanded uncertainty that is printed and
+// compared by: about 95 of 100 (JCGM 100:2008, 6.3.1 and G.1.3, from memory).
+const coverage = 2
+
 // String prints q as people write it: the digits that were typed when it is
 // a literal, else no more digits than it can support, in a prefix that suits
 // its size. With uncertainty it is `34.8 ± 0.4 A (k=2)`.
 func (q Q) String() string {
 	u := q.shownIn()
-	v, doubt := q.value(u), 2*q.U()/u.factor
+	v, doubt := q.value(u), coverage*q.U()/u.factor
 	unit := ""
 	if u.symbol != "" {
 		unit = " " + u.symbol
@@ -20,7 +24,7 @@ func (q Q) String() string {
 		return q.digits(v, u) + unit
 	}
 	d := decimals(doubt)
-	return number(v, d) + " ± " + number(doubt, d) + unit + " (k=2)"
+	return number(v, d) + " ± " + number(doubt, d) + unit + " (k=" + strconv.Itoa(coverage) + ")"
 }
 
 // Shown is q in the unit that String would print: the number to twelve
@@ -44,7 +48,7 @@ func (q Q) shownIn() *Unit {
 	if q.fixed || u.decl == nil || len(u.decl.auto) == 0 {
 		return u
 	}
-	size := math.Max(math.Abs(q.v), 2*q.U())
+	size := math.Max(math.Abs(q.v), coverage*q.U())
 	// Rounding may carry 999.6 to 1000, so the limit is where it would.
 	if n := size / u.factor; n == 0 || n >= 0.1 && n < 999.5 {
 		return u

@@ -59,3 +59,28 @@ func TestAlgebra(t *testing.T) {
 		}
 	}
 }
+
+// What is compared is the difference: a doubt that both share cancels, one
+// that they do not share adds, and the order of the two does not matter.
+func TestClose(t *testing.T) {
+	ohm := func(v, u float64, source uint64) Q { return must(New(v, "ohm")).WithU(u, source) }
+	for _, r := range []struct {
+		what string
+		a, b Q
+		want bool
+	}{
+		{"exact values", must(New(3, "ohm")), must(New(3, "ohm")), false},
+		{"within twice the doubt", ohm(3, 0.05, 1), must(New(3.09, "ohm")), true},
+		{"beyond it", ohm(3, 0.05, 1), must(New(3.11, "ohm")), false},
+		{"two doubts, root sum of squares", ohm(3, 0.03, 1), ohm(3.099, 0.04, 2), true},
+		{"two doubts, beyond", ohm(3, 0.03, 1), ohm(3.101, 0.04, 2), false},
+		{"one doubt shared", ohm(3, 0.05, 1), ohm(3.01, 0.05, 1), false},
+		{"a prefix does not matter", ohm(3000, 50, 1), must(New(3.09, "kohm")), true},
+		{"unlike units", ohm(3, 0.05, 1), must(New(3, "V")), false},
+		{"temperatures", must(New(5, "degC")).WithU(0.5, 1), must(New(41.5, "degF")), true},
+	} {
+		if Close(r.a, r.b) != r.want || Close(r.b, r.a) != r.want {
+			t.Errorf("%s: close is %v, want %v", r.what, !r.want, r.want)
+		}
+	}
+}

@@ -30,5 +30,5 @@ func ExampleEval() {
 	// 23.9 °C <nil>
 	// 4.17 % <nil>
 	// <nil> V and Ω cannot be added
-	// true <nil>
+	// yes <nil>
 }

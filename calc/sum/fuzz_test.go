@@ -74,7 +74,7 @@ func FuzzEval(f *testing.F) {
 			if math.IsNaN(v.SI()) || math.IsInf(v.SI(), 0) || math.IsNaN(v.U()) || math.IsInf(v.U(), 0) || v.String() == "" {
 				t.Fatalf("%q = %v", text, v)
 			}
-		case bool:
+		case Truth:
 		default:
 			t.Fatalf("%q = %T", text, v)
 		}

@@ -47,7 +47,7 @@ const (
 )
 
 // Eval evaluates text. The value is a quantity.Q or, for a comparison, a
-// bool. The error is a *source.Error with columns in text. env may be nil.
+// Truth. The error is a *source.Error with columns in text. env may be nil.
 func Eval(text string, env Env) (Value, error) {
 	failpoint.Unlimited(text)
 	ev := evaluator{env: env}
@@ -58,7 +58,11 @@ func Eval(text string, env Env) (Value, error) {
 	if err != nil {
 		return nil, err
 	}
-	return c.run()
+	v, err := c.run()
+	if yes, ok := v.(bool); ok {
+		return ev.truth(c, yes), nil
+	}
+	return v, err
 }
 
 // Quantity is Eval for where only a quantity will do.
@@ -74,15 +78,15 @@ func Quantity(text string, env Env) (quantity.Q, error) {
 }
 
 // Condition is Eval for where only a yes or no will do.
-func Condition(text string, env Env) (bool, error) {
+func Condition(text string, env Env) (Truth, error) {
 	v, err := Eval(text, env)
 	if err != nil {
-		return false, err
+		return No, err
 	}
-	if b, ok := v.(bool); ok {
-		return b, nil
+	if t, ok := v.(Truth); ok {
+		return t, nil
 	}
-	return false, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", source.Short(text))
+	return No, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", source.Short(text))
 }
 
 func whole(text, msg string) *source.Error {
@@ -95,6 +99,10 @@ type evaluator struct {
 	defs  map[string]*definition
 	depth int
 	work  int
+	// What comparisons that cannot be told are taken for, in the order met;
+	// what is met beyond it is taken by its middle values and added.
+	taken []bool
+	met   int
 }
 
 // compiled is a text ready to run.
@@ -130,7 +138,7 @@ func (ev *evaluator) compile(text string, params []string) (*compiled, error) {
 	if c.tree, err = parser.ParseWithConfig(p.text, cfg); err != nil {
 		return nil, p.unparsed(err)
 	}
-	v := vetter{prep: p, funcs: funcs}
+	v := vetter{ev: ev, prep: p, funcs: funcs}
 	if c.kind, err = v.kind(c.tree.Node); err == nil && c.kind == Text {
 		err = v.fault(c.tree.Node, "a text alone is not a sum")
 	}

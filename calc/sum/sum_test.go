@@ -76,11 +76,8 @@ func shown(v Value) string {
 	switch v := v.(type) {
 	case quantity.Q:
 		return v.String()
-	case bool:
-		if v {
-			return "yes"
-		}
-		return "no"
+	case Truth:
+		return v.String()
 	}
 	return "?"
 }
@@ -146,6 +143,25 @@ func TestEval(t *testing.T) {
 		{"seen(coil) or seen(door)", "no"},
 		{"2J in N.m", "2 N·m"},
 		{"true", "yes"},
+		// A comparison is told where the doubt of the difference, k = 2
+		// (JCGM 100:2008, 6.3.1, from memory), leaves one answer.
+		{"ohm(A, B) > 3.38ohm", "yes"},
+		{"ohm(A, B) > 3.40ohm", "cannot tell"},
+		{"ohm(A, B) > 3.50ohm", "cannot tell"},
+		{"ohm(A, B) > 3.52ohm", "no"},
+		{"ohm(A, B) == 3.45ohm", "cannot tell"},
+		{"ohm(A, B) != 3.6ohm", "yes"},
+		{"not (ohm(A, B) > 3.5ohm)", "cannot tell"},
+		{"ohm(A, B) == ohm(A, B)", "yes"},
+		{"ohm(A, B) * 2 > ohm(A, B) + 3.44ohm", "cannot tell"},
+		{"ohm(A, B) > 3.5ohm and ohm(B, C) > 3ohm", "no"},
+		{"ohm(A, B) > 3.5ohm or ohm(A, C) > 3ohm", "yes"},
+		{"ohm(A, B) > 3.5ohm and ohm(A, C) > 3ohm", "cannot tell"},
+		{"ohm(A, B) > 3.5ohm ? ohm(A, C) > 3ohm : ohm(B, C) < 3ohm", "yes"},
+		{"ohm(A, B) > 3.5ohm ? true : ohm(B, C) > 3ohm", "cannot tell"},
+		{"within(ohm(A, B) - 3.4ohm, 0.05ohm)", "cannot tell"},
+		{"within(ohm(A, B) - 3.4ohm, 1ohm)", "yes"},
+		{strings.Repeat("ohm(A, B) > 3.5ohm or ", 12) + "true", "cannot tell"},
 	}
 	for _, r := range rows {
 		v, err := Eval(r.text, env)
@@ -269,7 +285,7 @@ func TestQuantityAndCondition(t *testing.T) {
 	if _, err := Quantity("3V > 2V", nil); err == nil {
 		t.Error("a comparison passed for a quantity")
 	}
-	if b, err := Condition("3V > 2V", nil); err != nil || !b {
+	if b, err := Condition("3V > 2V", nil); err != nil || b != Yes {
 		t.Errorf("a condition is %v, %v", b, err)
 	}
 	if _, err := Condition("3V", nil); err == nil {

@@ -72,6 +72,7 @@ func init() {
 // vetter allows a parsed tree by kind of node, checks every operand, and
 // notes which hidden functions the tree needs.
 type vetter struct {
+	ev    *evaluator
 	prep  *prepared
 	funcs conf.FunctionsTable
 }
@@ -135,6 +136,9 @@ func (v *vetter) binary(n *ast.BinaryNode) (Kind, error) {
 		return 0, v.at(n.Location(), "%s is not used in sums", n.Operator)
 	}
 	v.funcs[o.name] = hidden[o.name]
+	if o.result == YesNo {
+		v.funcs[o.name] = v.ev.comparing(o)
+	}
 	if err := v.want(n.Left, Number); err != nil {
 		return 0, err
 	}

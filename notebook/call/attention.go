@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/sum"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
@@ -33,8 +34,10 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, e := range c.expects {
 		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)
-		} else if !e.met && c.alive(e.entry) {
+		} else if e.met == sum.No && c.alive(e.entry) {
 			add("Expectation not met", e.meaning+atEntry(e.entry))
+		} else if e.met == sum.Unsure && c.alive(e.entry) {
+			add("In doubt", e.meaning+atEntry(e.entry)+": "+tooClose)
 		}
 	}
 	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {

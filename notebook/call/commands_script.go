@@ -31,7 +31,7 @@ func (c *Call) wanted(n need) bool {
 		return true
 	}
 	met, err := sum.Condition(n.guard, &scope{c: c})
-	return err == nil && met
+	return err == nil && met != sum.No
 }
 
 func scriptCommands() []Command {

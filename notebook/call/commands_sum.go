@@ -18,8 +18,6 @@ type sumLine struct {
 	out   *Sum
 	from  []int  // the entries that it rests on
 	by    string // the definitions that it used, as they were then
-	yes   bool
-	isYes bool
 }
 
 // expectation is a judgement written down with its outcome.
@@ -29,7 +27,7 @@ type expectation struct {
 	meaning string
 	from    []int // the entries that it rests on
 	by      string
-	met     bool
+	met     sum.Truth
 }
 
 func sumCommands() []Command {
@@ -54,7 +52,7 @@ func sumCommands() []Command {
 		{
 			Word: "expect", Group: Sums,
 			Params:   []Param{expr("CONDITION"), {Name: "MEANING", Kind: Quoted}},
-			Help:     "write down a judgement; it stays in the record as met or not met",
+			Help:     "write down a judgement; it stays in the record as met, not met or cannot tell",
 			Examples: []string{`expect 121.4V - 117.8V < 6V "sag at start within 5 %"`},
 			apply:    applyExpect,
 		},
@@ -179,25 +177,40 @@ func applyDef(c *Call, a *args) (*Reply, error) {
 	return r.add(Plain, d.Help), nil
 }
 
-// guard evaluates the condition before a line; true when there is none.
-func (c *Call) guard(l *script.Line) (bool, error) {
+// guard evaluates the condition before a line; Yes when there is none.
+func (c *Call) guard(l *script.Line) (sum.Truth, error) {
 	if l.Guard == "" {
-		return true, nil
+		return sum.Yes, nil
 	}
 	v, err := sum.Condition(l.Guard, &scope{c: c})
 	if err != nil {
-		return false, shifted(err, l.GuardCol)
+		return sum.No, shifted(err, l.GuardCol)
 	}
 	return v, nil
 }
+
+// guarded says why a line whose guard came to met does nothing; nil when it
+// may go on.
+func guarded(met sum.Truth, nothing string) *Reply {
+	switch met {
+	case sum.Yes:
+		return nil
+	case sum.Unsure:
+		return (&Reply{}).add(Ask, "Condition cannot be told, "+tooClose+"; "+nothing+".")
+	}
+	return say("Condition not met; " + nothing + ".")
+}
+
+// tooClose is why a condition cannot be told.
+const tooClose = "what it compares lies closer together than its doubt"
 
 func applyExpect(c *Call, a *args) (*Reply, error) {
 	met, err := c.guard(a.line)
 	if err != nil {
 		return nil, err
 	}
-	if !met {
-		return say("Condition not met; nothing expected."), nil
+	if r := guarded(met, "nothing expected"); r != nil {
+		return r, nil
 	}
 	p := a.get("CONDITION")
 	s := &scope{c: c}
@@ -207,13 +220,13 @@ func applyExpect(c *Call, a *args) (*Reply, error) {
 	}
 	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, by: s.by(), met: yes})
 	r := &Reply{}
-	if yes {
+	switch yes {
+	case sum.Yes:
 		r.add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met")
-	} else {
+	case sum.No:
 		r.add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met")
-	}
-	if len(s.used) > 0 && c.sayOnce("expect by middle values") {
-		r.add(Plain, "Readings are compared by what was shown; their doubt plays no part in it.")
+	default:
+		r.add(Ask, "Cannot tell: "+a.text("MEANING")+"; "+tooClose+".").flag("expectation-unsure")
 	}
 	return r, nil
 }
@@ -232,12 +245,13 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		s.value, s.out = x.String(), sumOf(x)
 		r.Sum = s.out
 		r.add(Plain, "= "+s.value)
-	case bool:
-		s.isYes, s.yes, s.value = true, x, "no"
-		if x {
-			s.value = "yes"
+	case sum.Truth:
+		s.value = x.String()
+		if x == sum.Unsure {
+			r.add(Plain, s.value+": "+tooClose)
+		} else {
+			r.add(Plain, s.value)
 		}
-		r.add(Plain, s.value)
 	}
 	for _, n := range scope.notes {
 		r.add(Plain, n)

@@ -110,8 +110,8 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				if met, known := c.guard(a.line); known != nil {
 					return nil, known
-				} else if !met {
-					return say("Condition not met; not noted."), nil
+				} else if r := guarded(met, "not noted"); r != nil {
+					return r, nil
 				}
 				c.worked(work{c.entry, c.at, "note", a.text("TEXT")})
 				return c.warnOfWork(say("Noted."), a.text("TEXT")), nil

@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
+	"ohmcall/calc/sum"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
@@ -151,10 +152,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.restsOnStruck(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
 	for _, e := range c.expects {
-		met := "not met"
-		if e.met {
-			met = "met"
-		}
+		met := map[sum.Truth]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
 		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: joined(e.meaning, e.by), Met: met, Struck: c.struck[e.entry]}
 		if s := c.restsOnStruck(e.from); s != "" {
 			row.Value, row.Met, row.Meaning = "in doubt", "", joined(row.Meaning, s)
