@@ -86,7 +86,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "heater-grounded", Name: "heater leaks to its sheath",
-		Predicts:    []string{"residual-trips", "trips-at-once", "trips-later", "other-outlet-trips", "trips-only-when-called", "shock", "breaker-tripped", "heats-when-off", "too-hot"},
+		Predicts:    []string{"residual-trips", "trips-at-once", "trips-later", "other-outlet-trips", "trips-only-when-called", "shock", "metal-live", "breaker-tripped", "heats-when-off", "too-hot"},
 		ShownBy:     []string{"heater-grounded"},
 		Contradicts: []string{"heater-insulation-sound", "heater-none", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted",
@@ -96,7 +96,7 @@ var otherCauses = []Cause{
 	{
 		Code: "insulation-weak", Name: "winding insulation weak, above the failing limit", Machine: true,
 		ShownBy:     []string{"insulation-suspect"},
-		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called", "shock"},
+		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called", "shock", "metal-live"},
 		Contradicts: []string{"insulation-sound", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "measure with an insulation tester by the rule of the machine's maker; replace the machine when it fails",
 		Work:        "compressor, motor, machine, pump",
@@ -151,7 +151,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "wire-at-metal", Name: "wire chafed or pinched at the metal",
-		Predicts:    []string{"shock", "residual-trips", "trips-at-once"},
+		Predicts:    []string{"shock", "metal-live", "residual-trips", "trips-at-once"},
 		ShownBy:     []string{"wire-at-metal"},
 		Contradicts: []string{"wires-clear", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the wire and protect it where it was chafed; then prove the earth path",
@@ -160,7 +160,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "earth-lost", Name: "earth path open: a leak to the metal is felt",
-		Predicts:    []string{"shock"},
+		Predicts:    []string{"shock", "metal-live"},
 		ShownBy:     []string{"earth-failed"},
 		Contradicts: []string{"earth-sound"},
 		Before:      []string{"case-ohms", "heater-case", "wires-at-metal"},

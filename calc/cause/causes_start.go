@@ -12,7 +12,7 @@ const commonPractice = verdict.CommonPractice
 var startCauses = []Cause{
 	{
 		Code: "winding-grounded", Name: "winding grounded to the case", Machine: true,
-		Predicts:    []string{"trips-at-once", "residual-trips", "shock", "breaker-tripped"},
+		Predicts:    []string{"trips-at-once", "residual-trips", "shock", "metal-live", "breaker-tripped"},
 		ShownBy:     []string{"winding-grounded", "insulation-failed"},
 		Contradicts: []string{"insulation-sound", "insulation-no-gross-fault"},
 		Fix:         "do not energise it again; replace the machine, a compressor by a person certified for the refrigerant",

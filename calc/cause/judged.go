@@ -61,6 +61,8 @@ amps-locked-rotor | | current near locked rotor, and it stays there | starts-and
 surge-sound | | start surge falls to running current within a second or so | amps-locked-rotor
 earth-sound | | earth pin to case conducts | earth-failed
 earth-failed | | earth pin to case does not conduct as it must |
+metal-live | | volts that can kill stand on the bare metal | metal-quiet
+metal-quiet | | hardly any volts stand on the bare metal |
 cord-sound | | the cord conducts from end to end | cord-open cord-shorted
 cord-open | | a conductor of the cord is open |
 fuse-sound | | the appliance's fuse conducts | fuse-open

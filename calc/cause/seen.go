@@ -12,7 +12,7 @@ clicks | clicks, click, clicking, clicks on and off, it clicks, relay clicks, re
 hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, compressor hums, compressor humming, pump hums, pump humming, drain pump hums | hums or buzzes and does not turn | silent
 silent | silent, no sound, quiet, comp silent, no noise, pump silent, pump dead | no sound from the machine although it is called on | starts-and-runs
 does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running | the machine does not start | starts-and-runs
-starts-and-runs | starts and runs, starts, comp runs, compressor runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, compressor starts, motor starts, comp running, compressor running | the machine starts by itself and keeps running |
+starts-and-runs | starts and runs, starts, starts by itself, runs by itself, starts when called, runs when called, comp runs, compressor runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, compressor starts, motor starts, comp running, compressor running | the machine starts by itself and keeps running |
 cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips | the overload takes the machine off after a few seconds or minutes |
 runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously | the compressor never cycles off | cycles-off short-cycles
 cycles-off | cycles off, cycles, cycles normally | the compressor reaches its set point and stops |
@@ -69,7 +69,7 @@ frost-heavy | frost heavy, evaporator iced, iced up, ice on evaporator, heavy fr
 restriction-frost | restriction frost, frost at drier, drier cold, cap tube frosted | frost or a cold spot at the drier or the capillary tube | restriction-none
 restriction-none | drier warm, no restriction, hiss at stop | drier as warm as the condenser, and a hiss of pressures levelling when it stops |
 oil-stain | oil stain, oily joint, oil trace, oil at joint, oil | oil at a joint or on the tubing |
-leak-found | leak found, bubbles, leak detector alarms | a leak detector or bubbles showed a leak | leak-not-found
+leak-found | leak found, bubbles, leak detector alarms, refrigerant leak, leaks refrigerant, leak at joint, leaking refrigerant | a leak detector or bubbles showed a leak | leak-not-found
 leak-not-found | no leak found, leak check clean | a full search of all joints found no leak |
 gasket-leaks | gasket leaks, gasket torn, gasket bad, seal torn, door seal bad, door seal torn, torn gasket, door not closing | the door gasket does not seal | gasket-sound
 gasket-sound | gasket sound, gasket good, door seals, door seal good | the door gasket seals all round |
@@ -134,7 +134,7 @@ airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, v
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
 shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand | the shaft turns freely by hand | shaft-stuck
 shaft-stuck | shaft stuck, stuck by hand, does not turn by hand | the shaft does not turn by hand, uncoupled from its load |
-starts-when-pushed | starts when pushed, spins when pushed, runs when pushed | runs on when its shaft is given a turn with a tool | silent
+starts-when-pushed | starts when pushed, spins when pushed, runs when pushed, starts with a push, starts with push, starts only when pushed, starts if pushed, starts by hand, runs if pushed, runs if i push it, starts if i push it, runs if i spin it, starts if i spin it, runs when spun, starts when spun, spins if pushed, needs a push, needs a push to start, fan starts when pushed, fan starts with a push, motor starts when pushed, blade starts when pushed, fan runs when pushed | runs on when its shaft is given a turn with a tool | silent
 one-speed-dead | one speed dead, dead on one speed, dead on high, dead on low, dead on medium, runs on high only, runs on low only, one speed only | the motor runs, but not on every speed | silent all-dead
 speed-switch-none | no speed switch, one speed motor | the motor has one speed, or its speeds are set by the control | speed-switch-closed speed-switch-open one-speed-dead
 load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump | what the motor drives is jammed | load-free
@@ -154,12 +154,16 @@ does-not-dry | does not dry, doesn't dry, not drying, still damp, no water in bu
 # Dangers.
 wire-at-metal | wire at metal, wire touches metal, chafed wire, wire chafed, pinched wire, wire pinched, bare wire, chewed wire, wire chewed | a wire is chafed or pinched and touches the metal | wires-clear
 wires-clear | wires clear of metal, wires clear, harness sound | no wire is chafed or pinched at the metal |
-shock | shock, shocks, electric shock, gives a shock, got a shock, tingles, tingle, metal is live | somebody felt a shock from its metal |
+shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a shock, shocked me, tingles, tingle, got a tingle, metal is live, case is live | somebody felt a shock from its metal |
 no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
 no-smoke | no smoke, no sparks, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
-no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas leak, gas leak test good | no smell of gas | gas-smell
+no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
+no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight | a leak test of the fuel gas found none | gas-leak gas-smell
+gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas, gas fitting leaks, gas valve leaks, gas pipe leaks, gas hose leaks, gas regulator leaks | fuel gas leaks |
+co | co alarm, co alarm sounding, co detector, carbon monoxide, co found, co in the room, heat exchanger cracked, cracked heat exchanger, flue blocked, blocked flue, flue disconnected, flue off, flue open, chimney blocked, burner sooted, soot, flue gas in the room | what makes or spills carbon monoxide, or a warning of it | no-co
+no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm, flue draws | a meter found no carbon monoxide, and the flue draws |
 smoke | smoke, smokes, smoking, sparks, sparking, arcing, burning smell, smells burnt, smell of burning, burnt smell | smoke, sparks or a smell of burning |
-gas-smell | gas smell, smell of gas, smells of gas, smells gas | a smell of gas |
+gas-smell | gas smell, smell of gas, smells of gas, smells gas, smell gas, i smell gas, gas odor, odor of gas, smelled gas, strong gas smell | a smell of gas |
 belt-broken | belt broken, belt off, belt slips | the belt is broken, off or slips | belt-sound
 belt-sound | belt good, belt sound, no belt | the belt is on and tight, or there is none |
 brushes-worn | brushes worn, brush worn, worn brushes, brush stuck | the carbon brushes are worn or stuck | brushes-sound

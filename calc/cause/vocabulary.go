@@ -89,6 +89,9 @@ func FindFinding(text string) (code, matched string, ok bool) {
 				return "", "", false
 			}
 		}
+		if c == "starts-and-runs" && n < len(words) && hedges()[words[n]] {
+			return "", "", false // it starts, but not by itself
+		}
 		return c, phrase, true
 	}
 	return "", "", false
@@ -145,6 +148,9 @@ var denies = map[string]bool{
 	"gone": true, "isn't": true, "doesn't": true, "won't": true, "nor": true,
 }
 
+// hedges are the words behind which stands what a machine needs to start.
+var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")
+
 // fold cuts a text into lower-case words; dashes, commas and other marks
 // separate words, an apostrophe does not.
 func fold(text string) []string {
@@ -164,4 +170,4 @@ func fold(text string) []string {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor"}

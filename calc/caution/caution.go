@@ -24,6 +24,7 @@ const (
 	GasSmell         = "gas-smell"
 	HighVoltage      = "high-voltage"
 	FuelGas          = "fuel-gas"
+	Monoxide         = "carbon-monoxide"
 )
 
 // Caution is one warning.
@@ -59,7 +60,7 @@ var table = []Caution{
 		"Opening the sealed system is for persons certified under local law; refrigerant must not be vented.",
 		"40 CFR 82.154 and 82.161"},
 	{NeverEnergise,
-		"Never energise what is grounded or may be, and never stand in line with a compressor's terminals.",
+		"Never energise what is grounded or may be; of a compressor, stand out of line with its terminals.",
 		"Hermetic Compressor Service Handbook p. 40-41"},
 	{InverterLine,
 		"Never apply line voltage to an inverter compressor, not even for a moment.",
@@ -78,6 +79,9 @@ var table = []Caution{
 		"common practice"},
 	{GasSmell,
 		"Gas smelled: switch nothing on or off, no flame, air the room; fuel gas is for its supplier's emergency line.",
+		"common practice"},
+	{Monoxide,
+		"Carbon monoxide kills unnoticed: get everybody out, air the place, leave the burner off; the rest is for the licensed.",
 		"common practice"},
 	{HighVoltage,
 		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",

@@ -55,10 +55,13 @@ func Earth(in EarthIn) verdict.Verdict {
 		out.Word = verdict.Suspect
 		out.Text = ohms(in.Ohms.X) + " is over the limit: take off the probes' ohms, clean the points, or test at 10 A"
 	default:
-		out.Word = verdict.CannotTell
+		out.Word, out.Fact = verdict.CannotTell, []string{"earth-undecided"}
 		out.Text = "there is a path; this meter cannot prove " + ohms(limit) + ": type each digit (0.10), take off the probes, or use an earth tester"
 		if in.TestAmps >= earthAmps {
-			out.Text = "as typed it is too coarse to prove " + ohms(limit) + ": type every digit that the tester shows, as 0.10"
+			out.Text = ohms(in.Ohms.X) + " is too near the limit for what this tester can tell: clean and tighten the path, and read it again"
+			if in.Ohms.Hi-in.Ohms.Lo > limit {
+				out.Text = "as typed it is too coarse to prove " + ohms(limit) + ": type every digit that the tester shows"
+			}
 		}
 	}
 	if in.Ohms.Over || in.Ohms.Lo > limit {

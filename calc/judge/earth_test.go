@@ -2,6 +2,7 @@ package judge
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"ohmcall/calc/caution"
@@ -20,8 +21,8 @@ func TestEarth(t *testing.T) {
 		{"earth tester", EarthIn{Ohms: within(0.06, 0.01), TestAmps: 10}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"earth tester, too much", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10}, verdict.Failed, []string{"earth-continuity-failed"}},
 		{"the same with the cord", EarthIn{Ohms: within(0.15, 0.01), TestAmps: 10, WithCord: true}, verdict.Sound, []string{"earth-continuity-sound"}},
-		{"ohm-meter cannot prove it", EarthIn{Ohms: within(0.2, 0.3)}, verdict.CannotTell, nil},
-		{"ohm-meter reads zero", EarthIn{Ohms: within(0, 0.3)}, verdict.CannotTell, nil},
+		{"ohm-meter cannot prove it", EarthIn{Ohms: within(0.2, 0.3)}, verdict.CannotTell, []string{"earth-undecided"}},
+		{"ohm-meter reads zero", EarthIn{Ohms: within(0, 0.3)}, verdict.CannotTell, []string{"earth-undecided"}},
 		{"fine ohm-meter", EarthIn{Ohms: within(0.05, 0.02)}, verdict.Sound, []string{"earth-continuity-sound"}},
 		{"0.7 Ω", EarthIn{Ohms: within(0.7, 0.3)}, verdict.Suspect, nil},
 		{"30 Ω", EarthIn{Ohms: within(30, 0.6)}, verdict.Failed, []string{"earth-continuity-failed"}},
@@ -30,6 +31,45 @@ func TestEarth(t *testing.T) {
 		got := Earth(c.in)
 		check(t, c.name, got, c.word, c.facts...)
 		if !slices.Contains(got.Caution, caution.EarthAfter) {
+			t.Errorf("%s: cautions %v", c.name, got.Caution)
+		}
+	}
+}
+
+// What cannot be told is said to be so for its own reason: too few digits, or a
+// value at the limit.
+func TestEarthTooNearIsNotTooCoarse(t *testing.T) {
+	for _, c := range []struct {
+		x, half float64
+		coarse  bool
+	}{{0.2, 0.3, true}, {0.1, 0.3, true}, {0.20, 0.032, false}, {0.190, 0.032, false}, {0.17, 0.032, false}} {
+		got := Earth(EarthIn{Ohms: within(c.x, c.half), TestAmps: 10, WithCord: true})
+		if got.Word != verdict.CannotTell || strings.Contains(got.Text, "too coarse") != c.coarse {
+			t.Errorf("%g ± %g: %s, %s", c.x, c.half, got.Word, got.Text)
+		}
+	}
+}
+
+// 50 V AC: IEC 61140, limit of the touch voltage (from memory); what a loaded
+// neutral makes: common practice.
+func TestMetal(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		volts measure.Value
+		word  verdict.Word
+		facts []string
+	}{
+		{"a leg on the case", within(118, 4), verdict.Failed, []string{"metal-live"}},
+		{"half of it, as a filter makes", within(64, 1), verdict.Failed, []string{"metal-live"}},
+		{"over the range", measure.Open(5), verdict.Failed, []string{"metal-live"}},
+		{"at the limit", within(50, 1), verdict.CannotTell, nil},
+		{"more than a neutral", within(20, 1), verdict.Suspect, nil},
+		{"a loaded neutral", within(1.5, 0.3), verdict.Sound, []string{"metal-quiet"}},
+		{"around the lower limit", within(5, 0.3), verdict.CannotTell, nil},
+	} {
+		got := Metal(MetalIn{To: "earth", Volts: c.volts})
+		check(t, c.name, got, c.word, c.facts...)
+		if !slices.Contains(got.Caution, caution.Shock) {
 			t.Errorf("%s: cautions %v", c.name, got.Caution)
 		}
 	}

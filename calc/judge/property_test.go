@@ -141,4 +141,4 @@ const vocabulary = `sensor-reads-cold sensor-reads-warm insulation-sound insulat
 	pressures-apart pressures-level standing-pressure-sound standing-pressure-high standing-pressure-none
 	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided
 	heater-undecided heater-insulation-undecided heater-insulation-suspect speed-switch-closed speed-switch-open speed-switch-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
-	cord-undecided sensor-undecided`
+	cord-undecided sensor-undecided earth-undecided`

@@ -5,24 +5,57 @@ import (
 	"slices"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // alarm is a danger to whoever comes near, and what shows that it is gone. Work
 // alone does not: it may have been for something else.
 type alarm struct {
 	code    string
-	cleared []string // a finding or fact that shows it, since
-	with    []string // one of which must be shown as well; nil when none need
+	caution string
+	when    func(*Call) bool // nil: always
+	cleared []string         // a finding or fact that shows it, since
+	with    []string         // one of which must be shown as well; nil when none need
 	proof   string
 	next    string // what comes first while it stands
+	late    bool   // next comes only when nothing else is left
 }
 
+// offPower are the states in which a unit has nothing that could spark.
+var offPower = []string{"unplugged", "tagged out", "taken away"}
+
+// flammableGas reports whether the machine's refrigerant burns, and the unit was
+// not left without its power.
+func flammableGas(c *Call) bool {
+	as, _ := c.leftAs()
+	return repair.Flammable(c.gas()) && !among(offPower, said.StateLeft(as))
+}
+
+// soundToCase are the facts of which one must be shown where metal was felt live.
+var soundToCase = []string{"insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"}
+
 var alarming = []alarm{
-	{"shock", []string{"earth-continuity-sound"}, []string{"insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"},
-		"that it gives no shock any more (saw no shock; or ohm earth … and each pin to the case, sound)", ""},
-	{"smoke", []string{"no-smoke"}, nil, "that it neither smokes nor smells burnt any more (saw no smoke)", "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
-	{"gas-smell", []string{"no-gas-smell"}, nil, "that no gas is smelled any more (saw no gas smell)",
-		"leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw no gas smell when it is gone"},
+	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"},
+		proof: "that no carbon monoxide is made or spilt any more (saw no co)",
+		next:  "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
+	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
+		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
+		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
+	{code: "gas-smell", caution: caution.GasSmell, cleared: []string{"no-gas-smell", "no-gas-leak"},
+		proof: "that no gas is smelled any more (saw no gas smell)",
+		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw no gas smell when it is gone"},
+	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},
+		proof: "that no flammable refrigerant leaks any more (saw no leak found)"},
+	{code: "metal-live", caution: caution.Shock, cleared: []string{"earth-continuity-sound", "metal-quiet"}, with: append([]string{"metal-quiet"}, soundToCase...),
+		proof: "that no volts stand on the metal any more (volt case earth …)",
+		next:  "take the power off at its source; then the earth path, and what leads to the metal: ohm earth …, each pin and heater to the case"},
+	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: soundToCase,
+		proof: "that it gives no shock any more (saw no shock; or ohm earth … and each pin to the case, sound)"},
+	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"},
+		proof: "that it neither smokes nor smells burnt any more (saw no smoke)",
+		next:  "find the burnt place with the power off: saw burnt wire, or saw terminals tight", late: true},
 }
 
 // standingAlarm is an alarm that nothing has cleared since it was last seen, or since
@@ -37,8 +70,11 @@ type standingAlarm struct {
 func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
 	for _, a := range alarming {
+		if a.when != nil && !a.when(c) {
+			continue
+		}
 		f, _ := cause.Lookup(a.code)
-		at := c.lastOf(c.seenAt[a.code], c.entry)
+		at := c.lastShown([]string{a.code})
 		text := f.Help + atEntry(at)
 		if at == 0 && among(c.appliance().Heard, a.code) {
 			at = c.lastAt("fault")
@@ -61,13 +97,45 @@ func (c *Call) alarmStands(code string) bool {
 	return slices.ContainsFunc(c.alarms(), func(s standingAlarm) bool { return s.code == code })
 }
 
-// alarmNext is the step that an alarm asks for, "" when none stands.
-func (c *Call) alarmNext(code string) string {
-	if !c.alarmStands(code) {
-		return ""
+// alarmNext is the step that the first standing alarm asks for, of those that
+// come before anything else or of those that come last; "" when none does.
+func (c *Call) alarmNext(late bool) string {
+	for _, a := range c.alarms() {
+		if a.late == late && a.next != "" && !c.askedBy(a.alarm) {
+			return a.next
+		}
 	}
-	i := slices.IndexFunc(alarming, func(a alarm) bool { return a.code == code })
-	return alarming[i].next
+	return ""
+}
+
+// askedBy reports whether the power was taken off since volts stood on the
+// metal: what comes next is then a test like any other.
+func (c *Call) askedBy(a alarm) bool {
+	return a.code == "metal-live" && c.deadAt(c.entry)
+}
+
+// burning are the alarms of a gas that a spark sets off.
+var burning = []string{"gas-leak", "gas-smell", "leak-found"}
+
+// sparking notes a line that shows something under power while gas that can burn
+// was found and not shown to be gone, and warns of it.
+func (c *Call) sparking(r *Reply) {
+	for _, a := range c.alarms() {
+		if among(burning, a.code) && c.lastShown([]string{a.code}) < c.entry {
+			c.warnAgain(r, a.caution)
+			c.sparked = append(c.sparked, c.entry)
+			return
+		}
+	}
+}
+
+// warnOfDanger gives the cautions of the dangers among findings.
+func (c *Call) warnOfDanger(r *Reply, codes []string) {
+	for _, a := range alarming {
+		if among(codes, a.code) && (a.when == nil || a.when(c)) {
+			c.warnAgain(r, a.caution)
+		}
+	}
 }
 
 // lastShown is the last entry that shows one of several facts, 0 when none does.
@@ -88,7 +156,10 @@ func (c *Call) lastShown(codes []string) int {
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
 	for _, a := range alarming {
-		if len(c.seenAt[a.code]) == 0 && !among(c.appliance().Heard, a.code) {
+		if a.when != nil && !a.when(c) {
+			continue
+		}
+		if c.lastShown([]string{a.code}) == 0 && !among(c.appliance().Heard, a.code) {
 			continue
 		}
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {

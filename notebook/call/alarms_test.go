@@ -15,7 +15,7 @@ func TestAlarms(t *testing.T) {
 	}{
 		{[]string{"fault shock from door"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
 		{[]string{"fault shock from door", "saw shock"}, "somebody felt a shock from its metal (entry 2)" + gone},
-		{[]string{"fault no heat", "saw smoke", "saw gas smell"}, "smoke, sparks or a smell of burning (entry 2)" + gone + "; a smell of gas (entry 3)" + gone},
+		{[]string{"fault no heat", "saw smoke", "saw gas smell"}, "a smell of gas (entry 3)" + gone + "; smoke, sparks or a smell of burning (entry 2)" + gone},
 		{[]string{"fault no heat", "saw smoke", "strike 2 slip"}, ""},
 		{[]string{"fault no heat", "saw smoke", "did replaced bake element"}, "smoke, sparks or a smell of burning (entry 2)" + gone},
 		{[]string{"fault no heat", "saw smoke", "did replaced bake element", "saw no smoke"}, ""},
@@ -26,6 +26,29 @@ func TestAlarms(t *testing.T) {
 		{[]string{"fault shock from door", "ohm earth 0.05", "saw shock"}, "somebody felt a shock from its metal (entry 3)" + gone},
 		{[]string{"fault no heat", "did replaced bake element", "saw smoke"}, "smoke, sparks or a smell of burning (entry 3)" + gone},
 		{[]string{"fault no heat", "saw no smoke"}, ""},
+		// The words that bring a caution are the finding too.
+		{[]string{"unit dryer", "fault no heat", "saw gave me a shock"}, "somebody felt a shock from its metal (entry 3)" + gone},
+		{[]string{"unit dryer", "fault no heat", "saw customer got a tingle from the door"}, "somebody felt a shock from its metal (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw i smell gas"}, "a smell of gas (entry 3)" + gone},
+		// A shut cock and an aired room prove nothing of a leak; a leak test does.
+		{[]string{"unit gas cooktop", "fault no flame", "saw gas leak at fitting"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas oven", "fault no heat", "saw leak found", "saw no gas smell"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas oven", "fault no heat", "saw leak found", "saw gas leak test good"}, ""},
+		{[]string{"unit gas oven", "fault no heat", "saw gas smell", "saw gas leak test good"}, ""},
+		// A leak of refrigerant is a danger where it burns: ASHRAE 34, classes A2L to A3 (from memory).
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw leak found"}, "a leak detector or bubbles showed a leak (entry 4)" + gone},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw gas leak"}, "a leak detector or bubbles showed a leak (entry 4)" + gone},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw leak found", "did mended leak, recharged"}, "a leak detector or bubbles showed a leak (entry 4)" + gone},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw leak found", "did mended leak, recharged", "saw no leak found"}, ""},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-134a", "saw leak found"}, ""},
+		{[]string{"unit gas furnace", "fault no heat, CO alarm went off"}, "the complaint speaks of it: what makes or spills carbon monoxide, or a warning of it (entry 2)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		// Volts on the metal: IEC 61140 (from memory).
+		{[]string{"unit washer", "fault no spin", "volt case neutral 118"}, "volts that can kill stand on the bare metal (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "volt cabinet ground 64"}, "volts that can kill stand on the bare metal (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "volt earth case 64", "volt earth case 0.2"}, ""},
+		{[]string{"unit washer", "fault no spin", "volt earth case 64", "safe", "volt earth case 0.2"}, "volts that can kill stand on the bare metal (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "volt line case 118"}, ""},
 	} {
 		c := applyAll(t, x.lines...)
 		var texts []string
@@ -40,5 +63,19 @@ func TestAlarms(t *testing.T) {
 		if x.want != "" && (r.Alerts[0] != "Unsafe: "+first || r.Header.Result != "unsafe") {
 			t.Errorf("%v: %q stands first, want %q; the result is %s", x.lines, r.Alerts[0], first, r.Header.Result)
 		}
+	}
+}
+
+// Under power while gas that can burn was found: common practice.
+func TestSparkingIsToldOf(t *testing.T) {
+	const told = "under power while gas that can burn was found and not shown to be gone, entries 4, 5"
+	c := applyAll(t, "unit gas oven", "fault no heat", "saw gas smell", "volt line 118", "saw igniter glows", "saw no gas smell", "volt line 118")
+	if got := strings.Join(c.doubts(), "; "); !strings.Contains(got, told) {
+		t.Errorf("%q does not hold %q", got, told)
+	}
+	// A cock shut for safety is no cause.
+	c = applyAll(t, "unit gas oven", "fault no heat", "saw gas smell", "saw gas off")
+	if got := c.Record().Header.Cause; got != "" {
+		t.Errorf("%q was found", got)
 	}
 }

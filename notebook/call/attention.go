@@ -168,7 +168,10 @@ func (c *Call) doubts() []string {
 		}
 	}
 	if len(defied) > 0 {
-		out = append(out, "energised while its insulation was failed or in doubt, "+entryList(defied))
+		out = append(out, "energised while its insulation or earth path was failed or in doubt, "+entryList(defied))
+	}
+	if n := slices.DeleteFunc(slices.Clone(c.sparked), func(n int) bool { return !c.alive(n) }); len(n) > 0 {
+		out = append(out, "under power while gas that can burn was found and not shown to be gone, "+entryList(n))
 	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
 	if n := c.undeadTests(); len(n) > 0 {

@@ -132,10 +132,10 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 func (c *Call) nextStep(r *cause.Result) string {
 	left := c.untreated()
 	switch {
-	case c.alarmNext("gas-smell") != "":
-		return c.alarmNext("gas-smell")
-	case r.Next == nil && r.Repair == nil && c.alarmNext("smoke") != "":
-		return c.alarmNext("smoke")
+	case c.alarmNext(false) != "":
+		return c.alarmNext(false)
+	case r.Next == nil && r.Repair == nil && c.alarmNext(true) != "":
+		return c.alarmNext(true)
 	case c.appliance().HighVolts && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
 		return "nothing here judges the high-voltage side of a microwave oven: dead tests of plug, fuse, door switches and cut-outs only, the rest by who is trained and equipped for it"
 	case len(c.repairs()) > 0 && c.grounds() != "":

@@ -31,10 +31,17 @@ func endCommands() []Command {
 				c.set("closing", a.text("TEXT"))
 				c.hearEnding(a.text("TEXT"), true)
 				m := c.missing()
-				if len(m) == 0 {
+				unsafe := c.unsafe()
+				switch {
+				case len(unsafe) > 0:
+					r.add(Bad, "Closed as unsafe.").flag("closed-unsafe")
+				case len(m) == 0:
 					r.add(Good, "Closed; nothing is missing.")
-				} else {
+				default:
 					r.add(Plain, "Closed.")
+				}
+				for _, s := range unsafe {
+					r.add(Bad, "Unsafe: "+s+".")
 				}
 				if c.result() == record.NoRepair {
 					r.add(Ask, "No repair is written down; a word behind close says why: "+endingHints()+".")

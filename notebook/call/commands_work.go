@@ -136,7 +136,7 @@ var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", 
 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
-	codes := cause.FindFindings(c.fanWords(t))
+	codes := c.sighted(t)
 	live := false
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})
@@ -152,7 +152,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		c.seenAt[code] = append(c.seenAt[code], c.entry)
 	}
 	c.worked(work{c.entry, c.at, "saw", t})
-	r := c.warnOfWork(&Reply{}, t)
+	r := &Reply{}
+	c.warnOfDanger(r, codes)
+	c.warnOfWork(r, t)
 	if len(codes) == 0 {
 		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		c.spend(40_000 + 100*len(t))
@@ -176,8 +178,39 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	if live && c.energisedAnyway(r) {
 		c.defied = append(c.defied, c.entry)
 	}
+	if live || among(codes, "igniter-glows") || among(codes, "flame-lights") {
+		c.sparking(r)
+	}
 	c.tellRattle(codes, r)
 	return c.finish(r), nil
+}
+
+// sighted gives the findings of what was typed after saw: those of the
+// vocabulary, in this appliance, and the dangers that its words speak of.
+func (c *Call) sighted(text string) []string {
+	codes := cause.FindFindings(c.fanWords(text))
+	for i := range codes {
+		codes[i] = c.inAppliance(codes[i])
+	}
+	for _, a := range said.Alarms(text) {
+		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
+			codes = append(codes, f)
+		}
+	}
+	return codes
+}
+
+// inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
+// refrigerant.
+func (c *Call) inAppliance(code string) string {
+	a := c.appliance()
+	switch {
+	case code == "leak-found" && a.Unsealed && a.Gas:
+		return "gas-leak"
+	case code == "gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
+		return "leak-found"
+	}
+	return code
 }
 
 // afterRepair says what the record wants once something was repaired.

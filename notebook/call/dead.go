@@ -82,3 +82,9 @@ func (c *Call) warn(reply *Reply, code string) {
 	c.warned[code] = c.entry
 	reply.add(Caution, "Caution: "+t.Text).flag("caution-" + code)
 }
+
+// warnAgain gives a caution though it was given before.
+func (c *Call) warnAgain(reply *Reply, code string) {
+	delete(c.warned, code)
+	c.warn(reply, code)
+}

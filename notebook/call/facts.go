@@ -35,7 +35,11 @@ func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
 	air := c.complaint() == said.ACWarm
+	gas := len(c.seenAt["gas-smell"])+len(c.seenAt["gas-leak"]) > 0
 	add := func(code string, entry int) {
+		if gas && code == "gas-off" {
+			return // it was shut for safety, and says nothing of why there was no flame
+		}
 		if other := airCodes[code]; air && other != "" {
 			code = other
 		}

@@ -29,6 +29,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	case "mfd":
 		return "mfd", r.a
 	case "volt":
+		if r.onMetal() {
+			return "metal", strings.ToLower(r.a)
+		}
 		if r.b == "" && c.isCapacitor(r.a) {
 			return "capload", r.a
 		}
@@ -198,6 +201,10 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return judge.Trip(in), true
 	case "supply":
 		return c.judgeSupply(rs, before)
+	case "metal":
+		if rs = c.notProvingDead(rs); len(rs) > 0 {
+			return judge.Metal(judge.MetalIn{To: name, Volts: c.value(latest(rs))}), true
+		}
 	case "leg":
 		return c.judgeLeg(rs)
 	case "volt":

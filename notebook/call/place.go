@@ -308,11 +308,7 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 
 func judgeEarth(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	v := judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
-	if v.Word == verdict.CannotTell && len(v.Fact) == 0 {
-		v.Fact = []string{"earth-undecided"}
-	}
-	return v
+	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
 }
 
 func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

@@ -263,8 +263,11 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 	}
 	r.toShell()
-	if r.b == caseName && isShell(r.a) {
+	if r.b == caseName && isShell(r.a) && !r.onMetal() {
 		return nil, points[1].Errorf("both probes stand on the shell").WithHint("as in: ohm A case OL; the earth path is ohm earth 0.05")
+	}
+	if r.a == "" && q.word == "volt" {
+		return nil, points[0].Errorf("the case alone is one point").WithHint("name the other one too: volt case earth %s", value.Text)
 	}
 	if r.a == "" {
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
@@ -288,6 +291,20 @@ func isShell(p string) bool {
 // is a pin to the case. The earth conductor to the shell is the earth path.
 func (r *reading) toShell() {
 	switch {
+	case r.quality.word == "volt" && r.b != "":
+		if among(shells, strings.ToLower(r.a)) {
+			r.a, r.b = r.b, r.a
+		}
+		if among(shells, strings.ToLower(r.b)) {
+			r.b = caseName
+			switch a := strings.ToLower(r.a); {
+			case among(earths, a):
+				r.a = "earth"
+			case a == "n":
+				r.a = "neutral"
+			}
+		}
+		return
 	case r.quality.word != "ohm" || r.b == "":
 		if strings.EqualFold(r.a, caseName) {
 			r.a, r.b = r.b, r.a
@@ -304,6 +321,16 @@ func (r *reading) toShell() {
 	if isShell(r.b) {
 		r.b = caseName
 	}
+}
+
+// grounded are what stands on earth beside an appliance: against it volts on
+// bare metal are felt.
+var grounded = []string{"earth", "neutral", "pipe", "tap", "faucet", "sink", "radiator", "floor"}
+
+// onMetal tells volts between the metal of the appliance and what stands on
+// earth.
+func (r *reading) onMetal() bool {
+	return r.quality.word == "volt" && r.b == caseName && among(grounded, strings.ToLower(r.a))
 }
 
 // isSupplyPoint tells the conductors of the supply by their names.

@@ -23,6 +23,9 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 			}
 		}
 	case "volt":
+		if slices.ContainsFunc(rs, func(r *reading) bool { x, _ := r.q.In("V"); return r.over || x > deadVolts }) {
+			c.sparking(reply)
+		}
 		for _, r := range rs {
 			if x, _ := r.q.In("V"); r.over || x > deadVolts {
 				c.warn(reply, caution.MainsLive)
@@ -32,6 +35,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 			}
 		}
 	case "amp", "watt":
+		c.sparking(reply)
 		if c.energisedAnyway(reply) {
 			c.defied = append(c.defied, c.entry)
 		}

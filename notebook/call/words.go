@@ -43,8 +43,10 @@ func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 
 // alarmed gives the cautions that the words of a line call for.
 func (c *Call) alarmed(r *Reply, text string) {
-	for _, code := range said.Alarms(text) {
-		c.warn(r, code)
+	for _, a := range said.Alarms(text) {
+		if c.inAppliance(a.Finding) == a.Finding {
+			c.warn(r, a.Caution)
+		}
 	}
 }
 

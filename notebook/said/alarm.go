@@ -2,25 +2,29 @@ package said
 
 import "ohmcall/calc/caution"
 
-// alarm is a danger that words speak of, with the code of its caution.
-type alarm struct {
-	words []string
-	code  string
+// Alarm is a danger that words speak of.
+type Alarm struct {
+	words   []string
+	Caution string // the code of its caution
+	Finding string // the code of what was found by these words
 }
 
-var alarms = []alarm{
-	{[]string{"shock", "tingl", "zapped", "bitten by", "live case", "live cabinet"}, caution.Shock},
-	{[]string{"sparks", "sparked", "sparking", "arcing", "arced", "smoke", "smoking", "burning smell", "smell of burning", "burnt smell", "smells burnt", "smells of burning", "flames", "caught fire"}, caution.Smoke},
-	{[]string{"gas smell", "smell of gas", "smells of gas", "smells gas", "smelled gas", "smell gas"}, caution.GasSmell},
+var alarms = []Alarm{
+	{[]string{"shock", "tingl", "zapped", "bitten by", "live case", "live cabinet"}, caution.Shock, "shock"},
+	{[]string{"sparks", "sparked", "sparking", "arcing", "arced", "smoke", "smoking", "burning smell", "smell of burning", "burnt smell", "smells burnt", "smells of burning", "flames", "caught fire"}, caution.Smoke, "smoke"},
+	{[]string{"gas smell", "smell of gas", "smells of gas", "smells gas", "smelled gas", "smell gas", "gas odor", "gas odour", "odor of gas"}, caution.GasSmell, "gas-smell"},
+	{[]string{"gas leak", "leaking gas", "leaks gas", "leak at the gas", "leak at gas"}, caution.GasSmell, "gas-leak"},
+	{[]string{"carbon monoxide", "co alarm", "co detector", "heat exchanger cracked", "cracked heat exchanger", "flue blocked", "blocked flue"}, caution.Monoxide, "co"},
 }
 
-// Alarms gives the codes of the cautions that a text calls for.
-func Alarms(text string) []string {
-	var out []string
+// Alarms gives the dangers that a text speaks of.
+func Alarms(text string) []Alarm {
+	var out []Alarm
 	for _, a := range alarms {
 		for _, w := range a.words {
 			if Has(text, []string{w}) && !Has(text, []string{"no " + w}) {
-				out = append(out, a.code)
+				out = append(out, a)
+				break
 			}
 		}
 	}

@@ -29,8 +29,14 @@ type Appliance struct {
 // ApplianceOf reads the words for a unit and those of its complaint.
 func ApplianceOf(unit, fault string) *Appliance {
 	both := strings.ToLower(unit + " " + fault)
+	heard := cause.Heard(fault)
+	for _, a := range Alarms(fault) {
+		if !slices.Contains(heard, a.Finding) {
+			heard = append(heard, a.Finding)
+		}
+	}
 	return &Appliance{
-		Unit: unit, Fault: fault, Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
+		Unit: unit, Fault: fault, Complaints: complaintsOf(fault, unit), Heard: heard,
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
@@ -126,6 +132,15 @@ func isKind(pattern, text string) bool {
 	return appliancePatterns()[i].unit.MatchString(text)
 }
 
+// phraseOf is what a pattern finds in a text, from the start of its word.
+func phraseOf(pattern *regexp.Regexp, text string) string {
+	at := pattern.FindStringIndex(text)
+	if at == nil {
+		return ""
+	}
+	return text[strings.LastIndex(text[:at[0]], " ")+1 : at[1]]
+}
+
 // taken is the complaint that a call's words are taken for in its appliance,
 // false when the words alone decide.
 func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
@@ -138,7 +153,7 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 	}
 	for i, a := range appliances {
 		is := appliancePatterns()[i]
-		phrase := is.words.FindString(Troubled(words))
+		phrase := phraseOf(is.words, Troubled(words))
 		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
 			continue
 		}
