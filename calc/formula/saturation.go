@@ -219,9 +219,9 @@ var saturation = []Formula{
 // plateGas finds the refrigerant of the table that a plate names, as in
 // "R600a" or "r-600A"; false when it is not in the table.
 func plateGas(plate string) (name string, ok bool) {
-	plate = plainWord(plate)
+	key := GasKey(plate)
 	for _, g := range gases {
-		if plate == plainWord(g.name) {
+		if key == GasKey(g.name) {
 			return g.name, true
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -179,33 +180,14 @@ func (k *Kit) addCapacitors(in KitIn) {
 	}
 }
 
-// flammable are the gases of safety classes A2L, A2 and A3 found in small
-// appliances (common practice; R-600a, R-290 and R-441A: 79 FR 29682).
-var flammable = []string{"600A", "290", "441A", "1270", "170", "32", "1234YF", "152A"}
+// flammable are the gases of safety classes A2L, A2, A3 and B2L (ASHRAE 34, from
+// memory; R-600a, R-290 and R-441A: 79 FR 29682), by their numbers.
+var flammable = strings.Fields(`600A 600 290 441A 1270 170 436A 436B 432A 443A 429A 430A 431A 433A
+	32 152A 143A 1234YF 1234ZE 444A 444B 447A 451A 452B 454A 454B 454C 455A 457A 459A 717`)
 
 // Flammable reports whether a gas named as on a plate burns.
 func Flammable(gas string) bool {
-	return slices.Contains(flammable, GasKey(gas))
-}
-
-// GasKey is the number of a gas, by which names as on plates are compared:
-// R-600a, r600A, HC600a and isobutane are 600A.
-func GasKey(gas string) string {
-	name := strings.ToUpper(strings.Map(func(r rune) rune {
-		if r == ' ' || r == '-' {
-			return -1
-		}
-		return r
-	}, gas))
-	switch name {
-	case "ISOBUTANE":
-		return "600A"
-	case "PROPANE":
-		return "290"
-	case "PROPENE":
-		return "1270"
-	}
-	return strings.TrimPrefix(strings.TrimPrefix(name, "HC"), "R")
+	return slices.Contains(flammable, formula.GasKey(gas))
 }
 
 func (k *Kit) addGas(in KitIn) {

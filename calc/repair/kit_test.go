@@ -127,10 +127,15 @@ func TestStartKitKeepsTheCapacitorsApart(t *testing.T) {
 	}
 }
 
-// R-600a, R-290 and R-441A: 79 FR 29682; the others common practice.
+// R-600a, R-290 and R-441A: 79 FR 29682; the others by their classes in ASHRAE 34
+// (from memory).
 func TestFlammable(t *testing.T) {
 	for gas, want := range map[string]bool{
 		"R-600a": true, "r600a": true, "R 290": true, "R441A": true, "HC-290": true, "isobutane": true, "propane": true, "R-32": true,
+		"R-600a 45g": true, "R600a (isobutane)": true, "isobutane R600a": true, "R-290/R-600a": true, "R-600a flammable": true, "hc600a": true,
+		"R-454B": true, "R-452B": true, "R-454C": true, "R-455A": true, "R-1234ze": true, "R-436A": true, "r600": true, "R-717": true,
+		"HFC-32": true, "HFO-1234yf": true, "R290 (propane)": true, "LPG": true, "hydrocarbon": true, "r 32": true,
+		"HFC-134a": false, "134a": false, "R-407C": false, "R-507A": false, "R-448A": false, "R-744": false, "unknown": false,
 		"R-134a": false, "R-12": false, "R-404A": false, "R-410A": false, "R-22": false, "": false,
 	} {
 		if Flammable(gas) != want {

@@ -10,7 +10,6 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
-	"ohmcall/calc/repair"
 	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
 	"ohmcall/calc/trade"
@@ -433,7 +432,7 @@ func isFunc(c *Call) sum.Func {
 				}
 			}
 			if k := plateKeyOf(key); k != nil && k.word == "gas" {
-				return repair.GasKey(got) == repair.GasKey(want), nil
+				return formula.GasKey(got) == formula.GasKey(want), nil
 			}
 			return strings.EqualFold(got, want), nil
 		}}

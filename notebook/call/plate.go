@@ -135,6 +135,12 @@ func (c *Call) platePart(p []script.Word) (plate, error) {
 	return c.plateValue(k, p[1:])
 }
 
+// isMass reports whether a quantity is one of mass.
+func isMass(q quantity.Q) bool {
+	_, err := q.In("g")
+	return err == nil
+}
+
 // hint says what a key takes.
 func (k *plateKey) hint() string {
 	if k.unit == "" || strings.Contains(k.help, k.word+" ") {
@@ -170,6 +176,13 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 	}
 	if k.word == "row" {
 		return v, v.parseRow(words, c.tempUnit())
+	}
+	if k.word == "gas" {
+		for i, w := range words[1:] {
+			if m, err := quantity.Parse(w.Text, ""); err == nil && isMass(m) {
+				return v, w.Errorf("a charge has its own key").WithHint("gas %s, charge %s", strings.Join(texts[:i+1], " "), strings.Join(texts[i+1:], ""))
+			}
+		}
 	}
 	numeric := k.unit != "" || k.word == "leads" || k.word == "beta"
 	if !numeric {

@@ -44,10 +44,13 @@ func (c *Call) takesPlate(text string) bool {
 
 // plateUnits are the keys whose value shows by its unit what it is.
 var plateUnits = sync.OnceValue(func() *struct{ value, unit, gas *regexp.Regexp } {
-	const unit = `(v|vac|volts?|hz|a|amps?|w|watts?|hp|uf|µf|mfd|ph|phase)`
+	const unit = `(v|vac|volts?|hz|a|amps?|w|watts?|kw|hp|uf|µf|mfd|ph|phase|g|gr|grams?|kg|oz|lbs?)`
 	return &struct{ value, unit, gas *regexp.Regexp }{regexp.MustCompile(`(?i)^([\d./+–-]*\d)` + unit + `?$`), regexp.MustCompile(`(?i)^` + unit + `$`),
 		regexp.MustCompile(`(?i)^r-?\d{2,4}[a-z]*$`)}
 })
+
+// massUnits are the units of a charge as plates print them.
+var massUnits = map[string]string{"g": "g", "gr": "g", "gram": "g", "grams": "g", "kg": "kg", "oz": "oz", "lb": "lb", "lbs": "lb"}
 
 func isVolts(w string) bool {
 	_, ok := said.RatedVolts(w)
@@ -103,6 +106,10 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 				unit = at(i)
 			}
 			switch {
+			case massUnits[strings.ToLower(unit)] != "":
+				parts = append(parts, []string{"charge", number[1] + massUnits[strings.ToLower(unit)]})
+			case strings.EqualFold(unit, "kw"):
+				parts = append(parts, []string{"watts", number[1] + "kW"})
 			case unit != "":
 				parts = append(parts, []string{keyOfUnit(unit), number[1]})
 			case plateKeyOf(at(i+1)) != nil && plateKeyOf(at(i+1)).unit != "" && !startsLikeNumber(at(i+2)):
