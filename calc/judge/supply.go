@@ -141,6 +141,10 @@ const (
 	startSag  = 15.0
 )
 
+// lineDrift is how far, in percent, the volts of a sound line may move by
+// themselves between two readings (common practice).
+const lineDrift = 5.0
+
 // Sag judges how far the volts fall under load, which speaks of the cord,
 // the joints and the branch circuit.
 func Sag(in SagIn) verdict.Verdict {
@@ -159,9 +163,19 @@ func Sag(in SagIn) verdict.Verdict {
 	out.Caution = []string{caution.MainsLive}
 	out.Limit += " of the no-load volts"
 	out.Word = w.advisoryWord(drop) // neither limit condemns: one is advice, the other practice
-	x := fmt.Sprintf("%.1f %%", drop.X)
+	x := fmt.Sprintf("%.1f %%", math.Abs(drop.X))
+	risen := atLeast(-lineDrift).place(drop)
 	switch w.place(drop) {
 	case inside:
+		if risen != inside {
+			out.Limit = window{-lineDrift, limit}.text("%") + " of the no-load volts"
+			out.Margin, out.Judged = window{-lineDrift, limit}.margin(drop)
+			out.Word, out.Text, out.Fact = verdict.CannotTell, "the volts rise by "+x+" under load: the line moved, or the neutral is poor; read both again", []string{fact("sag", verdict.CannotTell)}
+			if risen == below {
+				out.Word, out.Text = verdict.Suspect, "the volts rise by "+x+" under load: a poor or lost neutral does that; read each leg to it"
+			}
+			return out
+		}
 		out.Text, out.Fact = "the volts fall by "+x, []string{"sag-sound"}
 	case above:
 		out.Text, out.Fact = "the volts fall by "+x+": look for a long cord, a thin wire or a poor joint", []string{"sag-deep"}

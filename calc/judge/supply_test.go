@@ -98,6 +98,10 @@ func TestSag(t *testing.T) {
 	in.Loaded = within(92, 1.2)
 	check(t, "deep at start", Sag(in), verdict.Suspect, "sag-deep")
 	check(t, "nothing read", Sag(SagIn{}), verdict.CannotTell)
+	// Under load the volts of a leg rise where its neutral is lost: common practice.
+	check(t, "a lost neutral", Sag(SagIn{NoLoad: within(118.2, 1.5), Loaded: within(181.2, 2), Starting: true}), verdict.Suspect, "sag-undecided")
+	check(t, "a rise too near to say", Sag(SagIn{NoLoad: within(118, 1.5), Loaded: within(124, 1.5)}), verdict.CannotTell, "sag-undecided")
+	check(t, "the line moved a little", Sag(SagIn{NoLoad: within(118, 0.2), Loaded: within(119, 0.2)}), verdict.Sound, "sag-sound")
 
 	got := Sag(SagIn{NoLoad: within(120, 1.5), Loaded: within(115, 1.4), CountsHalf: 0.1})
 	if got.Word != verdict.Sound || len(got.Also) != 1 || !strings.Contains(got.Also[0], "210.19(A)") {

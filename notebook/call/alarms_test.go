@@ -1,6 +1,9 @@
 package call
 
 import (
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -77,5 +80,53 @@ func TestSparkingIsToldOf(t *testing.T) {
 	c = applyAll(t, "unit gas oven", "fault no heat", "saw gas smell", "saw gas off")
 	if got := c.Record().Header.Cause; got != "" {
 		t.Errorf("%q was found", got)
+	}
+}
+
+// Volts near zero prove a unit dead where it is fed, and while nothing calls:
+// a control circuit, an open switch or a conductor that is at zero anyhow does
+// not (common practice).
+func TestLowVoltsOfALiveMachineProveNothing(t *testing.T) {
+	for line, dead := range map[string]bool{"volt R C 24.6": false, "volt N case 0.4": false, "volt door-switch 0.2 run": false,
+		"volt N earth 0.6 run": false, "volt comp 0.3 run": false, "volt line 0.3": true, "volt comp 0.2": true, "volt L1 L2 0.4": true} {
+		c := applyAll(t, "unit refrigerator", "plate volts 120", "volt line 119 run", line)
+		got := must(t, c, "ohm A B 12").Reply.Plain()
+		if strings.Contains(got, "prove it dead") == dead {
+			t.Errorf("after %q it counts as dead: %v, want %v", line, !dead, dead)
+		}
+	}
+}
+
+// Whatever brings the caution of a danger makes the record unsafe.
+func TestDangersToldStand(t *testing.T) {
+	for _, line := range []string{"saw smelled gas", "saw smell gas", "saw live case", "saw caught fire", "fault tenant smelled gas", "fault bitten by the door", "fault got zapped"} {
+		if h := applyAll(t, line).Record().Header; h.Result != "unsafe" {
+			t.Errorf("%s: %s", line, h.Result)
+		}
+	}
+}
+
+// Every danger can be seen and shown to be gone by a finding, or is judged.
+func TestDangersAreOfTheVocabulary(t *testing.T) {
+	for _, a := range alarming {
+		f, known := cause.Lookup(a.code)
+		if !known {
+			t.Errorf("%s is no finding", a.code)
+		}
+		for _, code := range slices.Concat(a.cleared, a.with) {
+			if _, known := cause.Lookup(code); !known {
+				t.Errorf("%s: %s is no finding", a.code, code)
+			}
+		}
+		if _, ok := caution.Text(a.caution); !ok || a.proof == "" || len(a.cleared) == 0 {
+			t.Errorf("%s: caution %q, proof %q, cleared by %v", a.code, a.caution, a.proof, a.cleared)
+		}
+		if len(f.Words) == 0 {
+			continue
+		}
+		c := applyAll(t, "plate gas R-600a", "saw "+f.Words[0])
+		if h := c.Record().Header; h.Result != "unsafe" {
+			t.Errorf("saw %s: %s", f.Words[0], h.Result)
+		}
 	}
 }
