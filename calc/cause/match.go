@@ -123,6 +123,11 @@ var becomes = []turn{
 	{from: "no-heat", fact: "igniter-conducts", complaint: "gas-no-heat"},
 	{from: "no-heat", fact: "igniter-glows", complaint: "gas-no-heat"},
 	{from: "no-heat", fact: "igniter-dark", complaint: "gas-no-heat"},
+	{from: "no-cool", fact: "phase-lost", complaint: "three-phase"},
+	{from: "no-cool", fact: "leg-lost", complaint: "three-phase"},
+	{from: "no-cool", fact: "phases-unbalanced", complaint: "three-phase"},
+	{from: "runs-always", fact: "leg-lost", complaint: "three-phase"},
+	{from: "runs-always", fact: "phase-lost", complaint: "three-phase"},
 	{from: "motor-dead", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
 }
 

@@ -150,6 +150,9 @@ func judgements(t testing.TB) []judgement {
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })
 	out = append(out,
+		judgement{"amps of three legs", []float64{10, 10, 10}, func(v []measure.Value) verdict.Verdict {
+			return LegAmps(LegAmpsIn{AmpsIn: AmpsIn{Plate: 11.2, LRA: 78, Volts: 360}, Legs: v, Names: []string{"L1", "L2", "L3"}})
+		}},
 		judgement{"running pressures", []float64{10, 40}, func(v []measure.Value) verdict.Verdict {
 			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1]})
 		}},

@@ -311,7 +311,7 @@ func (c *Call) addReading(r *reading) {
 	case "volt":
 		if r.over || c.value(r).X >= deadVolts {
 			c.live = append(c.live, r.entry)
-		} else if c.value(r).Hi < deadVolts && !r.cond.energised() && (isLine(r) || r.b == "" && c.atMachine(r)) {
+		} else if c.value(r).Hi < deadVolts && !r.cond.energised() && (isLine(r) && !c.isLeg(r) || r.b == "" && c.atMachine(r)) {
 			c.dead = append(c.dead, r.entry)
 		}
 	case "amp", "watt":

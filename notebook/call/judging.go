@@ -52,6 +52,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if starting(r) {
 			return surgeKind, r.a
 		}
+		if legs := c.legOfMotor(r.a); legs != "" {
+			return legAmpsKind, legs
+		}
 		return "amp", r.a
 	case "trip":
 		return "trip", r.a
@@ -215,6 +218,8 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeSplit(rs)
 	case "amp":
 		return c.judgeAmp(name, latest(rs)), true
+	case legAmpsKind:
+		return c.judgeLegAmps(rs)
 	case surgeKind:
 		return c.judgeSurge(name, latest(rs), before), true
 	case "psi":
@@ -341,11 +346,7 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		return judge.IgniterAmps(in)
 	}
 	of := c.machineFor(name)
-	volts := c.voltsOf(of)
-	if c.onThreePhases() {
-		volts *= math.Sqrt(3)
-	}
-	out := judge.Amps(judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: volts})
+	out := judge.Amps(c.ampsIn(name, r))
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
@@ -353,6 +354,16 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		out.Fact = []string{"amps-undecided"}
 	}
 	return out
+}
+
+// ampsIn is a current and what the plate says of the machine that draws it.
+func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
+	of := c.machineFor(name)
+	volts := c.voltsOf(of)
+	if c.onThreePhases() {
+		volts *= math.Sqrt(3)
+	}
+	return judge.AmpsIn{Name: name, Run: c.value(r), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: volts}
 }
 
 // voltsBeside are the volts read last at a heater or its supply while it was on,

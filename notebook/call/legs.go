@@ -148,17 +148,18 @@ func (c *Call) resubject() {
 			c.file(r, kind, name)
 		}
 	}
-	for _, r := range c.bySubjectKind[phasesKind] {
-		c.judge(c.subject(r))
+	// What they are subjects of now is judged, and told, with all others.
+	for _, kind := range append([]string{phasesKind, legAmpsKind}, "leg", "supply") {
+		for _, r := range c.bySubjectKind[kind] {
+			if k, name := c.subject(r); c.judged[k+"\x00"+name] == nil {
+				c.judging(k + "\x00" + name)
+			}
+		}
 	}
-	for _, r := range c.bySubjectKind["leg"] {
-		c.judge("leg", r.where())
-	}
-	c.judge("supply", "line")
 }
 
 // voltKinds are the kinds of subject that a plate moves volts between.
-var voltKinds = []string{"leg", "supply", "volt", phasesKind}
+var voltKinds = []string{"leg", "supply", "volt", phasesKind, "amp", legAmpsKind}
 
 // supplyKey is the subject of the supply.
 const supplyKey = "supply\x00line"

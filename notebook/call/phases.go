@@ -70,6 +70,50 @@ func (c *Call) judgePhases(name string, rs []*reading) (verdict.Verdict, bool) {
 	return verdict.Verdict{}, false
 }
 
+// legAmpsKind is the kind of subject of the currents in the legs of a motor.
+const legAmpsKind = "leg-amps"
+
+// legOfMotor names the legs that one of a motor on three phases is among, by the
+// first letter or leg; "" for others.
+func (c *Call) legOfMotor(name string) string {
+	name = strings.ToUpper(name)
+	switch {
+	case !c.onThreePhases():
+	case among([]string{"L1", "L2", "L3", "T1", "T2", "T3"}, name):
+		return name[:1]
+	case among([]string{"U", "V", "W"}, name):
+		return "U"
+	}
+	return ""
+}
+
+// judgeLegAmps judges the currents of the legs by the last reading of each, in
+// the phase of the call of the last.
+func (c *Call) judgeLegAmps(rs []*reading) (verdict.Verdict, bool) {
+	last := latest(rs)
+	var legs []*reading
+	for i := len(rs) - 1; i >= 0; i-- {
+		r := rs[i]
+		if phase(c.repairs(), r.entry) == phase(c.repairs(), last.entry) &&
+			!slices.ContainsFunc(legs, func(o *reading) bool { return strings.EqualFold(o.a, r.a) }) {
+			legs = append(legs, r)
+		}
+	}
+	if len(legs) == 1 {
+		return c.judgeAmp(last.a, last), true
+	}
+	slices.SortFunc(legs, func(a, b *reading) int { return strings.Compare(strings.ToUpper(a.a), strings.ToUpper(b.a)) })
+	in := judge.LegAmpsIn{AmpsIn: c.ampsIn(last.a, last)}
+	for _, r := range legs[:min(len(legs), 3)] {
+		in.Legs, in.Names = append(in.Legs, c.value(r)), append(in.Names, strings.ToUpper(r.a))
+	}
+	out := judge.LegAmps(in)
+	if len(out.Fact) == 0 {
+		out.Fact = []string{"amps-undecided"}
+	}
+	return out, true
+}
+
 // splitKind is the kind of subject of the air of an air conditioner.
 const splitKind = "split"
 

@@ -18,7 +18,8 @@ var (
 	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
 	proofStart      = proofWanted{"the start seen (saw starts)", startSeen}
 	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
-	proofAmps       = proofWanted{"running amps (amp comp … run)", running}
+	proofAmps       = proofWanted{"running amps (amp comp … run)", machineRuns}
+	proofAnyAmps    = proofWanted{"running amps (amp comp … run)", running}
 	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}
 	proofTemps      = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", course(true)}
 	proofNotFrozen  = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", course(false)}
@@ -50,7 +51,7 @@ var proofs = map[string][]proofWanted{
 	"no-spin":       {proofEarth, proofMotorAmps},
 	"no-tumble":     {proofEarth, proofMotorAmps},
 	"shocks":        {proofEarth},
-	"":              {proofEarth, proofAmps},
+	"":              {proofEarth, proofAnyAmps},
 }
 
 // seenProofs are the findings that prove a repair, by complaint, beside earth and

@@ -100,10 +100,21 @@ func underOne(r *reading, conditions []string) bool {
 	return len(conditions) == 0
 }
 
+// fans are the fans of a machine by their names.
+var fans = []string{"cond-fan", "evap-fan", "blower", "fan"}
+
 // running are the amps of a machine that has started.
 func running(c *Call, since int) shown {
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
 		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start")
+	}))
+}
+
+// machineRuns are the running amps of the machine itself: those of a heater, a fan
+// or a capacitor beside it say nothing of it.
+func machineRuns(c *Call, since int) shown {
+	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !isHeater(r.a) && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
 	}))
 }
 

@@ -95,7 +95,11 @@ func (c *Call) notProvingDead(rs []*reading) []*reading {
 // provesDead tells volts near zero on a unit that was made safe: they prove it
 // dead and say nothing of the supply.
 func (c *Call) provesDead(r *reading) bool {
-	return !r.over && c.value(r).Hi < deadVolts && c.deadAt(r.entry-1)
+	if r.over || c.value(r).Hi >= deadVolts || !c.deadAt(r.entry-1) {
+		return false
+	}
+	// One low reading after another is no proof but a supply that is not there.
+	return c.entries[c.lastOf(c.dead, r.entry-1)-1].Kind != "volt"
 }
 
 // atMachine tells a place that is the machine itself: of a complaint about a

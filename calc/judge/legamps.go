@@ -1,0 +1,85 @@
+package judge
+
+import (
+	"ohmcall/calc/measure"
+	"ohmcall/calc/verdict"
+)
+
+// LegAmpsIn is the running current of two or three legs of a motor on three
+// phases, and what its plate says.
+type LegAmpsIn struct {
+	AmpsIn // its Run and Name are set by LegAmps
+	Legs   []measure.Value
+	Names  []string
+}
+
+// Limits of the current in three legs. A leg below noLeg of the one with most
+// carries nothing; the currents of a sound motor lie within mostApart percent of
+// their average (common practice).
+const (
+	noLeg     = 0.1
+	mostApart = 10.0
+)
+
+// LegAmps judges the currents of a motor's legs together: whether it runs on two
+// of them, how far they are apart, and the highest against the plate.
+func LegAmps(in LegAmpsIn) verdict.Verdict {
+	subject := "running amps"
+	for i, v := range in.Legs {
+		subject += " " + in.Names[i]
+		if v.Over {
+			return cannot(subject, overClamp, in.Legs...)
+		}
+	}
+	top, dead := in.Legs[0], ""
+	for _, v := range in.Legs {
+		if v.X > top.X {
+			top = v
+		}
+	}
+	for i, v := range in.Legs {
+		if v.Hi < noLeg*top.Lo {
+			dead = in.Names[i]
+		}
+	}
+	in.Run, in.Name = top, ""
+	out := Amps(in.AmpsIn)
+	out.Subject, out.Entries = subject, entries(in.Legs...)
+	if dead != "" {
+		out.Word, out.Fact, out.Source = verdict.Failed, []string{"leg-lost"}, commonPractice
+		out.Limit, out.Judged = "", false
+		out.Text = "no current in " + dead + " and " + quantity(top.X, "A") + " in another: it runs on two legs; stop it now"
+		return out
+	}
+	if len(in.Legs) < 3 {
+		return out
+	}
+	u := unbalance([3]measure.Value(in.Legs))
+	apart := num(tenth(u.X)) + " % apart round " + quantity(mean(in.Legs), "A")
+	switch atMost(mostApart).place(u) {
+	case above:
+		moved := "dead, move all three lines on by one terminal: what stays with its line is the supply's, what moves is the motor's (" + commonPractice + ")"
+		if out.Word == verdict.Sound {
+			out.Word, out.Fact, out.Text = verdict.Suspect, nil, "the legs are "+apart
+			out.Also = append([]string{moved}, out.Also...)
+		} else {
+			out.Also = append([]string{"the legs are " + apart, moved}, out.Also...)
+		}
+	case straddles:
+		out.Also = append([]string{"the legs are " + apart + ", too near the limit to say"}, out.Also...)
+		if out.Word == verdict.Sound {
+			out.Word, out.Fact = verdict.CannotTell, nil
+		}
+	default:
+		out.Also = append([]string{"the legs are " + apart}, out.Also...)
+	}
+	return out
+}
+
+func mean(vs []measure.Value) float64 {
+	var sum float64
+	for _, v := range vs {
+		sum += v.X
+	}
+	return sum / float64(len(vs))
+}
