@@ -24,7 +24,7 @@ func Feed(in FeedIn) verdict.Verdict {
 	}
 	w := atLeast(in.Rated * ghostShare)
 	out := begin("volts at "+in.Place, in.Volts, w, "V", commonPractice)
-	out.Limit += " (" + num(ghostShare*100) + " % of the plate's volts)"
+	out.Limit += " (" + num(ghostShare*100) + " % of " + quantity(in.Rated, "V") + ")"
 	out.Caution = []string{caution.MainsLive}
 	x := quantity(in.Volts.X, "V")
 	switch at := w.place(in.Volts); {

@@ -64,7 +64,13 @@ func workCommands() []Command {
 				}
 				c.worked(work{c.entry, c.at, "safe", t})
 				c.dead = append(c.dead, c.entry)
-				return say("Made safe: " + t + "."), nil
+				r := say("Made safe: " + t + ".")
+				if discharged := said.Has(t, []string{"discharg"}); c.appliance().HighVolts && !discharged {
+					c.warnAgain(r, caution.HighVoltage)
+				} else if c.plateText(c.mainMachine(), "type") == "inverter" && !discharged {
+					c.warn(r, caution.Capacitor)
+				}
+				return r, nil
 			},
 		},
 		{

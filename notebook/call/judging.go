@@ -384,7 +384,7 @@ func (c *Call) voltsBeside(name string, r *reading) measure.Value {
 func (c *Call) machineFor(name string) string {
 	n := strings.ToLower(name)
 	switch {
-	case strings.HasPrefix(n, "comp"):
+	case strings.HasPrefix(n, "comp"), n == "line":
 		return defaultMachine
 	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3':
 		return c.machineAtHand() // one of its legs

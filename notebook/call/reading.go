@@ -223,7 +223,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		if q.word == "ohm" {
 			return nil, value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32; decimals take a point, commas part readings")
 		}
-		r.a = defaultPlace[q.word]
+		r.a = c.placeOf(q.word)
 		if r.a == "" {
 			return nil, value.Errorf("the place is not said").WithHint("as in: %s", Find(q.word).Examples[0])
 		}
@@ -359,6 +359,14 @@ func pointWords(words []script.Word) string {
 
 // caseName is the metal shell among the points.
 const caseName = "case"
+
+// placeOf is where a reading without a place was taken in this appliance.
+func (c *Call) placeOf(kind string) string {
+	if kind == "amp" && c.appliance().Unsealed {
+		return "line"
+	}
+	return defaultPlace[kind]
+}
 
 // defaultPlace is where a reading without a place was taken.
 var defaultPlace = map[string]string{"volt": "line", "amp": "comp", "watt": "unit", "trip": "overload"}

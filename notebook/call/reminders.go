@@ -2,6 +2,7 @@ package call
 
 import (
 	"slices"
+	"strings"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
@@ -13,6 +14,9 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 	switch q.word {
 	case "ohm", "mfd":
 		c.warn(reply, caution.ProveDead)
+		if c.appliance().HighVolts && slices.ContainsFunc(rs, inHighVolts) {
+			c.warnAgain(reply, caution.HighVoltage)
+		}
 		if q.word == "mfd" {
 			c.warn(reply, caution.Capacitor)
 			c.tellDischarge(rs, reply)
@@ -23,6 +27,9 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 			}
 		}
 	case "volt":
+		if c.appliance().HighVolts && slices.ContainsFunc(rs, inHighVolts) {
+			c.warnAgain(reply, caution.HighVoltage)
+		}
 		if slices.ContainsFunc(rs, func(r *reading) bool { x, _ := r.q.In("V"); return r.over || x > deadVolts }) {
 			c.sparking(reply)
 		}
@@ -48,6 +55,16 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		}
 	}
 }
+
+// inHighVolts tells volts that only the high-voltage side of a microwave oven can
+// have, or that were read there by the name of the place.
+func inHighVolts(r *reading) bool {
+	where := strings.ToLower(r.where())
+	return r.over || r.x > beyondLine || slices.ContainsFunc([]string{"hv", "magnetron", "transformer", "cap", "diode"}, func(w string) bool { return strings.Contains(where, w) })
+}
+
+// beyondLine is more than any line of a household has, in volts (common practice).
+const beyondLine = 300
 
 // canVolts is the highest voltage that run capacitors of appliances are marked
 // with (common practice): a winding lifts it above the line's.

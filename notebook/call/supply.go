@@ -170,6 +170,14 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 	return "", ""
 }
 
+// controlVolts feed the coils of air conditioners and furnaces from a transformer;
+// what is read there lies between the other two (common practice).
+const (
+	controlVolts = 24
+	leastControl = 10
+	mostControl  = 30
+)
+
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	rated := c.ratedVolts()
@@ -180,6 +188,9 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	}
 	if rated == 0 {
 		rated = 115
+	}
+	if fed == "valve-volts-present" && c.value(r).X >= leastControl && c.value(r).X <= mostControl {
+		rated = controlVolts
 	}
 	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,
 		Called: r.cond.is("run") || r.cond.is("start"), Fed: fed, Unfed: unfed})

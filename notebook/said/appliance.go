@@ -41,9 +41,12 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
 		Still:     still().MatchString(both),
-		HighVolts: Has(both, []string{"microwave"}), ThreePhases: isKind(phases3, both),
+		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
 }
+
+// highVolts are appliances with thousands of volts inside.
+var highVolts = []string{"microwave"}
 
 // Complaint is the code of the best complaint that the words name, "" when they
 // name none.

@@ -41,6 +41,12 @@ func complaintsOf(words, unit string) []cause.Hit {
 	if hasNoCompressor(unit, words) {
 		hits = ofMotor(hits, unit)
 	}
+	if Has(strings.ToLower(unit+" "+words), highVolts) {
+		// What hums in it is its transformer, and what runs without heating is its
+		// high voltage, which nothing here judges.
+		works := Has(strings.ToLower(words), []string{"run", "hum", "turn", "light", "work"})
+		return slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead || works && h.Code == "no-heat" })
+	}
 	drive := drives().FindString(words)
 	if drive == "" || Has(drive, []string{"comp"}) || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
