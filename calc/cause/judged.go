@@ -165,11 +165,13 @@ standing-pressure-none | | hardly any standing pressure |
 // yields names weaker facts and the stronger ones before which they count for
 // nothing: an ohmmeter that found no path to the case cannot stand against an
 // insulation tester that did; a protector that is closed now does not undo
-// that it had opened; a small fall from a low supply does not make it sound.
+// that it had opened; a small fall from a low supply does not make it sound; ohms
+// that fit do not stand against another device with which it starts.
 var yields = map[string][]string{
 	"insulation-no-gross-fault": {"insulation-sound", "insulation-suspect", "insulation-failed"},
 	"protector-closed":          {"protector-reset"},
 	"sag-sound":                 {"supply-low"},
+	"start-device-sound":        {"starts-with-test-device"},
 }
 
 // synonyms are codes under which other packages know a fact of the table.

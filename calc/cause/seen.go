@@ -24,8 +24,10 @@ starts-after-wait | starts after wait, starts after waiting, starts after ten mi
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest of ten minutes or more | starts-and-runs
 starts-on-other-outlet | starts on other outlet, starts on another outlet, runs on another outlet | starts when plugged straight into a good outlet | no-start-on-other-outlet
 no-start-on-other-outlet | no start on other outlet, no start on another outlet, same on other outlet, same on another outlet | does the same when plugged straight into a good outlet |
-starts-with-test-device | starts with test device, starts with test relay, starts with start kit, starts with new relay, starts with hard start kit, starts with hard start, starts with kit | starts with a start device known to be good | no-start-with-test-device
-no-start-with-test-device | no start with test device, no start with test relay, no start with start kit, no start with new relay, no start with hard start kit, no start with hard start, no start with kit | does not start with a start device known to be good | starts-and-runs
+starts-with-test-device | starts with test device, starts with test relay, starts with new relay, starts with new start device, starts with new ptc, starts with another start device | starts with a start device of its kind known to be good | no-start-with-test-device
+no-start-with-test-device | no start with test device, no start with test relay, no start with new relay, no start with new start device, no start with new ptc, no start with another start device | does not start with a start device of its kind known to be good | starts-and-runs
+starts-with-kit | starts with start kit, starts with hard start kit, starts with hard start, starts with kit, starts with boost | starts with a start kit, which gives more torque than its own start device | no-start-with-kit
+no-start-with-kit | no start with start kit, no start with hard start kit, no start with hard start, no start with kit, no start with boost | does not start with a start kit either | starts-and-runs
 long-cord | long cord, extension cord, extension lead, shared outlet | fed through an extension cord or a loaded circuit | plugged-direct
 plugged-direct | plugged direct, no extension cord, own outlet | plugged straight into an outlet of its own |
 

@@ -74,4 +74,9 @@ var startTests = []Test{
 		Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
 		On:      []string{"no-start", "hums-trips"},
 		Barred:  append([]string{"windings-equal", "winding-open", "winding-shorted", "protector-open", "drive-fault-shown", "drive-no-fault"}, grounded...)},
+	{Code: "test-kit", Name: "let it start once with a start kit whose label allows this compressor", How: "saw no start with kit",
+		Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
+		Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
+		On:      []string{"no-start", "hums-trips"}, When: []string{"no-start-with-test-device"},
+		Barred:  append([]string{"driven", "windings-equal", "winding-open", "winding-shorted", "protector-open", "drive-fault-shown", "drive-no-fault"}, grounded...)},
 }

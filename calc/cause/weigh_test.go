@@ -95,7 +95,7 @@ func TestGroundedIsNeverEnergised(t *testing.T) {
 				continue
 			}
 			switch r.Next.Code {
-			case "other-outlet", "rest", "start-sag", "start-amps", "call-volts", "test-device", "other-circuit":
+			case "other-outlet", "rest", "start-sag", "start-amps", "call-volts", "test-device", "test-kit", "other-circuit":
 				t.Errorf("%s with %s: %s is proposed", s.name, bad, r.Next.Code)
 			}
 		}
@@ -110,7 +110,7 @@ func TestLiveTestWaitsForInsulation(t *testing.T) {
 		t.Fatalf("next %v: %s", r.Next, r.NextWhy)
 	}
 	r = Weigh("no-start", append(f, Fact{"insulation-sound", 20}))
-	if r.Next == nil || r.Next.Code != "test-device" || !strings.Contains(r.NextWhy, "no dead test") {
+	if r.Next == nil || r.Next.Code != "start-amps" || !strings.Contains(r.NextWhy, "no dead test") {
 		t.Errorf("next %v: %s", r.Next, r.NextWhy)
 	}
 }
@@ -128,7 +128,7 @@ func TestWhatNoTestPartsIsStillTested(t *testing.T) {
 }
 
 func TestFaultBesideTheReason(t *testing.T) {
-	r := Weigh("no-start", facts("clicks"+goodGearBut("start-device-sound", "start-device-failed")+" no-start-on-other-outlet no-start-after-wait no-start-with-test-device"))
+	r := Weigh("no-start", facts("clicks"+goodGearBut("start-device-sound", "start-device-failed")+" no-start-on-other-outlet no-start-after-wait no-start-with-test-device no-start-with-kit"))
 	for i := range r.Standings {
 		if s := &r.Standings[i]; s.Cause.Code == "start-device-failed" && (!s.Beside || s.State != RuledOut) {
 			t.Errorf("failed start device: beside %v, %s", s.Beside, s.State)

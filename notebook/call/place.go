@@ -132,9 +132,12 @@ func latest(rs []*reading) *reading { return rs[len(rs)-1] }
 
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	in := judge.PTCIn{Name: name, Ohms: c.value(r), State: judge.Cold, Volts: c.ratedVolts()}
-	if r.cond.is("hot") || r.cond.is("run") {
+	in := judge.PTCIn{Name: name, Ohms: c.value(r), Volts: c.ratedVolts()}
+	switch {
+	case r.cond.is("hot") || r.cond.is("run"):
 		in.State = judge.Hot
+	case r.cond.is("cold"):
+		in.State = judge.Cold
 	}
 	return judge.PTC(in)
 }

@@ -13,8 +13,8 @@ const surgeKind = "surge"
 
 // sawStart and sawNoStart are the findings that say what became of a start.
 var (
-	sawStart   = []string{"starts-and-runs", "starts-after-wait", "starts-on-other-outlet", "starts-with-test-device"}
-	sawNoStart = []string{"does-not-start", "clicks", "hums", "no-start-after-wait", "no-start-on-other-outlet", "no-start-with-test-device"}
+	sawStart   = []string{"starts-and-runs", "starts-after-wait", "starts-on-other-outlet", "starts-with-test-device", "starts-with-kit"}
+	sawNoStart = []string{"does-not-start", "clicks", "hums", "no-start-after-wait", "no-start-on-other-outlet", "no-start-with-test-device", "no-start-with-kit"}
 )
 
 // judgeSurge judges a start current by the plate and by what became of it.
