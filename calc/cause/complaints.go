@@ -176,8 +176,8 @@ var complaints = []Complaint{
 		Code: "gas-no-heat", Name: "a gas burner that does not heat",
 		Cured: []string{"flame-lights", "heats-up"},
 		Causes: []string{"no-supply", "gas-off", "airflow-blocked", "limit-open", "control-not-calling", "sensor-stops-heat", "connection-weak", "flame-sensor-open",
-			"igniter-open", "igniter-weak", "gas-coil-open"},
-		Need: []Need{{"igniter seen or read", []string{"igniter-glows", "igniter-dark", "igniter-open", "igniter-conducts"}}, {"flame seen", []string{"flame-lights", "flame-none"}}, needEarth},
+			"igniter-open", "igniter-weak", "flame-not-sensed", "gas-coil-open"},
+		Need: []Need{{"igniter seen or read", []string{"igniter-glows", "igniter-dark", "igniter-open", "igniter-conducts"}}, {"flame seen", []string{"flame-lights", "flame-drops-out", "flame-none"}}, needEarth},
 	},
 	{
 		Code: "too-hot", Name: "gets too hot, or another heat than is set",

@@ -110,6 +110,8 @@ igniter-open | | the igniter is broken | igniter-conducts
 igniter-conducts | | the igniter is whole; whether it glows hot enough its amps say |
 flame-sensor-open | | the flame sensor is open though it is cold | flame-sensor-closed
 flame-sensor-closed | | the flame sensor conducts when it is cold |
+flame-sensed | | the flame rod carries the current that a control needs | flame-weak flame-none
+flame-weak | | the flame rod carries too little current for the control |
 coil-open | | the coil of a valve is open | coil-conducts
 coil-conducts | | the coil of a valve is not open |
 valve-volts-present | | the valve gets its volts | valve-volts-absent

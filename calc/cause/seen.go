@@ -222,6 +222,7 @@ igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, ig
 igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
+flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost | a flame lights and goes out again within seconds | flame-none
 flame-none | no flame, flame does not light, burner does not light | no flame follows |
 gas-off | gas off, gas cock shut, gas shut off | the gas is shut off | gas-on
 gas-on | gas on, gas cock open, other burners light | the cock is open and another burner has gas |

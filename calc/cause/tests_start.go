@@ -78,5 +78,5 @@ var startTests = []Test{
 		Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
 		On:      []string{"no-start", "hums-trips"}, When: []string{"no-start-with-test-device"},
-		Barred:  append([]string{"driven", "windings-equal", "winding-open", "winding-shorted", "protector-open", "drive-fault-shown", "drive-no-fault"}, grounded...)},
+		Barred: append([]string{"driven", "windings-equal", "winding-open", "winding-shorted", "protector-open", "drive-fault-shown", "drive-no-fault"}, grounded...)},
 }

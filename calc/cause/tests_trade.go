@@ -50,6 +50,8 @@ var tradeTests = []Test{
 		Outcomes: []string{"igniter-strong", "igniter-weak"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive, caution.FuelGas}, When: []string{"igniter-glows"}},
 	{Code: "flame-sensor", Name: "ohms through the flame sensor, cold", How: "ohm flame-sensor 0.2",
 		Outcomes: []string{"flame-sensor-closed", "flame-sensor-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays}},
+	{Code: "flame-amps", Name: "current of the flame rod, in series with it while it burns", How: "amp flame-rod 2.5uA run",
+		Outcomes: []string{"flame-sensed", "flame-weak"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive, caution.FuelGas, caution.HotMoving}, When: []string{"flame-drops-out"}},
 	{Code: "heat-off", Name: "set the heat low or off and see whether it stops", How: "saw heat stops when hot",
 		Outcomes: []string{"heat-stops", "heats-when-off"}, Effort: 2, Danger: Look, Caution: []string{caution.HotMoving}},
 	{Code: "phases", Name: "volts between every two legs of the supply, before fuse and contactor", How: "volt L1 L2 231, L2 L3 229, L1 L3 232",

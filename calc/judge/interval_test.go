@@ -143,6 +143,8 @@ func judgements(t testing.TB) []judgement {
 	for _, amps := range []float64{0, 10} {
 		one("earth", 0.2, func(v measure.Value) verdict.Verdict { return Earth(EarthIn{Ohms: v, WithCord: true, TestAmps: amps}) })
 	}
+	one("flame current", 1e-6, func(v measure.Value) verdict.Verdict { return FlameAmps("", v) })
+	one("flame rod", 1e6, func(v measure.Value) verdict.Verdict { return FlameRod("", v) })
 	one("metal", 50, func(v measure.Value) verdict.Verdict { return Metal(MetalIn{To: "earth", Volts: v}) })
 	for _, marked := range []float64{0, 1150} {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })

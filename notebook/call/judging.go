@@ -335,6 +335,9 @@ func (c *Call) marking(name string) (plate, bool) {
 }
 
 func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
+	if strings.HasPrefix(strings.ToLower(name), "flame") {
+		return judge.FlameAmps("", c.value(r))
+	}
 	if isIgniter(name) {
 		p, _ := c.plateAt("", "igniter", "")
 		in := judge.IgniterAmpsIn{Name: name, Amps: c.value(r)}

@@ -40,7 +40,8 @@ func init() {
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
-		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgePath(judge.Flame)},
+		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgeFlame},
+		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 	}
@@ -129,6 +130,19 @@ func placeWords(word string) []string {
 
 //go:noinline
 func latest(rs []*reading) *reading { return rs[len(rs)-1] }
+
+func judgeRod(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	return judge.FlameRod(strings.Trim(strings.TrimPrefix(strings.TrimPrefix(strings.TrimPrefix(name, "flame-rod"), "flame-probe"), "flame-sensor"), "-"), c.value(latest(rs)))
+}
+
+// judgeFlame judges what is called a flame sensor: in a furnace or boiler that is
+// a rod, elsewhere a switch that the heat of the flame opens.
+func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict {
+	if c.appliance().Furnace {
+		return judgeRod(c, name, rs, before)
+	}
+	return judgePath(judge.Flame)(c, name, rs, before)
+}
 
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)

@@ -49,11 +49,24 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		c.warn(reply, caution.MainsLive)
 		c.warn(reply, caution.HotMoving)
 	case "psi":
+		if !c.sealedPressure(rs) {
+			if a := c.appliance(); a.Gas || a.Furnace {
+				c.warn(reply, caution.FuelGas)
+			}
+			return
+		}
 		c.warn(reply, caution.SealedSystem)
 		if repair.Flammable(c.gas()) {
 			c.warn(reply, caution.Flammable)
 		}
 	}
+}
+
+// sealedPressure reports whether pressures are of a sealed system: those of fuel
+// gas and of water are not.
+func (c *Call) sealedPressure(rs []*reading) bool {
+	a := c.appliance()
+	return slices.ContainsFunc(rs, func(r *reading) bool { return sideOf(r.a) != "" || r.cond.is("standing") }) || !a.Gas && !a.Furnace && !a.Unsealed
 }
 
 // inHighVolts tells volts that only the high-voltage side of a microwave oven can

@@ -22,6 +22,7 @@ type Appliance struct {
 	OneFan        bool        // a single fan for both of its coils, as dehumidifiers have
 	HeatPumpDryer bool
 	Still         bool // moves no air and no water through itself
+	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
 }
@@ -41,6 +42,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
 		Still:     still().MatchString(both),
+		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
 }
@@ -110,6 +112,7 @@ var appliances = []byAppliance{
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
+	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
 	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
