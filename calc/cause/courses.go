@@ -113,6 +113,9 @@ var courses = []Course{
 		On: []string{"gas-no-heat"}, Tests: []string{"igniter-look"}, Source: commonPractice,
 	},
 	{
+		On: []string{"gas-no-heat"}, When: []string{"flame-drops-out"}, Tests: []string{"flame-amps", "airflow", "limit-ohms"}, Source: commonPractice,
+	},
+	{
 		On: []string{"gas-no-heat"}, When: []string{"igniter-dark"}, Tests: []string{"igniter-ohms", "limit-ohms", "flame-sensor", "thermostat", "connections"}, Source: commonPractice,
 	},
 	{
