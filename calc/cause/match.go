@@ -110,7 +110,8 @@ func follows(text, phrase []string) bool {
 // becomes names the complaint that another one turns out to be once a fact is
 // known: a machine that did not start because its protector had opened on heat
 // is one that cuts out, and what made the heat is looked for; behind a breaker
-// that was found tripped is the reason why it tripped; what has an igniter burns gas.
+// that was found tripped is the reason why it tripped; what has an igniter burns gas; what does not cool
+// because its compressor does not run is a machine that does not start.
 var becomes = []turn{
 	{from: "no-start", fact: "protector-reset", complaint: "hums-trips"},
 	{from: "no-start", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
@@ -124,6 +125,10 @@ var becomes = []turn{
 	{from: "no-heat", fact: "igniter-glows", complaint: "gas-no-heat"},
 	{from: "no-heat", fact: "igniter-dark", complaint: "gas-no-heat"},
 	{from: "no-cool", fact: "phase-lost", complaint: "three-phase"},
+	{from: "no-cool", fact: "hums", complaint: "hums-trips", unless: runsNow},
+	{from: "no-cool", fact: "does-not-start", complaint: "no-start", unless: runsNow},
+	{from: "no-cool", fact: "clicks", complaint: "no-start", unless: runsNow},
+	{from: "no-cool", fact: "silent", complaint: "no-start", unless: runsNow},
 	{from: "no-cool", fact: "leg-lost", complaint: "three-phase"},
 	{from: "no-cool", fact: "phases-unbalanced", complaint: "three-phase"},
 	{from: "runs-always", fact: "leg-lost", complaint: "three-phase"},
@@ -135,6 +140,9 @@ type turn struct {
 	from, fact, complaint string
 	unless                []string // with any of these facts it stays what it was
 }
+
+// runsNow are facts that only a compressor that runs can give.
+var runsNow = []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-slowly", "amps-sound", "amps-low", "frost-even", "frost-heavy", "condenser-warm", "pressures-apart"}
 
 // holding are facts that only an appliance whose breaker holds can give.
 var holding = []string{"breaker-holds", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "starts-and-runs", "clicks", "hums", "heats-up"}
