@@ -14,6 +14,7 @@ import (
 
 // standing is what the causes were when last told.
 type standing struct {
+	kind                      string // of complaint
 	open, supported, ruledOut []string
 	contradictions            []cause.Contradiction
 	beside                    []string // ruled out as the reason, and yet shown
@@ -268,7 +269,7 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 		switch code {
 		case winding.FactSound:
 			add(code, at)
-			if c.wasOpen(of, before) {
+			if c.wasOpen(of, before, res.Roles) {
 				add("protector-reset", at)
 			}
 			if kindOf(of) == winding.Compressor {
@@ -289,13 +290,14 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	}
 }
 
-// wasOpen reports whether two pairs of a machine that are finite now were
-// open in earlier readings: the protector has reset.
-func (c *Call) wasOpen(of string, before int) bool {
+// wasOpen reports whether both pairs to common, which are finite now, were open
+// in earlier readings: the protector has reset. What was open to another pin was
+// no protector: it sits in the line to common.
+func (c *Call) wasOpen(of string, before int, roles map[string]winding.Role) bool {
 	n, since := 0, c.renewedBefore(of, before)
 	for _, key := range c.keysOf(of) {
 		prev, now := c.pairBefore(key, before)
-		if prev != nil && prev.entry > since && prev.over && now != nil && !now.over {
+		if prev != nil && prev.entry > since && prev.over && now != nil && !now.over && (roles[now.a] == winding.Common || roles[now.b] == winding.Common) {
 			n++
 		}
 	}
@@ -358,7 +360,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 		return reply
 	}
 	c.weighed.told = true
-	now := standing{open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
+	now := standing{kind: r.Complaint, open: r.Codes(cause.Open), supported: r.Codes(cause.Supported), ruledOut: r.Codes(cause.RuledOut)}
 	now.next, now.beside, now.contradictions = c.nextStep(&r), besides(&r), r.Contradictions
 	was := c.standing
 	if slices.Equal(now.open, was.open) && slices.Equal(now.supported, was.supported) && slices.Equal(now.ruledOut, was.ruledOut) && now.next == was.next &&
@@ -366,6 +368,9 @@ func (c *Call) finish(reply *Reply) *Reply {
 		return reply
 	}
 	c.standing = now
+	if k, ok := cause.ComplaintBy(now.kind); ok && now.kind != was.kind && now.kind != c.complaint() && c.complaint() != "" {
+		reply.add(Plain, "By what was found it is taken from here on as: "+k.Name+".")
+	}
 	reply.Causes = &Causes{Open: append(append([]string{}, now.supported...), now.open...), RuledOut: now.ruledOut, Next: now.next}
 	if !slices.Equal(now.supported, was.supported) {
 		for i := range r.Standings {

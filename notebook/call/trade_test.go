@@ -398,3 +398,35 @@ func TestWithoutCompressor(t *testing.T) {
 		{"water hot enough", heater + "safe; ohm heater OL; did replaced the element; temp water 120F; missing", nil, []string{"temperature it reaches"}, nil, "", "common practice"},
 	})
 }
+
+// A protector inside the shell sits in the line to common: chiller service manual,
+// p. 12. What was open to another pin and reads again was none.
+func TestProtectorSitsInCommon(t *testing.T) {
+	const source = "chiller service manual, p. 12"
+	checkTrade(t, []tradeCase{
+		{"open to start", "fault clicks; ohm A B 4.0; ohm A C OL, B C OL; ohm A C 9.1, B C 5.2", []string{"B is common"}, []string{"protector has opened", "taken from here on"}, nil, "", source},
+		{"open to common", "fault clicks; ohm A B 9.1; ohm A C OL, B C OL; ohm A C 4.0, B C 5.2", []string{"C is common", "protector has opened on heat", "taken from here on as: hums and trips"}, nil, nil, "", source},
+	})
+}
+
+// One low reading after another is a supply that is gone; a disc that nobody called
+// cold is not condemned; 24 V at a coil is a control circuit's; a fan's or heater's
+// amps are not the compressor's: common practice.
+func TestWhatAReadingIsOf(t *testing.T) {
+	const source = "common practice"
+	cold := "unit refrigerator; fault warm inside; plate volts 115, amps 1.2; "
+	checkTrade(t, []tradeCase{
+		{"the second leg lost", "unit dryer; fault no heat; volt L1 L2 241.2; volt L2 N 0.4; volt L1 L2 0.6", []string{"supply: failed"}, nil, map[string]cause.State{"no-supply": cause.Supported}, "", source},
+		{"a disc, nobody says cold", "fault clicks; ohm ptc OL", []string{"suspect", "let it cool"}, []string{"failed"}, nil, "", source},
+		{"a disc, cold", "fault clicks; ohm ptc OL cold", []string{"failed, open when cold"}, nil, nil, "", source},
+		{"a coil of 24 V", "unit air conditioner; fault does not cool; plate volts 230; volt coil 26.5 run", []string{"sound, it is given 26.5 V"}, nil, nil, "", source},
+		{"a heater beside the compressor", cold + "safe; did replaced bimetal; amp heater 4.1 run; missing", []string{"running amps (amp comp … run)"}, nil, nil, "", source},
+		{"no place where there is no compressor", "unit water heater; fault no heat; amp 18.6", []string{"line 18.6 A"}, []string{"comp"}, nil, "", source},
+		{"it needs a push", "fault hums; saw starts with a push", []string{"starts when pushed", "runs on when its shaft is given a turn"}[1:], []string{"starts by itself"}, nil, "", source},
+		{"pushed only", "fault hums; saw starts only when pushed", []string{"given a turn"}, nil, nil, "", source},
+		{"with what it starts", "fault hums; saw starts with a test cord", []string{"none of the listed"}, nil, nil, "", source},
+		{"does not cool, stands still", "unit fridge; fault not cooling; saw comp not running", []string{"taken from here on as: clicks or stays silent"}, nil, nil, "three pairs", source},
+		{"a device that reads well and fails under load", "fault clicks; plate volts 115, amps 1.2, lra 12; ohm A B 3.45, A C 9.1, B C 5.7; ohm A case OL, B case OL, C case OL; ohm ptc 5.3 cold; saw starts with test device",
+			nil, nil, map[string]cause.State{"start-device-failed": cause.Supported, "compressor-tight": cause.RuledOut}, "", source},
+	})
+}
