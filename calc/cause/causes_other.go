@@ -87,7 +87,7 @@ var otherCauses = []Cause{
 	{
 		Code: "heater-grounded", Name: "heater leaks to its sheath",
 		Predicts:    []string{"residual-trips", "trips-at-once", "trips-later", "other-outlet-trips", "trips-only-when-called", "shock", "metal-live", "breaker-tripped", "heats-when-off", "too-hot"},
-		ShownBy:     []string{"heater-grounded"},
+		ShownBy:     []string{"heater-grounded", "heater-insulation-suspect"},
 		Contradicts: []string{"heater-insulation-sound", "heater-none", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
 		Fix:         "replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted",
 		Work:        "heater, element, bake, broil",

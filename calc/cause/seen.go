@@ -41,7 +41,7 @@ wiring-wrong | wiring wrong, miswired, wires swapped, wired wrong | a wire serve
 wiring-matches | wiring right, wiring matches, wired right, wiring correct | each wire serves the role that its diagram gives |
 start-cap-none | no start cap, no start capacitor | the machine has no start capacitor | start-cap-sound start-cap-failed start-cap-open start-cap-shorted start-cap-suspect
 run-cap-none | no run cap, no run capacitor | the machine has no run capacitor | run-cap-sound run-cap-failed run-cap-suspect
-drive-fault-shown | drive fault, drive flashes fault, inverter fault, inverter flashes | the inverter drive shows a fault by its own lamp or display | drive-no-fault drive-none windings-sound
+drive-fault-shown | drive fault, drive flashes fault, drive led blinks, drive lamp blinks, led blinks, led flashes, lamp blinks, inverter fault, inverter flashes | the inverter drive shows a fault by its own lamp or display | drive-no-fault drive-none windings-sound
 drive-no-fault | drive no fault, no drive fault, inverter no fault | the inverter drive shows no fault | drive-none
 drive-none | no drive, no inverter | the machine has no inverter drive |
 

@@ -14,6 +14,7 @@ import (
 	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/calc/sum"
+	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 )
 
@@ -140,6 +141,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return "nothing here judges the high-voltage side of a microwave oven: dead tests of plug, fuse, door switches and cut-outs only, the rest by who is trained and equipped for it"
 	case len(c.repairs()) > 0 && c.grounds() != "":
 		return "do not energise: " + c.grounds() + " stands; replace it or read it again"
+	case c.drawsTooMuch() != "":
+		return c.drawsTooMuch()
 	case len(left) > 0 && !c.persists():
 		rest := c.leftToMend(left)
 		switch {
@@ -178,6 +181,17 @@ func (c *Call) nextStep(r *cause.Result) string {
 	for _, of := range c.machineNames() {
 		if n := c.machines[of].result.Next; n != "" {
 			return n
+		}
+	}
+	return ""
+}
+
+// drawsTooMuch is the step when a machine that was mended runs and draws far more
+// than its plate allows, "" when none does.
+func (c *Call) drawsTooMuch() string {
+	for _, j := range c.verdictsWith("amps-high", "amps-locked-rotor") {
+		if n := lastEntry(j.verdict); len(c.repairs()) > 0 && n > c.lastMended() && j.verdict.Word == verdict.Failed {
+			return "switch it off: " + j.verdict.Text + atEntry(n) + "; see whether the start device and its capacitor drop out, and what loads it"
 		}
 	}
 	return ""
