@@ -96,7 +96,8 @@ func (c *Call) startDevice(before int) string {
 		if r.entry >= before || !c.alive(r.entry) {
 			continue
 		}
-		switch p := partOf(r.a); p.words[0] {
+		_, name := c.subject(r) // of pins of a part at hand, the part
+		switch partOf(name).words[0] {
 		case "relay-coil":
 			kind = relayDevice
 		case "ptc":

@@ -70,6 +70,8 @@ func TestRattlingRelay(t *testing.T) {
 			states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
 		{name: "a disc by its words", lines: fridge + "saw ptc rattles", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
 		{name: "cracked", lines: fridge + "plate start relay; saw relay cracked", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
+		{name: "pins of a part at hand are no start device", lines: "fault clicks; saw relay rattles; on heater; ohm 1 2 14.4", in: []string{"heater: "}, source: "common practice"},
+		{name: "known by a disc at hand", lines: fridge + "saw relay rattles; on ptc; ohm 1 2 8", in: []string{"its disc is broken (entry "}, source: "common practice"},
 		{name: "sticks", lines: fridge + "saw relay sticks", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
 		{name: "welded", lines: fridge + "saw relay welded", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
 		{name: "broken", lines: fridge + "saw relay broken", states: map[string]cause.State{"start-device-failed": cause.Supported}, source: "common practice"},
