@@ -116,7 +116,7 @@ func (n *Notebook) Move(name string) error {
 	if n.journal != nil {
 		n.journal.Close()
 	}
-	n.journal, n.mend = j, false
+	n.journal, n.mend = j, n.call.Closed()
 	return nil
 }
 

@@ -1,6 +1,7 @@
 package notebook
 
 import (
+	"errors"
 	"flag"
 	"os"
 	"path/filepath"
@@ -9,6 +10,7 @@ import (
 	"time"
 
 	"ohmcall/notebook/call"
+	"ohmcall/notebook/journal"
 )
 
 var update = flag.Bool("update", false, "rewrite the golden files")
@@ -77,4 +79,57 @@ func firstDifference(a, b string) string {
 		}
 	}
 	return "the golden file is longer"
+}
+
+// tempFails is the real disk, on which one name cannot be written anew.
+type tempFails struct {
+	journal.Disk
+	name string
+}
+
+func (f *tempFails) CreateTemp(name string, mode os.FileMode) (journal.File, error) {
+	if f.name != "" && strings.HasSuffix(name, f.name) {
+		return nil, errors.New("input/output error")
+	}
+	return f.Disk.CreateTemp(name, mode)
+}
+
+// TestMovedCallTakesEntries: what is acknowledged after the call went on in
+// another file can be read back from it, also when the call was closed.
+func TestMovedCallTakesEntries(t *testing.T) {
+	for _, lines := range [][]string{{"client Petra Placeholder"}, {"client Petra Placeholder", "close"}} {
+		dir, fs := t.TempDir(), &tempFails{}
+		h := Host{FS: fs, Now: wall}
+		n, err := Create(h, filepath.Join(dir, "a.md"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range lines {
+			if _, err := n.Do(l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		fs.name = "a.md"
+		n.mend = true // as behind a torn line
+		if _, err := n.Do("note leaks again"); err == nil {
+			t.Fatal("stored")
+		}
+		if err := n.Move(filepath.Join(dir, "b.md")); err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range []string{"note leaks again", "note and again"} {
+			if _, err := n.Do(l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		content, err := os.ReadFile(filepath.Join(dir, "b.md"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		again, err := load(h, content)
+		if err != nil || again.Call().Len() != len(lines)+2 || again.Opening.Torn != "" || again.Opening.Stray > 0 {
+			t.Errorf("after %q: %+v, %v", lines, again.Opening, err)
+		}
+		n.Close()
+	}
 }
