@@ -68,7 +68,9 @@ type lostEntry struct {
 	Err  error
 }
 
-// SaveError says that an entry could not be stored and so was not applied.
+// SaveError says that an entry could not be stored and so was not applied. Line
+// is what was typed or stood in the file used, also when what failed was entered
+// for it: a mark, or one of the user's snippets.
 type SaveError struct {
 	Line string
 	Err  error
@@ -199,7 +201,7 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 		}
 		e, err := n.enter("note " + note)
 		if err != nil {
-			return nil, err
+			return nil, unsavedOf(text, err)
 		}
 		n.marked = true
 		rest, err := n.do(text, 0)
@@ -214,9 +216,8 @@ func (n *Notebook) ask(text string) ([]call.Entry, error) {
 	if err != nil {
 		return nil, err
 	}
-	cost, entries := n.cost, n.call.Len()
+	defer n.undo(n.call.Len(), n.cost)
 	e, err := n.call.Apply(at, text)
-	n.undo(entries, cost)
 	e.N = 0
 	return []call.Entry{e}, err
 }
@@ -233,7 +234,7 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 	for _, line := range needed {
 		e, err := n.enter(line)
 		if err != nil {
-			return out, err
+			return out, unsavedOf(text, err)
 		}
 		out = append(out, e)
 	}
@@ -269,6 +270,15 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		}
 	}
 	return out, nil
+}
+
+// unsavedOf names the line for which an entry was made that could not be stored.
+func unsavedOf(line string, err error) error {
+	var unsaved *SaveError
+	if errors.As(err, &unsaved) {
+		unsaved.Line = line
+	}
+	return err
 }
 
 // ScriptLines cuts a script into its lines.
@@ -363,8 +373,21 @@ func (n *Notebook) snippetsFor(text string) ([]string, error) {
 	return out, fault
 }
 
-// enter applies one full line and stores it.
-func (n *Notebook) enter(text string) (call.Entry, error) {
+// enter applies one full line and stores it. When the program fails at it, the
+// call is as it was before.
+func (n *Notebook) enter(text string) (e call.Entry, err error) {
+	entries, cost, failed := n.call.Len(), n.cost, true
+	defer func() {
+		if failed {
+			n.undo(entries, cost)
+		}
+	}()
+	e, err = n.enterLine(text)
+	failed = false
+	return e, err
+}
+
+func (n *Notebook) enterLine(text string) (call.Entry, error) {
 	at, err := writable(n.call.Clock(text, n.host.Now))
 	if err != nil {
 		return call.Entry{}, err

@@ -77,6 +77,7 @@ func Run(o Options) int {
 		t.p.Trouble(err.Error())
 		return 1
 	}
+	defer t.setBack()
 	stop := make(chan os.Signal, 1)
 	signal.Notify(stop, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	done := make(chan struct{})
@@ -94,13 +95,17 @@ func Run(o Options) int {
 	t.loop()
 	close(done)
 	signal.Stop(stop)
-	if err := t.lines.Close(); err != nil {
-		t.p.Trouble("the terminal cannot be set back: " + err.Error())
-	}
 	if t.refused {
 		return 1
 	}
 	return 0
+}
+
+// setBack gives the terminal back as it was.
+func (t *talk) setBack() {
+	if err := t.lines.Close(); err != nil {
+		t.p.Trouble("the terminal cannot be set back: " + err.Error())
+	}
 }
 
 // open takes the input over.
@@ -175,8 +180,15 @@ func (t *talk) loop() {
 	}
 }
 
-// take answers one line and reports whether it ends the conversation.
+// take answers one line and reports whether it ends the conversation. Where the
+// program fails at the line, the conversation goes on without it.
 func (t *talk) take(line string) (ends bool) {
+	had, full := t.n.Call().Len(), line
+	defer func() {
+		if fault := recover(); fault != nil {
+			t.failed(full, had, fault)
+		}
+	}()
 	if rest := t.rest; len(rest) > 0 {
 		t.rest = nil
 		if strings.TrimSpace(line) == "" {
@@ -188,7 +200,7 @@ func (t *talk) take(line string) (ends bool) {
 		t.farewell()
 		return true
 	}
-	full := t.n.Call().Expand(line)
+	full = t.n.Call().Expand(line)
 	entries, err := t.n.Do(line)
 	closing := t.show(entries)
 	var unsaved *notebook.SaveError

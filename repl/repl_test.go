@@ -21,6 +21,33 @@ type disk struct {
 	failing *bool
 }
 
+// faulty is the real one, whose new files can be refused, and at which the
+// program itself fails in the middle of storing.
+type faulty struct {
+	journal.Disk
+	refuse, fail string // what the name, or the text, holds
+}
+
+func (d faulty) CreateTemp(name string, mode os.FileMode) (journal.File, error) {
+	if d.refuse != "" && strings.HasSuffix(name, d.refuse) {
+		return nil, errors.New("input/output error")
+	}
+	f, err := d.Disk.CreateTemp(name, mode)
+	return faultyFile{f, d.fail}, err
+}
+
+type faultyFile struct {
+	journal.File
+	fail string
+}
+
+func (f faultyFile) Write(b []byte) (int, error) {
+	if f.fail != "" && bytes.Contains(b, []byte(f.fail)) {
+		panic("a fault of the program")
+	}
+	return f.File.Write(b)
+}
+
 func (d disk) Append(name string) (journal.File, error) {
 	f, err := d.Disk.Append(name)
 	return file{f, d.failing}, err
@@ -105,6 +132,93 @@ func TestLineIsGivenBackWhenNothingCanBeWritten(t *testing.T) {
 	}
 	if n.Call().Len() != 1 {
 		t.Errorf("%d entries count", n.Call().Len())
+	}
+}
+
+// TestRescueKeepsTheLineTyped: what fails may be the mark of a file that is not
+// as it was closed, or a snippet entered before the line.
+func TestRescueKeepsTheLineTyped(t *testing.T) {
+	for _, tt := range []struct {
+		name, old, new, typed string
+		snippets              map[string]string
+		want                  []string
+	}{
+		{"the line itself", "", "", "ohm A B 3.45", nil, []string{"ohm A B 3.45"}},
+		{"a mark", " unit washer\n# Unit: washer", " unit dryer\n# Unit: dryer", "ohm A B 3.45", nil, []string{"note " + call.NotAsClosed, "ohm A B 3.45"}},
+		{"a snippet", "", "", "let net = 3.45ohm - lead", map[string]string{"lead": "let lead = 0.2ohm"}, []string{"let lead = 0.2ohm", "let net = 3.45ohm - lead"}},
+	} {
+		dir := t.TempDir()
+		name := filepath.Join(dir, "call.md")
+		n, err := notebook.Create(notebook.Host{FS: journal.Disk{}, Now: time.Now}, name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range []string{"client Petra Placeholder", "unit washer", "close"} {
+			if _, err := n.Do(l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		n.Close()
+		b, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(name, []byte(strings.Replace(string(b), tt.old, tt.new, 1)), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		h := notebook.Host{FS: faulty{refuse: "call.md"}, Now: time.Now, Snippets: tt.snippets}
+		if n, err = notebook.Open(h, name); err != nil {
+			t.Fatal(err)
+		}
+		var o, e bytes.Buffer
+		Run(Options{Notebook: n, In: strings.NewReader(tt.typed + "\n"), Out: &o, Err: &e, Dumb: true, Where: "call.md",
+			NewFileName: func() string { return filepath.Join(dir, "rescued.md") }})
+		n.Close()
+		again, err := notebook.Open(h, filepath.Join(dir, "rescued.md"))
+		if err != nil {
+			t.Fatalf("%s: %v\n%s", tt.name, err, e.String())
+		}
+		var got []string
+		for _, entry := range again.Call().Entries()[3:] {
+			got = append(got, entry.Line)
+		}
+		if strings.Join(got, "\n") != strings.Join(tt.want, "\n") {
+			t.Errorf("%s: the new file holds %q, want %q", tt.name, got, tt.want)
+		}
+		again.Close()
+	}
+}
+
+// TestFaultOfTheProgramEndsNoCall: the line at which it fails is given back, the
+// call stands as before it, and no lock stays behind.
+func TestFaultOfTheProgramEndsNoCall(t *testing.T) {
+	dir := t.TempDir()
+	name := filepath.Join(dir, "call.md")
+	h := notebook.Host{FS: faulty{fail: "unit dryer"}, Now: time.Now, Script: func(string) ([]byte, error) { panic("another fault") }}
+	n, err := notebook.Create(h, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var o, e bytes.Buffer
+	code := Run(Options{Notebook: n, In: strings.NewReader("unit dryer\nunit washer\nuse kit.call\nnote last\n"), Out: &o, Err: &e, Dumb: true, Where: "call.md"})
+	for _, want := range []string{"(a fault of the program)", "copy it:\nunit dryer\n", "(another fault)", "copy it:\nuse kit.call\n"} {
+		if !strings.Contains(e.String(), want) {
+			t.Errorf("%q is not said:\n%s", want, e.String())
+		}
+	}
+	if err := n.Close(); err != nil || code != 1 {
+		t.Errorf("code %d, %v", code, err)
+	}
+	again, err := notebook.Open(h, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if es := again.Call().Entries(); len(es) != 2 || es[0].Line != "unit washer" || es[1].Line != "note last" {
+		t.Errorf("stored are %v", es)
+	}
+	again.Close()
+	if journal.Claimed(name) {
+		t.Error("the lock stayed behind")
 	}
 }
 

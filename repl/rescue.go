@@ -1,6 +1,8 @@
 package repl
 
 import (
+	"fmt"
+	"strconv"
 	"strings"
 
 	"ohmcall/notebook"
@@ -34,6 +36,20 @@ func (t *talk) rescue(unsaved *notebook.SaveError, err error) {
 	if err != error(unsaved) {
 		t.p.Trouble("the lines after it in the file used were not taken in; use the rest of them anew")
 	}
+}
+
+// failed deals with a fault of the program's own at a line, before which the
+// call had so many entries.
+func (t *talk) failed(line string, had int, fault any) {
+	t.refused = true
+	t.p.Trouble(fmt.Sprintf("ohmcall itself failed at this line (%v); the call goes on", fault))
+	for _, e := range t.n.Call().Entries()[had:] {
+		if e.Line == line {
+			t.p.Trouble("the line is stored: entry " + strconv.Itoa(e.N))
+			return
+		}
+	}
+	t.giveBack(line)
 }
 
 // giveBack shows a line that is stored nowhere.
