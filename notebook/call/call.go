@@ -89,6 +89,7 @@ type Call struct {
 	machines map[string]*machine
 	judged   map[string]*judged
 	subjects []string // keys of judged, in the order of first use
+	settled  int      // how often the facts of a judgement changed
 	caution  []cautioned
 	warned   map[string]int  // the entry at which each caution was last given
 	standing standing        // causes as last shown

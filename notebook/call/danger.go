@@ -211,16 +211,12 @@ func (c *Call) doubtfulHeaters() []string {
 // whose pins were read but not all of them to the case; "" when none does.
 func (c *Call) caseFirst(t *cause.Test) string {
 	of := c.mainMachine()
-	m := c.machines[of]
-	if t == nil || t.Danger == cause.Dead || m == nil || len(m.result.Pins) == 0 || c.allPinsToCase(of) {
+	if t == nil || t.Danger == cause.Dead {
 		return ""
 	}
-	var left []string
-	since := c.renewedAt(of)
-	for _, p := range m.result.Pins {
-		if _, now := c.last2(pairKey(of, p, caseName)); now == nil || now.entry <= since {
-			left = append(left, p)
-		}
+	left := c.notToCase(of, math.MaxInt)
+	if len(left) == 0 {
+		return ""
 	}
 	return "before anything is energised, read " + strings.Join(left, ", ") + " to the case (ohm " + left[0] + " case …)"
 }

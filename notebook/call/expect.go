@@ -259,7 +259,7 @@ func expectFan(*Call) forecast {
 // expectCase names the pins that are left.
 func expectCase(c *Call) forecast {
 	f := forecast{also: "OL at every pin; it finds a gross fault only"}
-	for _, p := range c.notToCase(c.mainMachine()) {
+	for _, p := range c.notToCase(c.mainMachine(), math.MaxInt) {
 		f.line += ", " + p + " " + caseName + " OL"
 	}
 	if f.line != "" {

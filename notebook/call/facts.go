@@ -81,7 +81,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			}
 		}
 	}
-	if len(cases) > 0 && !c.allPinsToCase(c.mainMachine()) {
+	if len(cases) > 0 && !c.allPinsToCase(c.mainMachine(), before) {
 		// What no fault was found at says nothing of the pins not read.
 		cases = slices.DeleteFunc(cases, func(f cause.Fact) bool {
 			return f.Code == "insulation-sound" || f.Code == "insulation-no-gross-fault"
@@ -165,21 +165,26 @@ func (c *Call) sightings(code string, before int, add func(string, int)) {
 	}
 }
 
-// allPinsToCase reports whether every pin known was read to the case.
-func (c *Call) allPinsToCase(of string) bool {
-	return c.machines[of] != nil && len(c.notToCase(of)) == 0
+// allPinsToCase reports whether every pin known before an entry was read to the
+// case.
+func (c *Call) allPinsToCase(of string, before int) bool {
+	return c.machines[of] != nil && len(c.notToCase(of, before)) == 0
 }
 
-// notToCase lists the pins known that were not read to the case.
-func (c *Call) notToCase(of string) []string {
+// notToCase lists the pins known before an entry that were not read to the case.
+func (c *Call) notToCase(of string, before int) []string {
 	m := c.machines[of]
 	if m == nil {
 		return nil
 	}
-	since := c.renewedAt(of)
+	pins := m.result.Pins
+	if before != math.MaxInt {
+		pins = c.inferWindings(of, before).Pins
+	}
+	since := c.renewedBefore(of, before)
 	var out []string
-	for _, p := range m.result.Pins {
-		if _, now := c.last2(pairKey(of, p, caseName)); now == nil || now.entry <= since {
+	for _, p := range pins {
+		if _, now := c.pairBefore(pairKey(of, p, caseName), before); now == nil || now.entry <= since {
 			out = append(out, p)
 		}
 	}
@@ -333,13 +338,13 @@ func (c *Call) weigh(before int) cause.Result {
 	complaint := cause.Refine(c.complaint(), facts)
 	heard := c.appliance().Heard
 	w := &c.weighed
-	if w.done && w.complaint == complaint && slices.Equal(w.facts, facts) && slices.Equal(w.heard, heard) {
-		return w.result
+	if !w.done || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
+		c.spend(20_000)
+		*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
 	}
-	c.spend(20_000)
-	*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
-	c.lockedNext(&w.result, facts)
-	return w.result
+	r := w.result
+	c.lockedNext(&r, facts) // which rests on the plates too
+	return r
 }
 
 // weighed is the last weighing.

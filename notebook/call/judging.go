@@ -152,8 +152,9 @@ func (c *Call) judging(key string) *judged {
 
 // unjudge takes a judgement back.
 func (c *Call) unjudge(key string) {
-	if _, known := c.judged[key]; known {
+	if c.judged[key] != nil {
 		c.judged[key] = nil
+		c.settled++
 	}
 }
 
@@ -161,6 +162,7 @@ func (c *Call) unjudge(key string) {
 func (c *Call) settle(j *judged, v verdict.Verdict) {
 	if j.since == 0 || !c.alive(j.since) || !slices.Equal(j.verdict.Fact, v.Fact) {
 		j.since = 0
+		c.settled++
 		for _, n := range v.Entries {
 			j.since = max(j.since, n)
 		}

@@ -222,16 +222,18 @@ func (c *Call) worksElsewhere() bool {
 	return len(done) > 0 && !slices.ContainsFunc(done, func(w doneWork) bool { return !w.fits })
 }
 
-// foundKey says what the causes found were worked out from.
+// foundKey says what the causes found were worked out from, beside what was
+// typed before the repairs: all that gives that another meaning later.
 type foundKey struct {
-	complaint                      string
-	mended, struck, plates, meters int
+	complaint, main                                                   string
+	settled, mended, struck, plates, meters, fields, marks, legs, gas int
 }
 
 // foundOnce is causeFound, worked out again only when something that it rests on
 // has changed: it looks back through every repair.
 func (c *Call) foundOnce() cause.Result {
-	key := foundKey{c.complaint(), len(c.mended), len(c.struck), len(c.plates), len(c.meters)}
+	key := foundKey{c.complaint(), c.mainMachine(), c.settled, len(c.mended), len(c.struck), len(c.plates), len(c.meters), len(c.fields), len(c.marks),
+		len(c.secondLeg), len(c.seenAt["gas-smell"]) + len(c.seenAt["gas-leak"])}
 	if key != c.foundKey {
 		c.foundKey = key
 		c.found, _ = c.causeFound()

@@ -1,0 +1,113 @@
+package call
+
+import (
+	"math"
+	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+)
+
+// typedLines are the lines of the examples and of the calls of the tests, and
+// what changes the worth of what was read.
+func typedLines(t testing.TB) []string {
+	t.Helper()
+	lines := []string{"probes 0.3", "probes 0.5", "limit 10M", "limit 1000/V", "limit c84-2006", "units F", "meter ohm 0.5% 1", "meter temp 0.2C",
+		"unit washer", "unit electric oven", "unit refrigerator", "unit window air conditioner", "fault clicks, does not start", "fault no heat", "fault too cold",
+		"plate volts 115", "plate volts 240", "plate type three-phase", "plate run cap", "plate start none", "plate amps 1.2, lra 12",
+		"on heater", "ohm 1 2 14.4", "on comp", "saw relay rattles", "saw gas smell", "saw no gas smell", "did replaced relay", "part start relay"}
+	for _, dir := range []string{"../../examples/*.call", "../testdata/calls/*.call"} {
+		files, _ := filepath.Glob(dir)
+		if len(files) == 0 {
+			t.Fatal("no calls in ", dir)
+		}
+		for _, f := range files {
+			b, err := os.ReadFile(f)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, l := range strings.Split(string(b), "\n") {
+				if l != "" && l[0] != '#' && !strings.HasPrefix(l, "use") && !strings.HasPrefix(l, "date") {
+					lines = append(lines, l)
+				}
+			}
+		}
+	}
+	return lines
+}
+
+// remembered is what a call keeps of its own work.
+func remembered(c *Call) string {
+	all := []any{c.appliance(), c.onThreePhases(), c.repairs(), c.curves(c.since(), math.MaxInt), c.weigh(math.MaxInt)}
+	if len(c.repairs()) > 0 {
+		all = append(all, c.foundOnce())
+	}
+	return flat(all)
+}
+
+func forget(c *Call) {
+	c.foundKey, c.curveKey, c.phases, c.weighed, c.phased, c.is = foundKey{}, curveKey{}, phasesMemo{}, weighed{}, phased{}, nil
+}
+
+// randomCall applies so many lines in an order of its own, strikes among them.
+func randomCall(t *testing.T, lines []string, seed uint64, long int, after func(c *Call, line string)) *Call {
+	t.Helper()
+	rng := rand.New(rand.NewPCG(1, seed))
+	c := New()
+	var typed []string
+	defer func() {
+		if fault := recover(); fault != nil {
+			t.Fatalf("%v after\n%s", fault, strings.Join(typed, "\n"))
+		}
+	}()
+	for k := range long {
+		l := lines[rng.IntN(len(lines))]
+		if rng.IntN(10) == 0 && c.Len() > 2 {
+			l = "strike " + itoa(1+rng.IntN(c.Len())) + " slip"
+		}
+		typed = append(typed, l)
+		if _, err := c.Apply(nine.Add(time.Duration(k)*7*time.Minute), l); err != nil {
+			typed = typed[:len(typed)-1]
+			continue
+		}
+		after(c, l)
+	}
+	return c
+}
+
+// TestRememberedIsWorkedOutAnew: what a call remembers of its own work is what
+// comes of working it out anew, whatever was typed in whatever order.
+func TestRememberedIsWorkedOutAnew(t *testing.T) {
+	lines := typedLines(t)
+	for seed := range uint64(100) {
+		randomCall(t, lines, seed, 40, func(c *Call, l string) {
+			kept := remembered(c)
+			if forget(c); remembered(c) != kept {
+				t.Errorf("seed %d: something remembered is stale after %q", seed, l)
+			}
+		})
+	}
+}
+
+// TestLaterWordsCountForWhatIsRemembered: what gives the lines before it another
+// meaning is no reading, and counts all the same.
+func TestLaterWordsCountForWhatIsRemembered(t *testing.T) {
+	const burnt = "fault clicks, does not start; plate volts 115, amps 1.2, lra 12; ohm A B 3.45, A C 5.95, B C 2.5; " +
+		"ohm A case 5M test 500V, B case 5M test 500V, C case 5M test 500V; ohm ptc 0.9 cold; saw terminal burnt; did replaced burnt terminal"
+	const locked = "unit refrigerator; fault clicks and wont start; plate amps 1.2, lra 12; volt line 120; volt line 118 start; saw no start; amp comp 12 peak; " +
+		"ohm C S 7.4, C R 2.1, S R 9.4; ohm C case OL, S case OL, R case OL; ohm overload 0.1; ohm ptc 8"
+	for _, tt := range []struct{ lines, last string }{
+		{burnt, "probes 0.5"}, {burnt, "limit 10M"}, {burnt, "unit washer"}, {burnt, "meter ohm 15% 5"}, {burnt, "plate lra 30"},
+		{locked, "plate run cap"}, {locked, "plate mfd C1 12 5%"},
+	} {
+		c := applyAll(t, strings.Split(tt.lines, "; ")...)
+		remembered(c)
+		must(t, c, tt.last)
+		kept := remembered(c)
+		if forget(c); remembered(c) != kept {
+			t.Errorf("after %s something remembered is stale", tt.last)
+		}
+	}
+}
