@@ -97,7 +97,9 @@ func identityCommands() []Command {
 				if f.word == "fault" {
 					c.alarmed(r, t)
 					c.tellComplaint(r)
-					return c.finish(r), nil
+				}
+				if f.word == "fault" || f.word == "unit" {
+					return c.rejudgeAll(r), nil // what a part should read depends on what it is in
 				}
 				return r, nil
 			},

@@ -359,7 +359,7 @@ type weighed struct {
 
 // finish adds to a reply what has changed about the causes.
 func (c *Call) finish(reply *Reply) *Reply {
-	c.tellSurges(reply)
+	c.tellBeside(reply)
 	r := c.weigh(math.MaxInt)
 	if c.weighed.told && (len(c.mended) == 0 || c.persists()) && (r.Next != nil || r.Repair != nil) {
 		return reply

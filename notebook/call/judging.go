@@ -376,9 +376,10 @@ func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
 // there are none.
 func (c *Call) voltsBeside(name string, r *reading) measure.Value {
 	rep := c.repairs()
-	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) == phase(rep, r.entry); i-- {
+	at := phase(rep, r.entry)
+	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) >= at; i-- {
 		c.spend(20)
-		if v := c.readings[i]; v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && (isLine(v) || strings.EqualFold(v.where(), name)) {
+		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && (isLine(v) || strings.EqualFold(v.where(), name)) {
 			return c.value(v)
 		}
 	}

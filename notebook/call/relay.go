@@ -73,12 +73,6 @@ func (c *Call) halfRelay() string {
 	return ""
 }
 
-// relayRead reports whether this entry reads a part of a relay.
-func (c *Call) relayRead() bool {
-	n := len(c.readings)
-	return n > 0 && c.readings[n-1].entry == c.entry && strings.HasPrefix(strings.ToLower(c.readings[n-1].a), "relay")
-}
-
 // A start device is a current relay or a disc by its plate, else by what was
 // read of it.
 const (

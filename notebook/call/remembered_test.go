@@ -1,10 +1,12 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -17,7 +19,8 @@ func typedLines(t testing.TB) []string {
 	lines := []string{"probes 0.3", "probes 0.5", "limit 10M", "limit 1000/V", "limit c84-2006", "units F", "meter ohm 0.5% 1", "meter temp 0.2C",
 		"unit washer", "unit electric oven", "unit refrigerator", "unit window air conditioner", "fault clicks, does not start", "fault no heat", "fault too cold",
 		"plate volts 115", "plate volts 240", "plate type three-phase", "plate run cap", "plate start none", "plate amps 1.2, lra 12",
-		"on heater", "ohm 1 2 14.4", "on comp", "saw relay rattles", "saw gas smell", "saw no gas smell", "did replaced relay", "part start relay"}
+		"on heater", "ohm 1 2 14.4", "on comp", "saw relay rattles", "saw gas smell", "saw no gas smell", "did replaced relay", "part start relay",
+		"volt line 218 run", "volt bake 231 run", "amp bake 9.3 run", "plate watts 2500, volts 240", "trip overload 7s", "amp comp 11.5 start", "volt comp 96 start"}
 	for _, dir := range []string{"../../examples/*.call", "../testdata/calls/*.call"} {
 		files, _ := filepath.Glob(dir)
 		if len(files) == 0 {
@@ -88,6 +91,43 @@ func TestRememberedIsWorkedOutAnew(t *testing.T) {
 				t.Errorf("seed %d: something remembered is stale after %q", seed, l)
 			}
 		})
+	}
+}
+
+// TestVerdictsOfAnyOrder: a verdict is what its readings come to now, whatever
+// was typed after them that it rests on too. What is at hand says of which
+// machine a plate's value is meant, and is left as it is.
+func TestVerdictsOfAnyOrder(t *testing.T) {
+	lines := slices.DeleteFunc(typedLines(t), func(l string) bool { return strings.HasPrefix(l, "on ") })
+	for seed := range uint64(150) {
+		randomCall(t, lines, seed, 40, func(c *Call, l string) {
+			for _, key := range c.subjects {
+				kind, name, _ := strings.Cut(key, "\x00")
+				j := c.judged[key]
+				if v, ok := c.verdictOn(kind, name, math.MaxInt); kind != "wind" && (ok != (j != nil) || ok && flat(j.verdict) != flat(v)) {
+					t.Errorf("seed %d: after %q %s is as it was before: %s", seed, l, strings.ReplaceAll(key, "\x00", " "), flat(v))
+				}
+			}
+		})
+	}
+	// The order of two lines is no fact.
+	for _, tt := range []struct{ before, a, b, key string }{
+		{"unit electric oven; fault no heat; plate watts 2500, volts 240", "volt line 218 run", "amp bake 9.3 run", "amp\x00bake"},
+		{"fault no heat; plate watts 2500, volts 240", "volt bake 218 run", "amp bake 9.3 run", "amp\x00bake"},
+		{"", "ohm relay OL", "unit electric oven", "part\x00relay"},
+		{"", "ohm relay OL", "fault oven does not heat", "part\x00relay"},
+		{"plate amps 1.2, lra 12", "amp comp 12 run", "trip overload 7s", "trip\x00overload"},
+		{"", "ohm potential-coil 5.2k", "ohm potential-contact OL", "part\x00potential-coil"},
+	} {
+		var got [2]string
+		for i, order := range [][]string{{tt.a, tt.b}, {tt.b, tt.a}} {
+			c := applyAll(t, append(strings.Split(cmp.Or(tt.before, "note nothing"), "; "), order...)...)
+			v := c.judged[tt.key].verdict
+			got[i] = string(v.Word) + ", " + v.Text
+		}
+		if got[0] != got[1] {
+			t.Errorf("%s, then %s: %s; the other way round: %s", tt.a, tt.b, got[0], got[1])
+		}
 	}
 }
 

@@ -79,24 +79,44 @@ func (c *Call) courseOfRun(name string, r *reading) judge.Course {
 	return judge.Unwatched
 }
 
-// tellSurges judges the start currents anew, now that more may be known of what
-// became of them, and tells what has changed.
-func (c *Call) tellSurges(reply *Reply) {
+// tellBeside judges anew what rests on readings of another subject, or on what
+// was seen, now that there are more of them, and tells what has changed: the
+// order in which they were written down is no fact.
+func (c *Call) tellBeside(reply *Reply) {
+	relay := func(family string) bool {
+		return c.reads(func(r *reading) bool { return strings.HasPrefix(strings.ToLower(r.a), family) })
+	}
+	volts := c.reads(func(r *reading) bool { return r.quality.word == "volt" && r.cond.is("run") })
+	amps := c.reads(func(r *reading) bool { return r.quality.word == "amp" })
+	start := c.reads(func(r *reading) bool { return r.quality.word == "volt" && c.atMachine(r) && starting(r) })
+	c.spend(2 * len(c.subjects))
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
-		if kind == "part" && strings.HasPrefix(name, "relay") && c.relayRead() {
-			c.judge(kind, name) // what was read of its other half settles it
-		}
-		if kind != surgeKind {
+		switch {
+		case c.judged[key] == nil:
+			continue
+		case kind == surgeKind,
+			kind == "part" && strings.HasPrefix(name, "relay") && relay("relay"),
+			kind == "part" && strings.HasPrefix(name, "potential") && relay("potential"),
+			kind == "amp" && volts && isHeater(name),
+			kind == "trip" && amps,
+			kind == "supply" && start:
+		default:
 			continue
 		}
-		was := c.judged[key]
-		if was == nil {
-			continue
-		}
-		word := was.verdict.Word
-		if j, _ := c.judge(kind, name); j != nil && j.verdict.Word != word {
+		was := c.judged[key].verdict
+		if j, _ := c.judge(kind, name); kind != "part" && j != nil && (j.verdict.Word != was.Word || kind != surgeKind && j.verdict.Text != was.Text) {
 			c.tellVerdict(j, reply)
 		}
 	}
+}
+
+// reads reports whether this entry holds a reading that fits.
+func (c *Call) reads(fits func(*reading) bool) bool {
+	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry == c.entry; i-- {
+		if fits(c.readings[i]) {
+			return true
+		}
+	}
+	return false
 }
