@@ -329,7 +329,8 @@ func (c *Call) Clock(text string, wall func() time.Time) time.Time {
 	if !pinned {
 		day = base
 	}
-	t := time.Date(day.Year(), day.Month(), day.Day(), 0, 0, 0, 0, day.Location()).Add(l.Stamp.Clock)
+	// Not midnight and so much later: where the clocks change that is another hour.
+	t := time.Date(day.Year(), day.Month(), day.Day(), 0, 0, int(l.Stamp.Clock/time.Second), 0, day.Location())
 	switch {
 	case !pinned && t.Sub(base) > ahead:
 		return t.AddDate(0, 0, -1) // written down after midnight

@@ -230,6 +230,33 @@ func TestClock(t *testing.T) {
 	step("06:50 note written down late", "2026-05-06T06:50:00Z")
 }
 
+// A time before a line is what the clock on the wall shows, also on the days on
+// which the clocks change (tz database: New York on 2026-03-08 and 2026-11-01,
+// Berlin on 2026-03-29; from memory).
+func TestClockWhereClocksChange(t *testing.T) {
+	for _, tt := range []struct{ zone, wall, line, want string }{
+		{"America/New_York", "2026-03-08 15:00", "14:30 note x", "2026-03-08T14:30:00-04:00"},
+		{"America/New_York", "2026-03-08 15:00", "01:30 note x", "2026-03-08T01:30:00-05:00"},
+		{"America/New_York", "2026-11-01 15:00", "14:30 note x", "2026-11-01T14:30:00-05:00"},
+		{"America/New_York", "2026-03-09 00:20", "23:50 note x", "2026-03-08T23:50:00-04:00"},
+		{"America/New_York", "2026-03-08 00:20", "23:50 note x", "2026-03-07T23:50:00-05:00"},
+		{"Europe/Berlin", "2026-03-29 12:00", "11:15 note x", "2026-03-29T11:15:00+02:00"},
+		{"Asia/Kolkata", "2026-03-29 12:00", "11:15 note x", "2026-03-29T11:15:00+05:30"},
+	} {
+		zone, err := time.LoadLocation(tt.zone)
+		if err != nil {
+			t.Skip(err)
+		}
+		wall, err := time.ParseInLocation("2006-01-02 15:04", tt.wall, zone)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := New().Clock(tt.line, func() time.Time { return wall }).Format("2006-01-02T15:04:05-07:00"); got != tt.want {
+			t.Errorf("%s at %s in %s: %s, want %s", tt.line, tt.wall, tt.zone, got, tt.want)
+		}
+	}
+}
+
 func FuzzApply(f *testing.F) {
 	for _, cmd := range Commands() {
 		for _, e := range cmd.Examples {
