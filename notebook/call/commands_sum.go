@@ -92,7 +92,7 @@ func (c *Call) ownNames() []string {
 	return out
 }
 
-// DefinitionLine is the line that defines a name in this call.
+// DefinitionLine is what defines a name in this call, without the time before it.
 func (c *Call) DefinitionLine(name string) (string, bool) {
 	d, ok := c.defined(name)
 	return d.line, ok
@@ -120,7 +120,7 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 		return nil, shifted(err, col)
 	}
 	old, again := c.defined(bare)
-	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, by: s.by(), help: a.text("HELP"), line: a.line.Text})
+	c.defs = append(c.defs, definition{entry: c.entry, name: bare, value: q, from: s.used, by: s.by(), help: a.text("HELP"), line: a.line.Body})
 	r := say(bare + " = " + q.String())
 	if again {
 		r.add(Plain, "It was: "+old.said()+".")
@@ -169,7 +169,7 @@ func applyDef(c *Call, a *args) (*Reply, error) {
 		return nil, shifted(err, p.col)
 	}
 	old, again := c.defined(d.Name)
-	c.defs = append(c.defs, definition{entry: c.entry, name: d.Name, isFunc: true, def: d, help: d.Help, line: a.line.Text})
+	c.defs = append(c.defs, definition{entry: c.entry, name: d.Name, isFunc: true, def: d, help: d.Help, line: a.line.Body})
 	r := say(d.Name + "(" + strings.Join(d.Params, ", ") + ") defined.")
 	if again {
 		r.add(Plain, "It was: "+old.said()+".")
