@@ -181,22 +181,28 @@ func (a *app) snippets(dir string) map[string]string {
 	return out
 }
 
-// keepSnippet adds a definition to the user's own.
+// keepSnippet adds a definition to the user's own, on a line of its own
+// whatever the file ends with; what was written of it in part is cut off again.
 func keepSnippet(dir, line string) error {
 	if err := makeFolder(dir); err != nil {
 		return err
 	}
-	f, err := os.OpenFile(filepath.Join(dir, snippetFile), os.O_WRONLY|os.O_CREATE|os.O_APPEND, 0o600)
+	f, err := os.OpenFile(filepath.Join(dir, snippetFile), os.O_RDWR|os.O_CREATE|os.O_APPEND, 0o600)
 	if err != nil {
 		return err
 	}
-	if _, err := f.WriteString(line + "\n"); err != nil {
-		f.Close()
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
 		return err
 	}
-	if err := f.Sync(); err != nil {
-		f.Close()
+	var last [1]byte
+	if n, _ := f.ReadAt(last[:], max(0, info.Size()-1)); n > 0 && last[0] != '\n' {
+		line = "\n" + line
+	}
+	if _, err = f.WriteString(line + "\n"); err != nil {
+		f.Truncate(info.Size())
 		return err
 	}
-	return f.Close()
+	return f.Sync()
 }

@@ -1,0 +1,32 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+)
+
+// A definition that is kept stands on a line of its own, whatever an editor left
+// at the file's end.
+func TestKeepSnippet(t *testing.T) {
+	for _, tt := range []struct{ had, want string }{
+		{"", "let m = 3V\n"},
+		{"let k = 2V\n", "let k = 2V\nlet m = 3V\n"},
+		{"let k = 2V", "let k = 2V\nlet m = 3V\n"},
+		{"let k = 2V\r\n", "let k = 2V\r\nlet m = 3V\n"},
+	} {
+		dir := t.TempDir()
+		name := filepath.Join(dir, snippetFile)
+		if tt.had != "" {
+			if err := os.WriteFile(name, []byte(tt.had), 0o600); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if err := keepSnippet(dir, "let m = 3V"); err != nil {
+			t.Fatal(err)
+		}
+		if got, err := os.ReadFile(name); err != nil || string(got) != tt.want {
+			t.Errorf("%q became %q, %v", tt.had, got, err)
+		}
+	}
+}
