@@ -3,6 +3,7 @@ package call
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"math/rand"
 	"slices"
 	"strings"
@@ -289,6 +290,18 @@ func FuzzApply(f *testing.F) {
 
 // TestHotIsCorrected holds that a winding read hot is compared at 25 °C:
 // copper, R2/R1 = (K+t2)/(K+t1), K = 234.5 (IEEE 112, UL text).
+// The record gives each reading the doubt that it has in sums (JCGM 100:2008,
+// 4.3.7 for what a meter shows; from memory).
+func TestReadingIsRecordedWithTheDoubtOfSums(t *testing.T) {
+	c := applyAll(t, "meter ohm 1% 3", "ohm A B 3.45", "ohm A C (ohm(A, B) + 1ohm)", "ohm B C ~2.5", "volt line 120", "temp freezer -2F", "temp fridge (temp(freezer) + 20K)")
+	for i, r := range c.Record().Readings {
+		u, err := c.quantityOf(c.readings[i]).UIn(c.readings[i].quality.unit)
+		if err != nil || u <= 0 || math.Abs(r.U-u) > 1e-9 {
+			t.Errorf("%s %s: recorded %g, in sums %g, %v", r.Kind, r.Shown, r.U, u, err)
+		}
+	}
+}
+
 func TestHotIsCorrected(t *testing.T) {
 	// 4.00 Ω cold is 4.99 Ω at 89.6 °C; without correction the pairs would
 	// not add up.

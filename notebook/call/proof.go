@@ -334,7 +334,7 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 		x, _ := r.q.In("degC")
 		m := r.at.Sub(rs[0].at).Minutes()
 		k.Points = append(k.Points, record.Point{Minutes: m, Celsius: x, Entry: r.entry})
-		pts = append(pts, pulldown.Point{Minutes: m, Celsius: x, U: c.limit(r) / math.Sqrt(3)})
+		pts = append(pts, pulldown.Point{Minutes: m, Celsius: x, U: c.standard(r)})
 	}
 	fit, err := pulldown.Fit(pts)
 	if err != nil {

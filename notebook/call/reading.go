@@ -413,6 +413,17 @@ func (c *Call) limit(r *reading) float64 {
 	return m.Limit(x, r.res, r.rough)
 }
 
+// standard is the standard uncertainty of a reading, in the quality's unit: its
+// own where it was worked out, else the meter's limit taken as a rectangular
+// distribution (JCGM 100:2008, 4.3.7; from memory).
+func (c *Call) standard(r *reading) float64 {
+	if r.derived {
+		u, _ := r.q.UIn(r.quality.unit)
+		return u
+	}
+	return c.limit(r) / math.Sqrt(3)
+}
+
 // value is what a reading is worth with the meter and probes of this call.
 func (c *Call) value(r *reading) measure.Value {
 	if r.over {
@@ -430,9 +441,8 @@ func (c *Call) value(r *reading) measure.Value {
 	return v
 }
 
-// quantityOf is the reading for sums, with its standard uncertainty: the
-// meter's limit taken as a rectangular distribution (JCGM 100:2008, 4.3.7;
-// from memory). Each reading is a source of its own.
+// quantityOf is the reading for sums, with its standard uncertainty. Each
+// reading is a source of its own.
 func (c *Call) quantityOf(r *reading) quantity.Q {
 	q := r.q
 	if r.derived {
@@ -447,7 +457,7 @@ func (c *Call) quantityOf(r *reading) quantity.Q {
 			}
 		}
 	}
-	u := c.limit(r) / math.Sqrt(3)
+	u := c.standard(r)
 	if q.UCUM() == "[degF]" {
 		u *= 1.8
 	} else if factor, err := quantity.New(1, r.quality.unit); err == nil && r.quality.word != "temp" {

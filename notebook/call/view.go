@@ -118,7 +118,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 			Unit: m.quality.ucum, Over: m.over, Shown: m.shown(), Condition: m.cond.String(), Struck: c.struck[m.entry]}
 		if !m.over {
 			v.Value = m.x
-			v.U = c.limit(m) / math.Sqrt(3)
+			v.U = c.standard(m)
 		}
 		r.Readings = append(r.Readings, v)
 	}
