@@ -245,7 +245,7 @@ func sortOf(part string) int {
 // Doubtful refuses a line typed live that a stored one may be, though it is
 // likelier a slip: a comma that can be a sign of thousands, of decimals, or part
 // two readings, as in watt unit 1,200; a value in the place of a point, as in
-// ohm coil 1320 550; what a client or a unit did, in the place of their name; ohms of a machine under power; what has no pins read yet for all of them.
+// ohm coil 1320 550; what a client or a unit did, in the place of their name; the accuracy of what no meter shows; ohms of a machine under power; what has no pins read yet for all of them.
 func (c *Call) Doubtful(text string) error {
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
@@ -254,6 +254,9 @@ func (c *Call) Doubtful(text string) error {
 	if first := l.Words[0].Text; len(l.Words) > 1 && c.isName(first) && said.Tells(l.Words[1].Text) {
 		return l.Words[1].Errorf("this tells something of the %s and would take the place of its name", first).
 			WithHint("note %s; how the unit is left: left unplugged; the complaint: fault …", clip(l.Body, 60))
+	}
+	if w := l.Words; w[0].Text == "meter" && len(w) > 1 && w[1].Text == "trip" {
+		return w[1].Errorf("a time to trip is counted by a person and has no meter").WithHint("its doubt is half its last digit: trip overload 7s")
 	}
 	q := qualityOf(l.Words[0].Text)
 	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
