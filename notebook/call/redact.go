@@ -12,11 +12,14 @@ const RedactedMark = "(redacted)"
 // personal are the commands whose text names people or places.
 var personal = []string{"client", "site"}
 
+// Personal reports whether a command's text names people or places.
+func Personal(word string) bool { return among(personal, word) }
+
 // Redacted is a line with its personal text replaced by a mark; other lines
 // come back as they are.
 func Redacted(line string) string {
 	l, err := script.Parse(line)
-	if err != nil || l.Blank() || !among(personal, l.Words[0].Text) {
+	if err != nil || l.Blank() || !Personal(l.Words[0].Text) {
 		return line
 	}
 	_, col := l.Rest()
@@ -26,7 +29,7 @@ func Redacted(line string) string {
 // redacted reports whether a personal text of this call was replaced.
 func (c *Call) redacted() bool {
 	for _, f := range c.fields {
-		if f.value == RedactedMark && among(personal, f.key) {
+		if f.value == RedactedMark && Personal(f.key) {
 			return true
 		}
 	}
