@@ -258,25 +258,45 @@ func TestClockWhereClocksChange(t *testing.T) {
 	}
 }
 
+// mostFuzzed is how many lines of one text are typed.
+const mostFuzzed = 12
+
+// FuzzApply types any lines behind a call that has begun, on the eve of a change
+// of the clocks: a refused line leaves the call as it was, and what was taken
+// replays from what would be stored of it.
 func FuzzApply(f *testing.F) {
+	zone, err := time.LoadLocation("America/New_York")
+	if err != nil {
+		zone = time.UTC
+	}
+	wall := func() time.Time { return time.Date(2026, 3, 7, 23, 50, 0, 0, zone) }
+	var before string
 	for _, cmd := range Commands() {
 		for _, e := range cmd.Examples {
 			f.Add(e)
+			f.Add(before + "\n" + e + "\n+15min " + e)
+			before = e
 		}
 	}
-	for _, s := range []string{"120V / 3.45ohm", "C 6.5", "14:30 temp freezer -2F", "ohm A B (ohm(A,B)+1ohm)", "when is(gas, \"R-600a\"): need safe"} {
+	for _, s := range []string{"120V / 3.45ohm", "C 6.5", "14:30 temp freezer -2F", "ohm A B (ohm(A,B)+1ohm)", "when is(gas, \"R-600a\"): need safe",
+		"saw relay rattles\non heater\nohm 1 2 14.4", "on ptc\nohm 1 2 8\nsaw device rattles\nstrike 3 slip", "did replaced relay\nunit gas oven\nvolt line 118 run\nproof",
+		"date 2026-11-01 00:30 -04:00\n02:30 note x\ndate now\n23:59 note y"} {
 		f.Add(s)
 	}
-	f.Fuzz(func(t *testing.T, line string) {
+	f.Fuzz(func(t *testing.T, text string) {
 		c := started(t)
-		n := c.Len()
-		before := flat(c.Record())
-		e, err := c.Apply(nine, c.Expand(line))
-		if err != nil || e.N == 0 {
-			if c.Len() != n || flat(c.Record()) != before {
+		for i, line := range strings.Split(text, "\n") {
+			if i == mostFuzzed {
+				break
+			}
+			at, err := time.Parse(timeLayout, c.Clock(line, wall).Format(timeLayout))
+			if err != nil {
+				continue // of a year that has no four digits
+			}
+			n, before := c.Len(), flat(c.Record())
+			if e, err := c.Apply(at, c.Expand(line)); (err != nil || e.N == 0) && (c.Len() != n || flat(c.Record()) != before) {
 				t.Fatalf("%q was refused and changed the call", line)
 			}
-			return
 		}
 		again := New()
 		for _, e := range c.Entries() {
@@ -288,8 +308,6 @@ func FuzzApply(f *testing.F) {
 	})
 }
 
-// TestHotIsCorrected holds that a winding read hot is compared at 25 °C:
-// copper, R2/R1 = (K+t2)/(K+t1), K = 234.5 (IEEE 112, UL text).
 // The record gives each reading the doubt that it has in sums (JCGM 100:2008,
 // 4.3.7 for what a meter shows; from memory).
 func TestReadingIsRecordedWithTheDoubtOfSums(t *testing.T) {
