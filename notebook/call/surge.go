@@ -96,6 +96,7 @@ func (c *Call) tellBeside(reply *Reply) {
 		case c.judged[key] == nil:
 			continue
 		case kind == surgeKind,
+			c.judged[key].verdict.Word == "", // see resubject
 			kind == "part" && strings.HasPrefix(name, "relay") && relay("relay"),
 			kind == "part" && strings.HasPrefix(name, "potential") && relay("potential"),
 			kind == "amp" && volts && isHeater(name),
