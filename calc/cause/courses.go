@@ -149,7 +149,7 @@ func (p *plan) courses() []way {
 		if !slices.Contains(c.On, p.Code) {
 			continue
 		}
-		y := way{when: vocabulary().set(c.When)}
+		y := way{when: vocabulary().set("a course", c.When)}
 		for _, code := range c.Tests {
 			if k := slices.IndexFunc(p.trials, func(t trial) bool { return t.Code == code }); k >= 0 {
 				y.trials = append(y.trials, k)

@@ -58,15 +58,15 @@ func buildVocabulary() *lexicon {
 		}
 	}
 	for other, code := range synonyms {
-		v.number[other] = v.code(code)
+		v.number[other] = v.code("the synonym "+other, code)
 	}
 	for c, stronger := range yields {
-		v.weak = append(v.weak, weak{v.set([]string{c}), v.set(stronger)})
+		v.weak = append(v.weak, weak{v.set("yields", []string{c}), v.set("what yields, "+c+",", stronger)})
 	}
 	v.excludes = make([]set, len(v.terms))
 	for i, t := range v.terms {
 		for _, c := range t.Excludes {
-			j := v.code(c)
+			j := v.code(t.Code, c)
 			v.excludes[i].add(j)
 			v.excludes[j].add(i)
 		}
@@ -74,22 +74,22 @@ func buildVocabulary() *lexicon {
 	return v
 }
 
-// code gives the number of a code that a table uses; a code that is not in
-// the vocabulary is a fault of the table, found at start.
+// code gives the number of a code that a row of a table uses; a code that is not
+// in the vocabulary is a fault of that row, found at start.
 //
 //go:noinline
-func (v *lexicon) code(c string) int {
+func (v *lexicon) code(row, c string) int {
 	i, ok := v.number[c]
 	if !ok {
-		panic("cause: code " + c + " is not in the vocabulary")
+		panic("cause: " + row + " names " + c + ", which is not in the vocabulary (seen.go, judged.go)")
 	}
 	return i
 }
 
 //go:noinline
-func (v *lexicon) set(codes []string) (s set) {
+func (v *lexicon) set(row string, codes []string) (s set) {
 	for _, c := range codes {
-		s.add(v.code(c))
+		s.add(v.code(row, c))
 	}
 	return s
 }
@@ -162,13 +162,13 @@ func buildTables() *tableIndex {
 
 func (x *tableIndex) plan(c *Complaint) *plan {
 	v := vocabulary()
-	p := &plan{Complaint: c, signs: v.set(c.Signs), cured: v.set(c.Cured)}
+	p := &plan{Complaint: c, signs: v.set(c.Code, c.Signs), cured: v.set(c.Code, c.Cured)}
 	for _, code := range c.Causes {
 		i, ok := x.cause[code]
 		if !ok {
 			panic("cause: complaint " + c.Code + " names the unknown cause " + code)
 		}
-		w := weighable{x.causes[i], v.set(x.causes[i].Predicts), v.set(x.causes[i].ShownBy), v.set(x.causes[i].Contradicts), set{}}
+		w := weighable{x.causes[i], v.set(code, x.causes[i].Predicts), v.set(code, x.causes[i].ShownBy), v.set(code, x.causes[i].Contradicts), set{}}
 		for k := range w.fits {
 			w.fits[k] = w.predicts[k] | w.shownBy[k]
 		}
@@ -196,11 +196,11 @@ func (x *tableIndex) plan(c *Complaint) *plan {
 // about any of its causes.
 func (x *tableIndex) trial(p *plan, t *Test) *trial {
 	v := vocabulary()
-	r := &trial{Test: t, outcomes: v.set(t.Outcomes), when: v.set(t.When), barred: v.set(t.Barred)}
-	r.done = v.set(append(append([]string(nil), t.Outcomes...), t.Vague...))
+	r := &trial{Test: t, outcomes: v.set(t.Code, t.Outcomes), when: v.set(t.Code, t.When), barred: v.set(t.Code, t.Barred)}
+	r.done = v.set(t.Code, append(append([]string(nil), t.Outcomes...), t.Vague...))
 	var bears group
 	for _, o := range t.Outcomes {
-		n := v.code(o)
+		n := v.code(t.Code, o)
 		var out, shows group
 		for i := range p.causes {
 			if p.causes[i].contradicts.has(n) {

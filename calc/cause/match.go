@@ -175,7 +175,7 @@ func Missing(complaint string, facts []Fact) []Need {
 	}
 	var missing []Need
 	for _, n := range c.Need {
-		if !vocabulary().set(n.Any).meets(known) {
+		if !vocabulary().set(n.What, n.Any).meets(known) {
 			missing = append(missing, n)
 		}
 	}

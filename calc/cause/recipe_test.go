@@ -2,6 +2,7 @@ package cause
 
 import (
 	"slices"
+	"strings"
 	"sync"
 	"testing"
 )
@@ -42,4 +43,20 @@ func TestRecipeCause(t *testing.T) {
 	if _, ok := By("mouse-in-relay"); !ok {
 		t.Error("it is not found by its code")
 	}
+}
+
+// TestUnknownCodeNamesItsRow: a slip in the table is told with the row that has
+// it.
+func TestUnknownCodeNamesItsRow(t *testing.T) {
+	oldCauses, oldComplaints := causeTables, complaints
+	defer func() {
+		causeTables, complaints = oldCauses, oldComplaints
+		if got, _ := recover().(string); !strings.Contains(got, "mouse-in-relay names squeaks") {
+			t.Errorf("it is told as %q", got)
+		}
+	}()
+	causeTables = append(slices.Clone(causeTables), []Cause{{Code: "mouse-in-relay", Name: "a mouse sits in the relay box", Predicts: []string{"squeaks"}}})
+	complaints = slices.Clone(complaints)
+	complaints[0].Causes = append(slices.Clone(complaints[0].Causes), "mouse-in-relay")
+	buildTables()
 }

@@ -13,7 +13,7 @@ var codeForm = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
 
 func TestVocabularyIsWellFormed(t *testing.T) {
 	codes, phrases := map[string]bool{}, map[string]string{}
-	for _, f := range append(Findings(), Judged()...) {
+	for _, f := range append(Findings(), judged()...) {
 		if !codeForm.MatchString(f.Code) || codes[f.Code] {
 			t.Errorf("code %q is malformed or stands twice", f.Code)
 		}
@@ -55,7 +55,7 @@ func TestEveryCodeUsedIsKnown(t *testing.T) {
 			}
 		}
 	}
-	for _, f := range append(Findings(), Judged()...) {
+	for _, f := range append(Findings(), judged()...) {
 		check(f.Code, f.Excludes)
 	}
 	for _, c := range slices.Concat(causeTables...) {

@@ -24,10 +24,6 @@ type Finding struct {
 // Findings lists what can be typed after `saw`, in the order of the table.
 func Findings() []Finding { return slices.Clone(seen()) }
 
-// Judged lists the facts that come from judged readings, in the order of the
-// table.
-func Judged() []Finding { return slices.Clone(judged()) }
-
 // seen and judged are the rows of the vocabulary, read once.
 var (
 	seen   = sync.OnceValue(func() []Finding { return findings(seenRows) })

@@ -42,7 +42,7 @@ func MendsSomething(text string) bool {
 // other contradicts.
 func Apart(a, b *Cause) bool {
 	v := vocabulary()
-	fits := func(c *Cause) set { return v.set(append(append([]string(nil), c.Predicts...), c.ShownBy...)) }
-	shared := v.set(a.ShownBy).and(v.set(b.ShownBy))
-	return fits(a).minus(shared).meets(v.set(b.Contradicts)) || fits(b).minus(shared).meets(v.set(a.Contradicts))
+	fits := func(c *Cause) set { return v.set(c.Code, append(append([]string(nil), c.Predicts...), c.ShownBy...)) }
+	shared := v.set(a.Code, a.ShownBy).and(v.set(b.Code, b.ShownBy))
+	return fits(a).minus(shared).meets(v.set(b.Code, b.Contradicts)) || fits(b).minus(shared).meets(v.set(a.Code, a.Contradicts))
 }

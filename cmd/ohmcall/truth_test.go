@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -37,10 +38,10 @@ var own = map[string]string{
 	"cause.coldTests":  "effort on a scale of five", "cause.otherTests": "effort on a scale of five", "cause.startTests": "effort on a scale of five",
 	"formula.positive": "a range's end", "formula.notNegative": "a range's end", "formula.edge": "rounding", "formula.hoursPerYear": "the calendar",
 	"formula.duty": "a range's end", "formula.slip": "a range's end", "formula.slipFromRest": "a range's end", "formula.powerFactor": "a range's end",
-	"formula.poles": "a range's end", "formula.gauge": "a range's end", "formula.wireTemp": "a range's end", "formula.ptRange": "a range's end",
+	"formula.poles": "a range's end", "formula.gauge": "a range's end", "formula.wireTemp": "a range's end",
 	"formula.ntcRange": "a range's end", "formula.ntcRef": "the R25's own temperature", "formula.beta": "a range's end", "formula.windingRange": "a range's end",
 	"formula.coldest": "where the fitted lines start", "formula.mains": "a default that every reply names", "formula.feetToM": "a unit, exact",
-	"formula.platinum": "two parts by their ohms at 0 °C", "formula.zeroC": "a unit, exact", "formula.sampleTable": "an example", "formula.samplePoints": "an example",
+	"formula.platinum": "two parts by their ohms at 0 °C", "formula.sampleTable": "an example", "formula.samplePoints": "an example",
 }
 
 // Every number among the constants and tables of the trade's packages names
@@ -216,7 +217,18 @@ func TestTablesNameTheirSource(t *testing.T) {
 			t.Errorf("test %s: %q has a number and the source %q", x.Code, x.Name, x.Source)
 		}
 	}
-	for _, f := range append(cause.Findings(), cause.Judged()...) {
+	// What readings establish stands in the causes that rest on it.
+	facts := cause.Findings()
+	for _, k := range cause.Complaints() {
+		for _, code := range k.Causes {
+			c, _ := cause.By(code)
+			for _, code := range slices.Concat(c.Predicts, c.ShownBy, c.Contradicts) {
+				f, _ := cause.Lookup(code)
+				facts = append(facts, f)
+			}
+		}
+	}
+	for _, f := range facts {
 		if digit.MatchString(f.Help) && !sourceWord.MatchString(f.Help) {
 			t.Errorf("finding %s: %q has a number without a source", f.Code, f.Help)
 		}
