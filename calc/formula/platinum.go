@@ -10,6 +10,16 @@ const (
 	ptC = -4.183e-12
 )
 
+// PlatinumOhms is the resistance of a platinum sensor of r0 ohm at 0 °C at t °C,
+// -200 to 850 °C (IEC 60751).
+func PlatinumOhms(r0, t float64) float64 {
+	ratio, _ := ptRatio(t)
+	return r0 * ratio
+}
+
+// PlatinumRange is where the curve holds, in °C (IEC 60751).
+var PlatinumRange = Range{Lo: -200, Hi: 850}
+
 // ptRatio is R/R0 at t °C, and its slope per kelvin.
 func ptRatio(t float64) (ratio, slope float64) {
 	ratio, slope = 1+t*(ptA+t*ptB), ptA+2*ptB*t
@@ -44,20 +54,18 @@ const (
 	ptSource   = "IEC 60751:2008/2022, ASTM E1137; older tables (DIN 43760) differ by up to 0.02 ohm at 300 degC"
 )
 
-var ptRange = Range{Lo: -200, Hi: 850}
-
 // platinumPair makes the two formulas of a sensor of r0 ohm at 0 °C.
 func platinumPair(name string, r0, at100 float64, typed string) []Formula {
-	low, _ := ptRatio(ptRange.Lo)
-	high, _ := ptRatio(ptRange.Hi)
+	low, _ := ptRatio(PlatinumRange.Lo)
+	high, _ := ptRatio(PlatinumRange.Hi)
 	const valid = "industrial platinum sensors of 3.851e-3 per kelvin; refuses temperatures outside -200 to 850 degC"
 	return []Formula{
 		{
 			Name: name + "_ohms", Topic: ptTopic, Unit: "ohm",
-			Params: []Param{{Name: "temp", Unit: "degC", Help: "of the sensor", In: ptRange}},
+			Params: []Param{{Name: "temp", Unit: "degC", Help: "of the sensor", In: PlatinumRange}},
 			Help:   "resistance of a platinum sensor at a temperature", Equation: ptEquation, Valid: valid, Source: ptSource,
 			Example: Example{Call: name + "_ohms(100C)", Args: []any{100.0}, Want: at100, Tol: at100 * 1e-6, Text: "at 100 degC it reads " + typed},
-			Fn:      func(a Args) (float64, error) { r, _ := ptRatio(a.Num[0]); return r * r0, nil },
+			Fn:      func(a Args) (float64, error) { return PlatinumOhms(r0, a.Num[0]), nil },
 		},
 		{
 			Name: name + "_temp", Topic: ptTopic, Unit: "degC",

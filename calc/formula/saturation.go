@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"ohmcall/calc/quantity"
 )
 
 // vapour is one saturation line: ln(p/pc) = (Tc/T) Σ n θ^t, θ = 1 − T/Tc.
@@ -83,11 +85,10 @@ var gases = []gas{
 	},
 }
 
-// Standard atmosphere and the pound per square inch, for gauge pressures at
-// sea level (NIST SP 811, from memory).
+// For gauge pressures at sea level.
 const (
-	atmosphere = 101325.0 // Pa
-	psi        = 6894.757293168361
+	atmosphere = quantity.Atmosphere
+	psi        = quantity.PSI
 )
 
 // coldest is where the lines start, K: below it no repair trade works.

@@ -4,10 +4,12 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"ohmcall/calc/quantity"
 )
 
 const (
-	zeroC    = 273.15 // K
+	zeroC    = quantity.ZeroC
 	ntcTopic = "thermistors"
 )
 
@@ -24,6 +26,12 @@ const (
 	betaValid  = "one B value fits between the two temperatures it was taken at; warns outside 0 to 100 degC, where a real sensor is off by 1 K and more; refuses temperatures outside -80 to 300 degC"
 	betaSource = "IEC 60539-1, definition of the B value"
 )
+
+// BetaOhms is the resistance of a thermistor of rated ohms at ref °C and a B value
+// in kelvin at t °C (IEC 60539-1).
+func BetaOhms(rated, beta, ref, t float64) float64 {
+	return rated * math.Exp(beta*(1/(t+zeroC)-1/(ref+zeroC)))
+}
 
 func betaTemp(ohms, rated, beta, ref float64) (float64, error) {
 	return celsius(1/(ref+zeroC) + math.Log(ohms/rated)/beta)
@@ -139,7 +147,7 @@ var thermistors = []Formula{
 		Example: Example{Call: "ntc_ohms(50C, 10kohm, 3977)", Args: []any{50.0, 10e3, 3977.0}, Want: 3563, Tol: 0.5,
 			Text: "10 kohm with B 3977 has 3563 ohm at 50 degC"},
 		Fn: func(a Args) (float64, error) {
-			return a.Num[1] * math.Exp(a.Num[2]*(1/(a.Num[0]+zeroC)-1/(a.Num[3]+zeroC))), nil
+			return BetaOhms(a.Num[1], a.Num[2], a.Num[3], a.Num[0]), nil
 		},
 		Warn: func(a Args) string { return betaWarn(a.Num[0]) },
 	},

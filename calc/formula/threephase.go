@@ -1,6 +1,14 @@
 package formula
 
-import "slices"
+// Unbalance is the largest deviation of three from their average, in percent of
+// it, 0 of none (NEMA MG 1, definition of voltage unbalance).
+func Unbalance(a, b, c float64) float64 {
+	mean := a/3 + b/3 + c/3
+	if mean == 0 {
+		return 0
+	}
+	return 100 * max(max(a, b, c)-mean, mean-min(a, b, c)) / mean
+}
 
 var threePhase = []Formula{
 	{
@@ -12,8 +20,7 @@ var threePhase = []Formula{
 		Example: Example{Call: "unbalance(462V, 463V, 455V)", Args: []any{462.0, 463.0, 455.0}, Want: 1.087, Tol: 0.001,
 			Text: "462, 463 and 455 V are 1.1 % out of balance"},
 		Fn: func(a Args) (float64, error) {
-			mean := a.Num[0]/3 + a.Num[1]/3 + a.Num[2]/3
-			return 100 * max(slices.Max(a.Num)-mean, mean-slices.Min(a.Num)) / mean, nil
+			return Unbalance(a.Num[0], a.Num[1], a.Num[2]), nil
 		},
 		Say: func(Args, float64) string { return "NEMA MG 1 recommends no more than 1 % at a motor's terminals" },
 	},

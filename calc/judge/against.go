@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
 )
 
@@ -50,11 +51,11 @@ func apart(a, b float64) bool { return math.Abs(math.Log(a/b)) > math.Log(apartF
 // likelyPlatinum is the R0 of the usual platinum sensors that a reading comes
 // within 5 % of, 0 when it is near none.
 func likelyPlatinum(v, celsius measure.Value) float64 {
-	if v.Over || celsius.Over || celsius.X < ptCold || celsius.X > ptWarm {
+	if v.Over || celsius.Over || celsius.X < formula.PlatinumRange.Lo || celsius.X > formula.PlatinumRange.Hi {
 		return 0
 	}
 	for _, r0 := range platinumSizes {
-		if math.Abs(v.X/platinumOhms(r0, celsius.X)-1) < platinumNear {
+		if math.Abs(v.X/formula.PlatinumOhms(r0, celsius.X)-1) < platinumNear {
 			return r0
 		}
 	}

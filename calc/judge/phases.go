@@ -3,6 +3,7 @@ package judge
 import (
 	"math"
 
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -26,7 +27,6 @@ const (
 	ratedBalance  = 1.0
 	smallest      = 1e-9 // so that nothing is divided by 0 V
 	halfOf        = 50.0 // percent
-	allOf         = 100.0
 	phaseSource   = "NEMA MG 1, largest deviation from the average by the average; 5 % from memory"
 )
 
@@ -98,14 +98,7 @@ func Phases(in PhasesIn) verdict.Verdict {
 // unbalance is the largest deviation from the average, in percent of it, with
 // the bounds that those of the pairs allow.
 func unbalance(pairs [3]measure.Value) measure.Value {
-	of := func(v [3]float64) float64 {
-		avg := (v[0] + v[1] + v[2]) / 3
-		var most float64
-		for _, x := range v {
-			most = math.Max(most, math.Abs(x-avg))
-		}
-		return allOf * most / math.Max(avg, smallest)
-	}
+	of := func(v [3]float64) float64 { return formula.Unbalance(v[0], v[1], v[2]) }
 	out := measure.Value{X: of([3]float64{pairs[0].X, pairs[1].X, pairs[2].X})}
 	var apart, top float64 // two pairs that far apart are half of it from the average
 	for i, p := range pairs {

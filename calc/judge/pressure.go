@@ -7,12 +7,13 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
+	units "ohmcall/calc/quantity"
 	"ohmcall/calc/verdict"
 )
 
-// airPSI is the standard atmosphere in psi (NIST SP 811, from memory): gauge pressures
-// become absolute ones by it, at sea level.
-const airPSI = 14.696
+// airPSI is the standard atmosphere in psi: gauge pressures become absolute ones
+// by it, at sea level.
+const airPSI = units.Atmosphere / units.PSI
 
 const (
 	// leastRatio is the ratio of the absolute pressures that a compressor

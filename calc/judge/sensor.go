@@ -5,12 +5,14 @@ import (
 	"math"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
+	units "ohmcall/calc/quantity"
 	"ohmcall/calc/verdict"
 )
 
-// kelvin is 0 °C in kelvin (NIST SP 811, from memory).
-const kelvin = 273.15
+// kelvin is 0 °C in kelvin.
+const kelvin = units.ZeroC
 
 // shortShare is the share of the lowest resistance expected below which a
 // sensor is shorted (common practice).
@@ -96,10 +98,12 @@ func (in NTCIn) curve() (f func(c float64) (float64, bool), tol float64, source 
 	return nil, 0, ""
 }
 
-// BetaOhms is R25·exp(β(1/T − 1/298.15 K)) at c °C
-// (IEC 60539-1).
+// betaRef is the temperature of R25, in °C (IEC 60539-1).
+const betaRef = 25
+
+// BetaOhms is the resistance at c °C by R25 and beta.
 func BetaOhms(r25, beta, c float64) float64 {
-	return r25 * math.Exp(beta*(1/(c+kelvin)-1/(25+kelvin)))
+	return formula.BetaOhms(r25, beta, betaRef, c)
 }
 
 // defaultPlatinumKelvin is how far a platinum sensor of no known class may be
@@ -120,21 +124,6 @@ type PlatinumIn struct {
 // for each degree.
 var ptClasses = map[string]struct{ fixed, slope float64 }{"A": {0.15, 0.002}, "B": {0.30, 0.005}}
 
-// Coefficients of IEC 60751 and the range in which they hold.
-const (
-	ptA, ptB, ptC  = 3.9083e-3, -5.775e-7, -4.183e-12
-	ptCold, ptWarm = -200.0, 850.0
-)
-
-// platinumOhms is the resistance at c °C, -200 to 850 °C.
-func platinumOhms(r0, c float64) float64 {
-	r := 1 + ptA*c + ptB*c*c
-	if c < 0 {
-		r += ptC * (c - 100) * c * c * c
-	}
-	return r0 * r
-}
-
 // Platinum judges a platinum sensor against the curve of IEC 60751.
 func Platinum(in PlatinumIn) verdict.Verdict {
 	subject := named("platinum sensor", in.Name)
@@ -145,17 +134,17 @@ func Platinum(in PlatinumIn) verdict.Verdict {
 		source = fmt.Sprintf("IEC 60751; ±%s K, no class being known (%s)", num(defaultPlatinumKelvin), commonPractice)
 	}
 	t := in.Celsius
-	if in.R0 <= 0 || !known || t.Over || t.Lo < ptCold || t.Hi > ptWarm {
+	if in.R0 <= 0 || !known || t.Over || t.Lo < formula.PlatinumRange.Lo || t.Hi > formula.PlatinumRange.Hi {
 		return undecided("sensor", subject, "R0, class A or B and a temperature of -200 to 850 °C are needed", in.Ohms, t)
 	}
 	off := class.fixed + class.slope*math.Abs(t.X)
-	w := window{platinumOhms(in.R0, t.X-off), platinumOhms(in.R0, t.X+off)}
-	v, at := in.Ohms, platinumOhms(in.R0, t.X)
-	v.Lo -= platinumOhms(in.R0, t.Hi) - at
-	v.Hi += at - platinumOhms(in.R0, t.Lo)
+	w := window{formula.PlatinumOhms(in.R0, t.X-off), formula.PlatinumOhms(in.R0, t.X+off)}
+	v, at := in.Ohms, formula.PlatinumOhms(in.R0, t.X)
+	v.Lo -= formula.PlatinumOhms(in.R0, t.Hi) - at
+	v.Hi += at - formula.PlatinumOhms(in.R0, t.Lo)
 	out := sensor(subject, v, t, w, source)
-	curve := func(c float64) (float64, bool) { return platinumOhms(in.R0, c), true }
-	return pretends(out, in.Ohms, t.X, curve, ptCold, ptWarm)
+	curve := func(c float64) (float64, bool) { return formula.PlatinumOhms(in.R0, c), true }
+	return pretends(out, in.Ohms, t.X, curve, formula.PlatinumRange.Lo, formula.PlatinumRange.Hi)
 }
 
 // sensor judges any resistance sensor against the window at a temperature;

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -25,8 +26,8 @@ func TestPlatinumOhms(t *testing.T) {
 		{-200, 18.52}, {-100, 60.26}, {-50, 80.31}, {0, 100}, {25, 109.735}, {50, 119.40},
 		{100, 138.5055}, {200, 175.86}, {300, 212.05}, {400, 247.09}, {600, 313.71}, {850, 390.48},
 	} {
-		near(t, "ohms", platinumOhms(100, c.celsius), c.want, 0.0051)
-		near(t, "ohms of 1000", platinumOhms(1000, c.celsius), 10*c.want, 0.051)
+		near(t, "ohms", formula.PlatinumOhms(100, c.celsius), c.want, 0.0051)
+		near(t, "ohms of 1000", formula.PlatinumOhms(1000, c.celsius), 10*c.want, 0.051)
 	}
 }
 
@@ -40,10 +41,10 @@ func TestPlatinum(t *testing.T) {
 		word  verdict.Word
 		facts []string
 	}{
-		{"0.3 K high, class A", measure.Exact(platinumOhms(100, 100.3)), "A", verdict.Sound, []string{"sensor-sound"}},
-		{"0.4 K high, class A", measure.Exact(platinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
-		{"0.7 K high, class B", measure.Exact(platinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
-		{"0.9 K high, class B", measure.Exact(platinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
+		{"0.3 K high, class A", measure.Exact(formula.PlatinumOhms(100, 100.3)), "A", verdict.Sound, []string{"sensor-sound"}},
+		{"0.4 K high, class A", measure.Exact(formula.PlatinumOhms(100, 100.4)), "A", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
+		{"0.7 K high, class B", measure.Exact(formula.PlatinumOhms(100, 100.7)), "", verdict.Sound, []string{"sensor-sound"}},
+		{"0.9 K high, class B", measure.Exact(formula.PlatinumOhms(100, 100.9)), "B", verdict.Failed, []string{"sensor-failed", "sensor-reads-warm"}},
 		{"meter too coarse", within(138.5, 1.7), "B", verdict.CannotTell, []string{"sensor-undecided"}},
 		{"open", measure.Open(7), "B", verdict.Failed, []string{"sensor-failed"}},
 		{"shorted", within(0.2, 0.3), "B", verdict.Failed, []string{"sensor-failed"}},

@@ -45,9 +45,9 @@ const (
 	Absolute      // a pressure above vacuum
 )
 
-// atmosphere is the standard atmosphere in pascals, by which gauge and
+// Atmosphere is the standard atmosphere in pascals, by which gauge and
 // absolute pressure are converted. Source: NIST SP 811 (from memory).
-const atmosphere = 101325
+const Atmosphere = 101325
 
 var superscripts = strings.NewReplacer("-", "⁻", "0", "⁰", "1", "¹", "2", "²", "3", "³",
 	"4", "⁴", "5", "⁵", "6", "⁶", "7", "⁷", "8", "⁸", "9", "⁹")

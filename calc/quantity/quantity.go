@@ -142,9 +142,9 @@ func (q Q) To(u *Unit) (Q, error) {
 	switch {
 	case from.kind == u.kind:
 	case from.kind == Gauge && u.kind == Absolute:
-		v += atmosphere
+		v += Atmosphere
 	case from.kind == Absolute && u.kind == Gauge:
-		v -= atmosphere
+		v -= Atmosphere
 	default:
 		return Q{}, fault("%s cannot be turned into %s", from.described(), u.described())
 	}

@@ -40,19 +40,20 @@ var (
 
 // Factors that several units share. The international units of length, mass
 // and force are exact; inch of mercury and of water by UCUM m[Hg] and
-// m[H2O]; horsepower 550 ft·lbf/s and the IT Btu by UCUM.
+// m[H2O]; horsepower 550 ft·lbf/s and the IT Btu by UCUM. PSI is the pound per
+// square inch in pascals, ZeroC 0 °C in kelvin (NIST SP 811, from memory).
 const (
 	inch   = 0.0254
 	foot   = 12 * inch
 	pound  = 0.45359237
-	psi    = pound * 9.80665 / (inch * inch)
+	PSI    = pound * 9.80665 / (inch * inch)
 	inHg   = 133322.0 * inch
 	inWC   = 9806.65 * inch
 	hp     = 550 * foot * pound * 9.80665
 	btu    = 1055.05585262
-	zeroC  = 273.15
+	ZeroC  = 273.15
 	degree = 5.0 / 9
-	zeroF  = zeroC - 32*degree
+	zeroF  = ZeroC - 32*degree
 )
 
 // decls is the table of units. Within a dimension and kind the first one is
@@ -73,12 +74,12 @@ var decls = []decl{
 	{symbols: []string{"F"}, ucum: "F", what: "capacitance", dim: dimCapacitance, factor: 1, prefixes: "pnu", auto: "pnu", prefixed: true, help: "farad, only as uF, nF, pF or mfd"},
 	{symbols: []string{"mfd", "MFD"}, ucum: "uF", what: "capacitance", dim: dimCapacitance, factor: 1e-6, help: "microfarad as the trade writes it"},
 	{symbols: []string{"H"}, ucum: "H", what: "inductance", dim: dimInductance, factor: 1, prefixes: "num", auto: "um", help: "henry"},
-	{symbols: []string{"°C", "degC", "C"}, ucum: "Cel", what: "temperature", dim: dimTemp, kind: Point, factor: 1, offset: zeroC, diff: "K", help: "degree Celsius on a thermometer"},
+	{symbols: []string{"°C", "degC", "C"}, ucum: "Cel", what: "temperature", dim: dimTemp, kind: Point, factor: 1, offset: ZeroC, diff: "K", help: "degree Celsius on a thermometer"},
 	{symbols: []string{"°F", "degF", "F"}, ucum: "[degF]", what: "temperature", dim: dimTemp, kind: Point, factor: degree, offset: zeroF, diff: "Fdiff", help: "degree Fahrenheit on a thermometer"},
 	{symbols: []string{"K", "Kdiff", "Cdiff"}, ucum: "K", what: "temperature difference", dim: dimTemp, factor: 1, help: "kelvin, a temperature difference in Celsius degrees"},
 	{symbols: []string{"Fdiff"}, ucum: "[degR]", what: "temperature difference", dim: dimTemp, factor: degree, help: "a temperature difference in Fahrenheit degrees"},
-	{symbols: []string{"psi", "psig"}, ucum: "[psi]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: psi, diff: "psid", help: "pound per square inch, gauge"},
-	{symbols: []string{"psia"}, ucum: "[psi]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: psi, diff: "psid", help: "pound per square inch, absolute"},
+	{symbols: []string{"psi", "psig"}, ucum: "[psi]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: PSI, diff: "psid", help: "pound per square inch, gauge"},
+	{symbols: []string{"psia"}, ucum: "[psi]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: PSI, diff: "psid", help: "pound per square inch, absolute"},
 	{symbols: []string{"kPa", "kPag"}, ucum: "kPa", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e3, diff: "kPad", help: "kilopascal, gauge"},
 	{symbols: []string{"kPaa"}, ucum: "kPa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e3, diff: "kPad", help: "kilopascal, absolute"},
 	{symbols: []string{"bar", "barg"}, ucum: "bar", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e5, diff: "bard", help: "bar, gauge"},
@@ -86,7 +87,7 @@ var decls = []decl{
 	{symbols: []string{"inHg"}, ucum: "[in_i'Hg]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inHg, diff: "psid", help: "inch of mercury, gauge; a vacuum is negative"},
 	{symbols: []string{"inWC"}, ucum: "[in_i'H2O]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inWC, diff: "psid", help: "inch of water column, gauge"},
 	{symbols: []string{"kPad"}, ucum: "kPa", what: "pressure difference", dim: dimPressure, factor: 1e3, help: "kilopascal, a difference"},
-	{symbols: []string{"psid"}, ucum: "[psi]", what: "pressure difference", dim: dimPressure, factor: psi, help: "pound per square inch, a difference"},
+	{symbols: []string{"psid"}, ucum: "[psi]", what: "pressure difference", dim: dimPressure, factor: PSI, help: "pound per square inch, a difference"},
 	{symbols: []string{"bard"}, ucum: "bar", what: "pressure difference", dim: dimPressure, factor: 1e5, help: "bar, a difference"},
 	{symbols: []string{"s", "sec"}, ucum: "s", what: "time", dim: dimTime, factor: 1, prefixes: "num", auto: "um", help: "second"},
 	{symbols: []string{"min"}, ucum: "min", what: "time", dim: dimTime, factor: 60, help: "minute"},

@@ -123,7 +123,7 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 			return w.Errorf("a %s below zero is no reading", r.quality.noun)
 		}
 	case "temp":
-		if x < -273.15 {
+		if x < -quantity.ZeroC {
 			return w.Errorf("no temperature is below absolute zero")
 		}
 	case "psi":
