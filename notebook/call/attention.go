@@ -32,7 +32,7 @@ func (c *Call) alerts(r *record.Record) []string {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
 	}
 	for _, e := range c.expects {
-		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
+		if s := c.shaken(e.from); s != "" && c.alive(e.entry) {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)
 		} else if e.met == sum.No && c.alive(e.entry) {
 			add("Expectation not met", e.meaning+atEntry(e.entry))

@@ -66,6 +66,7 @@ type Call struct {
 	parts         []part
 	wires         []wire
 	meters        []meter
+	revalued      map[string]int // see revalue
 	defs          []definition
 	sums          []sumLine
 	needs         []need

@@ -16,7 +16,7 @@ type sumLine struct {
 	text  string
 	value string
 	out   *Sum
-	from  []int  // the entries that it rests on
+	from  []basis
 	by    string // the definitions that it used, as they were then
 }
 
@@ -25,7 +25,7 @@ type expectation struct {
 	entry   int
 	text    string
 	meaning string
-	from    []int // the entries that it rests on
+	from    []basis
 	by      string
 	met     sum.Truth
 }

@@ -21,13 +21,13 @@ import (
 type scope struct {
 	c     *Call
 	notes []string     // what formulas said
-	used  []int        // the entries that the sum rests on
+	used  []basis      // what the sum rests on
 	asked []definition // the own names that it used
 }
 
 // own notes a definition that the sum uses.
 func (s *scope) own(d definition) {
-	s.rest(d.entry)
+	s.rest(basis{d.entry, s.c.entry})
 	if !slices.ContainsFunc(s.asked, func(o definition) bool { return o.entry == d.entry }) {
 		s.asked = append(s.asked, d)
 	}
@@ -58,25 +58,6 @@ func (s *scope) by() string {
 	return text
 }
 
-// rest notes that the sum rests on entries.
-func (s *scope) rest(entries ...int) {
-	for _, n := range entries {
-		if !slices.Contains(s.used, n) {
-			s.used = append(s.used, n)
-		}
-	}
-}
-
-// struckBelow is the first struck entry that a sum rests on, 0 for none.
-func (c *Call) struckBelow(entries []int) int {
-	for _, n := range entries {
-		if !c.alive(n) {
-			return n
-		}
-	}
-	return 0
-}
-
 // Lookup implements sum.Env.
 func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	d, ok := s.c.defined(name)
@@ -85,8 +66,8 @@ func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	}
 	s.own(d)
 	s.rest(d.from...)
-	if n := s.c.struckBelow(d.from); n > 0 {
-		s.notes = append(s.notes, name+" rests on entry "+itoa(n)+", which was struck.")
+	if why := s.c.shaken(d.from); why != "" {
+		s.notes = append(s.notes, name+" "+why+".")
 	}
 	return d.value, true
 }
@@ -164,7 +145,7 @@ type definition struct {
 	name   string
 	isFunc bool
 	value  quantity.Q
-	from   []int // the entries that the value rests on
+	from   []basis // what the value rests on
 	def    sum.Def
 	help   string
 	by     string // as of a sum
@@ -346,7 +327,7 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	if found.over {
 		return nil, (&source.Error{Msg: at + " read OL in entry " + itoa(found.entry) + ", which is no number"})
 	}
-	s.rest(found.entry)
+	s.restOnReading(found)
 	return c.quantityOf(found), nil
 }
 
