@@ -71,6 +71,9 @@ func lastEntries(c *Call) []string {
 
 func applyStrike(c *Call, a *args) (*Reply, error) {
 	p := a.get("ENTRY")
+	if len(c.entries) == 0 {
+		return nil, p.errorf("no entry is there yet that could be struck")
+	}
 	n, err := strconv.Atoi(p.text)
 	if err != nil || n < 1 || n > len(c.entries) {
 		return nil, p.errorf("there is no entry %s", p.text).WithHint("strike takes the number of an entry, 1 to %d, and a reason", len(c.entries))

@@ -245,7 +245,7 @@ func sortOf(part string) int {
 // Doubtful refuses a line typed live that a stored one may be, though it is
 // likelier a slip: a comma that can be a sign of thousands, of decimals, or part
 // two readings, as in watt unit 1,200; a value in the place of a point, as in
-// ohm coil 1320 550; what a client or a unit did, in the place of their name; ohms of a machine under power; what has no pins read yet for all of them.
+// ohm coil 1320 550; what a client or a unit did, in the place of their name; ohms of a machine under power; what has no pins read yet for all of them; several entries behind strike.
 func (c *Call) Doubtful(text string) error {
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
@@ -254,6 +254,15 @@ func (c *Call) Doubtful(text string) error {
 	if first := l.Words[0].Text; len(l.Words) > 1 && c.isName(first) && said.Tells(l.Words[1].Text) {
 		return l.Words[1].Errorf("this tells something of the %s and would take the place of its name", first).
 			WithHint("note %s; how the unit is left: left unplugged; the complaint: fault …", clip(l.Body, 60))
+	}
+	if l.Words[0].Text == "strike" {
+		rest, col := l.Rest()
+		if m := severalEntries().FindStringSubmatch(rest); m != nil {
+			if n, _ := strconv.Atoi(m[2]); n > 0 && n <= len(c.entries) {
+				w := script.Word{Col: col, End: col + len([]rune(strings.TrimSpace(m[0])))}
+				return w.Errorf("strike takes one entry at a time").WithHint("strike each with its reason: strike %s probe slipped", m[1])
+			}
+		}
 	}
 	q := qualityOf(l.Words[0].Text)
 	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
@@ -347,6 +356,9 @@ func plainly(text string) string {
 // slips are the words that take a line back.
 var slips = []string{"undo", "oops", "delete", "del"}
 
+// severalEntries begins with a range or a list of numbers where strike takes one.
+var severalEntries = said.Lazily(`^(\d+)(?:\s*[-–,&+]\s*|\s+(?:and|to)\s+|\s+)(\d+)(?:[\s,&+–-]+(?:and )?\d+)*(?:\s|$)`)
+
 // takeBack makes of undo or oops, with a reason or without, the strike of the
 // last entry that can be struck, or of the entry named; strike last is the same.
 func (c *Call) takeBack(l *script.Line) string {
@@ -358,6 +370,9 @@ func (c *Call) takeBack(l *script.Line) string {
 			return ""
 		}
 		reason = strings.TrimSpace(reason[len(last):])
+	}
+	if severalEntries().MatchString(reason) {
+		return string([]rune(l.Text)[:l.BodyCol-1]) + "strike " + reason // for Doubtful to refuse
 	}
 	entry := ""
 	for _, n := range lastEntries(c) {
