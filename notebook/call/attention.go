@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -37,7 +38,7 @@ func (c *Call) alerts(r *record.Record) []string {
 		} else if e.met == sum.No && c.alive(e.entry) {
 			add("Expectation not met", e.meaning+atEntry(e.entry))
 		} else if e.met == sum.Unsure && c.alive(e.entry) {
-			add("In doubt", e.meaning+atEntry(e.entry)+": "+tooClose)
+			add("In doubt", e.meaning+atEntry(e.entry)+": "+cmp.Or(e.why, tooClose))
 		}
 	}
 	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {
@@ -212,6 +213,11 @@ func (c *Call) wanting() []want {
 	for _, f := range identityFields {
 		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
 			add(f.help+" ("+f.word+")", "")
+		}
+	}
+	for _, e := range c.waiting {
+		if c.alive(e.entry) {
+			add(e.meaning+": "+e.waits, "expect, entry "+itoa(e.entry))
 		}
 	}
 	own := false

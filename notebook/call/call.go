@@ -71,6 +71,7 @@ type Call struct {
 	sums          []sumLine
 	needs         []need
 	expects       []expectation
+	waiting       []expectation
 	assumed       []assumption
 	jumps         []jump
 	away          time.Duration // between a closing and what opened it again
@@ -269,6 +270,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if err != nil {
 		return Entry{}, err
+	}
+	if s.Command != nil && (s.Command.Group == Reads || s.Command.Word == "plate") {
+		c.judgeWaiting(e.Reply)
 	}
 	if s.Command != nil && s.Command.Screen {
 		e.N = 0

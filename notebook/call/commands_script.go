@@ -237,9 +237,3 @@ func (c *Call) established(what string) bool {
 	}
 	return false
 }
-
-// unreadYet reports whether a condition only wants for a reading or a plate
-// value that may come later.
-func unreadYet(err error) bool {
-	return strings.Contains(err.Error(), "was read") || strings.Contains(err.Error(), "the plate holds no number")
-}

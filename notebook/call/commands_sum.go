@@ -20,16 +20,6 @@ type sumLine struct {
 	by    string // the definitions that it used, as they were then
 }
 
-// expectation is a judgement written down with its outcome.
-type expectation struct {
-	entry   int
-	text    string
-	meaning string
-	from    []basis
-	by      string
-	met     sum.Truth
-}
-
 func sumCommands() []Command {
 	expr := func(name string) Param {
 		return Param{Name: name, Kind: Expression, Words: func(c *Call) []string { return c.sumNames() }}
@@ -53,6 +43,7 @@ func sumCommands() []Command {
 			Word: "expect", Group: Sums,
 			Params:   []Param{expr("CONDITION"), {Name: "MEANING", Kind: Quoted}},
 			Help:     "write down a judgement; it stays in the record as met, not met or cannot tell",
+			Doc:      "One whose reading is still to come waits, counts as missing, and is judged when the reading is there.",
 			Examples: []string{`expect 121.4V - 117.8V < 6V "sag at start within 5 %"`},
 			apply:    applyExpect,
 		},
@@ -203,33 +194,6 @@ func guarded(met sum.Truth, nothing string) *Reply {
 
 // tooClose is why a condition cannot be told.
 const tooClose = "what it compares lies closer together than its doubt"
-
-func applyExpect(c *Call, a *args) (*Reply, error) {
-	met, err := c.guard(a.line)
-	if err != nil {
-		return nil, err
-	}
-	if r := guarded(met, "nothing expected"); r != nil {
-		return r, nil
-	}
-	p := a.get("CONDITION")
-	s := &scope{c: c}
-	yes, err := sum.Condition(p.text, s)
-	if err != nil {
-		return nil, shifted(err, p.col)
-	}
-	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, by: s.by(), met: yes})
-	r := &Reply{}
-	switch yes {
-	case sum.Yes:
-		r.add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met")
-	case sum.No:
-		r.add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met")
-	default:
-		r.add(Ask, "Cannot tell: "+a.text("MEANING")+"; "+tooClose+".").flag("expectation-unsure")
-	}
-	return r, nil
-}
 
 // applySum evaluates a line that is no command.
 func (c *Call) applySum(l *script.Line) (*Reply, error) {

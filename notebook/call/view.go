@@ -156,9 +156,12 @@ func (c *Call) drawEvidence(r *record.Record) {
 		met := map[sum.Truth]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
 		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: joined(e.meaning, e.by), Met: met, Struck: c.struck[e.entry]}
 		if s := c.shaken(e.from); s != "" {
-			row.Value, row.Met, row.Meaning = "in doubt", "", joined(row.Meaning, s)
+			row.Value, row.Met, row.Meaning = "in doubt", "in doubt", joined(row.Meaning, s)
 		}
 		r.Sums = append(r.Sums, row)
+	}
+	for _, e := range c.waiting {
+		r.Sums = append(r.Sums, record.Sum{Entry: e.entry, Text: e.text, Value: "waiting", Meaning: joined(e.meaning, e.waits), Met: "waiting", Struck: c.struck[e.entry]})
 	}
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
 }
