@@ -225,6 +225,17 @@ func (n *Notebook) ask(text string) ([]call.Entry, error) {
 const deepest = 4
 
 func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
+	name, uses := n.usedFile(text)
+	if uses && depth == 0 {
+		if err := n.rehearse(text); err != nil {
+			return nil, err
+		}
+	}
+	return n.take(text, depth, name, uses)
+}
+
+// take enters a line, and those of the file that it uses.
+func (n *Notebook) take(text string, depth int, name string, uses bool) ([]call.Entry, error) {
 	var out []call.Entry
 	needed, err := n.snippetsFor(text)
 	if err != nil {
@@ -238,7 +249,7 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		out = append(out, e)
 	}
 	var lines []string
-	if name, ok := n.usedFile(text); ok {
+	if uses {
 		if depth >= deepest {
 			return out, fmt.Errorf("files that use files go at most %d deep", deepest)
 		}
@@ -259,16 +270,57 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		}
 	}
 	for i, line := range lines {
-		if n.holds(line) {
+		if n.call.Stands(line) {
 			continue
 		}
-		more, err := n.do(line, depth+1)
-		out = append(out, more...)
+		err := call.OfOneCall(line)
+		if err == nil {
+			var more []call.Entry
+			more, err = n.do(line, depth+1)
+			out = append(out, more...)
+		}
 		if err != nil && !errors.Is(err, call.ErrBlank) {
-			return out, fmt.Errorf("line %d of the file: %w", i+1, err)
+			return out, inFile(name, i+1, line, err)
 		}
 	}
 	return out, nil
+}
+
+// rehearse takes a file in on a copy of the call that is stored nowhere: where
+// one line is refused, the whole file is, and the record is as it was.
+func (n *Notebook) rehearse(text string) error {
+	h := n.host
+	if h.Keep != nil {
+		h.Keep = func(string) error { return nil }
+	}
+	copied := &Notebook{host: h, call: n.upTo(n.call.Len()), cost: n.cost}
+	name, uses := copied.usedFile(text)
+	_, err := copied.take(text, 0, name, uses)
+	var at *source.Error
+	if errors.As(err, &at) && at.Line != "" {
+		e := *at
+		e.Msg += "; nothing of the file was taken"
+		return &e
+	}
+	return err
+}
+
+// inFile says in which line of which file a fault is.
+func inFile(name string, row int, line string, err error) error {
+	var at *source.Error
+	var unsaved *SaveError
+	if errors.As(err, &unsaved) || errors.Is(err, ErrFull) {
+		return fmt.Errorf("line %d of %s: %w", row, name, err)
+	}
+	if !errors.As(err, &at) {
+		at = &source.Error{Msg: err.Error()}
+	}
+	e := *at
+	e.Msg = fmt.Sprintf("line %d of %s: %s", row, script.Clean(name), at.Msg)
+	if e.Line == "" {
+		e.Line = strings.TrimSpace(script.Clean(line))
+	}
+	return &e
 }
 
 // ScriptLines cuts a script into its lines.
@@ -276,17 +328,6 @@ func ScriptLines(content []byte) []string {
 	text := strings.TrimPrefix(string(content), "\uFEFF")
 	text = strings.TrimSuffix(strings.ReplaceAll(text, "\r\n", "\n"), "\n")
 	return strings.Split(text, "\n")
-}
-
-// holds reports whether a line of a file defines what the call has already, in
-// the same words.
-func (n *Notebook) holds(line string) bool {
-	name, ok := call.Defines(line)
-	if !ok {
-		return false
-	}
-	have, _ := n.call.DefinitionLine(name)
-	return have == strings.TrimSpace(line)
 }
 
 func (n *Notebook) usedFile(text string) (string, bool) {

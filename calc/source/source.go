@@ -20,6 +20,9 @@ type Error struct {
 	Msg string
 	// Hint says what would have worked; it may be empty.
 	Hint string
+	// Line is the line that the columns belong to, where that is not the one
+	// that was typed.
+	Line string
 }
 
 // Error gives the message and, when there is one, the hint.

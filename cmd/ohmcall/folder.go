@@ -96,6 +96,9 @@ func (a *app) asides(e call.Entry) []string {
 	if e.Kind == "help" && strings.Contains(e.Line, "snippets") && len(a.own) > 0 {
 		return []string{"Kept in " + snippetFile + ": " + strings.Join(a.ownNames(), ", ") + "."}
 	}
+	if name, ok := call.Defines(e.Line); ok && a.own[name] != "" && a.own[name] != e.Line {
+		return []string{"In this call " + cleanName(name) + " is another than the one kept: " + cleanName(a.own[name])}
+	}
 	if e.Kind != "keep" {
 		return nil
 	}

@@ -220,18 +220,16 @@ func (c *Call) wanting() []want {
 			add(e.meaning+": "+e.waits, "expect, entry "+itoa(e.entry))
 		}
 	}
-	own := false
 	for _, n := range c.needs {
 		if !c.wanted(n) {
 			continue
 		}
-		own = true
 		if met, err := c.holds(n.what); err == nil && !met {
 			add(n.what, "need, entry "+itoa(n.entry))
 		}
 	}
 	e := c.stopped()
-	if !own && (e == nil || e.Result == record.NoFault) {
+	if e == nil || e.Result == record.NoFault {
 		complaint := "complaint, entry " + itoa(c.lastAt("fault"))
 		facts := c.facts(math.MaxInt)
 		if rep := c.repairs(); len(rep) > 0 {

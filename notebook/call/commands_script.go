@@ -40,7 +40,7 @@ func scriptCommands() []Command {
 			Word: "need", Group: Scripts,
 			Params:   []Param{{Name: "WHAT", Kind: Free, Words: needWords}},
 			Help:     "what a complete call of this kind must hold",
-			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts whenever the condition holds, now or later. Without any need the list for the complaint applies.",
+			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts whenever the condition holds, now or later. It adds to what the complaint asks for.",
 			Examples: []string{"need volt line", "need ohm A case", "need serial", `when is(gas, "R-600a"): need safe`},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				what := a.get("WHAT")

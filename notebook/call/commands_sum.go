@@ -51,7 +51,7 @@ func sumCommands() []Command {
 			Word: "use", Group: Sums,
 			Params:   []Param{{Name: "FILE", Kind: File}},
 			Help:     "take in the lines of another .call file, such as a collection of snippets",
-			Doc:      "The lines become entries of this call, so that the record replays without the file.",
+			Doc:      "The lines become entries of this call, so that the record replays without the file. Where one is refused, none is taken. What is there already in the same words is passed over; a let whose readings have changed is worked out anew. Close, date, client, site, strike and times are of one call and refused.",
 			Examples: []string{"use refrigeration.call"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				return say("From " + a.text("FILE") + ":"), nil
