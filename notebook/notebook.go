@@ -259,16 +259,14 @@ func (n *Notebook) take(text string, depth int, name string, uses bool) ([]call.
 		}
 		lines = ScriptLines(content)
 	}
+	if err := n.keep(text); err != nil {
+		return out, err
+	}
 	e, err := n.enter(text)
 	if err != nil {
 		return out, err
 	}
 	out = append(out, e)
-	if e.Kind == "keep" {
-		if err := n.keep(e.Line); err != nil {
-			return out, err
-		}
-	}
 	for i, line := range lines {
 		if n.call.Stands(line) {
 			continue
@@ -345,12 +343,25 @@ func (n *Notebook) script(name string) ([]byte, error) {
 	return n.host.Script(name)
 }
 
-func (n *Notebook) keep(line string) error {
-	s, err := n.call.Parse(line)
-	if err != nil {
-		return err
+// keep puts what a line of keep names among the user's own snippets, before the
+// line is written down: what is recorded as kept is kept.
+func (n *Notebook) keep(text string) error {
+	s, err := n.call.Parse(text)
+	if err != nil || s.Kind() != "keep" {
+		return nil // entering it says what is wrong
 	}
-	return n.keepAll(s.Word(0), map[string]bool{})
+	name := s.Word(0)
+	if _, ok := n.call.DefinitionLine(name); !ok {
+		return nil
+	}
+	if lack := n.call.Lacks(name); lack != "" {
+		return s.Line.Words[1].Errorf("%s rests on %s, which counts no more in this call", name, lack).
+			WithHint("define %s again, then keep %s", lack, name)
+	}
+	if err := n.keepAll(name, map[string]bool{}); err != nil {
+		return fmt.Errorf("%s is not kept: %w", name, err)
+	}
+	return nil
 }
 
 // keepAll keeps a definition, and before it those that it rests on.

@@ -193,16 +193,6 @@ func (c *Call) names(text string, defined bool) []string {
 	return out
 }
 
-// Uses lists the definitions of this call that another of them rests on, by
-// name, its own parameters aside.
-func (c *Call) Uses(name string) []string {
-	d, ok := c.defined(name)
-	if !ok {
-		return nil
-	}
-	return slices.DeleteFunc(c.Known(d.line), func(n string) bool { return n == name || among(d.def.Params, n) })
-}
-
 // guessing is a scope that takes every unknown name for a function of any
 // number of values, so that a text can be read for its names before they are
 // defined.

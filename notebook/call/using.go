@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/sum"
@@ -46,4 +47,37 @@ func OfOneCall(line string) error {
 	}
 	return first.Errorf("%s is of one call, and a file that others use may not hold it", what).
 		WithHint("type it in the call itself; ohmcall run plays a file that is a whole call")
+}
+
+// Uses lists the definitions of this call that another of them rests on, by
+// name, its own parameters aside.
+func (c *Call) Uses(name string) []string {
+	d, ok := c.defined(name)
+	if !ok {
+		return nil
+	}
+	return slices.DeleteFunc(c.Known(d.line), func(n string) bool { return n == name || among(d.def.Params, n) })
+}
+
+// Lacks is a name that a definition of this call rests on, itself or through
+// another, and that has no meaning any more; "" for none.
+func (c *Call) Lacks(name string) string { return c.lacks(name, map[string]bool{}) }
+
+func (c *Call) lacks(name string, seen map[string]bool) string {
+	seen[name] = true
+	d, _ := c.defined(name)
+	for _, n := range c.Unknown(d.line) {
+		if !among(d.def.Params, n) {
+			return n
+		}
+	}
+	for _, n := range c.Uses(name) {
+		if seen[n] {
+			continue
+		}
+		if lack := c.lacks(n, seen); lack != "" {
+			return lack
+		}
+	}
+	return ""
 }
