@@ -190,6 +190,8 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	}
 	s, err := n.call.Parse(text)
 	switch {
+	case err == nil && s.Kind() == "help" && n.onlyKept(s.Word(0)):
+		return n.showKept(text, s.Word(0))
 	case err == nil && n.call.Closed() && s.Asks():
 		return n.ask(text)
 	case err == nil && (n.Opening.Broken || n.Opening.Edited > 0) && !n.marked && !s.Screens():
@@ -413,6 +415,27 @@ func (n *Notebook) snippetsFor(text string) ([]string, error) {
 	}
 	want(text)
 	return out, fault
+}
+
+// onlyKept reports whether a word is the name of one of the user's own snippets
+// that the call has not taken in.
+func (n *Notebook) onlyKept(word string) bool {
+	_, here := n.call.DefinitionLine(word)
+	return n.host.Snippets[word] != "" && !here
+}
+
+// showKept answers help on a kept snippet from a copy of the call that takes it
+// in: looking at it writes nothing down.
+func (n *Notebook) showKept(text, name string) ([]call.Entry, error) {
+	copied := &Notebook{host: n.host, call: n.upTo(n.call.Len()), cost: n.cost}
+	if _, err := copied.do(n.host.Snippets[name], 0); err != nil {
+		return nil, err
+	}
+	out, err := copied.do(text, 0)
+	for i := range out {
+		out[i].N = 0
+	}
+	return out, err
 }
 
 // enter applies one full line and stores it.

@@ -47,7 +47,8 @@ type Options struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name, for completion.
 	Scripts func() []string
-	// Snippets lists the names of the user's own definitions, for completion.
+	// Snippets lists the names of the user's own definitions, for completion;
+	// those with parameters with the bracket behind.
 	Snippets func() []string
 	// Ready is called once the first prompt stands; nil for nothing to do.
 	Ready func()

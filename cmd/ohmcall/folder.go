@@ -107,6 +107,17 @@ func (a *app) asides(e call.Entry) []string {
 	return said
 }
 
+// ownCalls are the names of the user's snippets as a sum begins with them.
+func (a *app) ownCalls() []string {
+	out := a.ownNames()
+	for i, name := range out {
+		if n := strings.IndexByte(name, '('); n >= 0 {
+			out[i] = name[:n+1]
+		}
+	}
+	return out
+}
+
 // ownNames are the names of the user's snippets, those of sums with their
 // parameters.
 func (a *app) ownNames() []string {
