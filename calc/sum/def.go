@@ -1,6 +1,7 @@
 package sum
 
 import (
+	"maps"
 	"slices"
 
 	"ohmcall/calc/quantity"
@@ -127,12 +128,12 @@ type Refs struct {
 // notebook can carry it along. Names of points inside a call, such as A in
 // ohm(A, B), are not among them.
 func References(text string, env Env) (Refs, error) {
-	return (&evaluator{env: env}).references(text, nil)
+	return (&evaluator{env: env, offered: true}).references(text, nil)
 }
 
 // References lists what d's body needs from env besides its parameters.
 func (d Def) References(env Env) (Refs, error) {
-	r, err := (&evaluator{env: env}).references(d.Body, d.Params)
+	r, err := (&evaluator{env: env, offered: true}).references(d.Body, d.Params)
 	if e, ok := err.(*source.Error); ok {
 		return r, e.Shift(d.at)
 	}
@@ -184,6 +185,9 @@ func NameFault(word string) *source.Error {
 	}
 	return nil
 }
+
+// Constants lists the names of values that every sum knows.
+func Constants() []string { return slices.Collect(maps.Keys(constants)) }
 
 // constants are the names that every sum knows.
 var constants = map[string]quantity.Q{"pi": quantity.Number(3.141592653589793)}

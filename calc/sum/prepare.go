@@ -18,6 +18,8 @@ type prepared struct {
 	literals []literal
 	names    []name           // each once, where it first stands
 	calls    map[string]*Func // functions called
+	kelvin   string           // the first literal such as 5K
+	overUnit string           // the first of the kind of 3/4 uF
 }
 
 type literal struct {
@@ -162,6 +164,7 @@ func (p *preparer) number() error {
 	if r := p.peek(lead + n); r == '.' || wordRune(r) {
 		return p.fault(p.at, p.at+lead+n+1, "this number is not understood")
 	}
+	p.glance(lead + n)
 	id := "_" + strconv.Itoa(len(p.literals))
 	p.literals = append(p.literals, literal{id, q})
 	p.replace(lead+n, id, true)
@@ -182,6 +185,9 @@ var signs = []string{"<=", ">=", "==", "!=", "&&", "||", "**", "+", "-", "*", "/
 // typed are signs that people type for an operator.
 var typed = map[rune]string{'×': "*", '·': "*", '÷': "/", '−': "-", '≤': "<=", '≥': ">=", '≠': "!="}
 
+// money are the signs that people type before an amount.
+const money = "$€£"
+
 func (p *preparer) sign(r rune) error {
 	switch r {
 	case '(':
@@ -201,6 +207,8 @@ func (p *preparer) sign(r rune) error {
 	}
 	pair := string(r) + string(p.peek(1))
 	switch pair {
+	case "<>":
+		return p.instead(p.fault(p.at, p.at+2, "<> is not used in sums; != is unequal"), p.replaced(p.at, 2, "!="))
 	case "//", "/*", "??", "?.", "::":
 		return p.fault(p.at, p.at+2, "%s is not used in sums", pair)
 	}
@@ -210,6 +218,14 @@ func (p *preparer) sign(r rune) error {
 			p.operand = false
 			return nil
 		}
+	}
+	if strings.ContainsRune(money, r) {
+		return p.instead(p.fault(p.at, p.at+1, "money is a plain number in sums"), strings.Map(func(r rune) rune {
+			if strings.ContainsRune(money, r) {
+				return -1
+			}
+			return r
+		}, string(p.source)))
 	}
 	if r == '=' {
 		return p.fault(p.at, p.at+1, "= does not compare").WithHint("== compares; let NAME = … names a value")

@@ -4,6 +4,7 @@
 package trade
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 	"strings"
@@ -93,8 +94,10 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 			bare = use.Temp
 		}
 		plain := q.Symbol() == ""
+		given := q
 		if q, err = q.Assume(bare); err != nil {
-			return nil, fault(err)
+			p := f.At(slots[i])
+			return nil, sum.OfArgument(i, source.Errorf(0, 0, "%s wants %s in %s, not %s", f.Name, p.Name, cmp.Or(unit, "a plain number"), given))
 		}
 		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
 			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
@@ -126,6 +129,12 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		return y, err
 	}
 	q, err := quantity.Apply(fn, units, out, qs...)
+	var of *formula.ParamError
+	if errors.As(err, &of) {
+		if i := slices.Index(slots, of.Slot); i >= 0 {
+			return nil, sum.OfArgument(i, fault(err))
+		}
+	}
 	if err != nil {
 		return nil, fault(err)
 	}
@@ -159,7 +168,7 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 }
 
 // fault makes any error one that can point into a line.
-func fault(err error) error {
+func fault(err error) *source.Error {
 	var e *source.Error
 	if errors.As(err, &e) {
 		return e

@@ -213,6 +213,17 @@ func (c *Call) holdsReading(q *quality, rest []string) bool {
 	return false
 }
 
+// lastAtPoints is the last reading there that counts, nil for none.
+func (c *Call) lastAtPoints(q *quality, points []string) *reading {
+	c.spend(2 * len(c.readings))
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		if r := c.readings[i]; r.quality == q && c.alive(r.entry) && samePoints(r, points) {
+			return r
+		}
+	}
+	return nil
+}
+
 func samePoints(r *reading, points []string) bool {
 	switch len(points) {
 	case 0:

@@ -221,7 +221,8 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		r.add(Plain, n)
 	}
 	c.sums = append(c.sums, s)
-	if bare := strings.TrimSpace(text); startsLikeNumber(bare) && !strings.ContainsAny(bare, " +-*/(^") && len(c.readings) > 0 {
+	if bare := strings.TrimSpace(text); startsLikeNumber(bare) && !strings.ContainsAny(bare, " +-*/(^") && len(c.readings) > 0 &&
+		valueLike(bare, c.readings[len(c.readings)-1].quality.unit) {
 		last := c.readings[len(c.readings)-1]
 		r.add(Ask, bare+" alone is a sum, no reading; a reading names its points: "+last.quality.word+" "+strings.TrimRight(last.a+" "+last.b, " ")+" "+bare)
 	}

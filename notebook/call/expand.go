@@ -93,6 +93,9 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		return "", false
 	}
 	points := rest[:len(rest)-1]
+	if len(points) == 2 && onlyDigits(points[0].Text) && strings.EqualFold(points[1].Text, "x") {
+		return "", false // 12 x 3 multiplies
+	}
 	if len(points) == 1 && last.b != "" && !c.alive(last.entry) {
 		return "", false // where the probes stood is struck too
 	}

@@ -22,6 +22,35 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"note a; note b; note c", "strike 1, 2 and 3", "one entry at a time", "strike 1 probe slipped"},
 		{"note a; note b", "strike 1 2", "one entry at a time", "strike 1 probe slipped"},
 		{"", "undo 3", "no entry is there yet", ""},
+		// A function wants its brackets.
+		{"def sag(a, b) = a - b", "sag 121V 115V", "its values stand in brackets", "sag(121V, 115V)"},
+		{"def sag(a, b) = a - b", "sag 121V, 115V", "its values stand in brackets", "sag(121V, 115V)"},
+		{"def sag(a, b) = a - b", "sag", "its values stand in brackets", "help sag"},
+		{"", "sqrt 16", "its values stand in brackets", "sqrt(16)"},
+		{"", "cap_load 4.2A 330V", "its values stand in brackets", "cap_load(4.2A, 330V)"},
+		{"", "sqrt", "its values stand in brackets", "help sqrt"},
+		{"", "seen clicking", "neither a command nor a sum", ""},
+		// What is over the range is no number.
+		{"ohm A case OL", `expect ohm(A, case) > 1Mohm "x"`, "read OL in entry 1", `has("ohm A case OL")`},
+		{"ohm A case >200M", `expect ohm(A, case) > 1Mohm "x"`, "read >200 MΩ in entry 1", `has("ohm A case OL")`},
+		{"ohm A B 3.45", "ohm(A B)", "a comma parts two points", "ohm(A, B)"},
+		// Signs and words that sums do not have.
+		{"", "120V + 10%", "V and % cannot be added", "120V * (1 + 10%)"},
+		{"", "120V - 10%", "V and % cannot be subtracted", "120V * 5%"},
+		{"", "5% of 120V", "missing before of", "5% * 120V"},
+		{"ohm A B 3.45", "12 x 3", "missing before x", "12 * 3"},
+		{"", "3 <> 4", "!= is unequal", "3 != 4"},
+		{"", "$20 * 3", "money is a plain number", "20 * 3"},
+		{"", "€20 + $3", "money is a plain number", "20 + 3"},
+		{"", "12AWG", "number alone", ""},
+		{"", "75F - 65F in C", "shown in K", ""},
+		// What no reading can meet is no need.
+		{"", "need temp freezer 3", "no reading can be of freezer 3", "need temp freezer"},
+		{"", "need ohm zzz qqq rrr", "no reading can be of zzz qqq rrr", "need ohm A B"},
+		{"", "need amp comp fan run", "no reading can be of comp fan", "need amp comp"},
+		// A hint shows nothing that is refused itself.
+		{"", "ohm A B 3.4x hello there", "is not a unit", ""},
+		{"", "omh A B 3.4", "neither a command nor a sum", "perhaps ohm"},
 	}
 	for _, r := range rows {
 		typed := func(line string) error {
@@ -51,7 +80,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 			t.Errorf("after %q, %q is refused: %v; want %q and %q", r.before, r.line, err, r.says, r.shows)
 		}
 		for _, l := range append(shownLines(hintOf(err)), r.shows) {
-			if l == "" {
+			if l == "" || strings.HasPrefix(l, "perhaps ") {
 				continue
 			}
 			if err := typed(l); err != nil {
@@ -68,6 +97,20 @@ func hintOf(err error) string {
 		return at.Hint
 	}
 	return ""
+}
+
+// TestHasOpen asks whether what was read last is open.
+func TestHasOpen(t *testing.T) {
+	answers(t, [][2]string{
+		{`has("ohm A case OL")`, "no"},
+		{`ohm A case OL; has("ohm A case OL")`, "yes"},
+		{`ohm A case >200M; has("ohm case A OL")`, "yes"},
+		{`ohm A case OL; ohm A case 300; has("ohm A case OL")`, "no"},
+		{`ohm A case OL; expect has("ohm A case OL") "no path"; strike 1 slip`, "in doubt, entry 2"},
+		{`plate volts 115; let v = plate(volts) * 2; strike 1 misread`, "in doubt, entry 2"},
+		{`need ohm A case OL`, "OL is a value"},
+		{"pi", "= 3.14159"},
+	})
 }
 
 // TestReasonsOfAStrike holds that numbers among the words of a reason stay part

@@ -1,7 +1,9 @@
 package call
 
 import (
+	"cmp"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -264,6 +266,9 @@ func (c *Call) Doubtful(text string) error {
 			}
 		}
 	}
+	if l.Words[0].Text == "need" && len(l.Words) > 1 {
+		return c.needless(l)
+	}
 	q := qualityOf(l.Words[0].Text)
 	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
 		return nil
@@ -284,6 +289,28 @@ func (c *Call) Doubtful(text string) error {
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
 			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
 		}
+	}
+	return nil
+}
+
+// needless refuses a need that no reading can ever meet.
+func (c *Call) needless(l *script.Line) error {
+	q := qualityOf(l.Words[1].Text)
+	if q == nil {
+		return nil
+	}
+	n := len(l.Words)
+	for n > 2 && among(conditionWords, l.Words[n-1].Text) {
+		n--
+	}
+	if n == 2 {
+		return nil
+	}
+	points := append(slices.Clone(l.Words[2:n]), script.Word{Text: "1"})
+	if _, err := c.parseReading(q, points); err != nil {
+		first, last := l.Words[2], l.Words[n-1]
+		return script.Word{Col: first.Col, End: last.End}.Errorf("no reading can be of %s: %s", pointWords(l.Words[2:n]), faultOf(err)).
+			WithHint("as in: need %s %s", q.word, cmp.Or(map[bool]string{true: "A B"}[pairKinds[q.word]], append(placeWords(q.word), "")[0]))
 	}
 	return nil
 }
