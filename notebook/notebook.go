@@ -356,12 +356,8 @@ func (n *Notebook) keep(text string) error {
 	if _, ok := n.call.DefinitionLine(name); !ok {
 		return nil
 	}
-	if lack := n.call.Lacks(name); lack != "" {
-		return s.Line.Words[1].Errorf("%s rests on %s, which counts no more in this call", name, lack).
-			WithHint("define %s again, then keep %s", lack, name)
-	}
 	if err := n.keepAll(name, map[string]bool{}); err != nil {
-		return fmt.Errorf("%s is not kept: %w", name, err)
+		return s.Line.Words[1].Errorf("%s is not kept: %v", name, err)
 	}
 	return nil
 }
@@ -371,6 +367,9 @@ func (n *Notebook) keepAll(name string, done map[string]bool) error {
 	def, ok := n.call.DefinitionLine(name)
 	if !ok || n.host.Keep == nil {
 		return errors.New("there is nowhere to keep it")
+	}
+	if lack := n.call.Lacks(name); lack != "" {
+		return errors.New("it rests on " + lack + ", which counts no more in this call")
 	}
 	done[name] = true
 	for _, other := range n.call.Uses(name) {

@@ -8,11 +8,10 @@ import (
 )
 
 // Of lines that came together so many or more, those that were not taken are
-// named again at the end, at most so many of them and so much of each.
+// named again at the end, at most so many of them.
 const (
 	pasted   = 5
 	mostTold = 8
-	longTold = 40 // runes
 )
 
 // piece ends a line. When it was the last of several that came together, such as
@@ -23,19 +22,12 @@ func (t *talk) piece() {
 	}
 	run, missed := t.run, t.missed
 	t.run, t.missed = 0, nil
-	if !t.person || run < pasted || len(missed) == 0 {
+	n := len(missed)
+	if !t.person || run < pasted || n == 0 {
 		return
 	}
-	var told []string
-	for i, line := range missed {
-		if i == mostTold {
-			told = append(told, "and "+strconv.Itoa(len(missed)-i)+" more")
-			break
-		}
-		if r := []rune(strings.TrimSpace(line)); len(r) > longTold {
-			line = string(r[:longTold]) + "…"
-		}
-		told = append(told, strings.TrimSpace(line))
+	if n > mostTold {
+		missed = append(missed[:mostTold], "…")
 	}
-	t.p.Say(call.Warn, "Of these "+strconv.Itoa(run)+" lines "+strconv.Itoa(len(missed))+" were not taken: "+strings.Join(told, "; "))
+	t.p.Say(call.Warn, "Of these "+strconv.Itoa(run)+" lines "+strconv.Itoa(n)+" were not taken: "+strings.Join(missed, "; "))
 }

@@ -13,6 +13,7 @@ import (
 	"strings"
 	"syscall"
 
+	"ohmcall/calc/source"
 	"ohmcall/notebook"
 	"ohmcall/notebook/call"
 	"ohmcall/repl/term"
@@ -254,7 +255,7 @@ func (t *talk) fault(line string, err error) {
 		t.refused = true
 		t.p.Trouble("line " + strconv.Itoa(t.row) + ":")
 	}
-	t.missed = append(t.missed, line)
+	t.missed = append(t.missed, source.Short(strings.TrimSpace(line)))
 	t.p.Fault(line, err)
 }
 

@@ -1,7 +1,6 @@
 package sum
 
 import (
-	"maps"
 	"slices"
 
 	"ohmcall/calc/quantity"
@@ -186,8 +185,8 @@ func NameFault(word string) *source.Error {
 	return nil
 }
 
-// Constants lists the names of values that every sum knows.
-func Constants() []string { return slices.Collect(maps.Keys(constants)) }
+// Constant reports whether a name is that of a value that every sum knows.
+func Constant(name string) bool { _, ok := constants[name]; return ok }
 
 // constants are the names that every sum knows.
 var constants = map[string]quantity.Q{"pi": quantity.Number(3.141592653589793)}

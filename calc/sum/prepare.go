@@ -53,6 +53,7 @@ type preparer struct {
 	at      int
 	frames  []frame
 	ev      *evaluator
+	whole   span // the last number without a unit
 	operand bool // a value stands before the current place
 	newArg  bool // an argument begins here
 }
@@ -185,9 +186,6 @@ var signs = []string{"<=", ">=", "==", "!=", "&&", "||", "**", "+", "-", "*", "/
 // typed are signs that people type for an operator.
 var typed = map[rune]string{'×': "*", '·': "*", '÷': "/", '−': "-", '≤': "<=", '≥': ">=", '≠': "!="}
 
-// money are the signs that people type before an amount.
-const money = "$€£"
-
 func (p *preparer) sign(r rune) error {
 	switch r {
 	case '(':
@@ -219,13 +217,8 @@ func (p *preparer) sign(r rune) error {
 			return nil
 		}
 	}
-	if strings.ContainsRune(money, r) {
-		return p.instead(p.fault(p.at, p.at+1, "money is a plain number in sums"), strings.Map(func(r rune) rune {
-			if strings.ContainsRune(money, r) {
-				return -1
-			}
-			return r
-		}, string(p.source)))
+	if r == '$' || r == '€' || r == '£' {
+		return p.instead(p.fault(p.at, p.at+1, "money is a plain number in sums"), strings.NewReplacer("$", "", "€", "", "£", "").Replace(string(p.source)))
 	}
 	if r == '=' {
 		return p.fault(p.at, p.at+1, "= does not compare").WithHint("== compares; let NAME = … names a value")

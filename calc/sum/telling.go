@@ -2,7 +2,6 @@ package sum
 
 import (
 	"strings"
-	"unicode"
 
 	"github.com/expr-lang/expr/builtin"
 
@@ -12,13 +11,14 @@ import (
 
 // dividing is the function of a division, which notes a divisor that may be
 // nothing.
-func (ev *evaluator) dividing(o *operator) *builtin.Function {
-	f := Func{Name: o.name, Call: func(args []Value) (Value, error) {
-		a, b := args[0].(quantity.Q), args[1].(quantity.Q)
-		ev.byZero = ev.byZero || b.MayBeZero()
-		return o.call(a, b)
-	}}
-	return f.builtin()
+func (ev *evaluator) dividing() *builtin.Function {
+	f := *hidden["_div"]
+	plain := f.Func
+	f.Func = func(args ...any) (any, error) {
+		ev.byZero = ev.byZero || quantity.MayBeZero(args[1].(quantity.Q))
+		return plain(args...)
+	}
+	return &f
 }
 
 // tell says beside the value of a sum what it may have been meant for
@@ -27,14 +27,13 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 	if ev.byZero {
 		ev.env.Note("The doubt of a divisor takes in zero: what it comes to can be anything.")
 	}
-	if q, ok := v.(quantity.Q); ok && c.prep.kelvin != "" && q.ElectricByHeat() {
+	if q, ok := v.(quantity.Q); ok && c.prep.kelvin != "" && quantity.ElectricByHeat(q) {
 		n := strings.TrimSuffix(c.prep.kelvin, "K")
 		ev.env.Note(n + "K is taken as " + n + " kelvin; kilohms are " + n + "kohm.")
 	}
 	if s := c.prep.overUnit; s != "" {
 		share, unit, _ := strings.Cut(s, " ")
-		over, under, _ := strings.Cut(s, "/")
-		ev.env.Note(s + " is taken as " + over + " divided by " + under + "; so many of the unit are (" + share + ") * 1" + unit + ".")
+		ev.env.Note(s + " divides by the unit too; so many of it are (" + share + ") * 1" + unit + ".")
 	}
 }
 
@@ -42,20 +41,16 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 // 4 uF of 3/4 uF.
 func (p *preparer) glance(n int) {
 	text := string(p.source[p.at : p.at+n])
-	if digits := strings.TrimRight(text, "K"); len(digits) == len(text)-1 && p.kelvin == "" && strings.Trim(digits, "0123456789.") == "" {
+	digits := strings.TrimLeft(text, "0123456789.")
+	if digits == "K" {
 		p.kelvin = text
 	}
-	from := p.at - 1
-	if from < 1 || p.source[from] != '/' || !strings.Contains(text, " ") || strings.Trim(text[:strings.Index(text, " ")], "0123456789") != "" {
-		return
+	if strings.HasPrefix(digits, " ") && p.at > 0 && p.source[p.at-1] == '/' && p.whole.to == p.at-1 && p.whole.to > 0 {
+		p.overUnit = string(p.source[p.whole.from:p.at]) + text
 	}
-	for from > 0 && unicode.IsDigit(p.source[from-1]) {
-		from--
+	if digits == "" {
+		p.whole = span{p.at, p.at + n}
 	}
-	if from == p.at-1 || from > 0 && (wordRune(p.source[from-1]) || p.source[from-1] == '.') {
-		return
-	}
-	p.overUnit = string(p.source[from:p.at]) + text
 }
 
 // instead adds to a fault the text that would have worked in place of the whole

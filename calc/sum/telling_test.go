@@ -13,7 +13,7 @@ func TestTold(t *testing.T) {
 		{"20C + 5K", ""},
 		{"4186J / (1kg * 5K)", ""},
 		{"temp(freezer) - 5K", ""},
-		{"35/5 uF", "35/5 uF is taken as 35 divided by 5 uF; so many of the unit are (35/5) * 1uF."},
+		{"35/5 uF", "35/5 uF divides by the unit too; so many of it are (35/5) * 1uF."},
 		{"(35/5) * 1uF", ""},
 		{"1/6 hp", ""},
 		{"120V/5 ohm", ""},

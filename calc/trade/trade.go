@@ -4,7 +4,6 @@
 package trade
 
 import (
-	"cmp"
 	"errors"
 	"slices"
 	"strings"
@@ -96,8 +95,7 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		plain := q.Symbol() == ""
 		given := q
 		if q, err = q.Assume(bare); err != nil {
-			p := f.At(slots[i])
-			return nil, sum.OfArgument(i, source.Errorf(0, 0, "%s wants %s in %s, not %s", f.Name, p.Name, cmp.Or(unit, "a plain number"), given))
+			return nil, sum.Misfit(i, f.Name, f.At(slots[i]).Name, unit, given)
 		}
 		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
 			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")

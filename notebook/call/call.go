@@ -70,8 +70,8 @@ type Call struct {
 	defs          []definition
 	sums          []sumLine
 	needs         []need
-	expects       []expectation
-	waiting       []expectation
+	expects       []*expectation
+	waiting       []*expectation
 	assumed       []assumption
 	jumps         []jump
 	away          time.Duration // between a closing and what opened it again
@@ -136,6 +136,8 @@ type cautioned struct {
 }
 
 // New starts an empty call.
+//
+//go:noinline
 func New() *Call {
 	return &Call{
 		struck:        map[int]string{},

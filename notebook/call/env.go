@@ -110,6 +110,8 @@ func (s *scope) Names() []string { return s.c.sumNames() }
 func (s *scope) Spent(steps int) { s.c.spend(steps) }
 
 // Note implements sum.Env.
+//
+//go:noinline
 func (s *scope) Note(text string) {
 	if !among(s.notes, text) {
 		s.notes = append(s.notes, text)

@@ -31,9 +31,9 @@ const mostWaiting = 100
 
 func applyExpect(c *Call, a *args) (*Reply, error) {
 	p := a.get("CONDITION")
-	e := expectation{entry: c.entry, line: a.line, text: p.text, col: p.col, meaning: a.text("MEANING")}
+	e := &expectation{entry: c.entry, line: a.line, text: p.text, col: p.col, meaning: a.text("MEANING")}
 	r := &Reply{}
-	err := c.workOut(&e, r)
+	err := c.workOut(e, r)
 	if err == nil {
 		return r, nil
 	}
@@ -62,8 +62,8 @@ func (c *Call) workOut(e *expectation, r *Reply) error {
 	if e.met, err = sum.Condition(e.text, s); err != nil {
 		return shifted(err, e.col)
 	}
-	e.from, e.by = s.used, s.by()
-	c.expects = append(c.expects, *e)
+	e.from, e.by, e.waits = s.used, s.by(), ""
+	c.expects = append(c.expects, e)
 	c.tellOutcome(e, r)
 	return nil
 }
@@ -85,24 +85,24 @@ func (c *Call) tellOutcome(e *expectation, r *Reply) {
 
 // judgeWaiting judges the expectations whose readings are there now.
 func (c *Call) judgeWaiting(r *Reply) {
-	var still []expectation
-	for _, e := range c.waiting {
-		if !c.alive(e.entry) {
-			still = append(still, e)
+	list := c.waiting
+	c.waiting = nil
+	for _, e := range list {
+		var err error
+		if c.alive(e.entry) {
+			if err = c.workOut(e, r); err == nil {
+				continue
+			}
+			e.waits = faultOf(err)
+		}
+		if err == nil || unreadYet(err) {
+			c.waiting = append(c.waiting, e)
 			continue
 		}
-		switch err := c.workOut(&e, r); {
-		case err == nil:
-		case unreadYet(err):
-			e.waits = faultOf(err)
-			still = append(still, e)
-		default: // such as OL, which is no number
-			e.met, e.why = sum.Unsure, faultOf(err)
-			c.expects = append(c.expects, e)
-			c.tellOutcome(&e, r)
-		}
+		e.met, e.why, e.waits = sum.Unsure, e.waits, "" // such as OL, which is no number
+		c.expects = append(c.expects, e)
+		c.tellOutcome(e, r)
 	}
-	c.waiting = still
 }
 
 // unreadYet reports whether a condition only wants for a reading or a plate

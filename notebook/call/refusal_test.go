@@ -45,9 +45,9 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "12AWG", "number alone", ""},
 		{"", "75F - 65F in C", "shown in K", ""},
 		// What no reading can meet is no need.
-		{"", "need temp freezer 3", "no reading can be of freezer 3", "need temp freezer"},
-		{"", "need ohm zzz qqq rrr", "no reading can be of zzz qqq rrr", "need ohm A B"},
-		{"", "need amp comp fan run", "no reading can be of comp fan", "need amp comp"},
+		{"", "need temp freezer 3", "no reading can be of this", "need temp freezer"},
+		{"", "need ohm zzz qqq rrr", "no reading can be of this", "need ohm A case"},
+		{"", "need amp comp fan run", "no reading can be of this", "need temp freezer"},
 		// A hint shows nothing that is refused itself.
 		{"", "ohm A B 3.4x hello there", "is not a unit", ""},
 		{"", "omh A B 3.4", "neither a command nor a sum", "perhaps ohm"},

@@ -10,30 +10,35 @@ import (
 type basis struct{ entry, asOf int }
 
 // rest notes that the sum rests on entries; the oldest use of one counts.
+//
+//go:noinline
 func (s *scope) rest(on ...basis) {
+next:
 	for _, b := range on {
-		i := slices.IndexFunc(s.used, func(u basis) bool { return u.entry == b.entry })
-		if i < 0 {
-			s.used = append(s.used, b)
-		} else {
-			s.used[i].asOf = min(s.used[i].asOf, b.asOf)
+		for i := range s.used {
+			if u := &s.used[i]; u.entry == b.entry {
+				u.asOf = min(u.asOf, b.asOf)
+				continue next
+			}
 		}
+		s.used = append(s.used, b)
 	}
 }
 
 // restOnReading notes that the sum rests on a reading, and on what was declared
 // of meter and probes.
 func (s *scope) restOnReading(r *reading) {
+	c := s.c
 	if r.derived { // it has a doubt of its own, whatever is declared
 		s.rest(basis{r.entry, math.MaxInt})
 		return
 	}
-	s.rest(basis{r.entry, s.c.entry})
-	if n := s.c.meterFor(r.quality.word).entry; n > 0 {
-		s.rest(basis{n, s.c.entry})
+	s.rest(basis{r.entry, c.entry})
+	if n := c.meterFor(r.quality.word).entry; n > 0 {
+		s.rest(basis{n, c.entry})
 	}
-	if n := s.c.lastAt("probes"); n > 0 && r.quality.word == "ohm" {
-		s.rest(basis{n, s.c.entry})
+	if n := c.lastAt("probes"); n > 0 && r.quality.word == "ohm" {
+		s.rest(basis{n, c.entry})
 	}
 }
 
@@ -41,14 +46,16 @@ func (s *scope) restOnReading(r *reading) {
 // are now, by their meter and the probes.
 func (c *Call) revalue() {
 	c.revalued = map[string]int{}
-	was := map[string]meter{}
-	for _, m := range c.meters {
+	was := map[string]*meter{}
+	for i := range c.meters {
+		m := &c.meters[i]
 		if !c.alive(m.entry) {
 			continue
 		}
-		old, ok := was[m.word]
-		if !ok {
-			old = undeclared(m.word)
+		old := was[m.word]
+		if old == nil {
+			old = new(meter)
+			*old = undeclared(m.word)
 		}
 		if m.Percent != old.Percent || m.Counts != old.Counts || m.fixed != old.fixed {
 			c.revalued[m.word] = m.entry
@@ -56,12 +63,11 @@ func (c *Call) revalue() {
 		was[m.word] = m
 	}
 	probes := 0.0
-	for _, f := range c.fields {
-		if f.key != "probes" || !c.alive(f.entry) {
-			continue
-		}
-		if x := ohmsOf(f.value); x != probes {
-			c.revalued["ohm"], probes = max(c.revalued["ohm"], f.entry), x
+	for i := range c.fields {
+		if f := &c.fields[i]; f.key == "probes" && c.alive(f.entry) {
+			if x := ohmsOf(f.value); x != probes {
+				c.revalued["ohm"], probes = max(c.revalued["ohm"], f.entry), x
+			}
 		}
 	}
 	c.spend(2 * (len(c.meters) + len(c.fields)))
@@ -69,6 +75,8 @@ func (c *Call) revalue() {
 
 // otherwise is the entry since which what a sum rests on is worth something
 // else than it took, 0 when it is worth the same.
+//
+//go:noinline
 func (c *Call) otherwise(b basis) int {
 	if n := c.revalued[c.entries[b.entry-1].Kind]; n > b.asOf {
 		return n
@@ -80,17 +88,17 @@ func (c *Call) otherwise(b basis) int {
 // for nothing.
 func (c *Call) shaken(from []basis) string {
 	c.spend(2 * len(from))
+	why := ""
 	for _, b := range from {
+		on := "rests on entry " + itoa(b.entry) + ", which "
 		if !c.alive(b.entry) {
-			return "rests on entry " + itoa(b.entry) + ", which was struck"
+			return on + "was struck"
+		}
+		if n := c.otherwise(b); n > 0 && why == "" {
+			why = on + "counts otherwise since the " + c.entries[n-1].Kind + " of entry " + itoa(n)
 		}
 	}
-	for _, b := range from {
-		if n := c.otherwise(b); n > 0 {
-			return "rests on entry " + itoa(b.entry) + ", which counts otherwise since the " + c.entries[n-1].Kind + " of entry " + itoa(n)
-		}
-	}
-	return ""
+	return why
 }
 
 // shake tells the sums that are in doubt by an entry: one that was struck, or
@@ -98,22 +106,28 @@ func (c *Call) shaken(from []basis) string {
 func (c *Call) shake(r *Reply, n int) {
 	c.revalue()
 	var list []int
-	add := func(entry int, from []basis) {
-		c.spend(len(from))
-		if c.alive(entry) && slices.ContainsFunc(from, func(b basis) bool { return b.entry == n || c.otherwise(b) == n }) {
-			list = append(list, entry)
-		}
+	for i := range c.sums {
+		list = c.restingOn(n, c.sums[i].entry, c.sums[i].from, list)
 	}
-	for _, s := range c.sums {
-		add(s.entry, s.from)
-	}
-	for _, d := range c.defs {
-		add(d.entry, d.from)
+	for i := range c.defs {
+		list = c.restingOn(n, c.defs[i].entry, c.defs[i].from, list)
 	}
 	for _, e := range c.expects {
-		add(e.entry, e.from)
+		list = c.restingOn(n, e.entry, e.from, list)
 	}
 	if slices.Sort(list); len(list) > 0 {
-		r.add(Warn, "Sums that rest on it are in doubt, "+entryList(slices.Compact(list))+"; write them again.")
+		r.add(Warn, "Sums that rest on it are in doubt, "+entryList(list)+"; write them again.")
 	}
+}
+
+// restingOn adds the entry of a sum to a list when it rests on entry n, or on
+// what that changed.
+func (c *Call) restingOn(n, entry int, from []basis, list []int) []int {
+	c.spend(len(from))
+	for _, b := range from {
+		if (b.entry == n || c.otherwise(b) == n) && c.alive(entry) {
+			return append(list, entry)
+		}
+	}
+	return list
 }

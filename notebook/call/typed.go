@@ -1,9 +1,7 @@
 package call
 
 import (
-	"cmp"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -296,23 +294,23 @@ func (c *Call) Doubtful(text string) error {
 // needless refuses a need that no reading can ever meet.
 func (c *Call) needless(l *script.Line) error {
 	q := qualityOf(l.Words[1].Text)
-	if q == nil {
-		return nil
-	}
 	n := len(l.Words)
 	for n > 2 && among(conditionWords, l.Words[n-1].Text) {
 		n--
 	}
-	if n == 2 {
+	if q == nil || n == 2 {
 		return nil
 	}
-	points := append(slices.Clone(l.Words[2:n]), script.Word{Text: "1"})
-	if _, err := c.parseReading(q, points); err != nil {
-		first, last := l.Words[2], l.Words[n-1]
-		return script.Word{Col: first.Col, End: last.End}.Errorf("no reading can be of %s: %s", pointWords(l.Words[2:n]), faultOf(err)).
-			WithHint("as in: need %s %s", q.word, cmp.Or(map[bool]string{true: "A B"}[pairKinds[q.word]], append(placeWords(q.word), "")[0]))
+	read, err := script.Parse(pointWords(l.Words[1:n]) + " 1")
+	if err == nil {
+		_, err = c.parseReadings(q, read.Words[1:])
 	}
-	return nil
+	if err == nil {
+		return nil
+	}
+	w := l.Words[2]
+	w.End = l.Words[n-1].End
+	return w.Errorf("no reading can be of this: %s", faultOf(err)).WithHint("as in: need temp freezer, or: need ohm A case")
 }
 
 // parted is the hint for readings that no commas part: the line with commas

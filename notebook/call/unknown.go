@@ -30,7 +30,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if next.Text == "-" || next.Text == "+" {
 			return nil
 		}
-	} else if _, known := c.lookupName(first.Text); known || among(sum.Constants(), first.Text) {
+	} else if _, known := c.lookupName(first.Text); known || sum.Constant(first.Text) {
 		return nil
 	}
 	if among(slips, strings.ToLower(first.Text)) {
@@ -91,13 +91,8 @@ func (c *Call) unknownWord(l *script.Line) error {
 func (c *Call) bracketless(l *script.Line) error {
 	name := l.Words[0].Text
 	e := l.Words[0].Errorf("%s is a function: its values stand in brackets", name)
-	var values []string
-	for _, w := range l.Words[1:] {
-		if !w.Comma() {
-			values = append(values, w.Text)
-		}
-	}
-	call := name + "(" + strings.Join(values, ", ") + ")"
+	rest, _ := l.Rest()
+	call := name + "(" + strings.Join(strings.Fields(strings.ReplaceAll(rest, ",", " ")), ", ") + ")"
 	if _, _, err := c.eval(call, 1); err == nil {
 		return e.WithHint("write %s", call)
 	}

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"ohmcall/calc/sum"
 	"ohmcall/notebook/script"
 )
 
@@ -20,8 +19,7 @@ func (c *Call) Stands(line string) bool {
 		return true
 	}
 	for _, expr := range c.expressions(line) {
-		q, err := sum.Quantity(expr, &scope{c: c})
-		if err != nil || q.SI() != d.value.SI() || q.U() != d.value.U() {
+		if q, err := c.evalQuantity(expr, 1); err != nil || q.SI() != d.value.SI() {
 			return false
 		}
 	}
@@ -59,24 +57,13 @@ func (c *Call) Uses(name string) []string {
 	return slices.DeleteFunc(c.Known(d.line), func(n string) bool { return n == name || among(d.def.Params, n) })
 }
 
-// Lacks is a name that a definition of this call rests on, itself or through
-// another, and that has no meaning any more; "" for none.
-func (c *Call) Lacks(name string) string { return c.lacks(name, map[string]bool{}) }
-
-func (c *Call) lacks(name string, seen map[string]bool) string {
-	seen[name] = true
+// Lacks is a name that a definition of this call rests on and that has no
+// meaning any more; "" for none.
+func (c *Call) Lacks(name string) string {
 	d, _ := c.defined(name)
 	for _, n := range c.Unknown(d.line) {
 		if !among(d.def.Params, n) {
 			return n
-		}
-	}
-	for _, n := range c.Uses(name) {
-		if seen[n] {
-			continue
-		}
-		if lack := c.lacks(n, seen); lack != "" {
-			return lack
 		}
 	}
 	return ""

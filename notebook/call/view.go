@@ -152,16 +152,16 @@ func (c *Call) drawEvidence(r *record.Record) {
 		v, unit, u := d.value.Shown()
 		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.shaken(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
-	for _, e := range c.expects {
-		met := map[sum.Truth]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
-		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: joined(e.meaning, e.by), Met: met, Struck: c.struck[e.entry]}
+	for _, e := range append(slices.Clip(c.expects), c.waiting...) {
+		row := record.Sum{Entry: e.entry, Text: e.text, Meaning: joined(joined(e.meaning, e.by), e.waits), Struck: c.struck[e.entry]}
+		row.Met = [...]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
 		if s := c.shaken(e.from); s != "" {
-			row.Value, row.Met, row.Meaning = "in doubt", "in doubt", joined(row.Meaning, s)
+			row.Met, row.Meaning = "in doubt", joined(row.Meaning, s)
+		} else if e.waits != "" {
+			row.Met = "waiting"
 		}
+		row.Value = row.Met
 		r.Sums = append(r.Sums, row)
-	}
-	for _, e := range c.waiting {
-		r.Sums = append(r.Sums, record.Sum{Entry: e.entry, Text: e.text, Value: "waiting", Meaning: joined(e.meaning, e.waits), Met: "waiting", Struck: c.struck[e.entry]})
 	}
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
 }
