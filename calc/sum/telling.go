@@ -27,7 +27,7 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 	if ev.byZero {
 		ev.env.Note("The doubt of a divisor takes in zero: what it comes to can be anything.")
 	}
-	if q, ok := v.(quantity.Q); ok && c.prep.kelvin != "" && quantity.ElectricByHeat(q) {
+	if q, ok := v.(quantity.Q); ok && c.prep.kelvin != "" && (quantity.ElectricByHeat(q) || string(c.prep.source) == c.prep.kelvin) {
 		n := strings.TrimSuffix(c.prep.kelvin, "K")
 		ev.env.Note(n + "K is taken as " + n + " kelvin; kilohms are " + n + "kohm.")
 	}

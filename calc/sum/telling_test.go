@@ -10,6 +10,7 @@ func TestTold(t *testing.T) {
 	rows := []struct{ text, want string }{
 		{"120V/5K", "5K is taken as 5 kelvin; kilohms are 5kohm."},
 		{"120V/5k", ""},
+		{"5K", "5K is taken as 5 kelvin; kilohms are 5kohm."},
 		{"20C + 5K", ""},
 		{"4186J / (1kg * 5K)", ""},
 		{"temp(freezer) - 5K", ""},

@@ -48,6 +48,10 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
+	name, _, is := strings.Cut(l.Body, "=")
+	if name = strings.TrimSpace(name); is && last.quality.word == "ohm" && isWord(name) && !c.pinName(name) && partOf(name) == nil {
+		return "", false // x = 5 names a value, and no pin that was read
+	}
 	head := string([]rune(l.Text)[:l.BodyCol-1])
 	typed := l.Expression()
 	s := c.readingsAs(last.quality, typed)

@@ -39,6 +39,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "120V - 10%", "V and % cannot be subtracted", "120V * 5%"},
 		{"", "5% of 120V", "missing before of", "5% * 120V"},
 		{"ohm A B 3.45", "12 x 3", "missing before x", "12 * 3"},
+		{"ohm A B 3.45", "x = 5", "= does not compare", ""},
 		{"", "3 <> 4", "!= is unequal", "3 != 4"},
 		{"", "$20 * 3", "money is a plain number", "20 * 3"},
 		{"", "€20 + $3", "money is a plain number", "20 + 3"},
