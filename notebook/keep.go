@@ -45,12 +45,15 @@ func (n *Notebook) store(e call.Entry) error {
 
 // undo takes the call back to its first entries, and what they cost, by
 // replaying them.
-func (n *Notebook) undo(entries int, cost bounds) {
+func (n *Notebook) undo(entries int, cost bounds) { n.call, n.cost = n.upTo(entries), cost }
+
+// upTo is the call as of its first entries, made anew.
+func (n *Notebook) upTo(entries int) *call.Call {
 	c := call.New()
 	for _, e := range n.call.Entries()[:entries] {
 		c.Apply(e.At, e.Line)
 	}
-	n.call, n.cost = c, cost
+	return c
 }
 
 // takeIn reads what bears the file's name before it is replaced: what people

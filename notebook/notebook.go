@@ -192,6 +192,8 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	}
 	s, err := n.call.Parse(text)
 	switch {
+	case err == nil && s.Kind() == "help" && n.onlyKept(s.Word(0)):
+		return n.showKept(text, s.Word(0))
 	case err == nil && n.call.Closed() && s.Asks():
 		return n.ask(text)
 	case err == nil && (n.Opening.Broken || n.Opening.Edited > 0) && !n.marked && !s.Screens():
@@ -226,6 +228,17 @@ func (n *Notebook) ask(text string) ([]call.Entry, error) {
 const deepest = 4
 
 func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
+	name, uses := n.usedFile(text)
+	if uses && depth == 0 {
+		if err := n.rehearse(text); err != nil {
+			return nil, err
+		}
+	}
+	return n.take(text, depth, name, uses)
+}
+
+// take enters a line, and those of the file that it uses.
+func (n *Notebook) take(text string, depth int, name string, uses bool) ([]call.Entry, error) {
 	var out []call.Entry
 	needed, err := n.snippetsFor(text)
 	if err != nil {
@@ -239,7 +252,7 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		out = append(out, e)
 	}
 	var lines []string
-	if name, ok := n.usedFile(text); ok {
+	if uses {
 		if depth >= deepest {
 			return out, fmt.Errorf("files that use files go at most %d deep", deepest)
 		}
@@ -249,24 +262,26 @@ func (n *Notebook) do(text string, depth int) ([]call.Entry, error) {
 		}
 		lines = ScriptLines(content)
 	}
+	if err := n.keep(text); err != nil {
+		return out, err
+	}
 	e, err := n.enter(text)
 	if err != nil {
 		return out, err
 	}
 	out = append(out, e)
-	if e.Kind == "keep" {
-		if err := n.keep(e.Line); err != nil {
-			return out, err
-		}
-	}
 	for i, line := range lines {
-		if n.holds(line) {
+		if n.call.Stands(line) {
 			continue
 		}
-		more, err := n.do(line, depth+1)
-		out = append(out, more...)
+		err := call.OfOneCall(line)
+		if err == nil {
+			var more []call.Entry
+			more, err = n.do(line, depth+1)
+			out = append(out, more...)
+		}
 		if err != nil && !errors.Is(err, call.ErrBlank) {
-			return out, fmt.Errorf("line %d of the file: %w", i+1, err)
+			return out, inFile(name, i+1, line, err)
 		}
 	}
 	return out, nil
@@ -281,22 +296,48 @@ func unsavedOf(line string, err error) error {
 	return err
 }
 
+// rehearse takes a file in on a copy of the call that is stored nowhere: where
+// one line is refused, the whole file is, and the record is as it was.
+func (n *Notebook) rehearse(text string) error {
+	h := n.host
+	if h.Keep != nil {
+		h.Keep = func(string) error { return nil }
+	}
+	copied := &Notebook{host: h, call: n.upTo(n.call.Len()), cost: n.cost}
+	name, uses := copied.usedFile(text)
+	_, err := copied.take(text, 0, name, uses)
+	var at *source.Error
+	if errors.As(err, &at) && at.Line != "" {
+		e := *at
+		e.Msg += "; nothing of the file was taken"
+		return &e
+	}
+	return err
+}
+
+// inFile says in which line of which file a fault is.
+func inFile(name string, row int, line string, err error) error {
+	var at *source.Error
+	var unsaved *SaveError
+	if errors.As(err, &unsaved) || errors.Is(err, ErrFull) {
+		return fmt.Errorf("line %d of %s: %w", row, name, err)
+	}
+	if !errors.As(err, &at) {
+		at = &source.Error{Msg: err.Error()}
+	}
+	e := *at
+	e.Msg = fmt.Sprintf("line %d of %s: %s", row, script.Clean(name), at.Msg)
+	if e.Line == "" {
+		e.Line = strings.TrimSpace(script.Clean(line))
+	}
+	return &e
+}
+
 // ScriptLines cuts a script into its lines.
 func ScriptLines(content []byte) []string {
 	text := strings.TrimPrefix(string(content), "\uFEFF")
 	text = strings.TrimSuffix(strings.ReplaceAll(text, "\r\n", "\n"), "\n")
 	return strings.Split(text, "\n")
-}
-
-// holds reports whether a line of a file defines what the call has already, in
-// the same words.
-func (n *Notebook) holds(line string) bool {
-	name, ok := call.Defines(line)
-	if !ok {
-		return false
-	}
-	have, _ := n.call.DefinitionLine(name)
-	return have == strings.TrimSpace(line)
 }
 
 func (n *Notebook) usedFile(text string) (string, bool) {
@@ -314,12 +355,21 @@ func (n *Notebook) script(name string) ([]byte, error) {
 	return n.host.Script(name)
 }
 
-func (n *Notebook) keep(line string) error {
-	s, err := n.call.Parse(line)
-	if err != nil {
-		return err
+// keep puts what a line of keep names among the user's own snippets, before the
+// line is written down: what is recorded as kept is kept.
+func (n *Notebook) keep(text string) error {
+	s, err := n.call.Parse(text)
+	if err != nil || s.Kind() != "keep" {
+		return nil // entering it says what is wrong
 	}
-	return n.keepAll(s.Word(0), map[string]bool{})
+	name := s.Word(0)
+	if _, ok := n.call.DefinitionLine(name); !ok {
+		return nil
+	}
+	if err := n.keepAll(name, map[string]bool{}); err != nil {
+		return s.Line.Words[1].Errorf("%s is not kept: %v", name, err)
+	}
+	return nil
 }
 
 // keepAll keeps a definition, and before it those that it rests on.
@@ -327,6 +377,9 @@ func (n *Notebook) keepAll(name string, done map[string]bool) error {
 	def, ok := n.call.DefinitionLine(name)
 	if !ok || n.host.Keep == nil {
 		return errors.New("there is nowhere to keep it")
+	}
+	if lack := n.call.Lacks(name); lack != "" {
+		return errors.New("it rests on " + lack + ", which counts no more in this call")
 	}
 	done[name] = true
 	for _, other := range n.call.Uses(name) {
@@ -371,6 +424,27 @@ func (n *Notebook) snippetsFor(text string) ([]string, error) {
 	}
 	want(text)
 	return out, fault
+}
+
+// onlyKept reports whether a word is the name of one of the user's own snippets
+// that the call has not taken in.
+func (n *Notebook) onlyKept(word string) bool {
+	_, here := n.call.DefinitionLine(word)
+	return n.host.Snippets[word] != "" && !here
+}
+
+// showKept answers help on a kept snippet from a copy of the call that takes it
+// in: looking at it writes nothing down.
+func (n *Notebook) showKept(text, name string) ([]call.Entry, error) {
+	copied := &Notebook{host: n.host, call: n.upTo(n.call.Len()), cost: n.cost}
+	if _, err := copied.do(n.host.Snippets[name], 0); err != nil {
+		return nil, err
+	}
+	out, err := copied.do(text, 0)
+	for i := range out {
+		out[i].N = 0
+	}
+	return out, err
 }
 
 // enter applies one full line and stores it. When the program fails at it, the

@@ -29,7 +29,8 @@ type Completer struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name; nil for none.
 	Scripts func() []string
-	// Snippets lists the names of the user's own definitions; nil for none.
+	// Snippets lists the names of the user's own definitions, those with
+	// parameters with the bracket behind; nil for none.
 	Snippets func() []string
 
 	offered []string // the lines that Tab goes through
@@ -217,6 +218,11 @@ func (k *Completer) offerAt(c *call.Call, head string) (offer, bool) {
 		then = " "
 	}
 	o := offer{typed: typed, words: words(p, c), then: then}
+	if cmd.Word == "help" && i == 0 && k.Snippets != nil {
+		for _, n := range k.Snippets() {
+			o.words = append(o.words, strings.TrimSuffix(n, "("))
+		}
+	}
 	switch p.Kind {
 	case call.EntryRef:
 		for _, n := range o.words {
@@ -292,20 +298,26 @@ func (k *Completer) name(c *call.Call, head string) (offer, bool) {
 		return offer{}, false
 	}
 	o := offer{typed: typed}
-	names := c.SumNames()
+	var kept []string
 	if k.Snippets != nil {
-		names = slices.Concat(names, k.Snippets())
-		slices.Sort(names)
-		names = slices.Compact(names)
+		kept = k.Snippets()
 	}
-	for _, n := range names {
-		if !strings.HasPrefix(n, typed) {
-			continue
-		}
+	names := c.SumNames()
+	for i, n := range names {
 		if c.TakesFunction(n) {
-			n += "("
+			names[i] += "("
 		}
-		o.words = append(o.words, n)
+	}
+	for _, n := range kept {
+		if !slices.ContainsFunc(names, func(own string) bool { return strings.TrimSuffix(own, "(") == strings.TrimSuffix(n, "(") }) {
+			names = append(names, n)
+		}
+	}
+	slices.Sort(names)
+	for _, n := range names {
+		if strings.HasPrefix(n, typed) {
+			o.words = append(o.words, n)
+		}
 	}
 	return o, true
 }

@@ -24,6 +24,7 @@ func prepared(t testing.TB, lines ...string) *Completer {
 		return nil
 	}
 	p.k.Scripts = func() []string { return []string{"refrigeration.call", "laundry.call"} }
+	p.k.Snippets = func() []string { return []string{"my_sag(", "my_tariff"} }
 	return p.k
 }
 
@@ -62,6 +63,11 @@ func TestCompletion(t *testing.T) {
 		{"a role", pins, "mark A com", "mark A common", nil},
 		{"a function in a sum", nil, "120V / cap_l", "120V / cap_load(", nil},
 		{"a name of this call", []string{"let drop = 3V"}, "2 * dro", "2 * drop", nil},
+		{"a kept function", nil, "2 * my_s", "2 * my_sag(", nil},
+		{"a kept value", nil, "2 * my_t", "2 * my_tariff", nil},
+		{"a kept name that the call has taken in", []string{"def my_sag(a) = a"}, "2 * my_s", "2 * my_sag(", nil},
+		{"help on a kept name", nil, "help my_s", "help my_sag ", nil},
+		{"help on a name of this call", []string{"let drop = 3V"}, "help dro", "help drop ", nil},
 		{"a name in expect", []string{"let drop = 3V"}, "expect dro", "expect drop", nil},
 	}
 	for _, r := range rows {

@@ -74,6 +74,7 @@ func (t *talk) farewell() {
 	if !t.person {
 		return
 	}
+	t.flush()
 	if t.n.Call().Closed() {
 		t.closed()
 		return

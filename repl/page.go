@@ -2,6 +2,7 @@ package repl
 
 import (
 	"bytes"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,9 +10,11 @@ import (
 )
 
 // entry shows what a line was answered with. On a screen the answer to a
-// question stops where the screen is full, and Enter alone shows the rest. What
-// a fact is answered with is never held back: when it is longer than the screen
-// the line that it answers is named again under it.
+// question stops where the screen is full, and Enter alone shows the rest; so
+// does what a fact is answered with when a caution is in it, which must not
+// scroll away unread, and there the rest comes with the next line at the latest.
+// Any other answer to a fact is never held back: when it is longer than the
+// screen the line that it answers is named again under it.
 func (t *talk) entry(e call.Entry) {
 	high := t.height()
 	if high == 0 || t.lines.Pending() {
@@ -24,7 +27,10 @@ func (t *talk) entry(e call.Entry) {
 	p.Entry(e)
 	rows := strings.SplitAfter(b.String(), "\n")
 	rows = rows[:len(rows)-1]
-	if cmd := call.Find(e.Kind); cmd != nil && cmd.Group == call.Asks {
+	cmd := call.Find(e.Kind)
+	asks := cmd != nil && cmd.Group == call.Asks
+	if asks || slices.ContainsFunc(e.Reply.Lines, func(l call.Line) bool { return l.Tone == call.Caution }) {
+		t.held = !asks
 		t.page(rows, 2) // the line that was typed stays in sight
 		return
 	}
@@ -46,6 +52,16 @@ func (t *talk) page(rows []string, taken int) {
 	}
 	if t.rest = rows[n:]; len(t.rest) > 0 {
 		t.p.Say(call.Plain, counted(len(t.rest), "line", "lines")+" more: Enter shows them.")
+	}
+}
+
+// flush shows the rest of what a fact was answered with.
+func (t *talk) flush() {
+	if t.held {
+		for _, r := range t.rest {
+			t.o.Out.Write([]byte(r))
+		}
+		t.rest = nil
 	}
 }
 

@@ -59,16 +59,32 @@ func TestLongAnswerIsShownWhole(t *testing.T) {
 	}
 }
 
-// What a fact is answered with is never held back: the line is named again.
-func TestLongReplyNamesItsLine(t *testing.T) {
+// What a fact is answered with stops at the screen when a caution is in it; the
+// rest comes with the next line at the latest. Any other is never held back: the
+// line is named again.
+func TestLongReplyOfAFact(t *testing.T) {
 	s := start(t)
-	if err := pty.Setsize(s.tty, &pty.Winsize{Rows: 6, Cols: 80}); err != nil {
+	if err := pty.Setsize(s.tty, &pty.Winsize{Rows: 8, Cols: 60}); err != nil {
 		t.Fatal(err)
 	}
 	s.expect(prompt)
+	before := len(s.drawn())
 	s.send("ohm A B 3.45, A case 0.2\r")
-	s.expect("Never energise it.")
-	s.expect("lines answer: ohm A B 3.45, A case 0.2")
+	s.expect("lines more: Enter shows them.")
+	shown := s.drawn()[before:]
+	shown = shown[strings.LastIndex(shown, "A case 0.2\r\n")+len("A case 0.2\r\n"):]
+	if !strings.Contains(shown, "Caution: Disconnect every source") || strings.Count(shown, "\n") > 6 {
+		t.Errorf("the caution has left the screen:\n%s", shown)
+	}
+	s.send("\r")
+	s.expect("lines more: Enter shows them.")
+	s.send("note still there\r")
+	s.expect("stand to one side.")
+	s.expect("Noted.")
+	s.send("ohm A C 6.5\r")
+	s.expect("lines answer: ohm A C 6.5")
+	s.send("ohm B case 0.2\r")
+	s.expect(prompt)
 	s.send("exit\r")
 	s.expect("The call stays open in the file;")
 	s.ended()

@@ -105,6 +105,55 @@ func TestCtrlCCancelsTheLine(t *testing.T) {
 	s.holds("note all the same")
 }
 
+// A terminal that can only print keeps the promise of Ctrl-C, and its arrow keys
+// put nothing into a line.
+func TestDumbTerminal(t *testing.T) {
+	t.Setenv(childDumb, "1")
+	s := start(t)
+	s.expect(prompt)
+	s.send("ohm A B 9")
+	s.expect("A B 9")
+	s.send("\x03")
+	s.expect("(cancelled)")
+	s.expect(prompt)
+	s.send("note all\x1b[D\x1b[1;5C\x1bOA the same\n")
+	s.expect("Noted.")
+	s.send("\x04")
+	s.expect("The call stays open")
+	if err := s.ended(); err != nil {
+		t.Error(err)
+	}
+	s.holds("note all the same")
+	again := start(t)
+	again.expect(prompt)
+	again.cmd.Process.Signal(syscall.SIGTERM)
+	if err := again.ended(); err != nil {
+		t.Error(err)
+	}
+}
+
+// What was not taken of a long paste is named when all of it is through.
+func TestPasteSaysWhatWasNotTaken(t *testing.T) {
+	s := start(t)
+	s.expect(prompt)
+	lines := []string{"frobnicate the first", "ohm A B 3.4x"}
+	for i := range 20 {
+		lines = append(lines, fmt.Sprintf("note line %d", i))
+	}
+	s.send(strings.Join(lines, "\r") + "\r")
+	s.expect("Of these 22 lines 2 were not taken: frobnicate the first; ohm A B 3.4x")
+	// Lines typed one by one are in sight.
+	s.send("frobnicate\r")
+	s.expect("not taken")
+	s.expect(prompt)
+	before := len(s.drawn())
+	s.send("\x04")
+	s.ended()
+	if shown := s.drawn()[before:]; strings.Contains(shown, "Of these") {
+		t.Errorf("one line is named again: %s", shown)
+	}
+}
+
 func TestRefusedLineIsOneKeyAway(t *testing.T) {
 	s := start(t)
 	s.expect(prompt)

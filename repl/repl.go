@@ -13,6 +13,7 @@ import (
 	"strings"
 	"syscall"
 
+	"ohmcall/calc/source"
 	"ohmcall/notebook"
 	"ohmcall/notebook/call"
 	"ohmcall/repl/term"
@@ -47,7 +48,8 @@ type Options struct {
 	Parts func(model string) []string
 	// Scripts lists the files that `use` can name, for completion.
 	Scripts func() []string
-	// Snippets lists the names of the user's own definitions, for completion.
+	// Snippets lists the names of the user's own definitions, for completion;
+	// those with parameters with the bracket behind.
 	Snippets func() []string
 	// Ready is called once the first prompt stands; nil for nothing to do.
 	Ready func()
@@ -64,6 +66,9 @@ type talk struct {
 	refused bool
 	told    bool     // that comments are not recorded
 	rest    []string // of an answer longer than the screen
+	held    bool     // the rest is of a fact: it is shown whatever comes next
+	run     int      // lines of the piece of input at hand that came together
+	missed  []string // of them, those that were not taken
 }
 
 // Run reads and answers lines until the input ends, `close` is typed, or the
@@ -82,10 +87,18 @@ func Run(o Options) int {
 	signal.Notify(stop, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	done := make(chan struct{})
 	go func() {
-		select {
-		case <-stop:
-			t.lines.Stop()
-		case <-done:
+		for {
+			select {
+			case s := <-stop:
+				if t.o.Dumb && s == os.Interrupt {
+					// The terminal has dropped the line that was being typed.
+					io.WriteString(t.o.Out, "  ("+term.ErrCancelled.Error()+")\n"+prompt)
+					continue
+				}
+				t.lines.Stop()
+			case <-done:
+			}
+			return
 		}
 	}()
 	t.greet()
@@ -153,6 +166,7 @@ func (t *talk) resize() { t.p.Width = t.width() }
 
 // loop reads and answers.
 func (t *talk) loop() {
+	defer t.flush()
 	for {
 		line, err := t.lines.ReadLine()
 		t.row++
@@ -169,12 +183,15 @@ func (t *talk) loop() {
 			continue
 		case errors.As(err, &long):
 			t.fault("", err)
+			t.piece()
 			continue
 		case err != nil:
 			t.p.Trouble(err.Error())
 			return
 		}
-		if t.take(line) {
+		ends := t.take(line)
+		t.piece()
+		if ends {
 			return
 		}
 	}
@@ -194,6 +211,10 @@ func (t *talk) take(line string) (ends bool) {
 		if strings.TrimSpace(line) == "" {
 			t.page(rest, 1)
 			return false
+		}
+		if t.held {
+			t.rest = rest
+			t.flush()
 		}
 	}
 	if t.person && t.n.Call().Leaves(line) && !t.lines.Pending() {
@@ -246,6 +267,7 @@ func (t *talk) fault(line string, err error) {
 		t.refused = true
 		t.p.Trouble("line " + strconv.Itoa(t.row) + ":")
 	}
+	t.missed = append(t.missed, source.Short(strings.TrimSpace(line)))
 	t.p.Fault(line, err)
 }
 

@@ -27,6 +27,9 @@ import (
 // program at a terminal.
 const childFile = "REPL_TEST_FILE"
 
+// childDumb makes that terminal one that can only print.
+const childDumb = "REPL_TEST_DUMB"
+
 func TestMain(m *testing.M) {
 	if name := os.Getenv(childFile); name != "" {
 		os.Exit(child(name))
@@ -44,7 +47,8 @@ func child(name string) int {
 		fmt.Fprintln(os.Stderr, err)
 		return 1
 	}
-	code := Run(Options{Notebook: n, In: os.Stdin, Out: os.Stdout, Err: os.Stderr, Terminal: true, Where: "the file",
+	dumb := os.Getenv(childDumb) != ""
+	code := Run(Options{Notebook: n, In: os.Stdin, Out: os.Stdout, Err: os.Stderr, Terminal: !dumb, Dumb: dumb, Where: "the file",
 		Width:  func() int { w, _, _ := xterm.GetSize(1); return w },
 		Height: func() int { _, h, _ := xterm.GetSize(1); return h }})
 	if err := n.Close(); err != nil {

@@ -195,10 +195,10 @@ func (f *Formula) Eval(a Args) (float64, error) {
 		p := f.At(i)
 		if p.Words != nil {
 			if !slices.Contains(p.Words, a.Word[i]) {
-				return 0, p.wordError(a.Word[i])
+				return 0, &ParamError{i, p.wordError(a.Word[i])}
 			}
 		} else if err := p.check(x); err != nil {
-			return 0, err
+			return 0, &ParamError{i, err}
 		}
 	}
 	y, err := f.Fn(a)
@@ -210,6 +210,15 @@ func (f *Formula) Eval(a Args) (float64, error) {
 	}
 	return y, nil
 }
+
+// ParamError is a fault of the argument at one position of Args.
+type ParamError struct {
+	Slot int
+	Err  error
+}
+
+func (e *ParamError) Error() string { return e.Err.Error() }
+func (e *ParamError) Unwrap() error { return e.Err }
 
 // Call evaluates the formula for arguments given as float64, in the declared
 // units, or string.

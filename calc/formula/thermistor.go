@@ -18,7 +18,7 @@ var (
 	ntcTemp  = Param{Name: "temp", Unit: "degC", Help: "of the sensor", In: ntcRange}
 	ntcOhms  = ohmParam("ohms", "as read, lead resistance taken off")
 	r25      = ohmParam("rated", "resistance at the reference temperature, mostly 25 degC")
-	beta     = Param{Name: "beta", Help: "B value in kelvin, from the sensor's sheet", In: Range{Lo: 100, Hi: 20000}}
+	beta     = Param{Name: "beta", Unit: "K", Help: "B value in kelvin, from the sensor's sheet", In: Range{Lo: 100, Hi: 20000}}
 	ntcRef   = withDefault(Param{Name: "ref", Unit: "degC", Help: "reference temperature", In: ntcRange}, 25)
 )
 

@@ -64,6 +64,9 @@ func combine(a, b *Q, u *Unit, sign float64) (Q, error) {
 
 func mismatch(a, b *Unit, verb string) *source.Error {
 	e := fault("%s and %s cannot be %s", a.named(), b.named(), verb)
+	if a.symbol == "%" || b.symbol == "%" {
+		return e.WithHint("a share is taken of something: 120V * 5%% is 5 %% of 120 V, 120V * (1 + 10%%) is 10 %% more")
+	}
 	if a == plain || b == plain {
 		other := a
 		if a == plain {

@@ -38,6 +38,17 @@ func Close(a, b Q) bool {
 	return u > 0 && math.Abs(d.v) <= coverage*u
 }
 
+// MayBeZero reports whether q's expanded uncertainty, as printing shows it,
+// takes in zero.
+func MayBeZero(q Q) bool {
+	u := q.U()
+	return u > 0 && math.Abs(q.v) <= coverage*u
+}
+
+// ElectricByHeat reports whether q's unit has both amperes and kelvins in it,
+// as hardly any that the trade uses.
+func ElectricByHeat(q Q) bool { return q.Dim()[3] != 0 && q.Dim()[4] != 0 }
+
 // Min is the lesser of a and b, Max the greater.
 func Min(a, b Q) (Q, error) {
 	c, err := Compare(a, b)

@@ -87,7 +87,7 @@ func (q Q) digits(v float64, u *Unit) string {
 	sig := 3
 	switch lead := leading(v); {
 	case u.dim == (Dim{}) && u.factor == 1:
-		sig = 6
+		sig = exactDigits(v)
 	case lead < 2:
 		sig = 4
 	}
@@ -103,6 +103,21 @@ func (q Q) digits(v float64, u *Unit) string {
 		text = "0"
 	}
 	return text
+}
+
+// mostExact is up to how many digits a plain number is taken to end in them:
+// beyond, what is there is rounding or goes on for ever, as a third does.
+const mostExact = 12
+
+// exactDigits is how many digits a plain number without doubt is shown with: all
+// that it has, of one that does not end six.
+func exactDigits(v float64) int {
+	mant, _, _ := strings.Cut(strconv.FormatFloat(v, 'e', 14, 64), "e")
+	n := len(strings.Trim(strings.ReplaceAll(strings.TrimRight(mant, "0"), ".", ""), "-"))
+	if n > mostExact && (v != math.Trunc(v) || math.Abs(v) >= 1e15) {
+		return 6
+	}
+	return max(n, 6)
 }
 
 func exponent(v float64) int {

@@ -146,7 +146,11 @@ func (q Q) To(u *Unit) (Q, error) {
 	case from.kind == Absolute && u.kind == Gauge:
 		v -= Atmosphere
 	default:
-		return Q{}, fault("%s cannot be turned into %s", from.described(), u.described())
+		e := fault("%s cannot be turned into %s", from.described(), u.described())
+		if from.kind == Plain && u.difference() != u {
+			e = e.WithHint("a difference is shown in %s", u.difference().symbol)
+		}
+		return Q{}, e
 	}
 	r := Q{v: v, unit: u, doubt: q.doubt, fixed: true}
 	if from == u {

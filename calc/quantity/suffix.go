@@ -3,6 +3,7 @@ package quantity
 import (
 	"math"
 	"strings"
+	"unicode"
 
 	"ohmcall/calc/source"
 )
@@ -39,12 +40,22 @@ func (s *scanner) spaced(at int) (*Unit, float64, error) {
 		word := s.while(unitRune)
 		next := s.peek()
 		u, ok := units().bySpelling[word]
-		if ok && word != "" && !reserved[word] && !digit(next) && next != '_' && next != '(' {
+		if !ok && len(word) > 2 { // Ohm, Volts: nothing else can stand there
+			u, ok = unitNamed(word)
+		}
+		if ok && word != "" && (!reserved[word] || s.inches(word)) && !digit(next) && next != '_' && next != '(' {
 			return u, 1, nil
 		}
 	}
 	s.at = at
 	return s.bare(), 1, nil
+}
+
+// inches reports whether the in that was read is the unit of a value that is
+// then converted, as in 3/8 in in mm.
+func (s *scanner) inches(word string) bool {
+	rest := s.text[s.at:]
+	return word == "in" && len(rest) > 4 && string(rest[:4]) == " in " && unicode.IsLetter(rest[4])
 }
 
 // multiple reads a suffix that only multiplies: `3.4k`. Where a unit is
@@ -78,6 +89,8 @@ func (s *scanner) noUnit(at int, word string) *source.Error {
 	e := unknownUnit(word, at+1)
 	low := strings.ToLower(word)
 	switch {
+	case low == "awg":
+		return source.Errorf(at+1, s.at+1, "a wire's gauge is a number alone").WithHint("write it without AWG")
 	case low == "farad" || low == "farads" || low == "mf":
 		return source.Errorf(at+1, s.at+1, "a capacitance needs a prefix").
 			WithHint("write uF, nF, pF or mfd")
@@ -165,7 +178,7 @@ func (s *scanner) fraction(n numeral, bare bool) (q Q, ok bool, err error) {
 	word := s.while(unitRune)
 	u, known := unitNamed(word)
 	switch {
-	case word != "" && known && u.decl.fraction && !(blanks > unitAt && reserved[word]) && !digit(s.peek()) && s.peek() != '_' && s.peek() != '(':
+	case word != "" && known && u.decl.fraction && (blanks == unitAt || !reserved[word] || s.inches(word)) && !digit(s.peek()) && s.peek() != '_' && s.peek() != '(':
 	case bare && (word == "" || known):
 		if word == "" {
 			u = s.bare()

@@ -82,6 +82,8 @@ var decls = []decl{
 	{symbols: []string{"psia"}, ucum: "[psi]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: PSI, diff: "psid", help: "pound per square inch, absolute"},
 	{symbols: []string{"kPa", "kPag"}, ucum: "kPa", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e3, diff: "kPad", help: "kilopascal, gauge"},
 	{symbols: []string{"kPaa"}, ucum: "kPa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e3, diff: "kPad", help: "kilopascal, absolute"},
+	{symbols: []string{"MPa", "MPag"}, ucum: "MPa", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e6, diff: "kPad", help: "megapascal, gauge"},
+	{symbols: []string{"MPaa"}, ucum: "MPa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e6, diff: "kPad", help: "megapascal, absolute"},
 	{symbols: []string{"bar", "barg"}, ucum: "bar", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e5, diff: "bard", help: "bar, gauge"},
 	{symbols: []string{"bara"}, ucum: "bar", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e5, diff: "bard", help: "bar, absolute"},
 	{symbols: []string{"inHg"}, ucum: "[in_i'Hg]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inHg, diff: "psid", help: "inch of mercury, gauge; a vacuum is negative"},
@@ -105,10 +107,10 @@ var decls = []decl{
 	{symbols: []string{"N"}, ucum: "N", what: "force", dim: dimForce, factor: 1, prefixes: "k", auto: "k", help: "newton"},
 	{symbols: []string{"kg"}, ucum: "kg", what: "mass", dim: dimMass, factor: 1, help: "kilogram"},
 	{symbols: []string{"g"}, ucum: "g", what: "mass", dim: dimMass, factor: 1e-3, help: "gram"},
-	{symbols: []string{"lb"}, ucum: "[lb_av]", what: "mass", dim: dimMass, factor: pound, help: "pound"},
-	{symbols: []string{"oz"}, ucum: "[oz_av]", what: "mass", dim: dimMass, factor: pound / 16, help: "ounce"},
+	{symbols: []string{"lb"}, ucum: "[lb_av]", what: "mass", dim: dimMass, factor: pound, fraction: true, help: "pound"},
+	{symbols: []string{"oz"}, ucum: "[oz_av]", what: "mass", dim: dimMass, factor: pound / 16, fraction: true, help: "ounce"},
 	{symbols: []string{"L"}, ucum: "L", what: "volume", dim: dimVolume, factor: 1e-3, prefixes: "m", auto: "", help: "litre"},
-	{symbols: []string{"gal"}, ucum: "[gal_us]", what: "volume", dim: dimVolume, factor: 231 * inch * inch * inch, help: "US gallon"},
+	{symbols: []string{"gal"}, ucum: "[gal_us]", what: "volume", dim: dimVolume, factor: 231 * inch * inch * inch, fraction: true, help: "US gallon"},
 }
 
 // prefix is a decimal multiple as written and as UCUM codes it.

@@ -20,6 +20,9 @@ type Error struct {
 	Msg string
 	// Hint says what would have worked; it may be empty.
 	Hint string
+	// Line is the line that the columns belong to, where that is not the one
+	// that was typed.
+	Line string
 }
 
 // Error gives the message and, when there is one, the hint.
@@ -85,11 +88,24 @@ func Nearest(word string, candidates []string) string {
 	lower := strings.ToLower(word)
 	for _, c := range candidates {
 		d := levenshtein.ComputeDistance(lower, strings.ToLower(c))
+		if d == 2 && swapped(lower, strings.ToLower(c)) {
+			d = 1
+		}
 		if d < bestDistance || d == bestDistance && d <= limit && sameStart(lower, c) && !sameStart(lower, best) {
 			best, bestDistance = c, d
 		}
 	}
 	return best
+}
+
+// swapped reports whether two words differ in two neighbours that changed places.
+func swapped(a, b string) bool {
+	for i := range len(a) - 1 {
+		if len(a) == len(b) && a[i] == b[i+1] && a[i+1] == b[i] && a[:i] == b[:i] && a[i+2:] == b[i+2:] {
+			return true
+		}
+	}
+	return false
 }
 
 func sameStart(lower, c string) bool { return c != "" && strings.ToLower(c)[0] == lower[0] }

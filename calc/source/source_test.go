@@ -5,7 +5,7 @@ import "testing"
 func TestNearest(t *testing.T) {
 	words := []string{"ohm", "volt", "amp", "temp", "replaced"}
 	for word, want := range map[string]string{
-		"omh": "", "ohn": "ohm", "OHM": "ohm", "vlot": "volt", "tmep": "temp", "replced": "replaced", "repalced": "replaced",
+		"omh": "ohm", "ohn": "ohm", "OHM": "ohm", "vlot": "volt", "tmep": "temp", "replced": "replaced", "repalced": "replaced",
 		"o": "", "xyz": "", "qqqq": "", "": "", string(make([]byte, 100)): "",
 	} {
 		if got := Nearest(word, words); got != want {

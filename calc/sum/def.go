@@ -127,12 +127,12 @@ type Refs struct {
 // notebook can carry it along. Names of points inside a call, such as A in
 // ohm(A, B), are not among them.
 func References(text string, env Env) (Refs, error) {
-	return (&evaluator{env: env}).references(text, nil)
+	return (&evaluator{env: env, offered: true}).references(text, nil)
 }
 
 // References lists what d's body needs from env besides its parameters.
 func (d Def) References(env Env) (Refs, error) {
-	r, err := (&evaluator{env: env}).references(d.Body, d.Params)
+	r, err := (&evaluator{env: env, offered: true}).references(d.Body, d.Params)
 	if e, ok := err.(*source.Error); ok {
 		return r, e.Shift(d.at)
 	}
@@ -184,6 +184,9 @@ func NameFault(word string) *source.Error {
 	}
 	return nil
 }
+
+// Constant reports whether a name is that of a value that every sum knows.
+func Constant(name string) bool { _, ok := constants[name]; return ok }
 
 // constants are the names that every sum knows.
 var constants = map[string]quantity.Q{"pi": quantity.Number(3.141592653589793)}

@@ -38,6 +38,9 @@ type Env interface {
 	// Spent is told what an evaluation cost, in steps of about two
 	// nanoseconds: counted by what was compiled and run, not timed.
 	Spent(steps int)
+	// Note is told what there is to say of a sum beside its value, in a
+	// sentence.
+	Note(text string)
 }
 
 // Param is one parameter of a function.
@@ -136,6 +139,7 @@ type Scope struct {
 	Values map[string]quantity.Q
 	Funcs  map[string]Func
 	Defs   map[string]Def
+	Notes  []string // what was said of the sums
 }
 
 // Lookup implements Env.
@@ -149,6 +153,9 @@ func (s *Scope) Def(name string) (Def, bool) { d, ok := s.Defs[name]; return d, 
 
 // Spent implements Env and counts nothing.
 func (s *Scope) Spent(int) {}
+
+// Note implements Env and keeps the sentence.
+func (s *Scope) Note(text string) { s.Notes = append(s.Notes, text) }
 
 // Names implements Env.
 func (s *Scope) Names() []string {
@@ -171,6 +178,9 @@ type argError struct {
 	index int
 	err   *source.Error
 }
+
+// OfArgument marks argument i of a call as what an error is about.
+func OfArgument(i int, err *source.Error) error { return &argError{i, err} }
 
 func (e *argError) Error() string { return e.err.Error() }
 func (e *argError) Unwrap() error { return e.err }

@@ -44,8 +44,15 @@ func (f *Func) Argument(args []Value, i int) (quantity.Q, error) {
 	if u, err := quantity.ParseUnit(p.Unit); err == nil && u.Symbol() != "" {
 		unit = u.Symbol()
 	}
+	return r, Misfit(i, f.Name, p.Name, unit, q)
+}
+
+// Misfit says that argument i of a function is in another unit than is wanted.
+//
+//go:noinline
+func Misfit(i int, function, param, unit string, got quantity.Q) error {
 	if unit == "" {
 		unit = "a plain number"
 	}
-	return r, &argError{i, source.Errorf(0, 0, "%s wants %s in %s, not %s", f.Name, p.Name, unit, q)}
+	return &argError{i, source.Errorf(0, 0, "%s wants %s in %s, not %s", function, param, unit, got)}
 }

@@ -18,6 +18,8 @@ type prepared struct {
 	literals []literal
 	names    []name           // each once, where it first stands
 	calls    map[string]*Func // functions called
+	kelvin   string           // the first literal such as 5K
+	overUnit string           // the first of the kind of 3/4 uF
 }
 
 type literal struct {
@@ -51,6 +53,7 @@ type preparer struct {
 	at      int
 	frames  []frame
 	ev      *evaluator
+	whole   span // the last number without a unit
 	operand bool // a value stands before the current place
 	newArg  bool // an argument begins here
 }
@@ -162,6 +165,7 @@ func (p *preparer) number() error {
 	if r := p.peek(lead + n); r == '.' || wordRune(r) {
 		return p.fault(p.at, p.at+lead+n+1, "this number is not understood")
 	}
+	p.glance(lead + n)
 	id := "_" + strconv.Itoa(len(p.literals))
 	p.literals = append(p.literals, literal{id, q})
 	p.replace(lead+n, id, true)
@@ -201,6 +205,8 @@ func (p *preparer) sign(r rune) error {
 	}
 	pair := string(r) + string(p.peek(1))
 	switch pair {
+	case "<>":
+		return p.instead(p.fault(p.at, p.at+2, "<> is not used in sums; != is unequal"), p.replaced(p.at, 2, "!="))
 	case "//", "/*", "??", "?.", "::":
 		return p.fault(p.at, p.at+2, "%s is not used in sums", pair)
 	}
@@ -210,6 +216,9 @@ func (p *preparer) sign(r rune) error {
 			p.operand = false
 			return nil
 		}
+	}
+	if r == '$' || r == '€' || r == '£' {
+		return p.instead(p.fault(p.at, p.at+1, "money is a plain number in sums"), strings.NewReplacer("$", "", "€", "", "£", "").Replace(string(p.source)))
 	}
 	if r == '=' {
 		return p.fault(p.at, p.at+1, "= does not compare").WithHint("== compares; let NAME = … names a value")

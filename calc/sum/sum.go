@@ -59,6 +59,9 @@ func Eval(text string, env Env) (Value, error) {
 		return nil, err
 	}
 	v, err := c.run()
+	if env != nil && err == nil {
+		ev.tell(c, v)
+	}
 	if yes, ok := v.(bool); ok {
 		return ev.truth(c, yes), nil
 	}
@@ -103,6 +106,9 @@ type evaluator struct {
 	// what is met beyond it is taken by its middle values and added.
 	taken []bool
 	met   int
+
+	offered bool // a line in place of this one was tried
+	byZero  bool // a divisor may be nothing
 }
 
 // compiled is a text ready to run.

@@ -40,7 +40,11 @@ func (p *preparer) word() error {
 		return e
 	}
 	if p.operand {
-		return p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", source.Short(text))
+		e := p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", source.Short(text))
+		if low := strings.ToLower(text); low == "x" || low == "of" {
+			return p.instead(e, p.replaced(p.at, n, "*"))
+		}
+		return e
 	}
 	after := n
 	for p.peek(after) == ' ' {

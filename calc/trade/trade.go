@@ -93,8 +93,9 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 			bare = use.Temp
 		}
 		plain := q.Symbol() == ""
+		given := q
 		if q, err = q.Assume(bare); err != nil {
-			return nil, fault(err)
+			return nil, sum.Misfit(i, f.Name, f.At(slots[i]).Name, unit, given)
 		}
 		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
 			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
@@ -126,6 +127,12 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		return y, err
 	}
 	q, err := quantity.Apply(fn, units, out, qs...)
+	var of *formula.ParamError
+	if errors.As(err, &of) {
+		if i := slices.Index(slots, of.Slot); i >= 0 {
+			return nil, sum.OfArgument(i, fault(err))
+		}
+	}
 	if err != nil {
 		return nil, fault(err)
 	}
@@ -159,7 +166,7 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 }
 
 // fault makes any error one that can point into a line.
-func fault(err error) error {
+func fault(err error) *source.Error {
 	var e *source.Error
 	if errors.As(err, &e) {
 		return e

@@ -1,12 +1,14 @@
 package trade
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
 
 	"ohmcall/calc/formula"
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
 )
 
@@ -21,6 +23,7 @@ func (s *scope) Lookup(string) (quantity.Q, bool) { return quantity.Q{}, false }
 func (s *scope) Def(string) (sum.Def, bool)       { return sum.Def{}, false }
 func (s *scope) Names() []string                  { return nil }
 func (s *scope) Spent(int)                        {}
+func (s *scope) Note(string)                      {}
 func (s *scope) Func(name string) (sum.Func, bool) {
 	use := s.use
 	use.Note = func(t string) { s.notes = append(s.notes, t) }
@@ -153,5 +156,30 @@ func TestUse(t *testing.T) {
 		if notes := strings.Join(s.notes, ""); q.String() != tt.want || !strings.Contains(notes, tt.notes) {
 			t.Errorf("%s with %+v: %s %q, want %s %q", tt.call, tt.use, q, notes, tt.want, tt.notes)
 		}
+	}
+}
+
+// TestTheArgumentIsMarked holds that a fault of an argument points at it.
+func TestTheArgumentIsMarked(t *testing.T) {
+	for call, want := range map[string]string{
+		"cap_load(4.2V, 330V)":       "4.2V: cap_load wants amps in A, not 4.2 V",
+		"cap_load(4.2A, -3V)":        "-3V: volts must be above 0 V",
+		"ntc_temp(5k, 10k, 12V)":     "12V: ntc_temp wants beta in K, not 12 V",
+		"1 + cap_load(4.2A, 330ohm)": "330ohm: cap_load wants volts in V, not 330 Ω",
+	} {
+		_, err := sum.Quantity(call, &scope{})
+		var at *source.Error
+		if !errors.As(err, &at) {
+			t.Errorf("%s: %v", call, err)
+			continue
+		}
+		if got := string([]rune(call)[at.Col-1:at.End-1]) + ": " + at.Msg; got != want {
+			t.Errorf("%s is refused at %q, want %q", call, got, want)
+		}
+	}
+	bare, err := sum.Quantity("ntc_temp(5k, 10k, 3435)", &scope{})
+	kelvin, err2 := sum.Quantity("ntc_temp(5k, 10k, 3435K)", &scope{})
+	if err != nil || err2 != nil || bare.String() != kelvin.String() {
+		t.Errorf("a B value of 3435 gives %v (%v), of 3435K %v (%v)", bare, err, kelvin, err2)
 	}
 }

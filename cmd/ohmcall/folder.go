@@ -96,12 +96,26 @@ func (a *app) asides(e call.Entry) []string {
 	if e.Kind == "help" && strings.Contains(e.Line, "snippets") && len(a.own) > 0 {
 		return []string{"Kept in " + snippetFile + ": " + strings.Join(a.ownNames(), ", ") + "."}
 	}
+	if name, ok := call.Defines(e.Line); ok && a.own[name] != "" && a.own[name] != e.Line {
+		return []string{"In this call " + cleanName(name) + " is another than the one kept: " + cleanName(a.own[name])}
+	}
 	if e.Kind != "keep" {
 		return nil
 	}
 	said := a.aside
 	a.aside = nil
 	return said
+}
+
+// ownCalls are the names of the user's snippets as a sum begins with them.
+func (a *app) ownCalls() []string {
+	out := a.ownNames()
+	for i, name := range out {
+		if n := strings.IndexByte(name, '('); n >= 0 {
+			out[i] = name[:n+1]
+		}
+	}
+	return out
 }
 
 // ownNames are the names of the user's snippets, those of sums with their

@@ -48,6 +48,7 @@ type jsonError struct {
 	Col  int    `json:"col"`
 	Msg  string `json:"msg"`
 	Hint string `json:"hint"`
+	Line string `json:"line,omitempty"` // of a file, that col belongs to
 }
 
 // jsonPrinter shows entries as JSON Lines.
@@ -62,7 +63,7 @@ func (p *jsonPrinter) Fault(line string, err error) {
 	j := jsonEntry{Line: script.Clean(line), Flags: []string{}, Error: &jsonError{Msg: err.Error()}}
 	var e *source.Error
 	if errors.As(err, &e) {
-		j.Error = &jsonError{Col: e.Col, Msg: e.Msg, Hint: e.Hint}
+		j.Error = &jsonError{Col: e.Col, Msg: e.Msg, Hint: e.Hint, Line: e.Line}
 	}
 	p.write(j)
 }

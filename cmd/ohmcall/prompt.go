@@ -2,10 +2,8 @@ package main
 
 import (
 	"fmt"
-	"maps"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 	"time"
 
@@ -72,7 +70,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 		Dumb:        terminal && dumb,
 		Parts:       known.parts,
 		Scripts:     func() []string { return scripts(dir) },
-		Snippets:    func() []string { return slices.Collect(maps.Keys(a.own)) },
+		Snippets:    a.ownCalls,
 		Ready:       func() { known.begin(dir) },
 		Aside: func(e call.Entry) []string {
 			if n.Call().Ahead(e, time.Now()) && !warned {

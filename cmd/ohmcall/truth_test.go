@@ -25,7 +25,7 @@ var sourceWord = regexp.MustCompile(`(?i)common\s+practice|from\s+memory|IEC|IEE
 var own = map[string]string{
 	"judge.ntcCold": "where is looked", "call.mostFound": "how many findings are told", "call.mostAsked": "how many definitions are told", "call.longAsked": "how much of each is told", "call.ahead": "a difference of clocks", "call.enoughToTell": "when a reason is told",
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
-	"call.mostNeeds": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
+	"call.mostNeeds": "a bound of a call", "call.mostWaiting": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
 	"call.headerList": "a bound of the front matter", "call.mostRepairs": "how far back is looked",
 	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
 	"call.severity": "an order", "said.MostClauses": "a bound on work", "said.MostBytes": "a bound on work", "said.LongClause": "a bound on work", "call.longestTyped": "a bound on work", "call.mostHinted": "a bound on work", "call.mostTechs": "how many are told", "call.mostRenewals": "a bound on work", "call.coldTemperature": "the temperature to which is corrected",

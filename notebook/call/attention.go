@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -32,12 +33,12 @@ func (c *Call) alerts(r *record.Record) []string {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
 	}
 	for _, e := range c.expects {
-		if s := c.restsOnStruck(e.from); s != "" && c.alive(e.entry) {
+		if s := c.shaken(e.from); s != "" && c.alive(e.entry) {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)
 		} else if e.met == sum.No && c.alive(e.entry) {
 			add("Expectation not met", e.meaning+atEntry(e.entry))
 		} else if e.met == sum.Unsure && c.alive(e.entry) {
-			add("In doubt", e.meaning+atEntry(e.entry)+": "+tooClose)
+			add("In doubt", e.meaning+atEntry(e.entry)+": "+cmp.Or(e.why, tooClose))
 		}
 	}
 	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {
@@ -214,18 +215,21 @@ func (c *Call) wanting() []want {
 			add(f.help+" ("+f.word+")", "")
 		}
 	}
-	own := false
+	for _, e := range c.waiting {
+		if c.alive(e.entry) {
+			add(e.meaning+": "+e.waits, "expect, entry "+itoa(e.entry))
+		}
+	}
 	for _, n := range c.needs {
 		if !c.wanted(n) {
 			continue
 		}
-		own = true
 		if met, err := c.holds(n.what); err == nil && !met {
 			add(n.what, "need, entry "+itoa(n.entry))
 		}
 	}
 	e := c.stopped()
-	if !own && (e == nil || e.Result == record.NoFault) {
+	if e == nil || e.Result == record.NoFault {
 		complaint := "complaint, entry " + itoa(c.lastAt("fault"))
 		facts := c.facts(math.MaxInt)
 		if rep := c.repairs(); len(rep) > 0 {

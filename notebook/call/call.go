@@ -66,10 +66,12 @@ type Call struct {
 	parts         []part
 	wires         []wire
 	meters        []meter
+	revalued      map[string]int // see revalue
 	defs          []definition
 	sums          []sumLine
 	needs         []need
-	expects       []expectation
+	expects       []*expectation
+	waiting       []*expectation
 	assumed       []assumption
 	jumps         []jump
 	away          time.Duration // between a closing and what opened it again
@@ -135,6 +137,8 @@ type cautioned struct {
 }
 
 // New starts an empty call.
+//
+//go:noinline
 func New() *Call {
 	return &Call{
 		struck:        map[int]string{},
@@ -269,6 +273,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if err != nil {
 		return Entry{}, err
+	}
+	if s.Command != nil && (s.Command.Group == Reads || s.Command.Word == "plate") {
+		c.judgeWaiting(e.Reply)
 	}
 	if s.Command != nil && s.Command.Screen {
 		e.N = 0

@@ -470,7 +470,7 @@ func (c *Call) whyEntry(n int) *Reply {
 
 // helpWords are what help knows besides commands.
 func helpWords(c *Call) []string {
-	out := append([]string{}, commandWords()...)
+	out := append(c.ownNames(), commandWords()...)
 	for _, f := range formula.All() {
 		out = append(out, f.Name)
 	}

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -72,6 +71,9 @@ func lastEntries(c *Call) []string {
 
 func applyStrike(c *Call, a *args) (*Reply, error) {
 	p := a.get("ENTRY")
+	if len(c.entries) == 0 {
+		return nil, p.errorf("no entry is there yet that could be struck")
+	}
 	n, err := strconv.Atoi(p.text)
 	if err != nil || n < 1 || n > len(c.entries) {
 		return nil, p.errorf("there is no entry %s", p.text).WithHint("strike takes the number of an entry, 1 to %d, and a reason", len(c.entries))
@@ -91,9 +93,7 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 	}
 	c.struck[n] = reason
 	r := say("Struck entry " + itoa(n) + " (" + e.Line + "): " + reason + ".")
-	if list := c.restingOn(n); len(list) > 0 {
-		r.add(Warn, "Sums that rest on it are in doubt, "+entryList(list)+"; write them again.")
-	}
+	c.shake(r, n)
 	for _, of := range c.machineNames() {
 		c.machines[of].shown = nil
 	}
@@ -102,27 +102,6 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 
 // unstrikable tells the entries that cannot be struck by their kind.
 func unstrikable(kind string) bool { return kind == "strike" || kind == "close" || kind == "use" }
-
-// restingOn lists the entries of the sums that rest on an entry.
-func (c *Call) restingOn(n int) []int {
-	var out []int
-	add := func(entry int, from []int) {
-		if slices.Contains(from, n) && c.alive(entry) {
-			out = append(out, entry)
-		}
-	}
-	for _, s := range c.sums {
-		add(s.entry, s.from)
-	}
-	for _, d := range c.defs {
-		add(d.entry, d.from)
-	}
-	for _, e := range c.expects {
-		add(e.entry, e.from)
-	}
-	slices.Sort(out)
-	return slices.Compact(out)
-}
 
 // Closed reports whether nothing but questions came after the last `close`.
 func (c *Call) Closed() bool {

@@ -40,7 +40,7 @@ func scriptCommands() []Command {
 			Word: "need", Group: Scripts,
 			Params:   []Param{{Name: "WHAT", Kind: Free, Words: needWords}},
 			Help:     "what a complete call of this kind must hold",
-			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts whenever the condition holds, now or later. Without any need the list for the complaint applies.",
+			Doc:      "WHAT is a reading (ohm A case), a field (serial), a thing done (safe, part), a finding (saw starts) or roles. Behind `when CONDITION:` it counts whenever the condition holds, now or later. It adds to what the complaint asks for.",
 			Examples: []string{"need volt line", "need ohm A case", "need serial", `when is(gas, "R-600a"): need safe`},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				what := a.get("WHAT")
@@ -213,6 +213,17 @@ func (c *Call) holdsReading(q *quality, rest []string) bool {
 	return false
 }
 
+// lastAtPoints is the last reading there that counts, nil for none.
+func (c *Call) lastAtPoints(q *quality, points []string) *reading {
+	c.spend(2 * len(c.readings))
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		if r := c.readings[i]; r.quality == q && c.alive(r.entry) && samePoints(r, points) {
+			return r
+		}
+	}
+	return nil
+}
+
 func samePoints(r *reading, points []string) bool {
 	switch len(points) {
 	case 0:
@@ -236,10 +247,4 @@ func (c *Call) established(what string) bool {
 		}
 	}
 	return false
-}
-
-// unreadYet reports whether a condition only wants for a reading or a plate
-// value that may come later.
-func unreadYet(err error) bool {
-	return strings.Contains(err.Error(), "was read") || strings.Contains(err.Error(), "the plate holds no number")
 }

@@ -16,18 +16,8 @@ type sumLine struct {
 	text  string
 	value string
 	out   *Sum
-	from  []int  // the entries that it rests on
+	from  []basis
 	by    string // the definitions that it used, as they were then
-}
-
-// expectation is a judgement written down with its outcome.
-type expectation struct {
-	entry   int
-	text    string
-	meaning string
-	from    []int // the entries that it rests on
-	by      string
-	met     sum.Truth
 }
 
 func sumCommands() []Command {
@@ -53,6 +43,7 @@ func sumCommands() []Command {
 			Word: "expect", Group: Sums,
 			Params:   []Param{expr("CONDITION"), {Name: "MEANING", Kind: Quoted}},
 			Help:     "write down a judgement; it stays in the record as met, not met or cannot tell",
+			Doc:      "One whose reading is still to come waits, counts as missing, and is judged when the reading is there.",
 			Examples: []string{`expect 121.4V - 117.8V < 6V "sag at start within 5 %"`},
 			apply:    applyExpect,
 		},
@@ -60,7 +51,7 @@ func sumCommands() []Command {
 			Word: "use", Group: Sums,
 			Params:   []Param{{Name: "FILE", Kind: File}},
 			Help:     "take in the lines of another .call file, such as a collection of snippets",
-			Doc:      "The lines become entries of this call, so that the record replays without the file.",
+			Doc:      "The lines become entries of this call, so that the record replays without the file. Where one is refused, none is taken. What is there already in the same words is passed over; a let whose readings have changed is worked out anew. Close, date, client, site, strike and times are of one call and refused.",
 			Examples: []string{"use refrigeration.call"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				return say("From " + a.text("FILE") + ":"), nil
@@ -204,33 +195,6 @@ func guarded(met sum.Truth, nothing string) *Reply {
 // tooClose is why a condition cannot be told.
 const tooClose = "what it compares lies closer together than its doubt"
 
-func applyExpect(c *Call, a *args) (*Reply, error) {
-	met, err := c.guard(a.line)
-	if err != nil {
-		return nil, err
-	}
-	if r := guarded(met, "nothing expected"); r != nil {
-		return r, nil
-	}
-	p := a.get("CONDITION")
-	s := &scope{c: c}
-	yes, err := sum.Condition(p.text, s)
-	if err != nil {
-		return nil, shifted(err, p.col)
-	}
-	c.expects = append(c.expects, expectation{entry: c.entry, text: p.text, meaning: a.text("MEANING"), from: s.used, by: s.by(), met: yes})
-	r := &Reply{}
-	switch yes {
-	case sum.Yes:
-		r.add(Good, "Met: "+a.text("MEANING")+".").flag("expectation-met")
-	case sum.No:
-		r.add(Bad, "Not met: "+a.text("MEANING")+".").flag("expectation-not-met")
-	default:
-		r.add(Ask, "Cannot tell: "+a.text("MEANING")+"; "+tooClose+".").flag("expectation-unsure")
-	}
-	return r, nil
-}
-
 // applySum evaluates a line that is no command.
 func (c *Call) applySum(l *script.Line) (*Reply, error) {
 	text := l.Expression()
@@ -257,7 +221,8 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 		r.add(Plain, n)
 	}
 	c.sums = append(c.sums, s)
-	if bare := strings.TrimSpace(text); startsLikeNumber(bare) && !strings.ContainsAny(bare, " +-*/(^") && len(c.readings) > 0 {
+	if bare := strings.TrimSpace(text); startsLikeNumber(bare) && !strings.ContainsAny(bare, " +-*/(^") && len(c.readings) > 0 &&
+		valueLike(bare, c.readings[len(c.readings)-1].quality.unit) {
 		last := c.readings[len(c.readings)-1]
 		r.add(Ask, bare+" alone is a sum, no reading; a reading names its points: "+last.quality.word+" "+strings.TrimRight(last.a+" "+last.b, " ")+" "+bare)
 	}

@@ -114,7 +114,9 @@ func workCommands() []Command {
 			Help:     "anything else, as it is",
 			Examples: []string{"note customer says it was moved last week"},
 			apply: func(c *Call, a *args) (*Reply, error) {
-				if met, known := c.guard(a.line); known != nil {
+				if met, known := c.guard(a.line); known != nil && unreadYet(known) {
+					return (&Reply{}).add(Ask, "Condition cannot be told, "+faultOf(known)+"; not noted."), nil
+				} else if known != nil {
 					return nil, known
 				} else if r := guarded(met, "not noted"); r != nil {
 					return r, nil

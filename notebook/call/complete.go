@@ -54,13 +54,8 @@ func (c *Call) Suggest() []string {
 }
 
 // testsNeeded lists, for what the complaint wants in the record, the first
-// test that can give it. A call with needs of its own says them itself.
+// test that can give it.
 func (c *Call) testsNeeded() []cause.Test {
-	for _, n := range c.needs {
-		if c.alive(n.entry) {
-			return nil
-		}
-	}
 	var out []cause.Test
 	facts := c.facts(math.MaxInt)
 	if rep := c.repairs(); len(rep) > 0 {

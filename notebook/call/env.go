@@ -2,6 +2,7 @@ package call
 
 import (
 	"errors"
+	"math"
 	"slices"
 	"sort"
 	"strconv"
@@ -21,13 +22,13 @@ import (
 type scope struct {
 	c     *Call
 	notes []string     // what formulas said
-	used  []int        // the entries that the sum rests on
+	used  []basis      // what the sum rests on
 	asked []definition // the own names that it used
 }
 
 // own notes a definition that the sum uses.
 func (s *scope) own(d definition) {
-	s.rest(d.entry)
+	s.rest(basis{d.entry, s.c.entry})
 	if !slices.ContainsFunc(s.asked, func(o definition) bool { return o.entry == d.entry }) {
 		s.asked = append(s.asked, d)
 	}
@@ -58,25 +59,6 @@ func (s *scope) by() string {
 	return text
 }
 
-// rest notes that the sum rests on entries.
-func (s *scope) rest(entries ...int) {
-	for _, n := range entries {
-		if !slices.Contains(s.used, n) {
-			s.used = append(s.used, n)
-		}
-	}
-}
-
-// struckBelow is the first struck entry that a sum rests on, 0 for none.
-func (c *Call) struckBelow(entries []int) int {
-	for _, n := range entries {
-		if !c.alive(n) {
-			return n
-		}
-	}
-	return 0
-}
-
 // Lookup implements sum.Env.
 func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	d, ok := s.c.defined(name)
@@ -85,8 +67,8 @@ func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	}
 	s.own(d)
 	s.rest(d.from...)
-	if n := s.c.struckBelow(d.from); n > 0 {
-		s.notes = append(s.notes, name+" rests on entry "+itoa(n)+", which was struck.")
+	if why := s.c.shaken(d.from); why != "" {
+		s.notes = append(s.notes, name+" "+why+".")
 	}
 	return d.value, true
 }
@@ -108,7 +90,7 @@ func (s *scope) Func(name string) (sum.Func, bool) {
 	}
 	for _, f := range callFuncs {
 		if f.name == name {
-			return f.make(s.c), true
+			return f.make(s), true
 		}
 	}
 	if f, ok := formula.Lookup(name); ok {
@@ -126,6 +108,15 @@ func (s *scope) Names() []string { return s.c.sumNames() }
 
 // Spent counts what a sum cost.
 func (s *scope) Spent(steps int) { s.c.spend(steps) }
+
+// Note implements sum.Env.
+//
+//go:noinline
+func (s *scope) Note(text string) {
+	if !among(s.notes, text) {
+		s.notes = append(s.notes, text)
+	}
+}
 
 // sumNames lists every name that a sum can use.
 func (c *Call) sumNames() []string {
@@ -164,7 +155,7 @@ type definition struct {
 	name   string
 	isFunc bool
 	value  quantity.Q
-	from   []int // the entries that the value rests on
+	from   []basis // what the value rests on
 	def    sum.Def
 	help   string
 	by     string // as of a sum
@@ -210,16 +201,6 @@ func (c *Call) names(text string, defined bool) []string {
 		}
 	}
 	return out
-}
-
-// Uses lists the definitions of this call that another of them rests on, by
-// name, its own parameters aside.
-func (c *Call) Uses(name string) []string {
-	d, ok := c.defined(name)
-	if !ok {
-		return nil
-	}
-	return slices.DeleteFunc(c.Known(d.line), func(n string) bool { return n == name || among(d.def.Params, n) })
 }
 
 // guessing is a scope that takes every unknown name for a function of any
@@ -341,19 +322,26 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		return nil, (&source.Error{Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
 	}
 	if found == nil {
-		return nil, (&source.Error{Msg: "no " + q.noun + " of " + at + " was read"}).WithHint("take it down first: %s %s …", q.word, at)
+		e := &source.Error{Msg: "no " + q.noun + " of " + at + " was read"}
+		if two := strings.Fields(at); len(words) == 1 && len(two) == 2 {
+			if _, err := s.findReading(q, []sum.Value{two[0], two[1]}); err == nil {
+				return nil, e.WithHint("a comma parts two points: %s(%s, %s)", q.word, two[0], two[1])
+			}
+		}
+		return nil, e.WithHint("take it down first: %s %s …", q.word, at)
 	}
 	if found.over {
-		return nil, (&source.Error{Msg: at + " read OL in entry " + itoa(found.entry) + ", which is no number"})
+		return nil, (&source.Error{Msg: at + " read " + found.shown() + " in entry " + itoa(found.entry) + ", which is no number"}).
+			WithHint("that it is open is asked as has(\"%s %s OL\")", q.word, at)
 	}
-	s.rest(found.entry)
+	s.restOnReading(found)
 	return c.quantityOf(found), nil
 }
 
 // callFunc is a function that asks about the call.
 type callFunc struct {
 	name, usage, help string
-	make              func(*Call) sum.Func
+	make              func(*scope) sum.Func
 }
 
 var callFuncs []callFunc
@@ -362,12 +350,13 @@ func init() {
 	callFuncs = []callFunc{
 		{"plate", "plate(KEY, [NAME])", "a value of the plate of the machine at hand", plateFunc},
 		{"seen", `seen("FINDING")`, "whether a finding or fact is established", seenFunc},
-		{"has", `has("COMMAND …")`, "whether the call holds such an entry, as for need", hasFunc},
+		{"has", `has("COMMAND …")`, "whether the call holds such an entry, as for need; with OL behind a reading, whether the last one there is open", hasFunc},
 		{"is", `is(KEY, "WORDS")`, "whether a plate value or header field reads so", isFunc},
 	}
 }
 
-func plateFunc(c *Call) sum.Func {
+func plateFunc(in *scope) sum.Func {
+	c := in.c
 	return sum.Func{Name: "plate", Params: []sum.Param{{Name: "KEY", Text: true}, {Name: "NAME", Text: true, Optional: true}},
 		Help: "a value of the plate of the machine at hand",
 		Call: func(args []sum.Value) (sum.Value, error) {
@@ -380,11 +369,13 @@ func plateFunc(c *Call) sum.Func {
 			if !ok || !p.isQ {
 				return nil, (&source.Error{Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
 			}
+			in.rest(basis{p.entry, c.entry})
 			return p.q, nil
 		}}
 }
 
-func seenFunc(c *Call) sum.Func {
+func seenFunc(in *scope) sum.Func {
+	c := in.c
 	return sum.Func{Name: "seen", Params: []sum.Param{{Name: "FINDING", Text: true}}, Result: sum.YesNo,
 		Help: "whether a finding or fact is established",
 		Call: func(args []sum.Value) (sum.Value, error) {
@@ -402,11 +393,20 @@ func seenFunc(c *Call) sum.Func {
 		}}
 }
 
-func hasFunc(c *Call) sum.Func {
+func hasFunc(in *scope) sum.Func {
+	c := in.c
 	return sum.Func{Name: "has", Params: []sum.Param{{Name: "WHAT", Text: true}}, Result: sum.YesNo,
 		Help: "whether the call holds such an entry",
 		Call: func(args []sum.Value) (sum.Value, error) {
 			s, _ := args[0].(string)
+			if words := strings.Fields(s); len(words) > 1 && isOver(words[len(words)-1]) && qualityOf(words[0]) != nil {
+				r := c.lastAtPoints(qualityOf(words[0]), words[1:len(words)-1])
+				if r == nil {
+					return false, nil
+				}
+				in.rest(basis{r.entry, math.MaxInt})
+				return r.over, nil
+			}
 			met, err := c.holds(s)
 			if err != nil {
 				return nil, &source.Error{Msg: err.Error()}
@@ -415,7 +415,8 @@ func hasFunc(c *Call) sum.Func {
 		}}
 }
 
-func isFunc(c *Call) sum.Func {
+func isFunc(in *scope) sum.Func {
+	c := in.c
 	return sum.Func{Name: "is", Params: []sum.Param{{Name: "KEY", Text: true}, {Name: "WORDS", Text: true}}, Result: sum.YesNo,
 		Help: "whether a plate value or header field reads so",
 		Call: func(args []sum.Value) (sum.Value, error) {

@@ -48,6 +48,10 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
+	name, _, is := strings.Cut(l.Body, "=")
+	if name = strings.TrimSpace(name); is && last.quality.word == "ohm" && isWord(name) && !c.pinName(name) && partOf(name) == nil {
+		return "", false // x = 5 names a value, and no pin that was read
+	}
 	head := string([]rune(l.Text)[:l.BodyCol-1])
 	typed := l.Expression()
 	s := c.readingsAs(last.quality, typed)
@@ -93,6 +97,9 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		return "", false
 	}
 	points := rest[:len(rest)-1]
+	if len(points) == 2 && onlyDigits(points[0].Text) && strings.EqualFold(points[1].Text, "x") {
+		return "", false // 12 x 3 multiplies
+	}
 	if len(points) == 1 && last.b != "" && !c.alive(last.entry) {
 		return "", false // where the probes stood is struck too
 	}

@@ -25,16 +25,23 @@ func (c *Call) meterFor(word string) meter {
 			return m
 		}
 	}
+	return undeclared(word)
+}
+
+// undeclared is what is assumed of a meter (common practice).
+func undeclared(word string) meter {
 	return meter{word: word, Meter: measure.Default, fixed: thermometer}
 }
 
 // probes is the resistance of the probe leads in ohms, 0 when not declared.
-func (c *Call) probes() float64 {
-	t := c.last("probes")
-	if t == "" {
+func (c *Call) probes() float64 { return ohmsOf(c.last("probes")) }
+
+// ohmsOf is a resistance as it was typed, 0 for none.
+func ohmsOf(text string) float64 {
+	if text == "" {
 		return 0
 	}
-	q, err := quantity.Parse(t, "ohm")
+	q, err := quantity.Parse(text, "ohm")
 	if err != nil {
 		return 0
 	}
@@ -80,7 +87,7 @@ func meterCommands() []Command {
 				}
 				c.set("probes", v.text)
 				r := say("Probe leads " + q.String() + ": taken off every ohm reading.")
-				return c.rejudgeAll(r), nil
+				return c.accurate(r), nil
 			},
 		},
 		{
@@ -167,7 +174,7 @@ func applyMeter(c *Call, a *args) (*Reply, error) {
 		}
 		m.fixed = x
 		c.meters = append(c.meters, m)
-		return c.rejudgeAll(say("Thermometer taken as ±" + number(x) + " K.")), nil
+		return c.accurate(say("Thermometer taken as ±" + number(x) + " K.")), nil
 	}
 	bad := acc.errorf("%q is no accuracy of a meter", acc.text).
 		WithHint("percent of reading and counts of the last digit, as in: meter %s 0.9%% 2", word)
@@ -187,7 +194,13 @@ func applyMeter(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	c.meters = append(c.meters, m)
-	return c.rejudgeAll(say("Meter for " + word + ": " + number(m.Percent) + " % of reading and " + number(m.Counts) + " counts.")), nil
+	return c.accurate(say("Meter for " + word + ": " + number(m.Percent) + " % of reading and " + number(m.Counts) + " counts.")), nil
+}
+
+// accurate makes anew what rests on what was declared of meter or probes.
+func (c *Call) accurate(r *Reply) *Reply {
+	c.shake(r, c.entry)
+	return c.rejudgeAll(r)
 }
 
 func withNearest(e *source.Error, word string, list []string) *source.Error {

@@ -212,6 +212,9 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	}
 	if err := r.parseValue(c, value); err != nil {
 		if i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) }); i > 0 && isWord(value.Text) {
+			if _, bad := c.parseReading(q, points[:i+1]); bad != nil {
+				return nil, bad // the value is not understood either
+			}
 			return nil, points[min(i+1, len(points)-1)].Errorf("words stand behind the value").
 				WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
 		}

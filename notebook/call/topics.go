@@ -131,7 +131,7 @@ func helpKeys(string) *Reply {
 
 func helpWhen(string) *Reply {
 	r := say("when CONDITION: LINE")
-	r.add(Plain, "  lets a need count only while the condition holds, and takes an expect or a note down only if it holds when typed; it is a sum with a yes or a no:")
+	r.add(Plain, "  lets a need count only while the condition holds, and takes an expect or a note down only if it holds when typed (an expect whose reading is still to come waits for it); it is a sum with a yes or a no:")
 	for _, f := range callFuncs {
 		r.add(Plain, "  "+pad(f.usage, 24)+f.help)
 	}

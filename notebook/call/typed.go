@@ -245,7 +245,8 @@ func sortOf(part string) int {
 // Doubtful refuses a line typed live that a stored one may be, though it is
 // likelier a slip: a comma that can be a sign of thousands, of decimals, or part
 // two readings, as in watt unit 1,200; a value in the place of a point, as in
-// ohm coil 1320 550; what a client or a unit did, in the place of their name; the accuracy of what no meter shows; ohms of a machine under power; what has no pins read yet for all of them.
+// ohm coil 1320 550; what a client or a unit did, in the place of their name; the accuracy of what no meter shows; ohms of a machine under power;
+// what has no pins read yet for all of them; several entries behind strike.
 func (c *Call) Doubtful(text string) error {
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
@@ -257,6 +258,18 @@ func (c *Call) Doubtful(text string) error {
 	}
 	if w := l.Words; w[0].Text == "meter" && len(w) > 1 && w[1].Text == "trip" {
 		return w[1].Errorf("a time to trip is counted by a person and has no meter").WithHint("its doubt is half its last digit: trip overload 7s")
+	}
+	if l.Words[0].Text == "strike" {
+		rest, col := l.Rest()
+		if m := severalEntries().FindStringSubmatch(rest); m != nil {
+			if n, _ := strconv.Atoi(m[2]); n > 0 && n <= len(c.entries) {
+				w := script.Word{Col: col, End: col + len([]rune(strings.TrimSpace(m[0])))}
+				return w.Errorf("strike takes one entry at a time").WithHint("strike each with its reason: strike %s probe slipped", m[1])
+			}
+		}
+	}
+	if l.Words[0].Text == "need" && len(l.Words) > 1 {
+		return c.needless(l)
 	}
 	q := qualityOf(l.Words[0].Text)
 	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
@@ -280,6 +293,28 @@ func (c *Call) Doubtful(text string) error {
 		}
 	}
 	return nil
+}
+
+// needless refuses a need that no reading can ever meet.
+func (c *Call) needless(l *script.Line) error {
+	q := qualityOf(l.Words[1].Text)
+	n := len(l.Words)
+	for n > 2 && among(conditionWords, l.Words[n-1].Text) {
+		n--
+	}
+	if q == nil || n == 2 {
+		return nil
+	}
+	read, err := script.Parse(pointWords(l.Words[1:n]) + " 1")
+	if err == nil {
+		_, err = c.parseReadings(q, read.Words[1:])
+	}
+	if err == nil {
+		return nil
+	}
+	w := l.Words[2]
+	w.End = l.Words[n-1].End
+	return w.Errorf("no reading can be of this: %s", faultOf(err)).WithHint("as in: need temp freezer, or: need ohm A case")
 }
 
 // parted is the hint for readings that no commas part: the line with commas
@@ -350,6 +385,9 @@ func plainly(text string) string {
 // slips are the words that take a line back.
 var slips = []string{"undo", "oops", "delete", "del"}
 
+// severalEntries begins with a range or a list of numbers where strike takes one.
+var severalEntries = said.Lazily(`^(\d+)(?:\s*[-–,&+]\s*|\s+(?:and|to)\s+|\s+)(\d+)(?:[\s,&+–-]+(?:and )?\d+)*(?:\s|$)`)
+
 // takeBack makes of undo or oops, with a reason or without, the strike of the
 // last entry that can be struck, or of the entry named; strike last is the same.
 func (c *Call) takeBack(l *script.Line) string {
@@ -361,6 +399,9 @@ func (c *Call) takeBack(l *script.Line) string {
 			return ""
 		}
 		reason = strings.TrimSpace(reason[len(last):])
+	}
+	if severalEntries().MatchString(reason) {
+		return string([]rune(l.Text)[:l.BodyCol-1]) + "strike " + reason // for Doubtful to refuse
 	}
 	entry := ""
 	for _, n := range lastEntries(c) {

@@ -6,6 +6,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/source"
+	"ohmcall/calc/sum"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -29,7 +30,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if next.Text == "-" || next.Text == "+" {
 			return nil
 		}
-	} else if _, known := c.lookupName(first.Text); known {
+	} else if _, known := c.lookupName(first.Text); known || sum.Constant(first.Text) {
 		return nil
 	}
 	if among(slips, strings.ToLower(first.Text)) {
@@ -38,6 +39,10 @@ func (c *Call) unknownWord(l *script.Line) error {
 	e := first.Errorf("%q is neither a command nor a sum", first.Text)
 	if c.hinted++; c.hinted > mostHinted {
 		return e
+	}
+	_, own := c.lookupName(l.Words[len(l.Words)-1].Text)
+	if len(first.Text) > 1 && (bare || startsLikeNumber(l.Words[1].Text) || own) && (c.TakesFunction(first.Text) || among(sum.Names(), first.Text)) {
+		return c.bracketless(l)
 	}
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
@@ -79,6 +84,19 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// bracketless refuses a function that is called without brackets, and shows the
+// call that it may mean.
+func (c *Call) bracketless(l *script.Line) error {
+	name := l.Words[0].Text
+	e := l.Words[0].Errorf("%s is a function: its values stand in brackets", name)
+	rest, _ := l.Rest()
+	call := name + "(" + strings.Join(strings.Fields(strings.ReplaceAll(rest, ",", " ")), ", ") + ")"
+	if _, _, err := c.eval(call, 1); err == nil {
+		return e.WithHint("write %s", call)
+	}
+	return e.WithHint("help %s shows how it is called", name)
 }
 
 // mostHinted is for how many words that are not known a call looks for what would

@@ -3,6 +3,7 @@ package call
 import (
 	"cmp"
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -138,7 +139,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Verdicts = append(r.Verdicts, drawn(v))
 	}
 	for _, s := range c.sums {
-		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: joined(s.by, c.restsOnStruck(s.from)), Struck: c.struck[s.entry]}
+		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: joined(s.by, c.shaken(s.from)), Struck: c.struck[s.entry]}
 		if s.out != nil {
 			out.Number, out.Unit, out.U = s.out.Value, s.out.Unit, s.out.U
 		}
@@ -149,14 +150,17 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v, unit, u := d.value.Shown()
-		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.restsOnStruck(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
+		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.shaken(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
-	for _, e := range c.expects {
-		met := map[sum.Truth]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
-		row := record.Sum{Entry: e.entry, Text: e.text, Value: met, Meaning: joined(e.meaning, e.by), Met: met, Struck: c.struck[e.entry]}
-		if s := c.restsOnStruck(e.from); s != "" {
-			row.Value, row.Met, row.Meaning = "in doubt", "", joined(row.Meaning, s)
+	for _, e := range append(slices.Clip(c.expects), c.waiting...) {
+		row := record.Sum{Entry: e.entry, Text: e.text, Meaning: joined(joined(e.meaning, e.by), e.waits), Struck: c.struck[e.entry]}
+		row.Met = [...]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
+		if s := c.shaken(e.from); s != "" {
+			row.Met, row.Meaning = "in doubt", joined(row.Meaning, s)
+		} else if e.waits != "" {
+			row.Met = "waiting"
 		}
+		row.Value = row.Met
 		r.Sums = append(r.Sums, row)
 	}
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
@@ -170,14 +174,6 @@ func drawn(v verdict.Verdict) record.Verdict {
 	return out
 }
 
-// restsOnStruck says which struck entry a sum rests on, "" for none.
-func (c *Call) restsOnStruck(from []int) string {
-	if n := c.struckBelow(from); n > 0 {
-		return "rests on entry " + itoa(n) + ", which was struck"
-	}
-	return ""
-}
-
 func joined(a, b string) string {
 	if a == "" || b == "" {
 		return a + b
@@ -188,6 +184,9 @@ func joined(a, b string) string {
 // drawMachine draws up what was read of a machine before an entry.
 func (c *Call) drawMachine(r *record.Record, out record.Machine, of string, res winding.Result, before int) {
 	out.Settled, out.Notes = res.Settled, res.Notes
+	if p := c.probes(); p > 0 {
+		out.Notes = append(slices.Clip(out.Notes), "Drawn are the ohms as read; what is said of them has the probe leads' "+number(p)+" Ω taken off.")
+	}
 	toCase := map[string]string{}
 	for _, now := range c.pairsOf(of, before) {
 		if now.b != caseName {

@@ -143,7 +143,7 @@ func sumsTable() *Table {
 		real("value", "see unit", "absent for an expectation", func(s *sum) (float64, bool) { return s.Number, s.Met == "" }),
 		text("unit", "UCUM code of value and uncertainty", func(s *sum) string { return s.Unit }),
 		real("uncertainty", "see unit", "standard uncertainty, 0 when exact", func(s *sum) (float64, bool) { return s.U, s.Met == "" }),
-		text("met", "for an expectation: met, not met or cannot tell", func(s *sum) string { return s.Met }),
+		text("met", "for an expectation: met, not met, cannot tell, in doubt or waiting", func(s *sum) string { return s.Met }),
 		text("struck", "the reason, when it no longer counts", func(s *sum) string { return s.Struck }),
 	)
 }

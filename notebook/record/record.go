@@ -100,7 +100,7 @@ type Sum struct {
 	Number               float64
 	Unit                 string
 	U                    float64
-	Met                  string // "met", "not met" or "cannot tell" for an expectation, else ""
+	Met                  string // "met", "not met", "cannot tell", "in doubt" or "waiting" for an expectation, else ""
 	Struck               string
 }
 

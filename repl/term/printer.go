@@ -88,6 +88,12 @@ func (p *Printer) Fault(line string, err error) {
 		msg = strings.Replace(err.Error(), at.Error(), at.Msg, 1)
 	}
 	p.write(p.Err, call.Bad, "not taken: "+oneLine(msg))
+	if at.Line != "" {
+		line, own = at.Line, true
+	}
+	if at.Line != "" && at.Col == 0 {
+		fmt.Fprintln(p.Err, "  "+script.Clean(line))
+	}
 	if own && at.Col > 0 {
 		shown, carets := pointAt(strings.TrimSpace(script.Clean(line)), at.Col, at.End, p.columns())
 		fmt.Fprintln(p.Err, "  "+shown)

@@ -6,6 +6,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
+	"sync"
 
 	"ohmcall/notebook/script"
 )
@@ -44,16 +46,19 @@ type plain struct {
 	in     *input
 	buf    *bufio.Reader
 	prompt func()
+	keys   bool // a person types, and keys that no editor serves send sequences
 	first  bool
 }
 
 // NewPlain reads lines from a pipe, a file, or a terminal that can do nothing
 // but print: then prompt is written before each line. All bytes of a line are
-// kept, whatever they are; an end of line is LF or CR LF.
+// kept, whatever they are; an end of line is LF or CR LF. From a terminal the
+// sequences of arrow keys and the like are dropped.
 func NewPlain(r io.Reader, w io.Writer, prompt string) LineReader {
 	p := &plain{in: newInput(r), first: true, prompt: func() {}}
 	if prompt != "" {
 		p.prompt = func() { io.WriteString(w, prompt) }
+		p.keys = true
 	}
 	p.buf = bufio.NewReaderSize(p.in, script.MaxLine+2)
 	return p
@@ -81,8 +86,17 @@ func (p *plain) ReadLine() (string, error) {
 		line = bytes.TrimPrefix(line, []byte("\uFEFF"))
 		p.first = false
 	}
+	if p.keys {
+		line = keySequences().ReplaceAll(line, nil)
+	}
 	return string(line), nil
 }
+
+// keySequences are what keys that are no characters send (ECMA-48 5.4 and 5.5,
+// from memory).
+var keySequences = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile("\x1b(?:\\[[0-?]*[ -/]*[@-~]|O[ -~])?")
+})
 
 func (p *plain) Pending() bool { return p.buf.Buffered() > 0 }
 func (p *plain) Stop()         { p.in.stop() }

@@ -1,0 +1,126 @@
+package call
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/source"
+)
+
+// TestRefusalsShowTheWay types lines behind others. Each is refused, leaves the
+// call as it was, says what is wanted, and shows a line that is taken in its
+// place; that is tried too, and so is each other line that its hint shows.
+func TestRefusalsShowTheWay(t *testing.T) {
+	rows := []struct{ before, line, says, shows string }{
+		// Several entries are struck one by one.
+		{"note a; note b", "undo 1-2", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b", "undo 1 2", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b", "undo 1,2", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b", "oops 1-2 wrong leads", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b", "undo 1 to 2", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b; note c", "strike 1, 2 and 3", "one entry at a time", "strike 1 probe slipped"},
+		{"note a; note b", "strike 1 2", "one entry at a time", "strike 1 probe slipped"},
+		{"", "undo 3", "no entry is there yet", ""},
+		// A function wants its brackets.
+		{"def sag(a, b) = a - b", "sag 121V 115V", "its values stand in brackets", "sag(121V, 115V)"},
+		{"def sag(a, b) = a - b", "sag 121V, 115V", "its values stand in brackets", "sag(121V, 115V)"},
+		{"def sag(a, b) = a - b", "sag", "its values stand in brackets", "help sag"},
+		{"", "sqrt 16", "its values stand in brackets", "sqrt(16)"},
+		{"", "cap_load 4.2A 330V", "its values stand in brackets", "cap_load(4.2A, 330V)"},
+		{"", "sqrt", "its values stand in brackets", "help sqrt"},
+		{"", "seen clicking", "neither a command nor a sum", ""},
+		// What is over the range is no number.
+		{"ohm A case OL", `expect ohm(A, case) > 1Mohm "x"`, "read OL in entry 1", `has("ohm A case OL")`},
+		{"ohm A case >200M", `expect ohm(A, case) > 1Mohm "x"`, "read >200 MΩ in entry 1", `has("ohm A case OL")`},
+		{"ohm A B 3.45", "ohm(A B)", "a comma parts two points", "ohm(A, B)"},
+		// Signs and words that sums do not have.
+		{"", "120V + 10%", "V and % cannot be added", "120V * (1 + 10%)"},
+		{"", "120V - 10%", "V and % cannot be subtracted", "120V * 5%"},
+		{"", "5% of 120V", "missing before of", "5% * 120V"},
+		{"ohm A B 3.45", "12 x 3", "missing before x", "12 * 3"},
+		{"ohm A B 3.45", "x = 5", "= does not compare", ""},
+		{"", "3 <> 4", "!= is unequal", "3 != 4"},
+		{"", "$20 * 3", "money is a plain number", "20 * 3"},
+		{"", "€20 + $3", "money is a plain number", "20 + 3"},
+		{"", "12AWG", "number alone", ""},
+		{"", "75F - 65F in C", "shown in K", ""},
+		// What no reading can meet is no need.
+		{"", "need temp freezer 3", "no reading can be of this", "need temp freezer"},
+		{"", "need ohm zzz qqq rrr", "no reading can be of this", "need ohm A case"},
+		{"", "need amp comp fan run", "no reading can be of this", "need temp freezer"},
+		// A hint shows nothing that is refused itself.
+		{"", "ohm A B 3.4x hello there", "is not a unit", ""},
+		{"", "omh A B 3.4", "neither a command nor a sum", "perhaps ohm"},
+	}
+	for _, r := range rows {
+		typed := func(line string) error {
+			c := New()
+			for _, l := range strings.Split(r.before, "; ") {
+				if l != "" {
+					must(t, c, c.Expand(l))
+				}
+			}
+			was := c.Len()
+			full := c.Expand(line)
+			err := c.Doubtful(full)
+			if err == nil {
+				_, err = c.Apply(nine, full)
+			}
+			if err != nil && c.Len() != was {
+				t.Errorf("after %q, %q is refused and leaves an entry", r.before, line)
+			}
+			return err
+		}
+		err := typed(r.line)
+		if err == nil {
+			t.Errorf("after %q, %q is taken", r.before, r.line)
+			continue
+		}
+		if !strings.Contains(err.Error(), r.says) || !strings.Contains(err.Error(), r.shows) {
+			t.Errorf("after %q, %q is refused: %v; want %q and %q", r.before, r.line, err, r.says, r.shows)
+		}
+		for _, l := range append(shownLines(hintOf(err)), r.shows) {
+			if l == "" || strings.HasPrefix(l, "perhaps ") {
+				continue
+			}
+			if err := typed(l); err != nil {
+				t.Errorf("after %q, %q shows %q, which is refused: %v", r.before, r.line, l, err)
+			}
+		}
+	}
+}
+
+// hintOf is the hint of a refusal, "" for none.
+func hintOf(err error) string {
+	var at *source.Error
+	if errors.As(err, &at) {
+		return at.Hint
+	}
+	return ""
+}
+
+// TestHasOpen asks whether what was read last is open.
+func TestHasOpen(t *testing.T) {
+	answers(t, [][2]string{
+		{`has("ohm A case OL")`, "no"},
+		{`ohm A case OL; has("ohm A case OL")`, "yes"},
+		{`ohm A case >200M; has("ohm case A OL")`, "yes"},
+		{`ohm A case OL; ohm A case 300; has("ohm A case OL")`, "no"},
+		{`ohm A case OL; expect has("ohm A case OL") "no path"; strike 1 slip`, "in doubt, entry 2"},
+		{`plate volts 115; let v = plate(volts) * 2; strike 1 misread`, "in doubt, entry 2"},
+		{`need ohm A case OL`, "OL is a value"},
+		{"pi", "= 3.14159"},
+	})
+}
+
+// TestReasonsOfAStrike holds that numbers among the words of a reason stay part
+// of it.
+func TestReasonsOfAStrike(t *testing.T) {
+	answers(t, [][2]string{
+		{"note a; undo 1 118 V was of another outlet", "Struck entry 1 (note a): 118 V was of another outlet."},
+		{"note a; strike 1 -2F was wrong", "-2F was wrong."},
+		{"note a; strike 1 40", "Struck entry 1 (note a): 40."},
+		{"note a; undo 1", "taken back"},
+	})
+}

@@ -1,0 +1,133 @@
+package call
+
+import (
+	"math"
+	"slices"
+)
+
+// basis is an entry that a sum rests on, and the entry whose sum took what it
+// was worth then.
+type basis struct{ entry, asOf int }
+
+// rest notes that the sum rests on entries; the oldest use of one counts.
+//
+//go:noinline
+func (s *scope) rest(on ...basis) {
+next:
+	for _, b := range on {
+		for i := range s.used {
+			if u := &s.used[i]; u.entry == b.entry {
+				u.asOf = min(u.asOf, b.asOf)
+				continue next
+			}
+		}
+		s.used = append(s.used, b)
+	}
+}
+
+// restOnReading notes that the sum rests on a reading, and on what was declared
+// of meter and probes.
+func (s *scope) restOnReading(r *reading) {
+	c := s.c
+	if r.derived { // it has a doubt of its own, whatever is declared
+		s.rest(basis{r.entry, math.MaxInt})
+		return
+	}
+	s.rest(basis{r.entry, c.entry})
+	if n := c.meterFor(r.quality.word).entry; n > 0 {
+		s.rest(basis{n, c.entry})
+	}
+	if n := c.lastAt("probes"); n > 0 && r.quality.word == "ohm" {
+		s.rest(basis{n, c.entry})
+	}
+}
+
+// revalue notes since which entry the readings of a kind are worth what they
+// are now, by their meter and the probes.
+func (c *Call) revalue() {
+	c.revalued = map[string]int{}
+	was := map[string]*meter{}
+	for i := range c.meters {
+		m := &c.meters[i]
+		if !c.alive(m.entry) {
+			continue
+		}
+		old := was[m.word]
+		if old == nil {
+			old = new(meter)
+			*old = undeclared(m.word)
+		}
+		if m.Percent != old.Percent || m.Counts != old.Counts || m.fixed != old.fixed {
+			c.revalued[m.word] = m.entry
+		}
+		was[m.word] = m
+	}
+	probes := 0.0
+	for i := range c.fields {
+		if f := &c.fields[i]; f.key == "probes" && c.alive(f.entry) {
+			if x := ohmsOf(f.value); x != probes {
+				c.revalued["ohm"], probes = max(c.revalued["ohm"], f.entry), x
+			}
+		}
+	}
+	c.spend(2 * (len(c.meters) + len(c.fields)))
+}
+
+// otherwise is the entry since which what a sum rests on is worth something
+// else than it took, 0 when it is worth the same.
+//
+//go:noinline
+func (c *Call) otherwise(b basis) int {
+	if n := c.revalued[c.entries[b.entry-1].Kind]; n > b.asOf {
+		return n
+	}
+	return 0
+}
+
+// shaken says what of that on which a sum rests no longer counts as it did, ""
+// for nothing.
+func (c *Call) shaken(from []basis) string {
+	c.spend(2 * len(from))
+	why := ""
+	for _, b := range from {
+		on := "rests on entry " + itoa(b.entry) + ", which "
+		if !c.alive(b.entry) {
+			return on + "was struck"
+		}
+		if n := c.otherwise(b); n > 0 && why == "" {
+			why = on + "counts otherwise since the " + c.entries[n-1].Kind + " of entry " + itoa(n)
+		}
+	}
+	return why
+}
+
+// shake tells the sums that are in doubt by an entry: one that was struck, or
+// what was declared of meter or probes.
+func (c *Call) shake(r *Reply, n int) {
+	c.revalue()
+	var list []int
+	for i := range c.sums {
+		list = c.restingOn(n, c.sums[i].entry, c.sums[i].from, list)
+	}
+	for i := range c.defs {
+		list = c.restingOn(n, c.defs[i].entry, c.defs[i].from, list)
+	}
+	for _, e := range c.expects {
+		list = c.restingOn(n, e.entry, e.from, list)
+	}
+	if slices.Sort(list); len(list) > 0 {
+		r.add(Warn, "Sums that rest on it are in doubt, "+entryList(list)+"; write them again.")
+	}
+}
+
+// restingOn adds the entry of a sum to a list when it rests on entry n, or on
+// what that changed.
+func (c *Call) restingOn(n, entry int, from []basis, list []int) []int {
+	c.spend(len(from))
+	for _, b := range from {
+		if (b.entry == n || c.otherwise(b) == n) && c.alive(entry) {
+			return append(list, entry)
+		}
+	}
+	return list
+}
