@@ -45,7 +45,11 @@ type Notebook struct {
 	dirty   bool // the file's derived part is behind its log
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
-	mend    bool
+	mend bool
+	// found is the content of a file that is not what was closed, to be kept
+	// beside it before it is replaced.
+	found   []byte
+	news    []string
 	Opening Opening
 }
 
@@ -56,6 +60,7 @@ type Opening struct {
 	Cut     bool   // the file ends before its log: no entry is left
 	Stray   int    // lines in the log that are neither entries nor replies
 	Broken  bool   // it was closed, and its log is not what was closed
+	Spoke   string // what its head says of the end that its log no longer shows
 	Changed int    // replies that differ from what this program says today
 	Edited  int    // those of them that no crash can have cut off
 	Lost    []lostEntry
@@ -150,7 +155,13 @@ func load(h Host, content []byte) (*Notebook, error) {
 	if n.remarks, err = keptRemarks(f, made.asOf); err != nil {
 		return nil, err
 	}
-	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Header.Entries > len(f.Entries)
+	if f.Broken() || f.Short() {
+		n.found, n.Opening.Spoke = content, f.Header.Beyond(&n.call.Record().Header)
+		if s := n.Opening.Spoke; s != "" {
+			n.tell("The head of the file speaks of more than its log shows: %s.", s)
+		}
+	}
+	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Short()
 	return n, nil
 }
 
@@ -190,25 +201,51 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	}
 	s, err := n.call.Parse(text)
 	switch {
-	case err == nil && n.call.Closed() && s.Asks():
+	case err == nil && s.Asks() && (n.call.Closed() || n.damaged()):
 		return n.ask(text)
-	case err == nil && (n.Opening.Broken || n.Opening.Edited > 0) && !n.marked && !s.Screens():
-		note := call.NotAsClosed
-		if !n.Opening.Broken {
-			note = call.NotAsWritten
-		}
-		e, err := n.enter("note " + note)
-		if err != nil {
-			return nil, err
+	case err == nil && !n.marked && !s.Screens():
+		var out []call.Entry
+		for _, note := range n.marks() {
+			e, err := n.enter("note " + note)
+			if err != nil {
+				return out, err
+			}
+			out = append(out, e)
 		}
 		n.marked = true
 		rest, err := n.do(text, 0)
-		return append([]call.Entry{e}, rest...), err
+		return append(out, rest...), err
 	}
 	return n.do(text, 0)
 }
 
-// ask answers a question to a closed call, which is not written down.
+// damaged reports whether the file lacks what was in it, and nothing was written
+// into it since it was opened.
+func (n *Notebook) damaged() bool {
+	o := &n.Opening
+	return !n.dirty && (o.Broken || o.Cut || o.Spoke != "")
+}
+
+// marks are the notes that come before anything else goes into a file that is
+// not what it was.
+func (n *Notebook) marks() []string {
+	var out []string
+	switch o := &n.Opening; {
+	case o.Broken:
+		out = append(out, call.NotAsClosed)
+	case o.Edited > 0:
+		out = append(out, call.NotAsWritten)
+	}
+	if s := n.Opening.Spoke; s != "" {
+		out = append(out, headSpoke+s)
+	}
+	return out
+}
+
+// headSpoke begins the note of what only the head of a damaged file told.
+const headSpoke = "the head of the file as it was found spoke of "
+
+// ask answers a question to a closed or damaged call, which is not written down.
 func (n *Notebook) ask(text string) ([]call.Entry, error) {
 	at, err := writable(n.call.Clock(text, n.host.Now))
 	if err != nil {

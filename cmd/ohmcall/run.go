@@ -70,7 +70,7 @@ func (a *app) runScript(script, output string, asJSON bool) error {
 		n.Close()
 		return err
 	}
-	if err := n.Close(); err != nil {
+	if err := a.closing(n); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date: %w", err)
 	}
 	if output == "" && script != "-" {
@@ -153,7 +153,7 @@ func (a *app) feed(n *notebook.Notebook, next lineSource, show shower) error {
 			line = full
 			for _, e := range entries {
 				show.Entry(e)
-				for _, s := range a.asides(e) {
+				for _, s := range a.asides(n, e) {
 					fmt.Fprintln(a.err, s)
 				}
 			}

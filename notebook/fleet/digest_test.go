@@ -192,6 +192,26 @@ func TestRedactedCopies(t *testing.T) {
 	}
 }
 
+// A changed file that is unsafe is left out for no other that is not: the danger
+// would leave the digest with it.
+func TestUnsafeIsNotLeftOutForWhatIsNot(t *testing.T) {
+	whole := []string{"client Petra Placeholder", "ohm A case 2", "note more"}
+	unsafe := func(it Item) Item { it.Header.Unsafe = []string{"insulation"}; return it }
+	for name, c := range map[string]struct {
+		early, late Item
+		calls       int
+	}{
+		"went on without it":       {unsafe(closedAs(typed("a", whole[:2]...), Changed)), closedAs(typed("b", whole...), Open), 2},
+		"went on with it":          {unsafe(closedAs(typed("a", whole[:2]...), Changed)), unsafe(closedAs(typed("b", whole...), Open)), 1},
+		"an earlier state, mended": {unsafe(closedAs(typed("a", whole[:2]...), Trusted)), closedAs(typed("b", whole...), Trusted), 1},
+		"altered, the other safe":  {unsafe(closedAs(typed("a", "note other"), Changed)), closedAs(typed("b", whole...), Trusted), 2},
+	} {
+		if d := NewDigest(slices.Values([]Item{c.early, c.late}), Filter{}); d.Totals.Calls != c.calls || d.Totals.Unsafe != 1 && name != "an earlier state, mended" {
+			t.Errorf("%s: %+v, left out %+v", name, d.Totals, d.Problems)
+		}
+	}
+}
+
 // What is left out leaves the call-backs between the other calls as they are.
 func TestCallBackBehindARedactedCopy(t *testing.T) {
 	a, b, c := typed("a", "client (redacted)"), typed("b", "client Petra Placeholder", "saw clicks"), typed("c", "client Petra Placeholder")

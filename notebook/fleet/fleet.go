@@ -22,7 +22,7 @@ const (
 	// Trusted is a closed notebook whose log is as it was when closed.
 	Trusted State = "trusted"
 	// Changed is a closed notebook whose log or front matter is not what was
-	// closed.
+	// closed, or one that was cut off.
 	Changed State = "changed"
 	// Open is a notebook that was never closed.
 	Open State = "open"

@@ -60,7 +60,8 @@ func (w *worker) take(f found) Item {
 		return it
 	}
 	h, log, closed, err := page.Head(content)
-	if err != nil {
+	headless := errors.Is(err, page.ErrNoLog) && h.Entries > 0
+	if err != nil && !headless {
 		it.State, it.Reason = Bad, script.Clean(err.Error())
 		return it
 	}
@@ -75,11 +76,12 @@ func (w *worker) take(f found) Item {
 	}
 	it.Found = len(w.text) > 0 && w.find(log)
 	switch {
+	case headless:
+		it.State, it.Reason = Changed, "cut off: it ends before its log"
 	case h.State != "closed":
 		it.State, it.Reason = Open, "never closed"
 	case !closed:
-		it.State, it.Reason = Bad, "cut off: it was closed, but its log has no end"
-		return it
+		it.State, it.Reason = Changed, "cut off: it was closed, but its log has no end"
 	case hex.EncodeToString(it.sum[:]) != h.SHA256:
 		it.State, it.Reason = Changed, "the log is not what was closed"
 	default:
@@ -127,6 +129,8 @@ func unlike(content []byte) (State, string) {
 	switch {
 	case end < 0 && len(text) > page.MaxFront:
 		return Bad, fmt.Sprintf("front matter longer than the %d MB that are read", page.MaxFront>>20)
+	case end < 0 && bytes.Contains(text, []byte("\nresult: \""+record.Unsafe+"\"\n")):
+		return Bad, "cut off inside its front matter, which spoke of " + record.Unsafe
 	case end < 0:
 		return Bad, "cut off inside its front matter"
 	}

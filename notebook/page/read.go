@@ -122,6 +122,12 @@ func (f *File) Broken() bool {
 	return f.Header.State == "closed" && (!f.Closed || f.SHA256 != f.Header.SHA256)
 }
 
+// Short reports whether the log holds less than the head speaks of.
+func (f *File) Short() bool { return f.Header.Entries > len(f.Entries) }
+
+// ErrNoLog is returned by Head for a file that ends before its log.
+var ErrNoLog = errors.New("the notebook has no log")
+
 // Head reads only the front matter and finds the log's text, for programs
 // that go through many files. Closed tells whether the log's fence is closed.
 func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {
@@ -131,7 +137,7 @@ func Head(content []byte) (h record.Header, log []byte, closed bool, err error) 
 	}
 	start := findLog(h, body)
 	if start < 0 {
-		return h, nil, false, errors.New("the notebook has no log")
+		return h, nil, false, ErrNoLog
 	}
 	log, closed = logText(body[start:])
 	return h, log, closed, nil
@@ -194,9 +200,9 @@ func Read(content []byte) (*File, error) {
 	var newer *NewerError
 	if cut(content) && !errors.As(err, &newer) {
 		if len(content) > maxCut {
-			return nil, errors.New("the notebook has no log")
+			return nil, ErrNoLog
 		}
-		f := &File{Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
+		f := &File{Header: h, Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
 		if text := strings.Trim(string(content), "\n"); text != "" {
 			f.Cut = strings.Split(text, "\n")
 		}
@@ -209,7 +215,7 @@ func Read(content []byte) (*File, error) {
 	f.Head = HeadStanding(content[len("---\n") : len(content)-len(body)-len("\n---\n")])
 	start := findLog(h, body)
 	if start < 0 {
-		return nil, errors.New("the notebook has no log")
+		return nil, ErrNoLog
 	}
 	bodyRow := 1 + bytes.Count(content[:len(content)-len(body)], []byte("\n"))
 	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])

@@ -56,7 +56,7 @@ type entry struct {
 }
 
 func newView(r *record.Record, remarks map[string]string, warning string) *view {
-	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r)}
+	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r, warning)}
 	known := make(map[int]bool, len(r.Log))
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
@@ -114,7 +114,7 @@ func title(r *record.Record) string {
 }
 
 // summary is the line under the title.
-func summary(r *record.Record) []record.Fact {
+func summary(r *record.Record, warning string) []record.Fact {
 	h := &r.Header
 	var out []record.Fact
 	add := func(label, text string) {
@@ -123,9 +123,12 @@ func summary(r *record.Record) []record.Fact {
 		}
 	}
 	add("Begun", readable(h.Started))
-	if h.State == "closed" {
+	switch {
+	case h.State == "closed":
 		add("Closed", readable(h.Ended))
-	} else {
+	case warning != "":
+		add("State", "not to be trusted, see the warning")
+	default:
 		add("State", fmt.Sprintf("open, as of entry %d", h.Entries))
 	}
 	add("Technician", h.Technician)
