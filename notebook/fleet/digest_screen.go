@@ -63,12 +63,24 @@ func notProof(s string) int {
 
 // First names the files that are to be looked at first, "" when none is unsafe.
 func (d *Digest) First() string {
-	var names []string
+	var still, mended []string
 	for i := range d.Rows {
-		if r := &d.Rows[i]; len(r.Unsafe) > 0 {
-			names = append(names, r.safePath())
+		switch r := &d.Rows[i]; {
+		case r.MadeGood:
+			mended = append(mended, r.safePath())
+		case len(r.Unsafe) > 0:
+			still = append(still, r.safePath())
 		}
 	}
+	text := named("Unsafe, listed first: ", still)
+	if s := named("Unsafe then, made good by a later call: ", mended); s != "" {
+		text = strings.TrimLeft(text+" "+s, " ")
+	}
+	return text
+}
+
+// named is a sentence that names files, "" of none.
+func named(lead string, names []string) string {
 	if len(names) == 0 {
 		return ""
 	}
@@ -76,7 +88,7 @@ func (d *Digest) First() string {
 	if n := len(names) - mostFirst; n > 0 {
 		names, more = names[:mostFirst], " and "+strconv.Itoa(n)+" more"
 	}
-	return "Unsafe, listed first: " + strings.Join(names, ", ") + more + "."
+	return lead + strings.Join(names, ", ") + more + "."
 }
 
 // mostFirst is how many files that line names.

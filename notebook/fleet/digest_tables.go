@@ -3,7 +3,6 @@ package fleet
 import (
 	"cmp"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -28,7 +27,7 @@ func (d *Digest) Tables() []TextTable {
 
 // sumTables are the tables under that of the calls.
 func (d *Digest) sumTables() []TextTable {
-	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
+	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.returnTable(), d.partTable(), d.causeTable(), d.problemTable()}
 }
 
 func filled(all []TextTable) []TextTable {
@@ -85,8 +84,14 @@ func (r *Row) remarks() []string {
 	if r.CallBack != nil {
 		out = append(out, "call-back after "+days(*r.CallBack))
 	}
-	if r.LaterOn != "" {
+	if r.Return != nil {
+		out = append(out, "return after "+days(*r.Return))
+	}
+	if r.LaterOn != "" && r.Later != r.Followed {
 		out = append(out, "call-back followed on "+r.LaterOn)
+	}
+	if r.Followed != "" {
+		out = append(out, r.followed())
 	}
 	if r.Left != "" {
 		out = append(out, "left "+r.Left)
@@ -98,6 +103,18 @@ func (r *Row) remarks() []string {
 		out = append(out, s)
 	}
 	return out
+}
+
+// followed tells of the call that followed.
+func (r *Row) followed() string {
+	lead := "followed on "
+	switch {
+	case r.MadeGood:
+		lead = "made good since, followed on "
+	case r.Later == r.Followed:
+		lead = "call-back followed on "
+	}
+	return lead + r.FollowedOn + " by " + safe(r.Followed) + ": " + r.FollowedAs
 }
 
 // join puts the parts that say something one behind the other.
@@ -121,6 +138,9 @@ func (d *Digest) totalTable() TextTable {
 	add := func(what string, n int) { t.Rows = append(t.Rows, []string{what, strconv.Itoa(n)}) }
 	add("calls", s.Calls)
 	add(record.Unsafe, s.Unsafe)
+	if s.MadeGood > 0 {
+		add("of them made good since", s.MadeGood)
+	}
 	by := s.byResult()
 	for _, r := range record.Results {
 		if n := by[r.Word]; n != nil && *n > 0 {
@@ -128,6 +148,9 @@ func (d *Digest) totalTable() TextTable {
 		}
 	}
 	add("call-backs within "+days(callBackDays), s.CallBacks)
+	if s.Returns > 0 {
+		add("returns, to be expected", s.Returns)
+	}
 	add("never closed", s.Open)
 	add("not as closed", s.Changed)
 	add("files not counted", len(d.Problems))
@@ -136,18 +159,26 @@ func (d *Digest) totalTable() TextTable {
 	return t
 }
 
+const notNamed = "not named"
+
 // technicianTable compares technicians, where there are several.
 func (d *Digest) technicianTable() TextTable {
-	type sums struct{ calls, unsafe, notProved, calledBack int }
+	type sums struct {
+		name                                 string // as it is spelled first in the alphabet
+		calls, unsafe, notProved, calledBack int
+	}
 	by, names := map[string]*sums{}, []string{}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		name := cmp.Or(r.Technician, "not named")
+		name := key(r.Technician)
 		if by[name] == nil {
 			by[name] = &sums{}
 			names = append(names, name)
 		}
 		s := by[name]
+		if spelled := strings.Join(strings.Fields(r.Technician), " "); s.calls == 0 || spelled < s.name {
+			s.name = spelled
+		}
 		count(&s.calls, true)
 		count(&s.unsafe, len(r.Unsafe) > 0)
 		count(&s.notProved, r.Result == record.NotProved)
@@ -156,20 +187,32 @@ func (d *Digest) technicianTable() TextTable {
 	if len(names) < 2 {
 		return TextTable{}
 	}
-	slices.Sort(names)
+	order(names, func(a, b *string) int {
+		return strings.Compare(cmp.Or(by[*a].name, notNamed), cmp.Or(by[*b].name, notNamed))
+	})
 	t := TextTable{Title: "Technicians", Head: []string{"Technician", "Calls", "Unsafe", "Not proved", "Called back"}, Right: []int{1, 2, 3, 4}}
 	for _, name := range names {
 		s := by[name]
-		t.Rows = append(t.Rows, []string{name, strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
+		t.Rows = append(t.Rows, []string{cmp.Or(s.name, notNamed), strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
 	}
 	return t
 }
 
 func (d *Digest) callBackTable() TextTable {
-	t := TextTable{Title: "Call-backs", Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
+	return d.followTable("Call-backs", func(r *Row) (*int, string) { return r.CallBack, r.Earlier })
+}
+
+func (d *Digest) returnTable() TextTable {
+	return d.followTable("Returns", func(r *Row) (*int, string) { return r.Return, r.ReturnOf })
+}
+
+// followTable lists the calls that came after another, with the days between.
+func (d *Digest) followTable(title string, of func(*Row) (*int, string)) TextTable {
+	t := TextTable{Title: title, Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
 	for i := range d.Rows {
-		if r := &d.Rows[i]; r.CallBack != nil {
-			t.Rows = append(t.Rows, []string{r.Date, r.Serial, cmp.Or(r.Unit, "-"), days(*r.CallBack), r.safePath(), safe(r.Earlier)})
+		r := &d.Rows[i]
+		if n, earlier := of(r); n != nil {
+			t.Rows = append(t.Rows, []string{r.Date, r.Serial, cmp.Or(r.Unit, "-"), days(*n), r.safePath(), safe(earlier)})
 		}
 	}
 	return t

@@ -43,7 +43,7 @@ func (f Filter) Match(it *Item) bool {
 	if day := date(h); f.From != "" && day < f.From || f.To != "" && (day == "" || day > f.To) {
 		return false
 	}
-	return has(h.Technician, f.Technician) &&
+	return has(key(h.Technician), key(f.Technician)) &&
 		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
 		has(h.Cause, f.Cause) &&
 		(has(h.Result, f.Result) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
