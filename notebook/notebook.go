@@ -132,7 +132,10 @@ func load(h Host, content []byte) (*Notebook, error) {
 	}
 	n := New(h)
 	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray), Broken: f.Broken()}
-	made, err := replayed(f, touched(f), nil, func(i int, _ call.Entry, reply []string, err error) {
+	if ids := touched(f); len(ids) > 0 {
+		n.tell("Text above the log was changed by hand, in: %s. What its lines say is shown here and made anew when a line is written; ohmcall check shows the places.", script.Clean(strings.Join(ids, ", ")))
+	}
+	made, err := replayed(f, len(touched(f)) > 0, nil, func(i int, _ call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
 		if err != nil {
 			n.Opening.Lost = append(n.Opening.Lost, lostEntry{e.Row, e.Line, err})

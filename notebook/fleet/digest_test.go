@@ -227,7 +227,7 @@ func TestCallBackBehindARedactedCopy(t *testing.T) {
 func TestOneCallCountsOnce(t *testing.T) {
 	dir := t.TempDir()
 	call := func(name string, lines ...string) {
-		rec := &record.Record{Header: record.Header{State: "closed", Kind: "no-start", Cause: "start device or relay failed", Started: "2026-03-02T09:00:00+01:00"}}
+		rec := &record.Record{Outcome: []record.Fact{{Label: "Complaint", Text: "clicks"}}, Header: record.Header{State: "closed", Kind: "no-start", Cause: "start device or relay failed", Started: "2026-03-02T09:00:00+01:00"}}
 		for i, l := range lines {
 			rec.Log = append(rec.Log, record.Entry{N: i + 1, At: time.Date(2026, 3, 2, 9, i, 0, 0, time.UTC), Line: l, Reply: []string{"noted"}})
 		}

@@ -3,8 +3,8 @@
 // model of compressor.
 //
 // A closed notebook whose log has the SHA-256 that its front matter names, and
-// whose front matter has the digest that it bears, is read from the front
-// matter alone. Both are digests, no signatures: who can write the file can
+// whose front matter and sections have the digests that they bear, is read from
+// the front matter alone. All are digests, no signatures: who can write the file can
 // make them anew, and only a scan that replays every notebook
 // (Options.Records) finds that out. Files are opened for reading only, nothing
 // is kept between two runs, and a bad file stops nothing.

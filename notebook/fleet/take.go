@@ -59,7 +59,7 @@ func (w *worker) take(f found) Item {
 	if it.State, it.Reason = unlike(content); it.State != "" {
 		return it
 	}
-	h, log, closed, err := page.Head(content)
+	h, top, log, closed, err := page.Head(content)
 	headless := errors.Is(err, page.ErrNoLog) && h.Entries > 0
 	if err != nil && !headless {
 		it.State, it.Reason = Bad, script.Clean(err.Error())
@@ -86,6 +86,11 @@ func (w *worker) take(f found) Item {
 		it.State, it.Reason = Changed, "the log is not what was closed"
 	default:
 		it.State, it.Reason = headState(head[len("---\n"):])
+	}
+	if it.State == Trusted {
+		if list := page.Altered(&h, top); len(list) > 0 {
+			it.State, it.Reason = Changed, "text changed: "+strings.Join(list, ", ")
+		}
 	}
 	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
 		w.replay(&it, content, log)

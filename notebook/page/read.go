@@ -128,19 +128,51 @@ func (f *File) Short() bool { return f.Header.Entries > len(f.Entries) }
 // ErrNoLog is returned by Head for a file that ends before its log.
 var ErrNoLog = errors.New("the notebook has no log")
 
-// Head reads only the front matter and finds the log's text, for programs
-// that go through many files. Closed tells whether the log's fence is closed.
-func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {
+// Head reads only the front matter and finds the part between it and the log,
+// and the log's text, for programs that go through many files. Closed tells
+// whether the log's fence is closed.
+func Head(content []byte) (h record.Header, top, log []byte, closed bool, err error) {
 	h, body, err := front(unixLines(content))
 	if err != nil {
-		return h, nil, false, err
+		return h, nil, nil, false, err
 	}
 	start := findLog(h, body)
 	if start < 0 {
-		return h, nil, false, ErrNoLog
+		return h, body, nil, false, ErrNoLog
 	}
 	log, closed = logText(body[start:])
-	return h, log, closed, nil
+	return h, body[:start], log, closed, nil
+}
+
+// Altered names the derived sections between front matter and log whose text is
+// not what their end marks vouch for, or that a call with such a front matter has
+// and that are not there.
+func Altered(h *record.Header, top []byte) []string {
+	var out []string
+	outcome, attention := false, len(h.Unsafe)+len(h.Missing)+len(h.Doubt) == 0
+	for {
+		_, rest, ok := bytes.Cut(top, []byte("\n"+beginMark))
+		if !ok {
+			break
+		}
+		name, rest, _ := bytes.Cut(rest, []byte("\n"))
+		id := string(name)
+		outcome, attention = outcome || id == "outcome", attention || id == "attention"
+		body, end, ok := bytes.Cut(rest, []byte(endMark+id+" "))
+		if !ok || !bytes.HasPrefix(end, []byte(`"`+mark(body)+`"`+"\n")) {
+			out = append(out, id)
+		}
+		if top = end; !ok {
+			break
+		}
+	}
+	if !outcome {
+		out = append(out, "outcome")
+	}
+	if !attention {
+		out = append(out, "attention")
+	}
+	return out
 }
 
 // unixLines takes off the byte order mark and the carriage returns that a
