@@ -65,7 +65,7 @@ func (r *Report) remember(f *page.File) {
 	if r.Spoke = f.Header.Beyond(&r.Record.Header); r.Spoke == "" {
 		return
 	}
-	r.Faults = append([]Fault{{1, 1, "its head spoke of more than its log shows: " + r.Spoke}}, r.Faults...)
+	r.add(1, 1, "its head spoke of more than its log shows: %s", r.Spoke)
 	r.Record.Remember(&f.Header)
 	for i, o := range r.Record.Outcome {
 		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was never closed", "its log does not show how it ended; its head spoke of "+r.Spoke, 1)

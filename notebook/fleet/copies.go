@@ -84,12 +84,6 @@ type twin struct {
 
 // add takes in a call that counts.
 func (c *copies) add(it *Item) {
-	if len(it.trail.lines) == 0 {
-		return
-	}
-	if c.calls == nil {
-		c.calls = map[uint64][]traced{}
-	}
 	x := traced{it.trail, it.Path, it.State, len(it.Header.Unsafe) > 0}
 	if h := &it.Header; h.Started != "" && h.Client+h.Serial != "" {
 		if c.alike == nil {
@@ -97,6 +91,12 @@ func (c *copies) add(it *Item) {
 		}
 		who := strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
 		c.alike[who] = append(c.alike[who], x)
+	}
+	if len(x.lines) == 0 {
+		return
+	}
+	if c.calls == nil {
+		c.calls = map[uint64][]traced{}
 	}
 	first := x.lines[0]
 	c.calls[first] = append(c.calls[first], x)

@@ -66,6 +66,9 @@ func (d *Digest) callTable() TextTable {
 			wants = append(wants, "in doubt: "+s)
 		}
 		wants = append(wants, r.Missing...)
+		if r.Next != "" {
+			wants = append(wants, "next: "+r.Next)
+		}
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
@@ -98,6 +101,9 @@ func (r *Row) remarks() []string {
 	}
 	if r.Technician != "" {
 		out = append(out, "by "+r.Technician)
+	}
+	if r.Serial != "" {
+		out = append(out, "serial "+r.Serial)
 	}
 	if s := r.recordState(); s != "" {
 		out = append(out, s)

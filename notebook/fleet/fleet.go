@@ -66,6 +66,7 @@ type Item struct {
 	// Found tells that the log holds Options.Text.
 	Found bool
 
+	next  string   // of an open call, when it was replayed
 	sum   [32]byte // of the log's text
 	trail trail    // of its typed lines
 	first string   // the log's first line

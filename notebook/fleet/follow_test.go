@@ -66,7 +66,7 @@ func TestReturnsAreNoCallBacks(t *testing.T) {
 			t.Errorf("after %s: %+v", r.Word, d.Totals)
 		}
 		for _, row := range d.Rows {
-			told := strings.Join(row.remarks(), "; ")
+			told := strings.TrimSuffix(strings.Join(row.remarks(), "; "), "; serial DEMO-1")
 			want := map[string]string{"a": "call-back followed on 2026-03-09 by b: proved", "b": "call-back after 8 days"}[row.Path]
 			if r.Returns {
 				want = map[string]string{"a": "followed on 2026-03-09 by b: proved", "b": "return after 8 days"}[row.Path]
@@ -140,5 +140,23 @@ func TestTechniciansAreFolded(t *testing.T) {
 	}
 	if d := NewDigest(slices.Values([]Item{a, b, c}), Filter{Technician: "FITZ LARK"}); len(d.Rows) != 2 {
 		t.Errorf("%d are picked", len(d.Rows))
+	}
+}
+
+// On a screen a danger stands with all its words, and an open call with what
+// comes next.
+func TestScreenCutsNoDanger(t *testing.T) {
+	a := seen("a", 1, record.Unsafe)
+	a.State, a.next = Open, "leave its cock shut"
+	danger := "by its words a protective device may be out of its circuit, entry 14: bridged the thermal cutout with a wire until the part comes, as type B of it is on order"
+	a.Header.Unsafe, a.Header.Doubt = []string{danger, "second", "third", "fourth"}, []string{danger}
+	d := NewDigest(slices.Values([]Item{a}), Filter{})
+	calls, _ := d.Screen()
+	for name, text := range map[string]string{"lines": strings.Join(d.Rows[0].Brief(), "\n"), "table": strings.Join(calls.Rows[0], "\n")} {
+		for _, want := range []string{"unsafe: " + danger + "; second; third; fourth", "in doubt: " + danger, "next: leave its cock shut", "serial DEMO-1"} {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s: %q is not in %q", name, want, text)
+			}
+		}
 	}
 }

@@ -175,6 +175,9 @@ func (w *worker) replay(it *Item, content, log []byte) {
 		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, f.Text), "; ")
 	}
 	it.Header = h
+	if it.State == Open {
+		it.next = script.Clean(rec.Next)
+	}
 	if w.o.Records {
 		it.Record = rec
 	}

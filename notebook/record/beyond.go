@@ -50,4 +50,4 @@ func (r *Record) Remember(h *Header) {
 }
 
 // Remembered begins what only the head of a file still tells.
-const Remembered = "its head spoke of unsafe: "
+const Remembered = "its head spoke of: "
