@@ -259,6 +259,11 @@ func TestFilter(t *testing.T) {
 		{Filter{Model: "invented"}, "b2 a1"},
 		{Filter{Model: "mock-c7"}, "c3 b2 a1"},
 		{Filter{Cause: "grounded"}, "c3"},
+		{Filter{Cause: "ground"}, ""},
+		{Filter{Cause: "winding-grounded"}, "c3"},
+		{Filter{Cause: "Winding grounded to"}, "c3"},
+		{Filter{Result: "unsafe"}, "c3"},
+		{Filter{Result: "OPEN"}, "d4"},
 		{Filter{Text: "solder"}, "a1"},
 		{Filter{Text: "really"}, "c3"},
 		{Filter{Text: "no such thing"}, ""},
@@ -275,13 +280,30 @@ func TestFilter(t *testing.T) {
 			t.Errorf("%+v selects %d rows, %d problems", c.f, len(got.Rows), len(got.Problems))
 		}
 	}
-	for _, f := range []Filter{{From: "yesterday"}, {To: "2026-02-30"}, {From: "2026-03-02", To: "2026-03-01"}} {
+	for _, f := range []Filter{{From: "yesterday"}, {To: "2026-02-30"}, {Result: "xyz"}, {From: "2026-03-02", To: "2026-03-01"}} {
 		if f.Check() == nil {
 			t.Errorf("%+v was taken", f)
 		}
 	}
 	if err := (Filter{From: "2026-03-01", To: "2026-03-01"}).Check(); err != nil {
 		t.Error(err)
+	}
+}
+
+// A word finds the causes that are called so, not those that it explains.
+func TestFilterOfCauses(t *testing.T) {
+	const earth, gas, either = "earth path open: a leak to the metal is felt", "refrigerant leak: charge too low", "either condenser fan motor failed or jammed or refrigerant leak: charge too low (not parted)"
+	for _, c := range []struct {
+		found, want string
+		is          bool
+	}{
+		{gas, "leak", true}, {earth, "leak", false}, {either, "leak", true}, {earth + "; " + gas, "LEAK", true}, {"water tube, valve or hose leaks", "leak", false},
+		{gas, "refrigerant-low", true}, {earth, "refrigerant-low", false}, {earth, "earth", true}, {earth, "leak to the metal", true}, {gas, "charge too low", true},
+		{gas, "", true}, {"", "", true}, {"", "leak", false}, {"", "?", true},
+	} {
+		if causeIs(c.found, c.want) != c.is {
+			t.Errorf("%q in %q: want %v", c.want, c.found, c.is)
+		}
 	}
 }
 
