@@ -72,7 +72,6 @@ type Call struct {
 	expects       []expectation
 	assumed       []assumption
 	jumps         []jump
-	away          time.Duration // between a closing and what opened it again
 	worths        []worth       // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
@@ -284,7 +283,6 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if reopens && e.Kind != "close" {
 		c.reopened = c.entry
-		c.away += max(0, at.Sub(c.entries[c.closed[len(c.closed)-1]-1].At))
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	c.entries = append(c.entries, e)

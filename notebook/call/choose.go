@@ -1,7 +1,6 @@
 package call
 
 import (
-	"math"
 	"strings"
 
 	"ohmcall/calc/quantity"
@@ -148,17 +147,6 @@ func worthDoc() string {
 	return "Keys: " + strings.Join(parts, "; ") + "."
 }
 
-// minutes is how long the call has taken so far, from its first line that is
-// not a date.
-func (c *Call) minutes() float64 {
-	for _, e := range c.entries {
-		if e.Kind != "date" {
-			return math.Max(0, math.Round((c.at.Sub(e.At) - c.away).Minutes()))
-		}
-	}
-	return 0
-}
-
 func applyWorth(c *Call, a *args) (*Reply, error) {
 	table := repair.Assume()
 	var err error
@@ -169,7 +157,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			cost += p.price * p.count
 		}
 	}
-	for name, value := range map[string]float64{"parts": cost, "minutes": c.minutes()} {
+	for name, value := range map[string]float64{"parts": cost, "minutes": c.minutes(c.at)} {
 		if value > 0 {
 			if table, err = table.With(name, value); err != nil {
 				return nil, err
