@@ -41,7 +41,7 @@ type Notebook struct {
 	cost    bounds           // of replaying the call
 	journal *journal.Journal // nil when nothing is stored
 	remarks map[string]string
-	marked  bool // that it was not as closed is written down
+	begun   bool // something was written since it was opened
 	dirty   bool // the file's derived part is behind its log
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
@@ -206,20 +206,37 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	switch {
 	case err == nil && s.Asks() && (n.call.Closed() || n.damaged()):
 		return n.ask(text)
-	case err == nil && !n.marked && !s.Screens():
+	case err == nil && !n.begun && !s.Screens():
+		before := n.marks(s)
+		if len(before) > 0 {
+			if err := n.try(text); err != nil {
+				return nil, err
+			}
+		}
 		var out []call.Entry
-		for _, note := range n.marks() {
-			e, err := n.enter("note " + note)
+		for _, line := range before {
+			e, err := n.enter(line)
 			if err != nil {
 				return out, err
 			}
 			out = append(out, e)
 		}
-		n.marked = true
 		rest, err := n.do(text, 0)
-		return append(out, rest...), err
+		out = append(out, rest...)
+		n.begun = len(out) > 0
+		return out, err
 	}
 	return n.do(text, 0)
+}
+
+// try reports whether a line would be refused, so that nothing is written before
+// one that is.
+func (n *Notebook) try(text string) error {
+	if needed, err := n.snippetsFor(text); err != nil || len(needed) > 0 {
+		return err
+	}
+	_, err := n.ask(text)
+	return err
 }
 
 // damaged reports whether the file lacks what was in it, and nothing was written
@@ -229,18 +246,23 @@ func (n *Notebook) damaged() bool {
 	return !n.dirty && (o.Broken || o.Cut || o.Spoke != "")
 }
 
-// marks are the notes that come before anything else goes into a file that is
-// not what it was.
-func (n *Notebook) marks() []string {
+// marks are the lines that come before the first one that goes into a file that
+// was opened again: the clock on the wall counts, unless the line sets another,
+// and that the file is not what it was is noted.
+func (n *Notebook) marks(first *call.Statement) []string {
 	var out []string
-	switch o := &n.Opening; {
-	case o.Broken:
-		out = append(out, call.NotAsClosed)
-	case o.Edited > 0:
-		out = append(out, call.NotAsWritten)
+	o := &n.Opening
+	if o.Resumed && n.call.Pinned() && first.Kind() != "date" {
+		out = append(out, "date now")
 	}
-	if s := n.Opening.Spoke; s != "" {
-		out = append(out, headSpoke+s)
+	switch {
+	case o.Broken:
+		out = append(out, "note "+call.NotAsClosed)
+	case o.Edited > 0:
+		out = append(out, "note "+call.NotAsWritten)
+	}
+	if o.Spoke != "" {
+		out = append(out, "note "+headSpoke+o.Spoke)
 	}
 	return out
 }

@@ -347,6 +347,12 @@ func (c *Call) Ahead(e Entry, wall time.Time) bool {
 	return !pinned && e.At.Sub(wall) > ahead
 }
 
+// Pinned reports whether the call follows a time that `date` has set.
+func (c *Call) Pinned() bool {
+	_, pinned := c.now(func() time.Time { return time.Time{} })
+	return pinned
+}
+
 // now is the call's present: pinned by `date` or running with the wall.
 func (c *Call) now(wall func() time.Time) (t time.Time, pinned bool) {
 	for i := len(c.clocks) - 1; i >= 0; i-- {

@@ -133,6 +133,7 @@ func TestPauses(t *testing.T) {
 	}{
 		"open over night":   {[]string{"date 2026-06-04 16:00", "fault clicks", "+40min note stopped", "date 2026-06-05 08:00", "+30min note done"}, 70},
 		"closed over night": {[]string{"date 2026-06-04 16:00", "fault clicks", "+40min close", "date 2026-06-05 08:00", "+30min note done"}, 70},
+		"opened at the prompt": {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "date now", "note here again"}, 10},
 		"lunch":             {[]string{"date 2026-06-04 09:00", "fault clicks", "+240min note on", "+5min note done"}, 245},
 		"longer":            {[]string{"date 2026-06-04 09:00", "fault clicks", "+241min note on", "+5min note done"}, 5},
 		"clock goes back":   {[]string{"date 2026-06-04 09:00", "fault clicks", "+60min note on", "date 2026-06-04 09:30", "note done"}, 30},

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"strings"
 	"time"
 )
 
@@ -25,7 +26,8 @@ func (c *Call) minutes(until time.Time) float64 {
 	for i, e := range c.entries {
 		cmd := Find(e.Kind)
 		asks := cmd != nil && cmd.Group == Asks
-		if last.IsZero() && (e.Kind == "date" && i == 0 || asks && i > 0) {
+		clock := e.Kind == "date" && (i == 0 || strings.HasSuffix(e.Line, " now")) // it stands at the time before
+		if last.IsZero() && (clock || asks && i > 0) {
 			continue
 		}
 		add(e.At)
