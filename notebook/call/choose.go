@@ -5,6 +5,7 @@ import (
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 func applyChoose(c *Call, a *args) (*Reply, error) {
@@ -134,21 +135,34 @@ func spokenUnit(unit string) string {
 // worthDoc lists what can be given for the sum.
 func worthDoc() string {
 	var parts []string
-	for _, x := range repair.Assume() {
+	for _, x := range repair.Assume(true) {
 		s := x.Name + ": " + x.Help
 		switch {
 		case !x.Known:
 			s += " (to be given)"
 		case x.Value > 0:
-			s += " (" + number(x.Value) + spokenUnit(x.Unit) + " taken)"
+			s += " (" + number(x.Value) + spokenUnit(x.Unit) + " taken" + strings.TrimPrefix(x.From, "assumed: common practice") + ")"
 		}
 		parts = append(parts, s)
 	}
 	return "Keys: " + strings.Join(parts, "; ") + "."
 }
 
+// energyAlike is what is said of energy that is not in the sum.
+const energyAlike = "taken as alike for both, and not counted"
+
+// cold reports whether the unit is a household's refrigerator or freezer; where it
+// is not named, whether it may be one.
+func (c *Call) cold() bool {
+	a := c.appliance()
+	if a.Unit != "" {
+		return said.Has(a.Unit, []string{"fridge", "refrig", "freez"}) && !said.Has(a.Unit, []string{"walk"})
+	}
+	return !a.Unsealed && !a.Air && !a.OneFan && !a.HeatPumpDryer
+}
+
 func applyWorth(c *Call, a *args) (*Reply, error) {
-	table := repair.Assume()
+	table := repair.Assume(c.cold())
 	var err error
 	cost := 0.0
 	c.spend(1000 + len(c.parts) + 600*len(c.assumed))
@@ -201,6 +215,9 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		wanted := table.Wanting()
 		reply := (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+", with your own figures: worth "+strings.Join(wanted, " …, ")+" …")
+		if among(wanted, "life") {
+			reply.add(Plain, "How many years such a machine lasts is assumed of refrigerators and freezers alone.")
+		}
 		if among(wanted, "repair-cost") {
 			reply.add(Plain, "It is also added up from parts, minutes and hour-rate; help worth lists what can be given.")
 		}
@@ -220,6 +237,9 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			head, tail = "Counted ", ""
 		}
 		r.add(Plain, head+s.Name+worthValue(s)+", "+s.Help+tail+".")
+	}
+	if k.Uncounted {
+		r.add(Plain, "Energy: "+energyAlike+"; energy-old, energy-new and price-kwh count it.")
 	}
 	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}
