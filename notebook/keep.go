@@ -84,6 +84,7 @@ func (n *Notebook) takeIn() error {
 	if err != nil {
 		return err
 	}
+	n.tell("Another program had put a file in this one's place; it is kept as %s.", aside)
 	n.remarks = maps.Clone(n.remarks)
 	if n.remarks == nil {
 		n.remarks = map[string]string{}
