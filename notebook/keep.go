@@ -111,6 +111,8 @@ func (n *Notebook) putAside(content []byte) (string, error) {
 }
 
 // tell has something to say that no reply says.
+//
+//go:noinline
 func (n *Notebook) tell(format string, args ...any) {
 	n.news = append(n.news, fmt.Sprintf(format, args...))
 }

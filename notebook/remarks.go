@@ -65,6 +65,7 @@ func remarksIn(f *page.File) (map[string]string, error) {
 	return keptRemarks(f, asOf)
 }
 
+//go:noinline
 func addRemark(remarks map[string]string, id, text string) {
 	remarks[id] = strings.TrimPrefix(remarks[id]+"\n\n"+text, "\n\n")
 }

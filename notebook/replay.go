@@ -45,6 +45,8 @@ func replayed(f *page.File, asOf bool, line func(string) string, each func(i int
 }
 
 // touched names the derived sections into which somebody has written.
+//
+//go:noinline
 func touched(f *page.File) []string {
 	var out []string
 	for _, s := range f.Sections {

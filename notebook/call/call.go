@@ -72,7 +72,7 @@ type Call struct {
 	expects       []expectation
 	assumed       []assumption
 	jumps         []jump
-	worths        []worth       // the repair-or-replace sums that came to something
+	worths        []worth // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
 	reopened      int           // the entry that last opened it again
@@ -133,6 +133,8 @@ type cautioned struct {
 }
 
 // New starts an empty call.
+//
+//go:noinline
 func New() *Call {
 	return &Call{
 		struck:        map[int]string{},

@@ -89,6 +89,8 @@ type Totals struct {
 
 // byResult are the sums of calls by their result, but for the unsafe ones,
 // which have more than theirs.
+//
+//go:noinline
 func (t *Totals) byResult() map[string]*int {
 	return map[string]*int{record.NotProved: &t.NotProved, record.Waits: &t.Waits, record.Unfinished: &t.Unfin, record.NoRepair: &t.NoRepair,
 		record.PassedOn: &t.PassedOn, record.Declined: &t.Declined, record.NoFault: &t.NoFault, record.CalledOff: &t.CalledOff, record.Proved: &t.Proved}
@@ -297,6 +299,7 @@ func order[T any](list []T, compare func(a, b *T) int) {
 	sort.Slice(list, func(i, j int) bool { return compare(&list[i], &list[j]) < 0 })
 }
 
+//go:noinline
 func count(n *int, yes bool) {
 	if yes {
 		*n++
@@ -305,8 +308,11 @@ func count(n *int, yes bool) {
 
 // key folds the spellings of a part, a model or a name that mean the same:
 // letter case and spaces.
+//
+//go:noinline
 func key(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
+//go:noinline
 func clip(s string) string {
 	if len(s) <= clipText {
 		return s
@@ -317,6 +323,7 @@ func clip(s string) string {
 // texts holds each text of a digest once: most are said of many calls.
 type texts map[string]string
 
+//go:noinline
 func (t texts) clip(s string) string {
 	if old, ok := t[s]; ok {
 		return old
@@ -337,6 +344,8 @@ func (t texts) clipAll(list []string) []string {
 }
 
 // clipEach keeps a thousand texts, more than the parts of any repair.
+//
+//go:noinline
 func (t texts) clipEach(list []string) []string {
 	out := make([]string, 0, len(list))
 	for _, s := range list[:min(len(list), 1000)] {

@@ -41,6 +41,8 @@ func (r *Row) Brief() []string {
 
 // wants is what is unsafe, in doubt or missing, and of an open call what comes
 // next.
+//
+//go:noinline
 func (r *Row) wants() []string {
 	next := r.Next
 	if next != "" {
@@ -50,6 +52,8 @@ func (r *Row) wants() []string {
 }
 
 // found is the complaint and what was found behind it.
+//
+//go:noinline
 func (r *Row) found() string {
 	cause := "cause not found"
 	if r.Cause != "" {
@@ -106,6 +110,8 @@ func named(lead string, names []string) string {
 const mostFirst = 5
 
 // few tells the first of a list and how many more there are.
+//
+//go:noinline
 func few(lead string, list []string, most int) string {
 	if len(list) == 0 {
 		return ""

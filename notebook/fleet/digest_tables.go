@@ -58,61 +58,67 @@ func (d *Digest) callTable() TextTable {
 		Head: []string{"Date", "Client", "Unit", "Complaint", "Cause", "Result", "Minutes", "Cost", "Missing or unsafe", "File"}}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		var wants []string
+		var wants sayings
 		for _, s := range r.Unsafe {
-			wants = append(wants, "unsafe: "+s)
+			wants.add("unsafe: ", s)
 		}
 		for _, s := range r.Doubt {
-			wants = append(wants, "in doubt: "+s)
+			wants.add("in doubt: ", s)
 		}
 		wants = append(wants, r.Missing...)
-		if r.Next != "" {
-			wants = append(wants, "next: "+r.Next)
-		}
+		wants.add("next: ", r.Next)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
 	return t
 }
 
-func (r *Row) day() string    { return cmp.Or(r.Date, "no date") }
+//go:noinline
+func (r *Row) day() string { return cmp.Or(r.Date, "no date") }
+
+//go:noinline
 func (r *Row) result() string { return cmp.Or(r.Result, "no result") }
 
 // what is the appliance, by name and model.
+//
+//go:noinline
 func (r *Row) what() string { return strings.Trim(r.Unit+", "+r.Model, ", ") }
 
 // remarks are what else there is to say of the result.
 func (r *Row) remarks() []string {
-	var out []string
+	var out sayings
 	if r.CallBack != nil {
-		out = append(out, "call-back after "+days(*r.CallBack))
+		out.add("call-back after ", days(*r.CallBack))
 	}
 	if r.Return != nil {
-		out = append(out, "return after "+days(*r.Return))
+		out.add("return after ", days(*r.Return))
 	}
-	if r.LaterOn != "" && r.Later != r.Followed {
-		out = append(out, "call-back followed on "+r.LaterOn)
+	if r.Later != r.Followed {
+		out.add("call-back followed on ", r.LaterOn)
 	}
-	if r.Followed != "" {
-		out = append(out, r.followed())
-	}
-	if r.Left != "" {
-		out = append(out, "left "+r.Left)
-	}
-	if r.Technician != "" {
-		out = append(out, "by "+r.Technician)
-	}
-	if r.Serial != "" {
-		out = append(out, "serial "+r.Serial)
-	}
-	if s := r.recordState(); s != "" {
-		out = append(out, s)
-	}
+	out.add("", r.followed())
+	out.add("left ", r.Left)
+	out.add("by ", r.Technician)
+	out.add("serial ", r.Serial)
+	out.add("", r.recordState())
 	return out
 }
 
-// followed tells of the call that followed.
+// sayings are texts that say something, each behind its lead.
+type sayings []string
+
+//go:noinline
+func (s *sayings) add(lead, text string) {
+	if text != "" {
+		*s = append(*s, lead+text)
+	}
+}
+
+// followed tells of the call that followed, "" of none.
 func (r *Row) followed() string {
+	if r.Followed == "" {
+		return ""
+	}
 	lead := "followed on "
 	switch {
 	case r.MadeGood:
@@ -124,6 +130,8 @@ func (r *Row) followed() string {
 }
 
 // join puts the parts that say something one behind the other.
+//
+//go:noinline
 func join(parts ...string) string {
 	text := ""
 	for _, s := range parts {
@@ -141,26 +149,25 @@ func (d *Digest) totalTable() TextTable {
 		return TextTable{}
 	}
 	t := TextTable{Title: "Totals", Head: []string{"What", "Sum"}, Right: []int{1}}
-	add := func(what string, n int) { t.Rows = append(t.Rows, []string{what, strconv.Itoa(n)}) }
-	add("calls", s.Calls)
-	add(record.Unsafe, s.Unsafe)
-	if s.MadeGood > 0 {
-		add("of them made good since", s.MadeGood)
+	type row struct {
+		what string
+		n    int
+		if0  bool // told also of none
 	}
+	rows := []row{{"calls", s.Calls, true}, {record.Unsafe, s.Unsafe, true}, {"of them made good since", s.MadeGood, false}}
 	by := s.byResult()
 	for _, r := range record.Results {
-		if n := by[r.Word]; n != nil && *n > 0 {
-			add(r.Word, *n)
+		if n := by[r.Word]; n != nil {
+			rows = append(rows, row{r.Word, *n, false})
 		}
 	}
-	add("call-backs within "+days(callBackDays), s.CallBacks)
-	if s.Returns > 0 {
-		add("returns, to be expected", s.Returns)
+	rows = append(rows, row{"call-backs within " + days(callBackDays), s.CallBacks, true}, row{"returns, to be expected", s.Returns, false},
+		row{"never closed", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
+	for _, r := range rows {
+		if r.n > 0 || r.if0 {
+			t.Rows = append(t.Rows, []string{r.what, strconv.Itoa(r.n)})
+		}
 	}
-	add("never closed", s.Open)
-	add("not as closed", s.Changed)
-	add("files not counted", len(d.Problems))
-	add("minutes", s.Minutes)
 	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
 	return t
 }

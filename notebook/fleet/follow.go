@@ -29,7 +29,7 @@ type visit struct {
 
 func newVisit(it *Item, same texts) visit {
 	h := &it.Header
-	return visit{row: -1, path: it.Path, started: clip(h.Started), unit: unit{serial: clip(serialKey(h.Serial)), model: same.clip(h.Model), words: same.clip(h.Unit)},
+	return visit{row: -1, path: it.Path, started: clip(h.Started), unit: unitOf(h),
 		result: same.clip(h.Result), state: it.State, unsafe: len(h.Unsafe) > 0, returns: h.Returns()}
 }
 
@@ -39,11 +39,14 @@ func (v *visit) proves() bool {
 }
 
 // told is how the call ended, as another tells of it.
+//
+//go:noinline
 func (v *visit) told() string {
-	if v.state == Trusted {
-		return cmp.Or(v.result, "no result")
+	text := cmp.Or(v.result, "no result")
+	if v.state != Trusted {
+		text += ", " + string(v.state)
 	}
-	return cmp.Or(v.result, "no result") + ", " + string(v.state)
+	return text
 }
 
 // unit is by what two calls are known to be on the same appliance.
@@ -55,6 +58,8 @@ type unit struct {
 }
 
 // unitOf is the appliance of a call.
+//
+//go:noinline
 func unitOf(h *record.Header) unit {
 	return unit{serial: clip(serialKey(h.Serial)), model: clip(h.Model), words: clip(h.Unit)}
 }
@@ -111,6 +116,8 @@ func kindsOf(words string) int {
 }
 
 // folded is a text by its letters and digits.
+//
+//go:noinline
 func folded(s string) string {
 	return strings.Map(func(r rune) rune {
 		if unicode.IsLetter(r) || unicode.IsDigit(r) {
@@ -180,6 +187,7 @@ func (d *Digest) follows(o, v *visit) {
 	}
 }
 
+//go:noinline
 func (r *Row) followedBy(v *visit) {
 	r.FollowedOn, r.Followed, r.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
 }

@@ -22,19 +22,28 @@ func (h *Header) Beyond(now *Header) string {
 	return strings.Join(out, "; ")
 }
 
+//go:noinline
 func (h *Header) unsafeBeyond(now *Header) []string {
-	return slices.DeleteFunc(slices.Clone(h.Unsafe), func(s string) bool { return slices.Contains(now.Unsafe, s) })
+	var out []string
+	for _, s := range h.Unsafe {
+		if !slices.Contains(now.Unsafe, s) {
+			out = append(out, s)
+		}
+	}
+	return out
 }
 
 // Remember gives a record whose log is not whole what the head still says: a
 // danger counts as long as nobody has looked, and who and what it is stays.
 func (r *Record) Remember(h *Header) {
 	now := &r.Header
+	var alerts []string
 	for _, s := range h.unsafeBeyond(now) {
 		s = Remembered + s
 		now.Unsafe = append(now.Unsafe, s)
-		r.Alerts = slices.Insert(r.Alerts, len(now.Unsafe)-1, "Unsafe: "+s)
+		alerts = append(alerts, "Unsafe: "+s)
 	}
+	r.Alerts = append(alerts, r.Alerts...)
 	if len(now.Unsafe) > 0 {
 		now.Result = Unsafe
 	}

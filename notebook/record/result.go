@@ -1,9 +1,6 @@
 package record
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // The values of Header.Result.
 const (
@@ -62,7 +59,12 @@ func (h *Header) Returns() bool {
 			return true
 		}
 	}
-	return h.Result == Unsafe && len(h.Parts) == 0 && !slices.ContainsFunc(h.Missing, func(s string) bool { return strings.HasPrefix(s, "proof") })
+	for _, s := range h.Missing {
+		if strings.HasPrefix(s, "proof") {
+			return false
+		}
+	}
+	return h.Result == Unsafe && len(h.Parts) == 0
 }
 
 // ResultWords says the values with their meaning.
