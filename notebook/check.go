@@ -24,8 +24,9 @@ type Report struct {
 	Record *record.Record // as its lines replay; nil when it could not be read
 	Open   bool
 	Torn   string
-	Broken bool // it was closed, and its log is not what was closed
-	Cut    bool // the file ends before its log
+	Broken bool   // it was closed, and its log is not what was closed
+	Cut    bool   // the file ends before its log
+	Spoke  string // what its head says of the end that its log no longer shows
 	Faults []Fault
 	// Remarks are what people wrote into the file, by the section before it.
 	Remarks map[string]string
@@ -39,13 +40,44 @@ type Report struct {
 func (r *Report) Warning() string {
 	switch {
 	case r.Cut:
-		return "The file ends before its log: what it held is lost, and nothing here stands for it."
+		return "The file ends before its log: what it held is lost, and nothing here stands for it." + r.spoke()
 	case r.Broken:
-		return "This file is not what was closed: its log was changed or cut off since. What stands here is what its lines say now."
+		return "This file is not what was closed: its log was changed or cut off since. What stands here is what its lines say now." + r.spoke()
 	case len(r.Faults) > 0:
-		return fmt.Sprintf("The file differs in %d places from what its lines say. What stands here is what its lines say.", len(r.Faults))
+		return "The file differs in " + Places(len(r.Faults)) + " from what its lines say. What stands here is what its lines say." + r.spoke()
 	}
 	return ""
+}
+
+func (r *Report) spoke() string {
+	if r.Spoke == "" {
+		return ""
+	}
+	return " Its head spoke of more: " + r.Spoke + "."
+}
+
+// remember gives the record what only the head still says, when the log is not
+// whole.
+func (r *Report) remember(f *page.File) {
+	if !f.Broken() && !f.Short() {
+		return
+	}
+	if r.Spoke = f.Header.Beyond(&r.Record.Header); r.Spoke == "" {
+		return
+	}
+	r.add(1, 1, "its head spoke of more than its log shows: %s", r.Spoke)
+	r.Record.Remember(&f.Header)
+	for i, o := range r.Record.Outcome {
+		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was never closed", "its log does not show how it ended; its head spoke of "+r.Spoke, 1)
+	}
+}
+
+// Places counts the places in which a file differs.
+func Places(n int) string {
+	if n == 1 {
+		return "1 place"
+	}
+	return fmt.Sprintf("%d places", n)
 }
 
 // Check replays a file's lines and compares all that is derived from them.
@@ -62,6 +94,7 @@ func Check(content []byte) (*Report, error) {
 			return nil, err
 		}
 		r.add(f.LogRow, 1, "the file ends before its log: no entry is left")
+		r.remember(f)
 		return r, nil
 	}
 	for _, x := range f.Faults {
@@ -95,6 +128,7 @@ func Check(content []byte) (*Report, error) {
 	}
 	r.Behind = f.Header.Entries < len(f.Entries)
 	r.compareHead(f, made.asOf)
+	r.remember(f)
 	return r, nil
 }
 
@@ -142,7 +176,7 @@ func differsAt(a, b string) int {
 }
 
 func (r *Report) compareHead(f *page.File, asOf *record.Record) {
-	if f.Header.Entries > len(f.Entries) {
+	if f.Short() {
 		r.add(1, 1, "the header speaks of %d entries, the log holds %d", f.Header.Entries, len(f.Entries))
 		return
 	}

@@ -33,6 +33,14 @@ func (n *Notebook) store(e call.Entry) error {
 		}
 		n.mend = true
 	}
+	if len(n.found) > 0 {
+		aside, err := n.putAside(n.found)
+		if err != nil {
+			return err
+		}
+		n.found = nil
+		n.tell("The file as it was found is kept as %s.", aside)
+	}
 	if n.mend {
 		if err := n.journal.Rewrite(n.render()); err != nil {
 			return err
@@ -75,7 +83,22 @@ func (n *Notebook) takeIn() error {
 	if len(content) == 0 {
 		return nil
 	}
-	base := strings.TrimSuffix(name, ".md") + "-replaced"
+	aside, err := n.putAside(content)
+	if err != nil {
+		return err
+	}
+	n.tell("Another program had put a file in this one's place; it is kept as %s.", aside)
+	n.remarks = maps.Clone(n.remarks)
+	if n.remarks == nil {
+		n.remarks = map[string]string{}
+	}
+	addRemark(n.remarks, "log", "Another file had taken this one's place; it is kept as "+page.Escape(aside)+".")
+	return nil
+}
+
+// putAside keeps a content beside the file, and gives the name it got.
+func (n *Notebook) putAside(content []byte) (string, error) {
+	base := strings.TrimSuffix(n.journal.Name(), ".md") + "-replaced"
 	aside := base + ".md"
 	for i := 2; i < 1000; i++ {
 		if _, err := n.host.FS.Stat(aside); err != nil {
@@ -85,14 +108,23 @@ func (n *Notebook) takeIn() error {
 	}
 	j, err := journal.Create(n.host.FS, aside, content)
 	if err != nil {
-		return err
+		return "", err
 	}
-	n.remarks = maps.Clone(n.remarks)
-	if n.remarks == nil {
-		n.remarks = map[string]string{}
-	}
-	addRemark(n.remarks, "log", "Another file had taken this one's place; it is kept as "+page.Escape(script.Clean(filepath.Base(aside)))+".")
-	return j.Close()
+	return script.Clean(filepath.Base(aside)), j.Close()
+}
+
+// tell has something to say that no reply says.
+//
+//go:noinline
+func (n *Notebook) tell(format string, args ...any) {
+	n.news = append(n.news, fmt.Sprintf(format, args...))
+}
+
+// News is what happened to the file since it was last asked for, in sentences.
+func (n *Notebook) News() []string {
+	news := n.news
+	n.news = nil
+	return news
 }
 
 // begins reports whether the entries are those with which the call begins.

@@ -41,11 +41,15 @@ type Notebook struct {
 	cost    bounds           // of replaying the call
 	journal *journal.Journal // nil when nothing is stored
 	remarks map[string]string
-	marked  bool // that it was not as closed is written down
+	begun   bool // something was written since it was opened
 	dirty   bool // the file's derived part is behind its log
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
-	mend    bool
+	mend bool
+	// found is the content of a file that is not what was closed, to be kept
+	// beside it before it is replaced.
+	found   []byte
+	news    []string
 	Opening Opening
 }
 
@@ -56,6 +60,7 @@ type Opening struct {
 	Cut     bool   // the file ends before its log: no entry is left
 	Stray   int    // lines in the log that are neither entries nor replies
 	Broken  bool   // it was closed, and its log is not what was closed
+	Spoke   string // what its head says of the end that its log no longer shows
 	Changed int    // replies that differ from what this program says today
 	Edited  int    // those of them that no crash can have cut off
 	Lost    []lostEntry
@@ -129,7 +134,10 @@ func load(h Host, content []byte) (*Notebook, error) {
 	}
 	n := New(h)
 	n.Opening = Opening{Resumed: true, Torn: script.Clean(f.Torn), Cut: len(f.Cut) > 0, Stray: len(f.Stray), Broken: f.Broken()}
-	made, err := replayed(f, touched(f), nil, func(i int, _ call.Entry, reply []string, err error) {
+	if ids := touched(f); len(ids) > 0 {
+		n.tell("Text above the log was changed by hand, in: %s. What its lines say is shown here and made anew when a line is written; ohmcall check shows the places.", script.Clean(strings.Join(ids, ", ")))
+	}
+	made, err := replayed(f, len(touched(f)) > 0, nil, func(i int, _ call.Entry, reply []string, err error) {
 		e := &f.Entries[i]
 		if err != nil {
 			n.Opening.Lost = append(n.Opening.Lost, lostEntry{e.Row, e.Line, err})
@@ -152,7 +160,13 @@ func load(h Host, content []byte) (*Notebook, error) {
 	if n.remarks, err = keptRemarks(f, made.asOf); err != nil {
 		return nil, err
 	}
-	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Header.Entries > len(f.Entries)
+	if f.Broken() || f.Short() {
+		n.found, n.Opening.Spoke = content, f.Header.Beyond(&n.call.Record().Header)
+		if s := n.Opening.Spoke; s != "" {
+			n.tell("The head of the file speaks of more than its log shows: %s.", s)
+		}
+	}
+	n.mend = n.mend || !f.Clean || f.Closed || f.Header.State == "closed" || len(f.Faults) > 0 || f.Short()
 	return n, nil
 }
 
@@ -194,25 +208,73 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	switch {
 	case err == nil && s.Kind() == "help" && n.onlyKept(s.Word(0)):
 		return n.showKept(text, s.Word(0))
-	case err == nil && n.call.Closed() && s.Asks():
+	case err == nil && s.Asks() && (n.call.Closed() || n.damaged()):
 		return n.ask(text)
-	case err == nil && (n.Opening.Broken || n.Opening.Edited > 0) && !n.marked && !s.Screens():
-		note := call.NotAsClosed
-		if !n.Opening.Broken {
-			note = call.NotAsWritten
+	case err == nil && !n.begun && !s.Screens():
+		before := n.marks(s)
+		if len(before) > 0 {
+			if err := n.try(text); err != nil {
+				return nil, err
+			}
 		}
-		e, err := n.enter("note " + note)
-		if err != nil {
-			return nil, unsavedOf(text, err)
+		var out []call.Entry
+		for _, line := range before {
+			e, err := n.enter(line)
+			if err != nil {
+				return out, unsavedOf(text, err)
+			}
+			out = append(out, e)
 		}
-		n.marked = true
 		rest, err := n.do(text, 0)
-		return append([]call.Entry{e}, rest...), err
+		out = append(out, rest...)
+		n.begun = len(out) > 0
+		return out, err
 	}
 	return n.do(text, 0)
 }
 
-// ask answers a question to a closed call, which is not written down.
+// try reports whether a line would be refused, so that nothing is written before
+// one that is.
+func (n *Notebook) try(text string) error {
+	if needed, err := n.snippetsFor(text); err != nil || len(needed) > 0 {
+		return err
+	}
+	_, err := n.ask(text)
+	return err
+}
+
+// damaged reports whether the file lacks what was in it, and nothing was written
+// into it since it was opened.
+func (n *Notebook) damaged() bool {
+	o := &n.Opening
+	return !n.dirty && (o.Broken || o.Cut || o.Spoke != "")
+}
+
+// marks are the lines that come before the first one that goes into a file that
+// was opened again: the clock on the wall counts, unless the line sets another,
+// and that the file is not what it was is noted.
+func (n *Notebook) marks(first *call.Statement) []string {
+	var out []string
+	o := &n.Opening
+	if o.Resumed && n.call.Pinned() && first.Kind() != "date" {
+		out = append(out, "date now")
+	}
+	switch {
+	case o.Broken:
+		out = append(out, "note "+call.NotAsClosed)
+	case o.Edited > 0:
+		out = append(out, "note "+call.NotAsWritten)
+	}
+	if o.Spoke != "" {
+		out = append(out, "note "+headSpoke+o.Spoke)
+	}
+	return out
+}
+
+// headSpoke begins the note of what only the head of a damaged file told.
+const headSpoke = "the head of the file as it was found spoke of "
+
+// ask answers a question to a closed or damaged call, which is not written down.
 func (n *Notebook) ask(text string) ([]call.Entry, error) {
 	at, err := writable(n.call.Clock(text, n.host.Now))
 	if err != nil {

@@ -55,7 +55,7 @@ func keptRemarks(f *page.File, asOf *record.Record) (map[string]string, error) {
 // remarksIn is keptRemarks for a file that was not replayed.
 func remarksIn(f *page.File) (map[string]string, error) {
 	var asOf *record.Record
-	if touched(f) {
+	if len(touched(f)) > 0 {
 		made, err := replayed(f, true, nil, nil)
 		if err != nil {
 			return nil, err
@@ -65,6 +65,7 @@ func remarksIn(f *page.File) (map[string]string, error) {
 	return keptRemarks(f, asOf)
 }
 
+//go:noinline
 func addRemark(remarks map[string]string, id, text string) {
 	remarks[id] = strings.TrimPrefix(remarks[id]+"\n\n"+text, "\n\n")
 }

@@ -1,8 +1,6 @@
 package notebook
 
 import (
-	"slices"
-
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/page"
 	"ohmcall/notebook/record"
@@ -46,7 +44,15 @@ func replayed(f *page.File, asOf bool, line func(string) string, each func(i int
 	return r, nil
 }
 
-// touched reports whether somebody has written into a derived section.
-func touched(f *page.File) bool {
-	return slices.ContainsFunc(f.Sections, func(s page.Section) bool { return s.Edited })
+// touched names the derived sections into which somebody has written.
+//
+//go:noinline
+func touched(f *page.File) []string {
+	var out []string
+	for _, s := range f.Sections {
+		if s.Edited {
+			out = append(out, s.ID)
+		}
+	}
+	return out
 }

@@ -23,7 +23,8 @@ const assumed = "assumed: " + commonPractice
 type Assumptions []Assumption
 
 // The two that nobody can assume for a customer are left without a value; the
-// rest are common practice and changeable.
+// rest are common practice and changeable. Life and energy are a refrigerator's or
+// freezer's, see Assume.
 var assumptionTable = Assumptions{
 	{Name: "repair-cost", Help: "the repair; parts and minutes at the hour's rate unless given"},
 	{Name: "parts", Help: "the parts used", From: "none priced", Known: true},
@@ -32,16 +33,38 @@ var assumptionTable = Assumptions{
 	{Name: "replacement-price", Help: "a like machine, delivered"},
 	{Name: "disposal", Help: "taking the old machine away", From: assumed, Known: true},
 	{Name: "age", Unit: "a", Value: 8, Help: "of the machine now", From: assumed, Known: true},
-	{Name: "life", Unit: "a", Value: 13, Help: "expected of a machine of this kind", From: assumed, Known: true},
+	{Name: "life", Unit: "a", Value: 13, Help: lifeHelp, From: ofCold, Known: true},
 	{Name: "life-after-repair", Unit: "a", Value: 2, Help: "at least, also past the expected life", From: assumed, Known: true},
-	{Name: "energy-old", Unit: "kWh/a", Value: 500, Help: "the machine as repaired", From: assumed, Known: true},
-	{Name: "energy-new", Unit: "kWh/a", Value: 400, Help: "the replacement", From: assumed, Known: true},
+	{Name: "energy-old", Unit: "kWh/a", Value: 500, Help: "the machine as repaired", From: ofCold, Known: true},
+	{Name: "energy-new", Unit: "kWh/a", Value: 400, Help: "the replacement", From: ofCold, Known: true},
 	{Name: "price-kwh", Unit: "1/kWh", Value: 0.17, Help: "money for one kilowatt-hour", From: assumed, Known: true},
 	{Name: "years", Unit: "a", Value: 10, Help: "the years looked at, whole", From: assumed, Known: true},
 }
 
-// Assume gives the list with what can be assumed filled in.
-func Assume() Assumptions { return append(Assumptions(nil), assumptionTable...) }
+// Alike is where the energy of a machine comes from that was taken as the other's.
+const Alike = "not given, so taken alike for both"
+
+const (
+	ofCold   = assumed + " for a refrigerator or freezer"
+	lifeHelp = "expected of a machine of this kind"
+)
+
+// Assume gives the list with what can be assumed filled in. Of what is no
+// refrigerator or freezer nobody can say the life, and the energy is taken alike
+// for the old and the new machine.
+func Assume(cold bool) Assumptions {
+	out := append(Assumptions(nil), assumptionTable...)
+	for i := range out {
+		switch x := &out[i]; {
+		case cold || x.From != ofCold:
+		case x.Name == "life":
+			x.Value, x.From, x.Known = 0, "", false
+		default:
+			x.Value, x.From = 0, Alike
+		}
+	}
+	return out
+}
 
 // With returns the list with the named value changed and marked as given.
 func (a Assumptions) With(name string, value float64) (Assumptions, error) {
@@ -118,6 +141,7 @@ type Comparison struct {
 	BreakEvenRepair float64
 	Text            string
 	Rule            string      // the trade's rule of thumb, for comparison
+	Uncounted       bool        // the energy is alike for both, and not counted
 	Assumptions     Assumptions // those that entered the sum
 }
 
@@ -137,10 +161,22 @@ func (a Assumptions) costed() Assumptions {
 	return out
 }
 
+// even gives both machines the energy of one of them when the other's is not known.
+func (a Assumptions) even() Assumptions {
+	out := append(Assumptions(nil), a...)
+	for i := range out {
+		if x := &out[i]; x.From == Alike {
+			x.Value = max(a.value("energy-old"), a.value("energy-new"))
+		}
+	}
+	return out
+}
+
 // entered leaves out what the sum does not rest on: what a given repair cost
 // stands for, and what is multiplied by nothing or lies below what decides.
 func (a Assumptions) entered() Assumptions {
 	made, work := false, a.value("minutes")*a.value("hour-rate") > 0
+	energy := max(a.value("energy-old"), a.value("energy-new"))*a.value("price-kwh") > 0
 	var out Assumptions
 	for _, x := range a {
 		made = made || x.Name == "repair-cost" && x.From == fromWork
@@ -154,10 +190,8 @@ func (a Assumptions) entered() Assumptions {
 			enters = x.Value > 0
 		case "life-after-repair":
 			enters = a.value("life")-a.value("age") < x.Value
-		case "energy-old", "energy-new":
-			enters = a.value("price-kwh") > 0
-		case "price-kwh":
-			enters = x.Value > 0
+		case "energy-old", "energy-new", "price-kwh":
+			enters = energy
 		}
 		if enters {
 			out = append(out, x)
@@ -178,11 +212,12 @@ func Compare(a Assumptions) (Comparison, error) {
 	if a = a.costed(); len(missing) > 0 {
 		return Comparison{}, fmt.Errorf("the sum needs %s", strings.Join(missing, " and "))
 	}
+	a = a.even()
 	years := int(a.value("years"))
 	life, price := a.value("life"), a.value("replacement-price")+a.value("disposal")
 	left := math.Max(life-a.value("age"), a.value("life-after-repair"))
 	oldYear, newYear := a.value("energy-old")*a.value("price-kwh"), a.value("energy-new")*a.value("price-kwh")
-	c := Comparison{Assumptions: a.entered()}
+	c := Comparison{Assumptions: a.entered(), Uncounted: oldYear+newYear == 0}
 	repair, replace := owner{at: left, energy: oldYear}, owner{at: life, energy: newYear}
 	row := YearRow{Repair: a.value("repair-cost"), Replace: price}
 	for year := 0; ; year++ {

@@ -11,7 +11,7 @@ import (
 // with sets values in pairs of name and number.
 func with(t *testing.T, pairs ...any) Assumptions {
 	t.Helper()
-	a := Assume()
+	a := Assume(true)
 	for i := 0; i < len(pairs); i += 2 {
 		var err error
 		if a, err = a.With(pairs[i].(string), pairs[i+1].(float64)); err != nil {
@@ -19,6 +19,47 @@ func with(t *testing.T, pairs ...any) Assumptions {
 		}
 	}
 	return a
+}
+
+// What is no refrigerator or freezer has no life and no energy that anybody
+// could assume: the life must be given, and the energy of both is alike.
+func TestAssumeNothingOfOtherMachines(t *testing.T) {
+	a := Assume(false)
+	for _, x := range a {
+		if (x.Name == "life" || strings.HasPrefix(x.Name, "energy")) && x.Value != 0 {
+			t.Errorf("%s is assumed: %+v", x.Name, x)
+		}
+	}
+	set := func(name string, value float64) {
+		var err error
+		if a, err = a.With(name, value); err != nil {
+			t.Fatal(err)
+		}
+	}
+	set("repair-cost", 200)
+	set("replacement-price", 900)
+	if got := a.Wanting(); len(got) != 1 || got[0] != "life" {
+		t.Errorf("wanting %q", got)
+	}
+	set("life", 10)
+	without, err := Compare(a)
+	if err != nil || !without.Uncounted {
+		t.Fatalf("%+v, %v", without, err)
+	}
+	for _, x := range without.Assumptions {
+		if strings.HasPrefix(x.Name, "energy") || x.Name == "price-kwh" {
+			t.Errorf("%s is told and not counted", x.Name)
+		}
+	}
+	set("energy-old", 300)
+	with, err := Compare(a)
+	if err != nil || with.Uncounted {
+		t.Fatalf("%+v, %v", with, err)
+	}
+	near(t, "the difference, the energy alike", with.Replace-with.Repair, without.Replace-without.Repair)
+	if old := Assume(true); old.value("life") != 13 || old.value("energy-old") != 500 {
+		t.Errorf("a refrigerator: %+v", old)
+	}
 }
 
 func near(t *testing.T, name string, got, want float64) {
@@ -78,14 +119,14 @@ func TestCompareSaysWhichWay(t *testing.T) {
 }
 
 func TestCompareNeedsTheTwoPrices(t *testing.T) {
-	_, err := Compare(Assume())
+	_, err := Compare(Assume(true))
 	if err == nil || err.Error() != "the sum needs repair-cost and replacement-price" {
 		t.Errorf("%v", err)
 	}
 }
 
 func TestAssumptionsAreSeenAndChangeable(t *testing.T) {
-	a := Assume()
+	a := Assume(true)
 	for _, x := range a {
 		if x.Known == (x.From == "") || x.Help == "" {
 			t.Errorf("%s: known %v, from %q", x.Name, x.Known, x.From)
@@ -150,7 +191,7 @@ func TestCompareProperties(t *testing.T) {
 // TestWorkIsCounted holds that parts and minutes make up a repair cost that
 // was not given: 24.50 and 75 min at 80 an hour are 124.50 (arithmetic).
 func TestWorkIsCounted(t *testing.T) {
-	a := Assume()
+	a := Assume(true)
 	for _, x := range []struct {
 		name  string
 		value float64
@@ -191,7 +232,7 @@ func TestComparisonTellsWhatEntered(t *testing.T) {
 		{"an old machine lives on after its repair", map[string]float64{"repair-cost": 180, "replacement-price": 650, "age": 12, "price-kwh": 0},
 			"repair-cost replacement-price age life life-after-repair years"},
 	} {
-		a := Assume()
+		a := Assume(true)
 		for name, x := range c.given {
 			var err error
 			if a, err = a.With(name, x); err != nil {

@@ -18,9 +18,9 @@ func (a *app) digestCommand() *cobra.Command {
 		Use:   "digest [FOLDER|FILE.md...]",
 		Short: "many calls at a glance: what was found, what is unsafe, unproved or missing",
 		Long: `Lists the calls of a folder, unsafe and unproved ones first, with totals, calls
-for the same serial within 30 days of an earlier one, parts used and causes
-found. Closed notebooks whose log and front matter have the digests that were
-sealed are read from their front matter; all others are replayed. Bad files are
+on the same unit within 30 days of an earlier one, parts used and causes
+found. Closed notebooks whose log, front matter and sections have the digests that
+were sealed are read from their front matter; all others are replayed. Bad files are
 listed with the reason and stop nothing. Nothing is written.`,
 		RunE: func(_ *cobra.Command, args []string) error { return a.digest(args, f.Filter, form) },
 	}

@@ -91,8 +91,25 @@ func (a *app) keep(dir string, own map[string]string, line string) error {
 	return nil
 }
 
+// closing brings a notebook's file up to date, and says what happened to it.
+func (a *app) closing(n *notebook.Notebook) error {
+	err := n.Close()
+	a.told(n)
+	return err
+}
+
+// told says what there is to say of a notebook's file.
+func (a *app) told(n *notebook.Notebook) {
+	for _, s := range n.News() {
+		fmt.Fprintln(a.err, s)
+	}
+}
+
 // asides gives what there is to say of an entry beside its reply, once.
-func (a *app) asides(e call.Entry) []string {
+func (a *app) asides(n *notebook.Notebook, e call.Entry) []string {
+	if news := n.News(); len(news) > 0 {
+		return news
+	}
 	if e.Kind == "help" && strings.Contains(e.Line, "snippets") && len(a.own) > 0 {
 		return []string{"Kept in " + snippetFile + ": " + strings.Join(a.ownNames(), ", ") + "."}
 	}

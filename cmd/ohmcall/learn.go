@@ -10,6 +10,7 @@ import (
 
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/fleet"
+	"ohmcall/notebook/record"
 )
 
 // learned is what the notebooks folder teaches. It is read beside the prompt,
@@ -47,7 +48,7 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 		return found(k, c.Complaint())
 	}
 	if k != nil && e.Kind == "serial" {
-		return visited(k, c.Serial())
+		return visited(k, &c.Record().Header)
 	}
 	if k == nil || e.Kind != "plate" && !slices.Contains(e.Reply.Flags, "roles-settled") {
 		return nil
@@ -73,9 +74,9 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 	return out
 }
 
-// visited tells of the last call on the same serial number.
-func visited(k *fleet.Known, serial string) []string {
-	v, ok := k.VisitOf(serial)
+// visited tells of the last call on the same unit.
+func visited(k *fleet.Known, of *record.Header) []string {
+	v, ok := k.VisitOf(of)
 	if !ok {
 		return nil
 	}

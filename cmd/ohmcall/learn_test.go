@@ -14,7 +14,7 @@ import (
 
 func TestVisitedBefore(t *testing.T) {
 	dir := t.TempDir()
-	for name, content := range map[string]string{"old": "date 2026-01-05 09:00\nserial DEMO-7\nfault does not cool\nclose\n", "new": "date 2026-03-02 09:00\ntech Tilda Tester\nserial demo 7\nfault clicks\nsaw clicks\nclose no fault found\n"} {
+	for name, content := range map[string]string{"old": "date 2026-01-05 09:00\nserial DEMO-7\nfault does not cool\nclose\n", "new": "date 2026-03-02 09:00\ntech Tilda Tester\nserial demo 7\nunit fridge\nfault clicks\nsaw clicks\nclose no fault found\n", "none": "date 2026-03-03 09:00\nserial not readable\nfault clicks\nclose\n"} {
 		n, err := notebook.Create(notebook.Host{FS: journal.Disk{}, Now: time.Now}, filepath.Join(dir, name+".md"))
 		if err != nil {
 			t.Fatal(err)
@@ -32,14 +32,16 @@ func TestVisitedBefore(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	got := strings.Join(visited(k, "Demo-7"), "")
+	got := strings.Join(visited(k, &record.Header{Serial: "Demo-7", Unit: "fridge"}), "")
 	for _, want := range []string{"2026-03-02: clicks; cause not found; no fault found; by Tilda Tester", "new.md"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("%q is not in %q", want, got)
 		}
 	}
-	if got := visited(k, "DEMO-8"); got != nil {
-		t.Errorf("another number tells %q", got)
+	for _, other := range []record.Header{{Serial: "DEMO-8"}, {Serial: "DEMO-7", Unit: "dryer"}, {Serial: "not readable"}, {}} {
+		if got := visited(k, &other); got != nil {
+			t.Errorf("%+v tells %q", other, got)
+		}
 	}
 }
 

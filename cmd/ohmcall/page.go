@@ -39,7 +39,7 @@ one stands in, under the notebook's name. - writes to standard output.`,
 			}
 			if len(r.Faults) > 0 {
 				a.code = fault
-				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %d places; ohmcall check lists them\n", len(r.Faults))
+				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %s; ohmcall check lists them\n", notebook.Places(len(r.Faults)))
 			}
 			html, err := sheet.Render(r.Record, r.Remarks, r.Warning())
 			if err != nil {

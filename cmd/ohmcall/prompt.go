@@ -37,10 +37,11 @@ func (a *app) prompt(args []string) error {
 	if err != nil {
 		return named(name, err)
 	}
+	a.told(n)
 	known := &learned{stop: func() {}}
 	code := repl.Run(a.promptOptions(n, dir, known))
 	known.stop()
-	if err := n.Close(); err != nil {
+	if err := a.closing(n); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date; its log is complete: %w", err)
 	}
 	a.code = code
@@ -77,7 +78,7 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 				warned = true
 				return []string{fmt.Sprintf("Entry %d stands at %s, ahead of the clock: + counts from the entry before. If that is a slip: strike %d, and write the time itself, as in 14:30 temp freezer -2F.", e.N, e.At.Format("15:04"), e.N)}
 			}
-			return append(a.asides(e), known.aside(n.Call(), e)...)
+			return append(a.asides(n, e), known.aside(n.Call(), e)...)
 		},
 	}
 }

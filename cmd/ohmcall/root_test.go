@@ -1,8 +1,12 @@
 package main
 
 import (
+	"errors"
 	"io"
+	"io/fs"
 	"os"
+	"strings"
+	"syscall"
 	"testing"
 )
 
@@ -22,5 +26,22 @@ func TestWritersAreDeclared(t *testing.T) {
 		if _, declared := c.Annotations[writing]; declared != flagged {
 			t.Errorf("%s: declared to write %v, has a flag for it %v", c.Name(), declared, flagged)
 		}
+	}
+}
+
+// Where nothing can be written it is said what works; another error stands as it
+// is.
+func TestUnwritableFolder(t *testing.T) {
+	for _, cause := range []error{syscall.EROFS, fs.ErrPermission} {
+		err := unwritable(&fs.PathError{Op: "open", Path: "ro/.z.md.lock", Err: cause}, "ro/z.md", "take another")
+		if !errors.Is(err, cause) || !strings.HasPrefix(err.Error(), "nothing can be written in ro; take another: ") {
+			t.Errorf("%v gives %v", cause, err)
+		}
+	}
+	if err := unwritable(fs.ErrExist, "ro/z.md", "take another"); err != fs.ErrExist {
+		t.Errorf("%v", err)
+	}
+	if unwritable(nil, "ro/z.md", "take another") != nil {
+		t.Error("no error is one")
 	}
 }

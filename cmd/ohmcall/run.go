@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -70,7 +71,7 @@ func (a *app) runScript(script, output string, asJSON bool) error {
 		n.Close()
 		return err
 	}
-	if err := n.Close(); err != nil {
+	if err := a.closing(n); err != nil {
 		return fmt.Errorf("the notebook cannot be brought up to date: %w", err)
 	}
 	if output == "" && script != "-" {
@@ -117,13 +118,19 @@ func (a *app) writeScripted(n *notebook.Notebook, dir, script string) error {
 
 func openOrCreate(h notebook.Host, name string) (*notebook.Notebook, error) {
 	if notebook.Exists(name) {
-		return notebook.Open(h, name)
+		n, err := notebook.Open(h, name)
+		return n, unwritable(err, name, "copy the file to another and open it there; ohmcall check, page and digest read it where it is")
 	}
 	n, err := notebook.Create(h, name)
-	if errors.Is(err, fs.ErrPermission) {
-		err = fmt.Errorf("nothing can be written in %s; --dir names another folder: %w", cleanName(filepath.Dir(name)), err)
+	return n, unwritable(err, name, "--dir, or a name with its folder, takes another")
+}
+
+// unwritable says what works where nothing can be written.
+func unwritable(err error, name, works string) error {
+	if errors.Is(err, fs.ErrPermission) || errors.Is(err, syscall.EROFS) {
+		return fmt.Errorf("nothing can be written in %s; %s: %w", cleanName(filepath.Dir(name)), works, err)
 	}
-	return n, err
+	return err
 }
 
 // shower shows what came of a line.
@@ -153,7 +160,7 @@ func (a *app) feed(n *notebook.Notebook, next lineSource, show shower) error {
 			line = full
 			for _, e := range entries {
 				show.Entry(e)
-				for _, s := range a.asides(e) {
+				for _, s := range a.asides(n, e) {
 					fmt.Fprintln(a.err, s)
 				}
 			}

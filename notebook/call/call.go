@@ -74,8 +74,7 @@ type Call struct {
 	waiting       []*expectation
 	assumed       []assumption
 	jumps         []jump
-	away          time.Duration // between a closing and what opened it again
-	worths        []worth       // the repair-or-replace sums that came to something
+	worths        []worth // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
 	reopened      int           // the entry that last opened it again
@@ -292,7 +291,6 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if reopens && e.Kind != "close" {
 		c.reopened = c.entry
-		c.away += max(0, at.Sub(c.entries[c.closed[len(c.closed)-1]-1].At))
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	c.entries = append(c.entries, e)
@@ -356,6 +354,12 @@ const ahead = 10 * time.Minute
 func (c *Call) Ahead(e Entry, wall time.Time) bool {
 	_, pinned := c.now(func() time.Time { return wall })
 	return !pinned && e.At.Sub(wall) > ahead
+}
+
+// Pinned reports whether the call follows a time that `date` has set.
+func (c *Call) Pinned() bool {
+	_, pinned := c.now(func() time.Time { return time.Time{} })
+	return pinned
 }
 
 // now is the call's present: pinned by `date` or running with the wall.

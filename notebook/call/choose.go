@@ -1,11 +1,11 @@
 package call
 
 import (
-	"math"
 	"strings"
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 func applyChoose(c *Call, a *args) (*Reply, error) {
@@ -135,32 +135,34 @@ func spokenUnit(unit string) string {
 // worthDoc lists what can be given for the sum.
 func worthDoc() string {
 	var parts []string
-	for _, x := range repair.Assume() {
+	for _, x := range repair.Assume(true) {
 		s := x.Name + ": " + x.Help
 		switch {
 		case !x.Known:
 			s += " (to be given)"
 		case x.Value > 0:
-			s += " (" + number(x.Value) + spokenUnit(x.Unit) + " taken)"
+			s += " (" + number(x.Value) + spokenUnit(x.Unit) + " taken" + strings.TrimPrefix(x.From, "assumed: common practice") + ")"
 		}
 		parts = append(parts, s)
 	}
 	return "Keys: " + strings.Join(parts, "; ") + "."
 }
 
-// minutes is how long the call has taken so far, from its first line that is
-// not a date.
-func (c *Call) minutes() float64 {
-	for _, e := range c.entries {
-		if e.Kind != "date" {
-			return math.Max(0, math.Round((c.at.Sub(e.At) - c.away).Minutes()))
-		}
+// energyAlike is what is said of energy that is not in the sum.
+const energyAlike = "taken as alike for both, and not counted"
+
+// cold reports whether the unit is a household's refrigerator or freezer; where it
+// is not named, whether it may be one.
+func (c *Call) cold() bool {
+	a := c.appliance()
+	if a.Unit != "" {
+		return said.Has(a.Unit, []string{"fridge", "refrig", "freez"}) && !said.Has(a.Unit, []string{"walk"})
 	}
-	return 0
+	return !a.Unsealed && !a.Air && !a.OneFan && !a.HeatPumpDryer
 }
 
 func applyWorth(c *Call, a *args) (*Reply, error) {
-	table := repair.Assume()
+	table := repair.Assume(c.cold())
 	var err error
 	cost := 0.0
 	c.spend(1000 + len(c.parts) + 600*len(c.assumed))
@@ -169,7 +171,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			cost += p.price * p.count
 		}
 	}
-	for name, value := range map[string]float64{"parts": cost, "minutes": c.minutes()} {
+	for name, value := range map[string]float64{"parts": cost, "minutes": c.minutes(c.at)} {
 		if value > 0 {
 			if table, err = table.With(name, value); err != nil {
 				return nil, err
@@ -213,6 +215,9 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if err != nil {
 		wanted := table.Wanting()
 		reply := (&Reply{}).add(Ask, strings.ToUpper(err.Error()[:1])+err.Error()[1:]+", with your own figures: worth "+strings.Join(wanted, " …, ")+" …")
+		if among(wanted, "life") {
+			reply.add(Plain, "How many years such a machine lasts is assumed of refrigerators and freezers alone.")
+		}
 		if among(wanted, "repair-cost") {
 			reply.add(Plain, "It is also added up from parts, minutes and hour-rate; help worth lists what can be given.")
 		}
@@ -232,6 +237,9 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 			head, tail = "Counted ", ""
 		}
 		r.add(Plain, head+s.Name+worthValue(s)+", "+s.Help+tail+".")
+	}
+	if k.Uncounted {
+		r.add(Plain, "Energy: "+energyAlike+"; energy-old, energy-new and price-kwh count it.")
 	}
 	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}

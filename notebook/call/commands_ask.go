@@ -78,7 +78,7 @@ func askCommands() []Command {
 		},
 		{
 			Word: "worth", Group: Asks,
-			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume().Names() }}},
+			Params:   []Param{{Name: "KEY VALUE, …", Kind: Fields, Optional: true, Words: func(*Call) []string { return repair.Assume(true).Names() }}},
 			Help:     "repair or replace: the sum over the years, with each assumption changeable",
 			Doc:      worthDoc(),
 			Examples: []string{"worth repair-cost 180, replacement-price 650, age 9"},

@@ -69,9 +69,6 @@ func (c *Call) technicians(from bool) []string {
 	return out
 }
 
-// Serial is the appliance's serial number, "" when it is not known.
-func (c *Call) Serial() string { return c.last("serial") }
-
 // isName reports whether a command takes a name that the call has already.
 func (c *Call) isName(word string) bool {
 	return among([]string{"tech", "client", "site", "unit"}, word) && c.last(word) != ""

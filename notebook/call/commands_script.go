@@ -64,7 +64,7 @@ func scriptCommands() []Command {
 			Word: "date", Group: Scripts,
 			Params:   []Param{{Name: "YYYY-MM-DD HH:MM [OFFSET]", Kind: Free}},
 			Help:     "when what follows happened; a script with a date replays to the same bytes",
-			Doc:      "Entries after it are at that time until a time stands before a line: 14:30, or +40min, which counts from the entry before. The same may be written in any call. Without an offset from UTC, +00:00 is taken. `date now` returns to the clock on the wall.",
+			Doc:      "Entries after it are at that time until a time stands before a line: 14:30, or +40min, which counts from the entry before. The same may be written in any call. Without an offset from UTC, +00:00 is taken. `date now` returns to the clock on the wall; a call that is opened again does so before its first line, unless that is a date.",
 			Examples: []string{"date 2026-03-02 09:00", "date 2026-03-02 09:00 -05:00", "date now"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				p := a.first()

@@ -124,3 +124,30 @@ func TestTimeAway(t *testing.T) {
 		t.Errorf("%d minutes, want 20 and 10", got)
 	}
 }
+
+// A call that was left open over night counts as one that was closed meanwhile.
+func TestPauses(t *testing.T) {
+	for name, x := range map[string]struct {
+		lines []string
+		want  int
+	}{
+		"open over night":      {[]string{"date 2026-06-04 16:00", "fault clicks", "+40min note stopped", "date 2026-06-05 08:00", "+30min note done"}, 70},
+		"closed over night":    {[]string{"date 2026-06-04 16:00", "fault clicks", "+40min close", "date 2026-06-05 08:00", "+30min note done"}, 70},
+		"opened at the prompt": {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "date now", "note here again"}, 10},
+		"lunch":                {[]string{"date 2026-06-04 09:00", "fault clicks", "+240min note on", "+5min note done"}, 245},
+		"longer":               {[]string{"date 2026-06-04 09:00", "fault clicks", "+241min note on", "+5min note done"}, 5},
+		"clock goes back":      {[]string{"date 2026-06-04 09:00", "fault clicks", "+60min note on", "date 2026-06-04 09:30", "note done"}, 30},
+		"two dates first":      {[]string{"date 2026-06-04 09:00", "date 2026-06-04 08:00", "fault clicks", "+10min note done"}, 10},
+		"asked after":          {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "+30min next", "+60min note on", "+5min note done"}, 15},
+	} {
+		c := New()
+		for _, l := range x.lines {
+			if _, err := c.Apply(c.Clock(l, time.Now), l); err != nil {
+				t.Fatal(name, err)
+			}
+		}
+		if got := c.Record().Header.Minutes; got != x.want {
+			t.Errorf("%s: %d minutes, want %d", name, got, x.want)
+		}
+	}
+}

@@ -89,6 +89,9 @@ func (c *Call) Standing() *Reply {
 	if len(c.entries) == 0 {
 		return r.add(Plain, "A new call; nothing is written down yet.")
 	}
+	if s := c.unsafeNow(); s != "" {
+		r.add(Warn, s)
+	}
 	r.add(Plain, itoa(len(c.entries))+" entries, the last at "+c.entries[len(c.entries)-1].At.Format("2006-01-02 15:04")+": "+clip(c.entries[len(c.entries)-1].Line, 60))
 	who := strings.Trim(strings.Join([]string{c.last("unit"), c.last("client")}, ", "), ", ")
 	if who != "" {
@@ -117,6 +120,35 @@ func (c *Call) Standing() *Reply {
 	}
 	return r
 }
+
+// unsafeNow says what makes the unit unsafe as it stands and how it was left, ""
+// when nothing does.
+func (c *Call) unsafeNow() string {
+	list := c.unsafe()
+	if len(list) == 0 {
+		return ""
+	}
+	for i := range list {
+		list[i] = clip(list[i], headerItem)
+	}
+	left := "how it was left is not written down"
+	if as, n := c.leftAs(); n > 0 {
+		left = "left " + as + atEntry(n)
+		if strings.HasPrefix(list[0], "left ") {
+			left = ""
+		}
+	}
+	if n := len(list) - mostTold; n > 0 {
+		list = append(list[:mostTold:mostTold], itoa(n)+" more, see the page")
+	}
+	if left != "" {
+		list = append(list, left)
+	}
+	return "UNSAFE: " + strings.Join(list, "; ")
+}
+
+// mostTold is how many things that are unsafe are told at once.
+const mostTold = 5
 
 // Drawing shows the terminals of the machine at hand.
 func (c *Call) Drawing() []string {

@@ -361,12 +361,10 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		for _, e := range c.entries {
 			if e.Kind != "date" {
 				h.Started = e.At.Format(timeLayout)
-				if m := (c.entries[n-1].At.Sub(e.At) - c.away).Minutes(); m > 0 {
-					h.Minutes = int(math.Round(m))
-				}
 				break
 			}
 		}
+		h.Minutes = int(c.minutes(c.entries[n-1].At))
 	}
 	h.Technician, h.Client, h.Site = strings.Join(c.technicians(false), ", "), c.last("client"), c.last("site")
 	h.Unit, h.Model, h.Serial = c.last("unit"), c.last("model"), c.last("serial")

@@ -16,22 +16,27 @@ type worth struct {
 
 // worthText says what a sum comes to, with what entered it.
 func (c *Call) worthText(k *repair.Comparison) string {
-	from := [3]string{}
+	from := [4]string{}
 	for _, s := range k.Assumptions {
 		i := 2
 		switch {
 		case c.wasGiven(s.Name):
 			i = 0
+		case s.From == repair.Alike:
+			i = 3
 		case !strings.HasPrefix(s.From, "assumed"):
 			i = 1
 		}
 		from[i] += ", " + strings.ReplaceAll(s.Name, "-", " ") + worthValue(s)
 	}
 	inputs := ""
-	for i, lead := range []string{"given ", "counted ", "assumed, by common practice, "} {
+	for i, lead := range []string{"given ", "counted ", "assumed, by common practice, ", "taken as the other's "} {
 		if from[i] != "" {
 			inputs += "; " + lead + from[i][2:]
 		}
+	}
+	if k.Uncounted {
+		inputs += "; energy " + energyAlike
 	}
 	return k.Text + " (" + money(k.Repair) + " against " + money(k.Replace) + "), an inference from these: " + inputs[2:]
 }

@@ -43,6 +43,30 @@ func TestWorthInTheRecord(t *testing.T) {
 	}
 }
 
+// What is assumed is said of the machine it is assumed of.
+func TestWorthOfOtherMachines(t *testing.T) {
+	for _, unit := range []string{"electric dryer", "gas oven", "washing machine", "room air conditioner", "dehumidifier", "walk-in freezer", "heat pump"} {
+		c := applyAll(t, "unit "+unit, "worth age 7, repair-cost 100, replacement-price 700")
+		if got := flat(c.Entries()[1].Reply); !strings.Contains(got, "The sum needs life") || !strings.Contains(got, "refrigerators and freezers alone") {
+			t.Errorf("%s: %s", unit, got)
+		}
+		must(t, c, "worth life 12")
+		if got := flat(c.Entries()[2].Reply) + outcome(c.Record(), "Repair or replace"); strings.Contains(got, "kWh a year") || strings.Count(got, "taken as alike for both, and not counted") != 2 || !strings.Contains(got, "Given life 12 years") {
+			t.Errorf("%s: %s", unit, got)
+		}
+		must(t, c, "worth energy-old 300")
+		if got := outcome(c.Record(), "Repair or replace"); !strings.Contains(got, "taken as the other's energy new 300 kWh a year") {
+			t.Errorf("%s: %s", unit, got)
+		}
+	}
+	for _, unit := range []string{"refrigerator", "chest freezer"} {
+		c := applyAll(t, "unit "+unit, "worth age 7, repair-cost 100, replacement-price 700")
+		if got := flat(c.Entries()[1].Reply); !strings.Contains(got, "Assumed life 13 years, expected of a machine of this kind (common practice for a refrigerator or freezer)") {
+			t.Errorf("%s: %s", unit, got)
+		}
+	}
+}
+
 // Each sum shows the definitions that held when it was reckoned, though they
 // were given another meaning since: arithmetic.
 func TestSumsShowTheirDefinitions(t *testing.T) {

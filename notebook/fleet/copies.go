@@ -67,9 +67,14 @@ type copies struct {
 
 type traced struct {
 	trail
-	path  string
-	state State
+	path   string
+	state  State
+	unsafe bool
 }
+
+// standsFor reports whether a call may be left out for another: not when it was
+// changed and is unsafe, which the other does not say.
+func (x *traced) standsFor(o *traced) bool { return o.state != Changed || !o.unsafe || x.unsafe }
 
 // twin is of what a file is a copy, and how it is told.
 type twin struct {
@@ -79,19 +84,19 @@ type twin struct {
 
 // add takes in a call that counts.
 func (c *copies) add(it *Item) {
-	if len(it.trail.lines) == 0 {
-		return
-	}
-	if c.calls == nil {
-		c.calls = map[uint64][]traced{}
-	}
-	x := traced{it.trail, it.Path, it.State}
+	x := traced{it.trail, it.Path, it.State, len(it.Header.Unsafe) > 0}
 	if h := &it.Header; h.Started != "" && h.Client+h.Serial != "" {
 		if c.alike == nil {
 			c.alike = map[string][]traced{}
 		}
 		who := strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
 		c.alike[who] = append(c.alike[who], x)
+	}
+	if len(x.lines) == 0 {
+		return
+	}
+	if c.calls == nil {
+		c.calls = map[uint64][]traced{}
 	}
 	first := x.lines[0]
 	c.calls[first] = append(c.calls[first], x)
@@ -109,7 +114,7 @@ func (c *copies) of() map[string]twin {
 	for _, list := range c.alike {
 		for _, x := range list {
 			i := slices.IndexFunc(list, func(o traced) bool { return o.state == Trusted })
-			if x.state == Changed && i >= 0 {
+			if x.state == Changed && i >= 0 && list[i].standsFor(&x) {
 				out[x.path] = twin{Copy, clip("seems to be an altered copy of " + script.Clean(list[i].path))}
 			}
 		}
@@ -130,7 +135,7 @@ func (c *copies) of() map[string]twin {
 				continue // what is not counted, or not believed, stands for no other
 			}
 			for _, sum := range x.lines[:len(x.lines)-1] {
-				if early, is := ends[sum]; is && early.path != x.path {
+				if early, is := ends[sum]; is && early.path != x.path && x.standsFor(&early) {
 					out[early.path] = twin{Copy, clip("an earlier state of " + script.Clean(x.path))}
 				}
 			}

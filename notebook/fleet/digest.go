@@ -7,14 +7,9 @@ import (
 	"strconv"
 	"strings"
 	"time"
-	"unicode"
 
 	"ohmcall/notebook/record"
 )
-
-// callBackDays is how many days after a call another one for the same serial
-// number is a call-back.
-const callBackDays = 30
 
 // clipText is how many bytes of one text a digest keeps: many hostile
 // notebooks must not fill the memory.
@@ -42,17 +37,32 @@ type Row struct {
 	Missing    []string `json:"missing"`
 	Unsafe     []string `json:"unsafe"`
 	Doubt      []string `json:"doubt"`
+	Next       string   `json:"next"` // of an open call, the next useful step
 	Parts      []string `json:"parts"`
 	State      State    `json:"state"`
 	Reason     string   `json:"reason"`
-	// CallBack is the days since the last call for the same serial number,
-	// when no more than callBackDays; nil otherwise. Earlier is that call.
+	// CallBack is the days since the last call on the same unit, when no more
+	// than callBackDays and that call was not one after which another is to be
+	// expected; nil otherwise. Earlier is that call.
 	CallBack *int   `json:"call_back_days"`
 	Earlier  string `json:"call_back_of"`
 	// LaterOn and Later are the date and the path of the call-back that
 	// followed on this call, "" when none did.
 	LaterOn string `json:"called_back_on"`
 	Later   string `json:"called_back_by"`
+	// Return and ReturnOf are the like of a call after which this one was to be
+	// expected, however long ago.
+	Return   *int   `json:"return_days"`
+	ReturnOf string `json:"return_of"`
+	// FollowedOn, Followed and FollowedAs are the date, the path and the result
+	// of the call that followed: of an unsafe one, the first that made it good,
+	// else the next.
+	FollowedOn string `json:"followed_on"`
+	Followed   string `json:"followed_by"`
+	FollowedAs string `json:"followed_result"`
+	// MadeGood says that a later call proved the repair of the unit that this
+	// one left unsafe.
+	MadeGood bool `json:"made_good"`
 }
 
 // Totals are the sums over the calls of a digest.
@@ -73,10 +83,14 @@ type Totals struct {
 	Open      int     `json:"open"`    // never closed
 	Changed   int     `json:"changed"` // not as closed
 	CallBacks int     `json:"call_backs"`
+	Returns   int     `json:"returns"`   // after a call that was to be gone on with
+	MadeGood  int     `json:"made_good"` // of the unsafe ones, by a later call
 }
 
 // byResult are the sums of calls by their result, but for the unsafe ones,
 // which have more than theirs.
+//
+//go:noinline
 func (t *Totals) byResult() map[string]*int {
 	return map[string]*int{record.NotProved: &t.NotProved, record.Waits: &t.Waits, record.Unfinished: &t.Unfin, record.NoRepair: &t.NoRepair,
 		record.PassedOn: &t.PassedOn, record.Declined: &t.Declined, record.NoFault: &t.NoFault, record.CalledOff: &t.CalledOff, record.Proved: &t.Proved}
@@ -117,14 +131,6 @@ type Digest struct {
 	Foreign  int       // how many of them are simply no notebooks
 }
 
-// visit is what finds call-backs, also against calls outside the filter.
-type visit struct {
-	serial, path string
-	day          time.Time
-	started      string
-	row          int // -1 when the filter leaves it out
-}
-
 // NewDigest adds up the calls of a scan that the filter picks.
 func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
@@ -140,7 +146,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			continue
 		}
 		d.Seen++
-		v := visit{row: -1, path: it.Path, serial: clip(serialKey(it.Header.Serial)), started: clip(it.Header.Started)}
+		v := newVisit(&it, same)
 		if f.Match(&it) {
 			v.row = len(d.Rows)
 			d.Rows = append(d.Rows, newRow(&it, same))
@@ -151,7 +157,7 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			visits = append(visits, v)
 		}
 	}
-	d.findCallBacks(d.leaveOut(twins.of(), visits))
+	d.findFollowing(d.leaveOut(twins.of(), visits))
 	order(d.Rows, func(a, b *Row) int {
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
 	})
@@ -166,7 +172,7 @@ func newRow(it *Item, same texts) Row {
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
 		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
-		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
+		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Next: same.clip(it.next), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 	}
 }
 
@@ -203,36 +209,18 @@ func (d *Digest) leaveOut(out map[string]twin, visits []visit) []visit {
 	return left
 }
 
-// rank puts what needs attention first.
+// rank puts what needs attention first: what is unsafe as far as anybody knows,
+// then what was and was made good.
 func rank(r *Row) int {
-	if len(r.Unsafe) > 0 {
+	switch {
+	case len(r.Unsafe) > 0 && !r.MadeGood:
 		return 0
+	case len(r.Unsafe) > 0:
+		return 1
+	case len(r.Doubt) > 0:
+		return 2 // with what is not proved
 	}
-	if n := record.ResultRank(r.Result); len(r.Doubt) == 0 {
-		return n
-	}
-	return 1 // with what is not proved
-}
-
-// findCallBacks looks, for each call, at the one before it with the same
-// serial number, and tells both.
-func (d *Digest) findCallBacks(visits []visit) {
-	order(visits, func(a, b *visit) int {
-		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
-	})
-	for i := 1; i < len(visits); i++ {
-		before, v := &visits[i-1], &visits[i]
-		days := int(v.day.Sub(before.day).Hours() / 24)
-		if v.serial != before.serial || days > callBackDays {
-			continue
-		}
-		if v.row >= 0 {
-			d.Rows[v.row].CallBack, d.Rows[v.row].Earlier = &days, before.path
-		}
-		if before.row >= 0 {
-			d.Rows[before.row].LaterOn, d.Rows[before.row].Later = v.day.Format(time.DateOnly), v.path
-		}
-	}
+	return 1 + record.ResultRank(r.Result)
 }
 
 // add sums the rows up, in their order, so that sums of money round alike
@@ -245,13 +233,15 @@ func (d *Digest) add() {
 		t.Calls++
 		t.Minutes += r.Minutes
 		t.Cost += r.Cost
-		count(&t.Unsafe, rank(r) == 0)
+		count(&t.Unsafe, len(r.Unsafe) > 0)
+		count(&t.MadeGood, r.MadeGood)
 		for word, n := range t.byResult() {
 			count(n, r.Result == word)
 		}
 		count(&t.Open, r.State == Open)
 		count(&t.Changed, r.State == Changed)
 		count(&t.CallBacks, r.CallBack != nil)
+		count(&t.Returns, r.Return != nil)
 		if r.Kind != "" {
 			causes[[2]string{r.Kind, r.Cause}]++
 			kinds[r.Kind]++
@@ -309,26 +299,20 @@ func order[T any](list []T, compare func(a, b *T) int) {
 	sort.Slice(list, func(i, j int) bool { return compare(&list[i], &list[j]) < 0 })
 }
 
+//go:noinline
 func count(n *int, yes bool) {
 	if yes {
 		*n++
 	}
 }
 
-// key folds the spellings of a serial number, a part or a model that mean
-// the same: letter case and spaces.
-// serialKey is a serial number as it is compared: letters and digits.
-func serialKey(s string) string {
-	return strings.Map(func(r rune) rune {
-		if unicode.IsLetter(r) || unicode.IsDigit(r) {
-			return unicode.ToLower(r)
-		}
-		return -1
-	}, s)
-}
-
+// key folds the spellings of a part, a model or a name that mean the same:
+// letter case and spaces.
+//
+//go:noinline
 func key(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
+//go:noinline
 func clip(s string) string {
 	if len(s) <= clipText {
 		return s
@@ -339,6 +323,7 @@ func clip(s string) string {
 // texts holds each text of a digest once: most are said of many calls.
 type texts map[string]string
 
+//go:noinline
 func (t texts) clip(s string) string {
 	if old, ok := t[s]; ok {
 		return old
@@ -359,6 +344,8 @@ func (t texts) clipAll(list []string) []string {
 }
 
 // clipEach keeps a thousand texts, more than the parts of any repair.
+//
+//go:noinline
 func (t texts) clipEach(list []string) []string {
 	out := make([]string, 0, len(list))
 	for _, s := range list[:min(len(list), 1000)] {

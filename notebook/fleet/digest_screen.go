@@ -7,12 +7,13 @@ import (
 	"strings"
 )
 
-// mostTold is how many things a call lacks, or has unsafe, are told of it on
-// a screen; the other forms have all.
-const mostTold = 2
-
-// longTold is how many letters of one of them are.
-const longTold = 90
+// How many things that a call lacks, has in doubt, or has unsafe are told of it on
+// a screen, each whole; the other forms have all.
+const (
+	mostMissing = 2
+	mostDoubt   = 3
+	mostUnsafe  = 10
+)
 
 // Screen lays the digest out for a screen: the calls as a table that says of
 // each the little that tells it from others, and the tables under it.
@@ -21,7 +22,7 @@ func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		calls.Rows = append(calls.Rows, []string{r.day(), join(append([]string{r.result()}, r.remarks()...)...), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"),
-			r.found(), cmp.Or(join(few("unsafe: ", r.Unsafe), few("in doubt: ", r.Doubt), few("missing: ", proofFirst(r.Missing))), "nothing"), r.safePath()})
+			r.found(), cmp.Or(join(r.wants()...), "nothing"), r.safePath()})
 	}
 	return calls, filled(d.sumTables())
 }
@@ -30,7 +31,7 @@ func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
 // first what tells it from others. Its file is to stand under them.
 func (r *Row) Brief() []string {
 	out := []string{r.day() + "  " + strings.TrimSuffix(r.result()+": "+join(r.Client, r.what()), ": ")}
-	for _, s := range []string{r.found(), few("unsafe: ", r.Unsafe), few("in doubt: ", r.Doubt), few("missing: ", proofFirst(r.Missing)), join(r.remarks()...)} {
+	for _, s := range append(append([]string{r.found()}, r.wants()...), join(r.remarks()...)) {
 		if s != "" {
 			out = append(out, "  "+s)
 		}
@@ -38,7 +39,21 @@ func (r *Row) Brief() []string {
 	return out
 }
 
+// wants is what is unsafe, in doubt or missing, and of an open call what comes
+// next.
+//
+//go:noinline
+func (r *Row) wants() []string {
+	next := r.Next
+	if next != "" {
+		next = "next: " + next
+	}
+	return []string{few("unsafe: ", r.Unsafe, mostUnsafe), few("in doubt: ", r.Doubt, mostDoubt), few("missing: ", proofFirst(r.Missing), mostMissing), next}
+}
+
 // found is the complaint and what was found behind it.
+//
+//go:noinline
 func (r *Row) found() string {
 	cause := "cause not found"
 	if r.Cause != "" {
@@ -63,12 +78,24 @@ func notProof(s string) int {
 
 // First names the files that are to be looked at first, "" when none is unsafe.
 func (d *Digest) First() string {
-	var names []string
+	var still, mended []string
 	for i := range d.Rows {
-		if r := &d.Rows[i]; len(r.Unsafe) > 0 {
-			names = append(names, r.safePath())
+		switch r := &d.Rows[i]; {
+		case r.MadeGood:
+			mended = append(mended, r.safePath())
+		case len(r.Unsafe) > 0:
+			still = append(still, r.safePath())
 		}
 	}
+	text := named("Unsafe, listed first: ", still)
+	if s := named("Unsafe then, made good by a later call: ", mended); s != "" {
+		text = strings.TrimLeft(text+" "+s, " ")
+	}
+	return text
+}
+
+// named is a sentence that names files, "" of none.
+func named(lead string, names []string) string {
 	if len(names) == 0 {
 		return ""
 	}
@@ -76,25 +103,21 @@ func (d *Digest) First() string {
 	if n := len(names) - mostFirst; n > 0 {
 		names, more = names[:mostFirst], " and "+strconv.Itoa(n)+" more"
 	}
-	return "Unsafe, listed first: " + strings.Join(names, ", ") + more + "."
+	return lead + strings.Join(names, ", ") + more + "."
 }
 
 // mostFirst is how many files that line names.
 const mostFirst = 5
 
 // few tells the first of a list and how many more there are.
-func few(lead string, list []string) string {
+//
+//go:noinline
+func few(lead string, list []string, most int) string {
 	if len(list) == 0 {
 		return ""
 	}
-	text := lead
-	for i, s := range list[:min(len(list), mostTold)] {
-		if r := []rune(s); len(r) > longTold {
-			s = string(r[:longTold-1]) + "…"
-		}
-		text += []string{"", "; "}[min(i, 1)] + s
-	}
-	if n := len(list) - mostTold; n > 0 {
+	text := lead + strings.Join(list[:min(len(list), most)], "; ")
+	if n := len(list) - most; n > 0 {
 		text += "; and " + strconv.Itoa(n) + " more"
 	}
 	return text

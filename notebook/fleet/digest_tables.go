@@ -3,7 +3,6 @@ package fleet
 import (
 	"cmp"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -28,7 +27,7 @@ func (d *Digest) Tables() []TextTable {
 
 // sumTables are the tables under that of the calls.
 func (d *Digest) sumTables() []TextTable {
-	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.partTable(), d.causeTable(), d.problemTable()}
+	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.returnTable(), d.partTable(), d.causeTable(), d.problemTable()}
 }
 
 func filled(all []TextTable) []TextTable {
@@ -59,48 +58,80 @@ func (d *Digest) callTable() TextTable {
 		Head: []string{"Date", "Client", "Unit", "Complaint", "Cause", "Result", "Minutes", "Cost", "Missing or unsafe", "File"}}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		var wants []string
+		var wants sayings
 		for _, s := range r.Unsafe {
-			wants = append(wants, "unsafe: "+s)
+			wants.add("unsafe: ", s)
 		}
 		for _, s := range r.Doubt {
-			wants = append(wants, "in doubt: "+s)
+			wants.add("in doubt: ", s)
 		}
 		wants = append(wants, r.Missing...)
+		wants.add("next: ", r.Next)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
 	return t
 }
 
-func (r *Row) day() string    { return cmp.Or(r.Date, "no date") }
+//go:noinline
+func (r *Row) day() string { return cmp.Or(r.Date, "no date") }
+
+//go:noinline
 func (r *Row) result() string { return cmp.Or(r.Result, "no result") }
 
 // what is the appliance, by name and model.
+//
+//go:noinline
 func (r *Row) what() string { return strings.Trim(r.Unit+", "+r.Model, ", ") }
 
 // remarks are what else there is to say of the result.
 func (r *Row) remarks() []string {
-	var out []string
+	var out sayings
 	if r.CallBack != nil {
-		out = append(out, "call-back after "+days(*r.CallBack))
+		out.add("call-back after ", days(*r.CallBack))
 	}
-	if r.LaterOn != "" {
-		out = append(out, "call-back followed on "+r.LaterOn)
+	if r.Return != nil {
+		out.add("return after ", days(*r.Return))
 	}
-	if r.Left != "" {
-		out = append(out, "left "+r.Left)
+	if r.Later != r.Followed {
+		out.add("call-back followed on ", r.LaterOn)
 	}
-	if r.Technician != "" {
-		out = append(out, "by "+r.Technician)
-	}
-	if s := r.recordState(); s != "" {
-		out = append(out, s)
-	}
+	out.add("", r.followed())
+	out.add("left ", r.Left)
+	out.add("by ", r.Technician)
+	out.add("serial ", r.Serial)
+	out.add("", r.recordState())
 	return out
 }
 
+// sayings are texts that say something, each behind its lead.
+type sayings []string
+
+//go:noinline
+func (s *sayings) add(lead, text string) {
+	if text != "" {
+		*s = append(*s, lead+text)
+	}
+}
+
+// followed tells of the call that followed, "" of none.
+func (r *Row) followed() string {
+	if r.Followed == "" {
+		return ""
+	}
+	lead := "followed on "
+	switch {
+	case r.MadeGood:
+		lead = "made good since, followed on "
+	case r.Later == r.Followed:
+		lead = "call-back followed on "
+	}
+	return lead + r.FollowedOn + " by " + safe(r.Followed) + ": " + r.FollowedAs
+}
+
 // join puts the parts that say something one behind the other.
+//
+//go:noinline
 func join(parts ...string) string {
 	text := ""
 	for _, s := range parts {
@@ -118,36 +149,49 @@ func (d *Digest) totalTable() TextTable {
 		return TextTable{}
 	}
 	t := TextTable{Title: "Totals", Head: []string{"What", "Sum"}, Right: []int{1}}
-	add := func(what string, n int) { t.Rows = append(t.Rows, []string{what, strconv.Itoa(n)}) }
-	add("calls", s.Calls)
-	add(record.Unsafe, s.Unsafe)
+	type row struct {
+		what string
+		n    int
+		if0  bool // told also of none
+	}
+	rows := []row{{"calls", s.Calls, true}, {record.Unsafe, s.Unsafe, true}, {"of them made good since", s.MadeGood, false}}
 	by := s.byResult()
 	for _, r := range record.Results {
-		if n := by[r.Word]; n != nil && *n > 0 {
-			add(r.Word, *n)
+		if n := by[r.Word]; n != nil {
+			rows = append(rows, row{r.Word, *n, false})
 		}
 	}
-	add("call-backs within "+days(callBackDays), s.CallBacks)
-	add("never closed", s.Open)
-	add("not as closed", s.Changed)
-	add("files not counted", len(d.Problems))
-	add("minutes", s.Minutes)
+	rows = append(rows, row{"call-backs within " + days(callBackDays), s.CallBacks, true}, row{"returns, to be expected", s.Returns, false},
+		row{"never closed", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
+	for _, r := range rows {
+		if r.n > 0 || r.if0 {
+			t.Rows = append(t.Rows, []string{r.what, strconv.Itoa(r.n)})
+		}
+	}
 	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
 	return t
 }
 
+const notNamed = "not named"
+
 // technicianTable compares technicians, where there are several.
 func (d *Digest) technicianTable() TextTable {
-	type sums struct{ calls, unsafe, notProved, calledBack int }
+	type sums struct {
+		name                                 string // as it is spelled first in the alphabet
+		calls, unsafe, notProved, calledBack int
+	}
 	by, names := map[string]*sums{}, []string{}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		name := cmp.Or(r.Technician, "not named")
+		name := key(r.Technician)
 		if by[name] == nil {
 			by[name] = &sums{}
 			names = append(names, name)
 		}
 		s := by[name]
+		if spelled := strings.Join(strings.Fields(r.Technician), " "); s.calls == 0 || spelled < s.name {
+			s.name = spelled
+		}
 		count(&s.calls, true)
 		count(&s.unsafe, len(r.Unsafe) > 0)
 		count(&s.notProved, r.Result == record.NotProved)
@@ -156,20 +200,32 @@ func (d *Digest) technicianTable() TextTable {
 	if len(names) < 2 {
 		return TextTable{}
 	}
-	slices.Sort(names)
+	order(names, func(a, b *string) int {
+		return strings.Compare(cmp.Or(by[*a].name, notNamed), cmp.Or(by[*b].name, notNamed))
+	})
 	t := TextTable{Title: "Technicians", Head: []string{"Technician", "Calls", "Unsafe", "Not proved", "Called back"}, Right: []int{1, 2, 3, 4}}
 	for _, name := range names {
 		s := by[name]
-		t.Rows = append(t.Rows, []string{name, strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
+		t.Rows = append(t.Rows, []string{cmp.Or(s.name, notNamed), strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
 	}
 	return t
 }
 
 func (d *Digest) callBackTable() TextTable {
-	t := TextTable{Title: "Call-backs", Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
+	return d.followTable("Call-backs", func(r *Row) (*int, string) { return r.CallBack, r.Earlier })
+}
+
+func (d *Digest) returnTable() TextTable {
+	return d.followTable("Returns", func(r *Row) (*int, string) { return r.Return, r.ReturnOf })
+}
+
+// followTable lists the calls that came after another, with the days between.
+func (d *Digest) followTable(title string, of func(*Row) (*int, string)) TextTable {
+	t := TextTable{Title: title, Head: []string{"Date", "Serial", "Unit", "After", "File", "Earlier call"}}
 	for i := range d.Rows {
-		if r := &d.Rows[i]; r.CallBack != nil {
-			t.Rows = append(t.Rows, []string{r.Date, r.Serial, cmp.Or(r.Unit, "-"), days(*r.CallBack), r.safePath(), safe(r.Earlier)})
+		r := &d.Rows[i]
+		if n, earlier := of(r); n != nil {
+			t.Rows = append(t.Rows, []string{r.Date, r.Serial, cmp.Or(r.Unit, "-"), days(*n), r.safePath(), safe(earlier)})
 		}
 	}
 	return t

@@ -192,6 +192,26 @@ func TestRedactedCopies(t *testing.T) {
 	}
 }
 
+// A changed file that is unsafe is left out for no other that is not: the danger
+// would leave the digest with it.
+func TestUnsafeIsNotLeftOutForWhatIsNot(t *testing.T) {
+	whole := []string{"client Petra Placeholder", "ohm A case 2", "note more"}
+	unsafe := func(it Item) Item { it.Header.Unsafe = []string{"insulation"}; return it }
+	for name, c := range map[string]struct {
+		early, late Item
+		calls       int
+	}{
+		"went on without it":       {unsafe(closedAs(typed("a", whole[:2]...), Changed)), closedAs(typed("b", whole...), Open), 2},
+		"went on with it":          {unsafe(closedAs(typed("a", whole[:2]...), Changed)), unsafe(closedAs(typed("b", whole...), Open)), 1},
+		"an earlier state, mended": {unsafe(closedAs(typed("a", whole[:2]...), Trusted)), closedAs(typed("b", whole...), Trusted), 1},
+		"altered, the other safe":  {unsafe(closedAs(typed("a", "note other"), Changed)), closedAs(typed("b", whole...), Trusted), 2},
+	} {
+		if d := NewDigest(slices.Values([]Item{c.early, c.late}), Filter{}); d.Totals.Calls != c.calls || d.Totals.Unsafe != 1 && name != "an earlier state, mended" {
+			t.Errorf("%s: %+v, left out %+v", name, d.Totals, d.Problems)
+		}
+	}
+}
+
 // What is left out leaves the call-backs between the other calls as they are.
 func TestCallBackBehindARedactedCopy(t *testing.T) {
 	a, b, c := typed("a", "client (redacted)"), typed("b", "client Petra Placeholder", "saw clicks"), typed("c", "client Petra Placeholder")
@@ -207,7 +227,7 @@ func TestCallBackBehindARedactedCopy(t *testing.T) {
 func TestOneCallCountsOnce(t *testing.T) {
 	dir := t.TempDir()
 	call := func(name string, lines ...string) {
-		rec := &record.Record{Header: record.Header{State: "closed", Kind: "no-start", Cause: "start device or relay failed", Started: "2026-03-02T09:00:00+01:00"}}
+		rec := &record.Record{Outcome: []record.Fact{{Label: "Complaint", Text: "clicks"}}, Header: record.Header{State: "closed", Kind: "no-start", Cause: "start device or relay failed", Started: "2026-03-02T09:00:00+01:00"}}
 		for i, l := range lines {
 			rec.Log = append(rec.Log, record.Entry{N: i + 1, At: time.Date(2026, 3, 2, 9, i, 0, 0, time.UTC), Line: l, Reply: []string{"noted"}})
 		}
@@ -239,6 +259,11 @@ func TestFilter(t *testing.T) {
 		{Filter{Model: "invented"}, "b2 a1"},
 		{Filter{Model: "mock-c7"}, "c3 b2 a1"},
 		{Filter{Cause: "grounded"}, "c3"},
+		{Filter{Cause: "ground"}, ""},
+		{Filter{Cause: "winding-grounded"}, "c3"},
+		{Filter{Cause: "Winding grounded to"}, "c3"},
+		{Filter{Result: "unsafe"}, "c3"},
+		{Filter{Result: "OPEN"}, "d4"},
 		{Filter{Text: "solder"}, "a1"},
 		{Filter{Text: "really"}, "c3"},
 		{Filter{Text: "no such thing"}, ""},
@@ -255,13 +280,30 @@ func TestFilter(t *testing.T) {
 			t.Errorf("%+v selects %d rows, %d problems", c.f, len(got.Rows), len(got.Problems))
 		}
 	}
-	for _, f := range []Filter{{From: "yesterday"}, {To: "2026-02-30"}, {From: "2026-03-02", To: "2026-03-01"}} {
+	for _, f := range []Filter{{From: "yesterday"}, {To: "2026-02-30"}, {Result: "xyz"}, {From: "2026-03-02", To: "2026-03-01"}} {
 		if f.Check() == nil {
 			t.Errorf("%+v was taken", f)
 		}
 	}
 	if err := (Filter{From: "2026-03-01", To: "2026-03-01"}).Check(); err != nil {
 		t.Error(err)
+	}
+}
+
+// A word finds the causes that are called so, not those that it explains.
+func TestFilterOfCauses(t *testing.T) {
+	const earth, gas, either = "earth path open: a leak to the metal is felt", "refrigerant leak: charge too low", "either condenser fan motor failed or jammed or refrigerant leak: charge too low (not parted)"
+	for _, c := range []struct {
+		found, want string
+		is          bool
+	}{
+		{gas, "leak", true}, {earth, "leak", false}, {either, "leak", true}, {earth + "; " + gas, "LEAK", true}, {"water tube, valve or hose leaks", "leak", false},
+		{gas, "refrigerant-low", true}, {earth, "refrigerant-low", false}, {earth, "earth", true}, {earth, "leak to the metal", true}, {gas, "charge too low", true},
+		{gas, "", true}, {"", "", true}, {"", "leak", false}, {"", "?", true},
+	} {
+		if causeIs(c.found, c.want) != c.is {
+			t.Errorf("%q in %q: want %v", c.want, c.found, c.is)
+		}
 	}
 }
 

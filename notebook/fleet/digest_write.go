@@ -81,16 +81,14 @@ func (d *Digest) CSV(w io.Writer) error {
 	c := csv.NewWriter(w)
 	c.UseCRLF = true
 	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
-		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left", "doubt"})
+		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left", "doubt",
+		"return_days", "return_of", "followed_on", "followed_by", "followed_result", "made_good", "next"})
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		back := ""
-		if r.CallBack != nil {
-			back = strconv.Itoa(*r.CallBack)
-		}
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
 			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
-			back, safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left, strings.Join(r.Doubt, "; ")}
+			number(r.CallBack), safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left, strings.Join(r.Doubt, "; "),
+			number(r.Return), safe(r.ReturnOf), r.FollowedOn, safe(r.Followed), r.FollowedAs, strconv.FormatBool(r.MadeGood), r.Next}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}
@@ -99,6 +97,14 @@ func (d *Digest) CSV(w io.Writer) error {
 	}
 	c.Flush()
 	return c.Error()
+}
+
+// number writes a number that may be absent.
+func number(n *int) string {
+	if n == nil {
+		return ""
+	}
+	return strconv.Itoa(*n)
 }
 
 // JSONL writes the whole digest as JSON Lines; the field `type` of each says
@@ -110,6 +116,7 @@ func (d *Digest) JSONL(w io.Writer) error {
 	for i := range d.Rows {
 		r := d.Rows[i]
 		r.Path, r.Earlier, r.Later = safe(r.Path), safe(r.Earlier), safe(r.Later)
+		r.ReturnOf, r.Followed = safe(r.ReturnOf), safe(r.Followed)
 		if err := e.Encode(struct {
 			Type string `json:"type"`
 			Row

@@ -3,22 +3,25 @@ package fleet
 import (
 	"fmt"
 	"iter"
+	"slices"
 	"strings"
 	"time"
+	"unicode"
 
+	"ohmcall/calc/cause"
 	"ohmcall/notebook/record"
 )
 
-// Filter picks calls. An empty field picks all; texts are looked for
-// anywhere in theirs, letter case aside.
+// Filter picks calls. An empty field picks all; texts but that of a cause are
+// looked for anywhere in theirs, letter case aside.
 type Filter struct {
 	// From and To are the first and the last day, as 2026-03-02, compared
 	// with the date that the call's own clock showed at its start.
 	From, To   string
 	Technician string
 	Model      string // of the appliance, or of the machine in it
-	Cause      string
-	Result     string // unsafe picks all with anything unsafe
+	Cause      string // a code, or whole words of what a cause is called
+	Result     string // unsafe picks all with anything unsafe, open all that were never closed
 	// Text is looked for in the front matter's texts; set Options.Text to the
 	// same for a scan that looks into the log as well.
 	Text string
@@ -34,8 +37,18 @@ func (f Filter) Check() error {
 	if f.From != "" && f.To != "" && f.To < f.From {
 		return fmt.Errorf("the range ends on %s, before it begins on %s", f.To, f.From)
 	}
+	known := []string{openCalls}
+	for _, r := range record.Results {
+		known = append(known, r.Word)
+	}
+	if !slices.ContainsFunc(known, func(s string) bool { return has(s, f.Result) }) {
+		return fmt.Errorf("%q is no result; one of: %s", f.Result, strings.Join(known, ", "))
+	}
 	return nil
 }
+
+// openCalls picks the calls that were never closed, whatever their result.
+const openCalls = "open"
 
 // Match reports whether a call is picked.
 func (f Filter) Match(it *Item) bool {
@@ -43,10 +56,10 @@ func (f Filter) Match(it *Item) bool {
 	if day := date(h); f.From != "" && day < f.From || f.To != "" && (day == "" || day > f.To) {
 		return false
 	}
-	return has(h.Technician, f.Technician) &&
+	return has(key(h.Technician), key(f.Technician)) &&
 		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
-		has(h.Cause, f.Cause) &&
-		(has(h.Result, f.Result) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
+		causeIs(h.Cause, f.Cause) &&
+		(has(h.Result, f.Result) || strings.EqualFold(f.Result, openCalls) && it.State == Open || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
 		(f.Text == "" || it.Found || f.inTexts(h))
 }
 
@@ -80,6 +93,33 @@ func Select(items iter.Seq[Item], f Filter) iter.Seq[Item] {
 
 func has(s, part string) bool {
 	return part == "" || s != "" && strings.Contains(strings.ToLower(s), strings.ToLower(part))
+}
+
+// causeIs reports whether among the causes found is one of the code, or one whose
+// name has the words in it. What stands behind its colon explains it: a leak of
+// current to metal is no leak of refrigerant.
+func causeIs(found, want string) bool {
+	if k, ok := cause.By(want); ok {
+		return strings.Contains(found, k.Name)
+	}
+	if want = bare(want); strings.Count(want, " ") > 2 {
+		return strings.Contains(bare(found), want)
+	}
+	for _, one := range strings.Split(found, "; ") {
+		for _, name := range strings.Split(one, " or ") {
+			name, _, _ = strings.Cut(name, ": ")
+			if strings.Contains(bare(name), want) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// bare is a text as its words alone, a space before and behind each; "" of none.
+func bare(s string) string {
+	words := strings.FieldsFunc(strings.ToLower(s), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	return strings.TrimSuffix(" "+strings.Join(words, " ")+" ", "  ")
 }
 
 // date is the day on which a call began by its own clock, "" when it has not

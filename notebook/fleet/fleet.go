@@ -3,8 +3,8 @@
 // model of compressor.
 //
 // A closed notebook whose log has the SHA-256 that its front matter names, and
-// whose front matter has the digest that it bears, is read from the front
-// matter alone. Both are digests, no signatures: who can write the file can
+// whose front matter and sections have the digests that they bear, is read from
+// the front matter alone. All are digests, no signatures: who can write the file can
 // make them anew, and only a scan that replays every notebook
 // (Options.Records) finds that out. Files are opened for reading only, nothing
 // is kept between two runs, and a bad file stops nothing.
@@ -22,7 +22,7 @@ const (
 	// Trusted is a closed notebook whose log is as it was when closed.
 	Trusted State = "trusted"
 	// Changed is a closed notebook whose log or front matter is not what was
-	// closed.
+	// closed, or one that was cut off.
 	Changed State = "changed"
 	// Open is a notebook that was never closed.
 	Open State = "open"
@@ -66,6 +66,7 @@ type Item struct {
 	// Found tells that the log holds Options.Text.
 	Found bool
 
+	next  string   // of an open call, when it was replayed
 	sum   [32]byte // of the log's text
 	trail trail    // of its typed lines
 	first string   // the log's first line

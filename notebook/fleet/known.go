@@ -25,31 +25,46 @@ type Known struct {
 	calls  map[string]int
 	causes map[string]map[string]int
 	parts  map[string]map[string]int // by model of machine or appliance
-	visits map[string]Visit          // the last one, by serial number
+	visits map[string][]Visit        // the last one of each unit, by serial number
 }
 
 // Visit is an earlier call on an appliance.
 type Visit struct {
 	Header record.Header
 	Path   string
+	unit   unit
 }
 
-// VisitOf is the last call known on a serial number, letter case, spaces and
-// dashes aside.
-func (k *Known) VisitOf(serial string) (Visit, bool) {
-	v, ok := k.visits[serialKey(serial)]
-	return v, ok
+// VisitOf is the last call known on a unit: by its serial number, letter case,
+// spaces and dashes aside, and by what else is known of it.
+func (k *Known) VisitOf(h *record.Header) (last Visit, ok bool) {
+	u := unitOf(h)
+	for _, v := range k.visits[u.serial] {
+		if v.unit.same(&u) && v.Header.Started >= last.Header.Started {
+			last, ok = v, true
+		}
+	}
+	return last, ok
 }
+
+// mostUnits is how many units of one serial number are kept.
+const mostUnits = 20
 
 func (k *Known) addVisit(h *record.Header, path string) {
-	id := serialKey(h.Serial)
-	if id == "" || k.visits[id].Header.Started > h.Started {
+	u := unitOf(h)
+	list := k.visits[u.serial]
+	i := slices.IndexFunc(list, func(v Visit) bool { return v.unit.same(&u) && v.unit.model == u.model })
+	switch {
+	case u.serial == "" || i < 0 && len(list) == mostUnits || i >= 0 && list[i].Header.Started > h.Started:
 		return
+	case i < 0:
+		i, list = len(list), append(list, Visit{})
 	}
 	if k.visits == nil {
-		k.visits = map[string]Visit{}
+		k.visits = map[string][]Visit{}
 	}
-	k.visits[id] = Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path}
+	k.visits[u.serial] = list
+	list[i] = Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path, u}
 }
 
 // Spread sums up the readings between two roles of one model.

@@ -73,7 +73,7 @@ func callsTable() *Table {
 		text("kind", "code of the complaint", func(it *Item) string { return it.Header.Kind }),
 		text("cause", "the cause found, an inference", func(it *Item) string { return it.Header.Cause }),
 		text("result", record.ResultWords(), func(it *Item) string { return it.Header.Result }),
-		integer("minutes", "min", "from the first entry to the last", func(it *Item) int { return it.Header.Minutes }),
+		integer("minutes", "min", "from the first entry to the last, without gaps of more than four hours and without what lies between a closing and the line that opened the call again", func(it *Item) int { return it.Header.Minutes }),
 		real("cost", "", "of the parts, in the notebook's own currency", always(func(it *Item) float64 { return it.Header.Cost })),
 		list("missing", "what a complete record would still hold", func(it *Item) []string { return it.Header.Missing }),
 		list("unsafe", "what was left unsafe", func(it *Item) []string { return it.Header.Unsafe }),

@@ -59,8 +59,9 @@ func (w *worker) take(f found) Item {
 	if it.State, it.Reason = unlike(content); it.State != "" {
 		return it
 	}
-	h, log, closed, err := page.Head(content)
-	if err != nil {
+	h, top, log, closed, err := page.Head(content)
+	headless := errors.Is(err, page.ErrNoLog) && h.Entries > 0
+	if err != nil && !headless {
 		it.State, it.Reason = Bad, script.Clean(err.Error())
 		return it
 	}
@@ -75,15 +76,21 @@ func (w *worker) take(f found) Item {
 	}
 	it.Found = len(w.text) > 0 && w.find(log)
 	switch {
+	case headless:
+		it.State, it.Reason = Changed, "cut off: it ends before its log"
 	case h.State != "closed":
 		it.State, it.Reason = Open, "never closed"
 	case !closed:
-		it.State, it.Reason = Bad, "cut off: it was closed, but its log has no end"
-		return it
+		it.State, it.Reason = Changed, "cut off: it was closed, but its log has no end"
 	case hex.EncodeToString(it.sum[:]) != h.SHA256:
 		it.State, it.Reason = Changed, "the log is not what was closed"
 	default:
 		it.State, it.Reason = headState(head[len("---\n"):])
+	}
+	if it.State == Trusted {
+		if list := page.Altered(&h, top); len(list) > 0 {
+			it.State, it.Reason = Changed, "text changed: "+strings.Join(list, ", ")
+		}
 	}
 	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
 		w.replay(&it, content, log)
@@ -127,6 +134,8 @@ func unlike(content []byte) (State, string) {
 	switch {
 	case end < 0 && len(text) > page.MaxFront:
 		return Bad, fmt.Sprintf("front matter longer than the %d MB that are read", page.MaxFront>>20)
+	case end < 0 && bytes.Contains(text, []byte("\nresult: \""+record.Unsafe+"\"\n")):
+		return Bad, "cut off inside its front matter, which spoke of " + record.Unsafe
 	case end < 0:
 		return Bad, "cut off inside its front matter"
 	}
@@ -166,6 +175,9 @@ func (w *worker) replay(it *Item, content, log []byte) {
 		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, f.Text), "; ")
 	}
 	it.Header = h
+	if it.State == Open {
+		it.next = script.Clean(rec.Next)
+	}
 	if w.o.Records {
 		it.Record = rec
 	}

@@ -35,6 +35,7 @@ func find(paths []string) []found {
 	return slices.CompactFunc(w.list, func(a, b found) bool { return a.path == b.path })
 }
 
+//go:noinline
 func (w *walker) add(path, rel string, state State, reason string) {
 	w.list = append(w.list, found{path, filepath.ToSlash(rel), state, reason})
 }

@@ -143,11 +143,31 @@ func readHeader(lines []string) (record.Header, error) {
 		if f == nil {
 			continue
 		}
-		if err := json.Unmarshal([]byte(strings.TrimSpace(value)), f.at(&h)); err != nil {
+		value = strings.TrimSpace(value)
+		at := f.at(&h)
+		if to, is := at.(*string); is && plainText(value) {
+			*to = value[1 : len(value)-1]
+			continue
+		}
+		if err := json.Unmarshal([]byte(value), at); err != nil {
 			return h, fmt.Errorf("line %d of the front matter: %s has a value that cannot be read", i+2, key)
 		}
 	}
 	return h, nil
+}
+
+// plainText reports whether a value is a JSON text that stands for itself, as
+// nearly all do: they need no reader that costs.
+func plainText(s string) bool {
+	if len(s) < 2 || s[0] != '"' || s[len(s)-1] != '"' {
+		return false
+	}
+	for _, c := range []byte(s[1 : len(s)-1]) {
+		if c < 0x20 || c > 0x7E || c == '"' || c == '\\' {
+			return false
+		}
+	}
+	return true
 }
 
 // HeaderDifferences says in which keys a header differs from what it should

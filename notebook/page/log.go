@@ -161,6 +161,7 @@ func (f *File) unwritten() {
 	f.Torn = ""
 }
 
+//go:noinline
 func (f *File) fault(row int, text string) {
 	if len(f.Faults) < maxFaults {
 		f.Faults = append(f.Faults, Fault{row, 1, text})

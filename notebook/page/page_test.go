@@ -169,7 +169,9 @@ func FuzzRead(f *testing.F) {
 	f.Add([]byte(Render(sample("closed"), map[string]string{"title": "x"})))
 	f.Add([]byte("---\nohmcall: 1\n---\n## Log\n```ohmcall\n"))
 	f.Fuzz(func(t *testing.T, b []byte) {
-		Head(b)
+		if h, top, _, _, err := Head(b); err == nil {
+			Altered(&h, top)
+		}
 		file, err := Read(b)
 		if err != nil {
 			return

@@ -122,19 +122,57 @@ func (f *File) Broken() bool {
 	return f.Header.State == "closed" && (!f.Closed || f.SHA256 != f.Header.SHA256)
 }
 
-// Head reads only the front matter and finds the log's text, for programs
-// that go through many files. Closed tells whether the log's fence is closed.
-func Head(content []byte) (h record.Header, log []byte, closed bool, err error) {
+// Short reports whether the log holds less than the head speaks of.
+func (f *File) Short() bool { return f.Header.Entries > len(f.Entries) }
+
+// ErrNoLog is returned by Head for a file that ends before its log.
+var ErrNoLog = errors.New("the notebook has no log")
+
+// Head reads only the front matter and finds the part between it and the log,
+// and the log's text, for programs that go through many files. Closed tells
+// whether the log's fence is closed.
+func Head(content []byte) (h record.Header, top, log []byte, closed bool, err error) {
 	h, body, err := front(unixLines(content))
 	if err != nil {
-		return h, nil, false, err
+		return h, nil, nil, false, err
 	}
 	start := findLog(h, body)
 	if start < 0 {
-		return h, nil, false, errors.New("the notebook has no log")
+		return h, body, nil, false, ErrNoLog
 	}
 	log, closed = logText(body[start:])
-	return h, log, closed, nil
+	return h, body[:start], log, closed, nil
+}
+
+// Altered names the derived sections between front matter and log whose text is
+// not what their end marks vouch for, or that a call with such a front matter has
+// and that are not there.
+func Altered(h *record.Header, top []byte) []string {
+	var out []string
+	outcome, attention := false, len(h.Unsafe)+len(h.Missing)+len(h.Doubt) == 0
+	for {
+		_, rest, ok := bytes.Cut(top, []byte("\n"+beginMark))
+		if !ok {
+			break
+		}
+		name, rest, _ := bytes.Cut(rest, []byte("\n"))
+		id := string(name)
+		outcome, attention = outcome || id == "outcome", attention || id == "attention"
+		body, end, ok := bytes.Cut(rest, []byte(endMark+id+" "))
+		if !ok || !bytes.HasPrefix(end, []byte(`"`+mark(body)+`"`+"\n")) {
+			out = append(out, id)
+		}
+		if top = end; !ok {
+			break
+		}
+	}
+	if !outcome {
+		out = append(out, "outcome")
+	}
+	if !attention {
+		out = append(out, "attention")
+	}
+	return out
 }
 
 // unixLines takes off the byte order mark and the carriage returns that a
@@ -194,9 +232,9 @@ func Read(content []byte) (*File, error) {
 	var newer *NewerError
 	if cut(content) && !errors.As(err, &newer) {
 		if len(content) > maxCut {
-			return nil, errors.New("the notebook has no log")
+			return nil, ErrNoLog
 		}
-		f := &File{Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
+		f := &File{Header: h, Remarks: map[string]string{}, LogRow: 1 + bytes.Count(content, []byte("\n"))}
 		if text := strings.Trim(string(content), "\n"); text != "" {
 			f.Cut = strings.Split(text, "\n")
 		}
@@ -209,7 +247,7 @@ func Read(content []byte) (*File, error) {
 	f.Head = HeadStanding(content[len("---\n") : len(content)-len(body)-len("\n---\n")])
 	start := findLog(h, body)
 	if start < 0 {
-		return nil, errors.New("the notebook has no log")
+		return nil, ErrNoLog
 	}
 	bodyRow := 1 + bytes.Count(content[:len(content)-len(body)], []byte("\n"))
 	top := string(body[:bytes.LastIndex(body[:start], []byte("\n"+logHeading+"\n"))+1])

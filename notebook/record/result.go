@@ -21,20 +21,22 @@ type Result struct {
 	Word  string
 	Means string
 	Tone  string // "good", "doubt", "bad" or "plain"
+	// Returns says that another call on the unit is to be expected.
+	Returns bool
 }
 
 // Results are all values of Header.Result, what needs attention first.
 var Results = []Result{
-	{Unsafe, "left with a danger that was found", "bad"},
-	{NotProved, "repaired, and the repair not shown to hold", "doubt"},
-	{Waits, "stopped for want of a part", "doubt"},
-	{Unfinished, "not repaired and never closed", "doubt"},
-	{PassedOn, "handed over to somebody else", "doubt"},
-	{NoRepair, "closed without a repair and without a word why", "doubt"},
-	{Declined, "the client declined the repair", "plain"},
-	{NoFault, "looked at, and nothing found to mend", "plain"},
-	{CalledOff, "nobody home, or the unit gone", "plain"},
-	{Proved, "repaired, and shown to hold", "good"},
+	{Unsafe, "left with a danger that was found", "bad", false},
+	{NotProved, "repaired, and the repair not shown to hold", "doubt", false},
+	{Waits, "stopped for want of a part", "doubt", true},
+	{Unfinished, "not repaired and never closed", "doubt", true},
+	{PassedOn, "handed over to somebody else", "doubt", true},
+	{NoRepair, "closed without a repair and without a word why", "doubt", false},
+	{Declined, "the client declined the repair", "plain", true},
+	{NoFault, "looked at, and nothing found to mend", "plain", false},
+	{CalledOff, "nobody home, or the unit gone", "plain", true},
+	{Proved, "repaired, and shown to hold", "good", false},
 }
 
 // ResultRank is the place of a result in the table; an unknown one comes
@@ -46,6 +48,23 @@ func ResultRank(word string) int {
 		}
 	}
 	return len(Results) - 2
+}
+
+// Returns reports whether another call on the unit is to be expected after this
+// one: nothing was mended, and it is said why; or the unit was unsafe, and
+// nothing was mended.
+func (h *Header) Returns() bool {
+	for i := range Results {
+		if r := &Results[i]; r.Word == h.Result && r.Returns {
+			return true
+		}
+	}
+	for _, s := range h.Missing {
+		if strings.HasPrefix(s, "proof") {
+			return false
+		}
+	}
+	return h.Result == Unsafe && len(h.Parts) == 0
 }
 
 // ResultWords says the values with their meaning.

@@ -108,7 +108,23 @@ func TestCausesStayWholeOnPaper(t *testing.T) {
 	if any < 0 || whole < any {
 		t.Error("the causes break within words")
 	}
-	if cell := got[strings.Index(got, `<section id="causes">`):]; !strings.Contains(cell[:strings.Index(cell, "</section>")], "<td>none</td>") {
+	// A short list is not parted over two columns, and where a longer one goes on
+	// its head says what it is.
+	if !strings.Contains(got, `<section id="causes" class="keep">`) || !strings.Contains(paper, ".keep { break-inside: avoid; }") || !strings.Contains(got, `<th scope="col">Cause considered</th>`) {
+		t.Error("the causes may go on beside other tables without a word of what they are")
+	}
+	if cell := got[strings.Index(got, `<section id="causes"`):]; !strings.Contains(cell[:strings.Index(cell, "</section>")], "<td>none</td>") {
 		t.Error("the demo's causes have none that nothing speaks for: this holds nothing")
+	}
+}
+
+// A list of causes that is as long as a column may go on in the next.
+func TestLongCausesMayBreak(t *testing.T) {
+	r := demo()
+	for range 20 {
+		r.Causes = append(r.Causes, record.Cause{Name: "winding open", State: "open"})
+	}
+	if strings.Contains(string(mustRender(t, r, nil)), `<section id="causes" class="keep">`) {
+		t.Error("a list longer than a column is kept whole")
 	}
 }

@@ -56,7 +56,7 @@ type entry struct {
 }
 
 func newView(r *record.Record, remarks map[string]string, warning string) *view {
-	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r)}
+	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r, warning)}
 	known := make(map[int]bool, len(r.Log))
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
@@ -114,29 +114,37 @@ func title(r *record.Record) string {
 }
 
 // summary is the line under the title.
-func summary(r *record.Record) []record.Fact {
+func summary(r *record.Record, warning string) []record.Fact {
 	h := &r.Header
-	var out []record.Fact
-	add := func(label, text string) {
-		if text != "" {
-			out = append(out, record.Fact{Label: label, Text: text})
-		}
+	var out summed
+	out.add("Begun", readable(h.Started))
+	switch {
+	case h.State == "closed":
+		out.add("Closed", readable(h.Ended))
+	case warning != "":
+		out.add("State", "not to be trusted, see the warning")
+	default:
+		out.add("State", fmt.Sprintf("open, as of entry %d", h.Entries))
 	}
-	add("Begun", readable(h.Started))
-	if h.State == "closed" {
-		add("Closed", readable(h.Ended))
-	} else {
-		add("State", fmt.Sprintf("open, as of entry %d", h.Entries))
-	}
-	add("Technician", h.Technician)
-	add("Unit left", h.Left)
+	out.add("Technician", h.Technician)
+	out.add("Unit left", h.Left)
 	if h.Minutes > 0 {
-		add("Time", fmt.Sprintf("%d min", h.Minutes))
+		out.add("Time", fmt.Sprintf("%d min", h.Minutes))
 	}
 	if h.Cost > 0 {
-		add("Parts", page.Money(h.Cost))
+		out.add("Parts", page.Money(h.Cost))
 	}
 	return out
+}
+
+// summed are the facts of a summary, those without a text left out.
+type summed []record.Fact
+
+//go:noinline
+func (s *summed) add(label, text string) {
+	if text != "" {
+		*s = append(*s, record.Fact{Label: label, Text: text})
+	}
 }
 
 // readable shows an ISO 8601 time without its offset, and anything else as

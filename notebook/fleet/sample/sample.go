@@ -66,7 +66,8 @@ func Record(seed uint64, n int) *record.Record {
 	h := &b.rec.Header
 	h.Technician, h.Client = pick(r, technicians), pick(r, clients)+" "+strconv.Itoa(r.IntN(90)+10)
 	h.Site = strconv.Itoa(r.IntN(200)+1) + " Sample Street"
-	h.Unit, h.Model, h.Serial = pick(r, units), pick(r, models), fmt.Sprintf("DEMO-%06d", serial)
+	its := rand.New(rand.NewPCG(seed, uint64(serial))) // what the appliance is goes with its number
+	h.Unit, h.Model, h.Serial = pick(its, units), pick(its, models), fmt.Sprintf("DEMO-%06d", serial)
 	h.Machine, h.Complaint, h.Kind, h.Cause = m.model, f.words, f.kind, f.cause
 
 	b.who(h)

@@ -21,7 +21,7 @@ func TestNotebooksAreWhole(t *testing.T) {
 			t.Errorf("name %q", name)
 		}
 		names[name] = true
-		h, log, closed, err := page.Head(content)
+		h, _, log, closed, err := page.Head(content)
 		if err != nil || !closed || h.SHA256 != page.Sum(log) || h.State != "closed" {
 			t.Fatalf("notebook %d: closed %v, %v", i, closed, err)
 		}
