@@ -239,6 +239,9 @@ func (n *Notebook) try(text string) error {
 	if needed, err := n.snippetsFor(text); err != nil || len(needed) > 0 {
 		return err
 	}
+	if _, uses := n.usedFile(text); uses {
+		return n.rehearse(text)
+	}
 	_, err := n.ask(text)
 	return err
 }
