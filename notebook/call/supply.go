@@ -78,7 +78,7 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 		sag.Fact = nil
 	}
 	sag.Fact = append(sag.Fact, out.Fact...)
-	if worse(out.Word, sag.Word) {
+	if out.Word.Worse(sag.Word) {
 		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)
 		out.Also = append(out.Also, sag.Text)
 		return out, true
@@ -123,10 +123,6 @@ func (c *Call) startAtMachine(before int) *reading {
 }
 
 func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") }
-
-var severity = map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
-
-func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
 
 // judgeVolt judges volts at a machine: whether it is fed, and how far they
 // fall while it tries to start. Volts near zero elsewhere prove a part dead
