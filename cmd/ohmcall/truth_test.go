@@ -159,6 +159,50 @@ func TestJudgesWorkWithNamedLimits(t *testing.T) {
 	}
 }
 
+// callNumbers are fractions that are no rule of the trade, beside plainNumbers.
+var callNumbers = map[string]bool{"0.0": true, "1.8": true /* °F for a kelvin, exact */, "0.1": true /* a digit shown */, "1e4": true, "1e9": true, "1e12": true, "1e-9": true, "1.0": true}
+
+// What decides in a call or a repair by a fraction decides by one that is named.
+// Whole numbers are mostly sizes and steps of work there, and are not looked at.
+func TestCallsWorkWithNamedFractions(t *testing.T) {
+	seen := 0
+	for _, dir := range []string{"notebook/call", "calc/repair"} {
+		files, err := filepath.Glob("../../" + dir + "/*.go")
+		if err != nil || len(files) == 0 {
+			t.Fatal(dir, err)
+		}
+		for _, name := range files {
+			if strings.HasSuffix(name, "_test.go") {
+				continue
+			}
+			set := token.NewFileSet()
+			f, err := parser.ParseFile(set, name, nil, 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, d := range f.Decls {
+				fn, ok := d.(*ast.FuncDecl)
+				if !ok {
+					continue
+				}
+				ast.Inspect(fn, func(n ast.Node) bool {
+					l, ok := n.(*ast.BasicLit)
+					if !ok || l.Kind != token.FLOAT {
+						return true
+					}
+					if seen++; !plainNumbers[l.Value] && !callNumbers[l.Value] {
+						t.Errorf("%s: %s stands in the working of %s", set.Position(l.Pos()), l.Value, fn.Name.Name)
+					}
+					return true
+				})
+			}
+		}
+	}
+	if seen < 10 {
+		t.Errorf("only %d fractions were seen", seen)
+	}
+}
+
 // limitInWords tells a number with a unit of the trade, written in prose.
 var limitInWords = regexp.MustCompile(`[0-9] (%|K|°C|V|A|Ω|MΩ|kΩ|µF|s|min)\b|[0-9] (%|Ω|MΩ|kΩ)`)
 
