@@ -12,6 +12,10 @@ func capParam(help string) Param { return Param{Name: "cap", Unit: "uF", Help: h
 // every reply that used it says so.
 var mains = Param{Name: "freq", Unit: "Hz", Help: "supply frequency", In: positive, Optional: true, Default: 60}
 
+// StartSpread is how far above its marked minimum a start capacitor may be
+// (EIA-463, −0/+20 %, from memory).
+const StartSpread = 1.2
+
 const sine = "sine wave; refuses zero and below"
 
 var circuits = []Formula{

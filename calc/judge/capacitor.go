@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/formula"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -29,10 +30,6 @@ const defaultRunTolerance = 10.0
 // canTolerances are the narrower ones that cans are marked with, in percent
 // (common practice; 5 is a class of IEC 60252-1, from memory).
 var canTolerances = []float64{6, 5, 3}
-
-// startSpread is how far above its marked minimum a start capacitor may be
-// (EIA-463, −0/+20 %, from memory).
-const startSpread = 1.2
 
 // openShare is the share of its marking below which a capacitor is as good as
 // open (common practice).
@@ -120,7 +117,7 @@ func StartCap(in StartCapIn) verdict.Verdict {
 	}
 	w := window{in.Low, in.High}
 	if in.High <= 0 {
-		w.hi, source = in.Low*startSpread, "EIA-463, −0/+20 % of the marked minimum (from memory)"
+		w.hi, source = in.Low*formula.StartSpread, "EIA-463, −0/+20 % of the marked minimum (from memory)"
 	}
 	out := begin(subject, in.Measured, w, "µF", source)
 	out.Caution = []string{caution.ProveDead, caution.Capacitor}

@@ -120,12 +120,11 @@ func PotentialRelayWhole(name string, coil, rest measure.Value) verdict.Verdict 
 
 // whole takes the worst of the parts and is sound when every part is.
 func whole(subject string, parts ...verdict.Verdict) verdict.Verdict {
-	rank := map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
 	worst := parts[0]
 	var seen []int
 	for _, p := range parts {
 		seen = append(seen, p.Entries...)
-		if rank[p.Word] > rank[worst.Word] {
+		if p.Word.Worse(worst.Word) {
 			worst = p
 		}
 	}

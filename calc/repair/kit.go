@@ -220,14 +220,19 @@ func (k *Kit) addPressures(in KitIn) {
 // plain writes a number without needless digits.
 func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
+// fractions are the small horsepowers as plates write them, and onPlate how near
+// to one of them it is meant (common practice).
+var fractions = []struct {
+	text  string
+	value float64
+}{{"1/12", 1.0 / 12}, {"1/10", 0.1}, {"1/8", 0.125}, {"1/6", 1.0 / 6}, {"1/5", 0.2}, {"1/4", 0.25}, {"1/3", 1.0 / 3}, {"1/2", 0.5}, {"3/4", 0.75}}
+
+const onPlate = 0.002 // common practice
+
 // horsepower writes small horsepowers as the fractions of plates.
 func horsepower(hp float64) string {
-	for _, f := range []struct {
-		text  string
-		value float64
-	}{{"1/12", 1.0 / 12}, {"1/10", 0.1}, {"1/8", 0.125}, {"1/6", 1.0 / 6}, {"1/5", 0.2}, {"1/4", 0.25}, {"1/3", 1.0 / 3},
-		{"1/2", 0.5}, {"3/4", 0.75}} {
-		if d := hp - f.value; d < 0.002 && d > -0.002 {
+	for _, f := range fractions {
+		if d := hp - f.value; d < onPlate && d > -onPlate {
 			return f.text
 		}
 	}

@@ -3,6 +3,7 @@ package repair
 import (
 	"fmt"
 	"math"
+	"ohmcall/calc/formula"
 	"strconv"
 )
 
@@ -49,7 +50,7 @@ func StartSize(low, high, volts float64) (Size, error) {
 	if !(low > 0) || math.IsInf(low, 0) || high != 0 && !(high >= low) || !(volts >= 0) {
 		return Size{}, fmt.Errorf("sizing needs the marking of the old capacitor, not its reading")
 	}
-	return Size{Want: low, Lo: low, Hi: low * 1.2, Volts: volts, Kind: "start",
+	return Size{Want: low, Lo: low, Hi: low * formula.StartSpread, Volts: volts, Kind: "start",
 		Reasons: []string{
 			"the same marking is right; up to 20 % more is the trade's limit, less starts worse",
 			"a higher voltage rating does no harm, a lower one fails early",

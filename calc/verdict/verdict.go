@@ -1,6 +1,8 @@
 // Package verdict is the one shape in which a reading or a part is judged.
 package verdict
 
+import "slices"
+
 // Word is the judgement itself.
 type Word string
 
@@ -11,6 +13,14 @@ const (
 	Failed     Word = "failed"
 	CannotTell Word = "cannot tell"
 )
+
+// Worse reports whether a word is worse news than another: sound, then what cannot
+// be told, then suspect, then failed.
+func (w Word) Worse(than Word) bool { return w.rank() > than.rank() }
+
+func (w Word) rank() int {
+	return max(0, slices.Index([]Word{Sound, CannotTell, Suspect, Failed}, w))
+}
 
 // CommonPractice is the source of a trade fact that nobody published.
 const CommonPractice = "common practice"

@@ -8,6 +8,7 @@ import (
 
 	"ohmcall/calc/source"
 	"ohmcall/notebook/call"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/script"
 )
 
@@ -77,7 +78,7 @@ func (p *jsonPrinter) write(j jsonEntry) {
 }
 
 func jsonOf(e call.Entry) jsonEntry {
-	j := jsonEntry{N: e.N, At: e.At.Format("2006-01-02T15:04:05-07:00"), Line: e.Line, Kind: e.Kind, OK: true,
+	j := jsonEntry{N: e.N, At: e.At.Format(record.TimeLayout), Line: e.Line, Kind: e.Kind, OK: true,
 		Text: e.Reply.Plain(), Flags: append([]string{}, e.Reply.Flags...)}
 	if s := e.Reply.Sum; s != nil {
 		j.Value, j.Unit, j.U = &s.Value, s.Unit, &s.U

@@ -28,7 +28,7 @@ var own = map[string]string{
 	"call.mostNeeds": "a bound of a call", "call.mostWaiting": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
 	"call.headerList": "a bound of the front matter", "call.mostRepairs": "how far back is looked",
 	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
-	"call.severity": "an order", "said.MostClauses": "a bound on work", "said.MostBytes": "a bound on work", "said.LongClause": "a bound on work", "call.longestTyped": "a bound on work", "call.mostHinted": "a bound on work", "call.mostTechs": "how many are told", "call.mostRenewals": "a bound on work", "call.coldTemperature": "the temperature to which is corrected",
+	"said.MostClauses": "a bound on work", "said.MostBytes": "a bound on work", "said.LongClause": "a bound on work", "call.longestTyped": "a bound on work", "call.mostHinted": "a bound on work", "call.mostTechs": "how many are told", "call.mostRenewals": "a bound on work", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",
 	"pulldown.gutter": "a drawing's size", "pulldown.vague": "a width beyond which a number is not told", "pulldown.gridSteps": "steps of a search",
 	"winding.mostTold": "how many candidates are told", "call.mostTold": "how much is told at once", "call.pause": "what is no work", "winding.speedNames": "counts of speeds", "winding.namings": "pins by number",
@@ -156,6 +156,50 @@ func TestJudgesWorkWithNamedLimits(t *testing.T) {
 				return true
 			})
 		}
+	}
+}
+
+// callNumbers are fractions that are no rule of the trade, beside plainNumbers.
+var callNumbers = map[string]bool{"0.0": true, "1.8": true /* °F for a kelvin, exact */, "0.1": true /* a digit shown */, "1e4": true, "1e9": true, "1e12": true, "1e-9": true, "1.0": true}
+
+// What decides in a call or a repair by a fraction decides by one that is named.
+// Whole numbers are mostly sizes and steps of work there, and are not looked at.
+func TestCallsWorkWithNamedFractions(t *testing.T) {
+	seen := 0
+	for _, dir := range []string{"notebook/call", "calc/repair"} {
+		files, err := filepath.Glob("../../" + dir + "/*.go")
+		if err != nil || len(files) == 0 {
+			t.Fatal(dir, err)
+		}
+		for _, name := range files {
+			if strings.HasSuffix(name, "_test.go") {
+				continue
+			}
+			set := token.NewFileSet()
+			f, err := parser.ParseFile(set, name, nil, 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, d := range f.Decls {
+				fn, ok := d.(*ast.FuncDecl)
+				if !ok {
+					continue
+				}
+				ast.Inspect(fn, func(n ast.Node) bool {
+					l, ok := n.(*ast.BasicLit)
+					if !ok || l.Kind != token.FLOAT {
+						return true
+					}
+					if seen++; !plainNumbers[l.Value] && !callNumbers[l.Value] {
+						t.Errorf("%s: %s stands in the working of %s", set.Position(l.Pos()), l.Value, fn.Name.Name)
+					}
+					return true
+				})
+			}
+		}
+	}
+	if seen < 10 {
+		t.Errorf("only %d fractions were seen", seen)
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand"
+	"ohmcall/notebook/record"
 	"slices"
 	"strings"
 	"testing"
@@ -289,7 +290,7 @@ func FuzzApply(f *testing.F) {
 			if i == mostFuzzed {
 				break
 			}
-			at, err := time.Parse(timeLayout, c.Clock(line, wall).Format(timeLayout))
+			at, err := time.Parse(record.TimeLayout, c.Clock(line, wall).Format(record.TimeLayout))
 			if err != nil {
 				continue // of a year that has no four digits
 			}

@@ -5,6 +5,7 @@ import (
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
 
@@ -223,7 +224,7 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 		}
 		return reply, nil
 	}
-	r := (&Reply{}).add(Good, strings.ToUpper(k.Text[:1])+k.Text[1:]+" ("+money(k.Repair)+" against "+money(k.Replace)+", the worth of what stands at the end taken off).")
+	r := (&Reply{}).add(Good, strings.ToUpper(k.Text[:1])+k.Text[1:]+" ("+record.Money(k.Repair)+" against "+record.Money(k.Replace)+", the worth of what stands at the end taken off).")
 	if k.Rule != "" {
 		r.add(Plain, strings.ToUpper(k.Rule[:1])+k.Rule[1:]+".")
 	}
@@ -241,10 +242,10 @@ func applyWorth(c *Call, a *args) (*Reply, error) {
 	if k.Uncounted {
 		r.add(Plain, "Energy: "+energyAlike+"; energy-old, energy-new and price-kwh count it.")
 	}
-	r.add(Plain, "Worth of what stands after the last year: "+money(k.RepairWorth)+" with the repair, "+money(k.ReplaceWorth)+" with the replacement.")
+	r.add(Plain, "Worth of what stands after the last year: "+record.Money(k.RepairWorth)+" with the repair, "+record.Money(k.ReplaceWorth)+" with the replacement.")
 	t := &Table{Head: []string{"Year", "Repair", "Replace", "Repair so far", "Replace so far"}}
 	for _, y := range k.Rows {
-		t.Rows = append(t.Rows, []string{itoa(y.Year), money(y.Repair), money(y.Replace), money(y.RepairTotal), money(y.ReplaceTotal)})
+		t.Rows = append(t.Rows, []string{itoa(y.Year), record.Money(y.Repair), record.Money(y.Replace), record.Money(y.RepairTotal), record.Money(y.ReplaceTotal)})
 	}
 	r.Table = t
 	return r, nil

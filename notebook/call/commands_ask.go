@@ -94,7 +94,6 @@ func askCommands() []Command {
 	}
 }
 
-// rolesTable shows a machine's pins in columns.
 // roleOf is the role of a pin in words, "" when it is not known.
 func roleOf(res *winding.Result, pin string) string {
 	if role := string(res.Roles[pin]); role != "" || !res.Alike {
@@ -103,6 +102,7 @@ func roleOf(res *winding.Result, pin string) string {
 	return "none"
 }
 
+// rolesTable shows a machine's pins in columns.
 func rolesTable(m *machine) *Table {
 	t := &Table{Head: []string{"Pin", "Role"}}
 	for _, p := range m.result.Pins {

@@ -292,6 +292,10 @@ func (c *Call) tooManyPins(rs []*reading, words []script.Word) error {
 		WithHint("another machine is named with: on evap-fan")
 }
 
+// leastLive is the current, in A, or power, in W, above which something is under
+// power: a clamp round nothing shows some hundredths (common practice).
+const leastLive = 0.05
+
 func (c *Call) addReading(r *reading) {
 	r.entry, r.at, r.index = c.entry, c.at, len(c.readings)
 	if r.quality.word == "ohm" && r.b != "" {
@@ -315,7 +319,7 @@ func (c *Call) addReading(r *reading) {
 			c.dead = append(c.dead, r.entry)
 		}
 	case "amp", "watt":
-		if r.over || r.x > 0.05 {
+		if r.over || r.x > leastLive {
 			c.live = append(c.live, r.entry)
 		}
 	}

@@ -10,6 +10,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
 
@@ -290,7 +291,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 		text += ", serial " + p.serial
 	}
 	if p.priced {
-		text += " at " + money(p.price)
+		text += " at " + record.Money(p.price)
 	}
 	r := &Reply{}
 	if n := len(parts[0]); len(parts) == 1 && n > 1 && startsLikeNumber(parts[0][n-1].Text) {

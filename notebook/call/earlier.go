@@ -46,11 +46,18 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if r.quality.word == "volt" && isLine(r) && prev.cond.String() == r.cond.String() && min(was, now) > deadVolts && math.Abs(now-was) > supplyJump*max(was, now) {
 		c.jumped(prev, r)
 	}
-	if f := now / was; f > 8 && f < 12.5 || f > 0.08 && f < 0.125 {
+	if f := max(now/was, was/now); f > tenfoldLeast && f < tenfoldMost {
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(f)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(now/was)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
 	}
 }
+
+// A slip of the decimal point is about ten times off, give or take what the value
+// itself may have changed meanwhile (common practice).
+const (
+	tenfoldLeast = 8    // common practice
+	tenfoldMost  = 12.5 // common practice
+)
 
 // jump is a reading that cannot be of the same thing as an earlier one.
 type jump struct {

@@ -51,7 +51,7 @@ func lastingly(rs []*reading, says func(*reading) verdict.Verdict) verdict.Verdi
 	out := says(latest(rs))
 	for _, r := range rs[:len(rs)-1] {
 		was := says(r)
-		if severity[was.Word] < severity[verdict.Suspect] || severity[was.Word] <= severity[out.Word] {
+		if verdict.Suspect.Worse(was.Word) || !was.Word.Worse(out.Word) {
 			continue
 		}
 		out.Word, out.Judged = verdict.Suspect, false

@@ -77,7 +77,7 @@ func (c *Call) severalParts(facts []partFact) []cause.Fact {
 	var out []cause.Fact
 	for _, f := range facts {
 		if !slices.ContainsFunc(told, func(g partFact) bool {
-			return g.family == f.family && g.part != f.part && worse(g.word, f.word) && excludes(f.Code, g.Code)
+			return g.family == f.family && g.part != f.part && g.word.Worse(f.word) && excludes(f.Code, g.Code)
 		}) {
 			out = append(out, f.Fact)
 		}

@@ -45,7 +45,7 @@ func applyShow(c *Call, a *args) (*Reply, error) {
 		for _, p := range r.Parts {
 			price := ""
 			if p.Priced {
-				price = money(p.Price)
+				price = record.Money(p.Price)
 			}
 			reply.Table.Rows = append(reply.Table.Rows, []string{itoa(p.Entry), p.Called(), number(p.Count), price})
 		}

@@ -9,6 +9,26 @@ import (
 	"ohmcall/notebook/said"
 )
 
+// A plate names the volts of use, up to a tenth below those of the system: 110 or
+// 115 V, and the 127 V of some, stand for 120 V, 220 V for 230 V (ANSI C84.1 and
+// IEC 60038, from memory). A plate of 208-230 V fits both systems, and the reading
+// tells which, half way between them.
+var (
+	systems  = map[float64]float64{110: 120, 115: 120, 127: 120, 220: 230} // ANSI C84.1, IEC 60038, from memory
+	twoFit   = [2]float64{208, 230}                                        // ANSI C84.1, from memory
+	oneOfTwo = [2]float64{208, 240}                                        // ANSI C84.1, from memory
+)
+
+// Without a plate volts of householdLeast to householdMost are those of a 120 V
+// system, and a place is judged by householdPlate: what plates of such machines
+// say (common practice).
+const (
+	household      = 120 // ANSI C84.1, from memory
+	householdLeast = 100 // common practice
+	householdMost  = 135 // common practice
+	householdPlate = 115 // common practice
+)
+
 // nominalVolts is the nominal voltage of the supply that a plate speaks of;
 // without a plate, 120 V is taken when the reading v speaks for it.
 func (c *Call) nominalVolts(v float64) float64 {
@@ -16,18 +36,15 @@ func (c *Call) nominalVolts(v float64) float64 {
 		return volts
 	}
 	switch nominal := c.ratedVolts(); {
-	case nominal == 115, nominal == 110, nominal == 127:
-		return 120
-	case nominal == 220:
-		return 230
-	case nominal == 0 && v >= 100 && v <= 135:
-		return 120
-	case nominal > 208 && nominal < 230:
-		// A plate of 208-230 V fits both systems.
-		if v < 224 {
-			return 208
+	case systems[nominal] > 0:
+		return systems[nominal]
+	case nominal == 0 && v >= householdLeast && v <= householdMost:
+		return household
+	case nominal > twoFit[0] && nominal < twoFit[1]:
+		if v < (oneOfTwo[0]+oneOfTwo[1])/2 {
+			return oneOfTwo[0]
 		}
-		return 240
+		return oneOfTwo[1]
 	default:
 		return nominal
 	}
@@ -78,7 +95,7 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 		sag.Fact = nil
 	}
 	sag.Fact = append(sag.Fact, out.Fact...)
-	if worse(out.Word, sag.Word) {
+	if out.Word.Worse(sag.Word) {
 		out.Fact, out.Entries = sag.Fact, append(out.Entries, sag.Entries...)
 		out.Also = append(out.Also, sag.Text)
 		return out, true
@@ -123,10 +140,6 @@ func (c *Call) startAtMachine(before int) *reading {
 }
 
 func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") }
-
-var severity = map[verdict.Word]int{verdict.Sound: 0, verdict.CannotTell: 1, verdict.Suspect: 2, verdict.Failed: 3}
-
-func worse(a, b verdict.Word) bool { return severity[a] > severity[b] }
 
 // judgeVolt judges volts at a machine: whether it is fed, and how far they
 // fall while it tries to start. Volts near zero elsewhere prove a part dead
@@ -187,7 +200,7 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 			Text: "the rated volts are needed to judge " + r.shown() + ": plate volts 240, or what its plate says"}
 	}
 	if rated == 0 {
-		rated = 115
+		rated = householdPlate
 	}
 	if fed == "valve-volts-present" && c.value(r).X >= leastControl && c.value(r).X <= mostControl {
 		rated = controlVolts

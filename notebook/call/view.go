@@ -357,10 +357,10 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		h.State = "closed"
 	}
 	if n := len(c.entries); n > 0 {
-		h.Started, h.Ended = c.entries[0].At.Format(timeLayout), c.entries[n-1].At.Format(timeLayout)
+		h.Started, h.Ended = c.entries[0].At.Format(record.TimeLayout), c.entries[n-1].At.Format(record.TimeLayout)
 		for _, e := range c.entries {
 			if e.Kind != "date" {
-				h.Started = e.At.Format(timeLayout)
+				h.Started = e.At.Format(record.TimeLayout)
 				break
 			}
 		}
@@ -426,8 +426,6 @@ func (c *Call) Complaint() string { return c.complaint() }
 func (c *Call) Windings() (model string, ohms []string) {
 	return c.plateText(c.mainMachine(), "model"), c.windingOhms()
 }
-
-const timeLayout = "2006-01-02T15:04:05-07:00"
 
 func causeNames(found cause.Result) []string {
 	var out []string

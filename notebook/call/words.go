@@ -21,9 +21,6 @@ func parsePositive(s string) (float64, error) {
 	return x, err
 }
 
-// money writes a sum of money in the notebook's own currency.
-func money(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
-
 // entryList names entries in words.
 func entryList(list []int) string {
 	parts := make([]string, len(list))

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
 
@@ -38,7 +39,7 @@ func (c *Call) worthText(k *repair.Comparison) string {
 	if k.Uncounted {
 		inputs += "; energy " + energyAlike
 	}
-	return k.Text + " (" + money(k.Repair) + " against " + money(k.Replace) + "), an inference from these: " + inputs[2:]
+	return k.Text + " (" + record.Money(k.Repair) + " against " + record.Money(k.Replace) + "), an inference from these: " + inputs[2:]
 }
 
 // worthValue is one input's number and unit, to stand behind its name.

@@ -68,7 +68,7 @@ func (d *Digest) callTable() TextTable {
 		wants = append(wants, r.Missing...)
 		wants.add("next: ", r.Next)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
-			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), page.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
+			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), record.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
 	}
 	return t
 }
@@ -168,7 +168,7 @@ func (d *Digest) totalTable() TextTable {
 			t.Rows = append(t.Rows, []string{r.what, strconv.Itoa(r.n)})
 		}
 	}
-	t.Rows = append(t.Rows, []string{"cost of parts", page.Money(s.Cost)})
+	t.Rows = append(t.Rows, []string{"cost of parts", record.Money(s.Cost)})
 	return t
 }
 

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"ohmcall/notebook/page"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/script"
 )
 
@@ -92,7 +93,7 @@ func (d *Digest) CSV(w io.Writer) error {
 		for i := range line {
 			line[i] = Cell(line[i])
 		}
-		line[12], line[13] = strconv.Itoa(r.Minutes), page.Money(r.Cost)
+		line[12], line[13] = strconv.Itoa(r.Minutes), record.Money(r.Cost)
 		c.Write(line)
 	}
 	c.Flush()

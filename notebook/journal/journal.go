@@ -152,10 +152,10 @@ func (j *Journal) Rewrite(content []byte) error {
 	return j.replace(content, j.mode())
 }
 
-// Moved reports whether the name bears another file than the one that is
-// held, or one of another length, or, when none was made yet, any: a program that is no writer of ours, such as
-// an editor, has replaced, cut or removed it. What is appended then would be
-// lost; Rewrite puts the whole content in place again.
+// Moved reports whether the name bears another file than the one that is held,
+// or one of another length, or, when none was made yet, any: a program that is
+// no writer of ours, such as an editor, has replaced, cut or removed it. What is
+// appended then would be lost; Rewrite puts the whole content in place again.
 func (j *Journal) Moved() bool {
 	if j.dead != nil || failpoint.On(failpoint.HeldTrusted) {
 		return false

@@ -186,8 +186,8 @@ func parseEntry(line string) (Entry, error) {
 	return Entry{N: n, At: at, Line: text, Col: len(number) + len(stamp) + 3}, nil
 }
 
-// TimeLayout is how times are written: ISO 8601 with offset, to the second.
-const TimeLayout = "2006-01-02T15:04:05-07:00"
+// TimeLayout is how times are written in the log.
+const TimeLayout = record.TimeLayout
 
 // AppendEntry writes one log entry with its reply.
 func AppendEntry(b []byte, n int, at time.Time, line string, reply []string) []byte {

@@ -49,6 +49,16 @@ func PartIDs() []string {
 	return ids
 }
 
+// Heading is that of a derived section, "" when it has none.
+func Heading(id string) string {
+	for i := range parts {
+		if parts[i].id == id {
+			return parts[i].heading
+		}
+	}
+	return ""
+}
+
 // Sections renders the derived sections of a call, empty ones left out.
 func Sections(r *record.Record) []Section {
 	var out []Section
@@ -368,7 +378,7 @@ func work(b *strings.Builder, r *record.Record) {
 	for _, p := range r.Parts {
 		row := []string{strconv.Itoa(p.Entry), p.Called(), Amount(p.Count), "", ""}
 		if p.Priced {
-			row[3], row[4] = Money(p.Price), Money(p.Price*p.Count)
+			row[3], row[4] = record.Money(p.Price), record.Money(p.Price*p.Count)
 		}
 		if p.Struck != "" {
 			row[1] += ", struck: " + p.Struck
@@ -378,16 +388,13 @@ func work(b *strings.Builder, r *record.Record) {
 		rows = append(rows, row)
 	}
 	if priced {
-		rows = append(rows, []string{"", "Total", "", "", Money(total)})
+		rows = append(rows, []string{"", "Total", "", "", record.Money(total)})
 	}
 	writeTable(b, []string{"Entry", "Part", "Count", "Price", "Sum"}, rows, 0, 2, 3, 4)
 }
 
 // Amount writes a count without needless digits.
 func Amount(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-// Money writes a sum of money in the notebook's own currency.
-func Money(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
 
 func proof(b *strings.Builder, r *record.Record) {
 	facts(b, r.Proof)

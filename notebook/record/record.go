@@ -2,7 +2,16 @@
 // table and export is drawn from it. It decides nothing.
 package record
 
-import "time"
+import (
+	"strconv"
+	"time"
+)
+
+// TimeLayout is how times are written: ISO 8601 with offset, to the second.
+const TimeLayout = "2006-01-02T15:04:05-07:00"
+
+// Money writes a sum of money in the notebook's own currency.
+func Money(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
 
 // Format is the version of the notebook file that this program writes.
 const Format = 1

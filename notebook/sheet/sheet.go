@@ -26,7 +26,7 @@ var files embed.FS
 var layout = sync.OnceValue(func() *template.Template {
 	return template.Must(template.New("sheet.tmpl").Funcs(template.FuncMap{
 		"amount": page.Amount,
-		"money":  page.Money,
+		"money":  record.Money,
 		"iso":    iso,
 		"spoken": page.Spoken,
 		"tone":   tone,
@@ -44,29 +44,22 @@ var style = sync.OnceValue(func() template.CSS {
 	return template.CSS(css)
 })
 
-// sections are the headings of the page in their order. The names are those
-// of the parts of the notebook file, whose remarks are filed under them.
-var sections = []section{
-	{"outcome", "Outcome"},
-	{"attention", "Needs attention"},
-	{"identity", "Who and what"},
-	{"cautions", "Cautions given"},
-	{"terminals", "Terminals and roles"},
-	{"wiring", "Wiring of the part fitted"},
-	{"verdicts", "Verdicts"},
-	{"readings", "Readings"},
-	{"sums", "Sums"},
-	{"causes", "Causes considered"},
-	{"work", "Work and parts"},
-	{"proof", "Proof of repair"},
-	{"remarks", "Remarks written by hand"},
-	{"log", "Log"},
-}
+// sections are the headings of the page in their order: those of the parts of the
+// notebook file, under which its remarks are filed, and two of its own.
+var sections = sync.OnceValue(func() []section {
+	var out []section
+	for _, id := range page.PartIDs() {
+		if h := page.Heading(id); h != "" {
+			out = append(out, section{id, h})
+		}
+	}
+	return append(out, section{"remarks", "Remarks written by hand"}, section{"log", "Log"})
+})
 
 type section struct{ ID, Heading string }
 
 func headingOf(id string) string {
-	for _, s := range sections {
+	for _, s := range sections() {
 		if s.ID == id {
 			return s.Heading
 		}

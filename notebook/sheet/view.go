@@ -91,7 +91,7 @@ func newView(r *record.Record, remarks map[string]string, warning string) *view 
 		}
 	}
 	if priced {
-		v.Total = page.Money(total)
+		v.Total = record.Money(total)
 	}
 	for i, c := range r.Curves {
 		v.Curves = append(v.Curves, newCurve(i+1, c))
@@ -132,7 +132,7 @@ func summary(r *record.Record, warning string) []record.Fact {
 		out.add("Time", fmt.Sprintf("%d min", h.Minutes))
 	}
 	if h.Cost > 0 {
-		out.add("Parts", page.Money(h.Cost))
+		out.add("Parts", record.Money(h.Cost))
 	}
 	return out
 }
@@ -187,7 +187,7 @@ func contents(v *view) []section {
 		"remarks": len(v.Remarks) > 0, "log": len(r.Log) > 0,
 	}
 	var out []section
-	for _, s := range sections {
+	for _, s := range sections() {
 		if has[s.ID] {
 			out = append(out, s)
 		}

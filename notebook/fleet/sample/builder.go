@@ -111,7 +111,7 @@ func (b *builder) repair(f fault) {
 	}
 	b.work("did", f.did, "Done: "+f.did+".", "Wanted as proof: earth, the start seen, running amps, three timed temperatures.")
 	if f.part != "" {
-		n := b.line("part", fmt.Sprintf("part %s, 1, %s", f.part, number(f.price)), "Part: 1 x "+f.part+", "+page.Money(f.price)+".")
+		n := b.line("part", fmt.Sprintf("part %s, 1, %s", f.part, number(f.price)), "Part: 1 x "+f.part+", "+record.Money(f.price)+".")
 		b.rec.Parts = append(b.rec.Parts, record.Part{Entry: n, Name: f.part, Count: 1, Price: f.price, Priced: true})
 		b.rec.Header.Parts, b.rec.Header.Cost = []string{"1 x " + f.part}, f.price
 	}
