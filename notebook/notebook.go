@@ -269,13 +269,10 @@ func (n *Notebook) marks(first *call.Statement) []string {
 		out = append(out, "note "+call.NotAsWritten)
 	}
 	if o.Spoke != "" {
-		out = append(out, "note "+headSpoke+o.Spoke)
+		out = append(out, "note "+call.HeadSpoke+o.Spoke)
 	}
 	return out
 }
-
-// headSpoke begins the note of what only the head of a damaged file told.
-const headSpoke = "the head of the file as it was found spoke of "
 
 // ask answers a question to a closed or damaged call, which is not written down.
 func (n *Notebook) ask(text string) ([]call.Entry, error) {

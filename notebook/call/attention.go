@@ -112,6 +112,11 @@ func (c *Call) unsafe() []string {
 	for _, a := range c.alarms() {
 		out = append(out, a.text)
 	}
+	for _, w := range c.spoken {
+		if c.alive(w.entry) {
+			out = append(out, w.text+atEntry(w.entry))
+		}
+	}
 	told := 0
 	for _, w := range c.defeated() {
 		if w.Entry == told {

@@ -84,6 +84,7 @@ type Call struct {
 	capsFitted    []fittedCap
 	guarding      []said.Guard // what took a protective device out, or put it back
 	broken        []int        // entries that say that the file was not as it was closed
+	spoken        []work       // notes of a danger that only the head of a damaged file told
 	sparked       []int        // entries of something under power while gas could burn
 	defied        []int        // entries that show a machine energised that should not be
 

@@ -83,11 +83,18 @@ const NotAsClosed = "the file was not what had been closed when it was opened ag
 // replies stand that this program does not give.
 const NotAsWritten = "replies in the file were not those that its lines give when it was gone on with: it was changed by hand, or written by another version"
 
+// HeadSpoke begins the note of what only the head of a damaged file told; where it
+// told of danger, that stands until the note is struck.
+const HeadSpoke = "the head of the file as it was found spoke of "
+
 // worked writes a line of work down.
 func (c *Call) worked(w work) {
 	c.works = append(c.works, w)
 	if w.text == NotAsClosed || w.text == NotAsWritten {
 		c.broken = append(c.broken, w.entry)
+	}
+	if strings.HasPrefix(w.text, HeadSpoke+"unsafe") {
+		c.spoken = append(c.spoken, w)
 	}
 	c.heed(w)
 }

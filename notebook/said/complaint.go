@@ -100,7 +100,7 @@ func Troubled(text string) string {
 	var out []string
 	for _, part := range clauses().Split(text, -1) {
 		if !fine().MatchString(part) || denied().MatchString(part) {
-			out = append(out, part)
+			out = append(out, strings.TrimSpace(part))
 		}
 	}
 	return strings.Join(out, ", ")
