@@ -1,8 +1,6 @@
 // Package verdict is the one shape in which a reading or a part is judged.
 package verdict
 
-import "slices"
-
 // Word is the judgement itself.
 type Word string
 
@@ -16,10 +14,20 @@ const (
 
 // Worse reports whether a word is worse news than another: sound, then what cannot
 // be told, then suspect, then failed.
+//
+//go:noinline
 func (w Word) Worse(than Word) bool { return w.rank() > than.rank() }
 
 func (w Word) rank() int {
-	return max(0, slices.Index([]Word{Sound, CannotTell, Suspect, Failed}, w))
+	switch w {
+	case CannotTell:
+		return 1
+	case Suspect:
+		return 2
+	case Failed:
+		return 3
+	}
+	return 0
 }
 
 // CommonPractice is the source of a trade fact that nobody published.

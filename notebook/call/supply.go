@@ -14,9 +14,9 @@ import (
 // IEC 60038, from memory). A plate of 208-230 V fits both systems, and the reading
 // tells which, half way between them.
 var (
-	systems  = map[float64]float64{110: 120, 115: 120, 127: 120, 220: 230} // ANSI C84.1, IEC 60038, from memory
-	twoFit   = [2]float64{208, 230}                                        // ANSI C84.1, from memory
-	oneOfTwo = [2]float64{208, 240}                                        // ANSI C84.1, from memory
+	systems  = [][2]float64{{110, 120}, {115, 120}, {127, 120}, {220, 230}} // ANSI C84.1, IEC 60038, from memory
+	twoFit   = [2]float64{208, 230}                                         // ANSI C84.1, from memory
+	oneOfTwo = [2]float64{208, 240}                                         // ANSI C84.1, from memory
 )
 
 // Without a plate volts of householdLeast to householdMost are those of a 120 V
@@ -35,9 +35,13 @@ func (c *Call) nominalVolts(v float64) float64 {
 	if volts := c.ratedVolts(); volts > 0 && c.last("edition") == "plate" {
 		return volts
 	}
-	switch nominal := c.ratedVolts(); {
-	case systems[nominal] > 0:
-		return systems[nominal]
+	nominal := c.ratedVolts()
+	for _, s := range systems {
+		if s[0] == nominal {
+			return s[1]
+		}
+	}
+	switch {
 	case nominal == 0 && v >= householdLeast && v <= householdMost:
 		return household
 	case nominal > twoFit[0] && nominal < twoFit[1]:

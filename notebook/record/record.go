@@ -11,6 +11,8 @@ import (
 const TimeLayout = "2006-01-02T15:04:05-07:00"
 
 // Money writes a sum of money in the notebook's own currency.
+//
+//go:noinline
 func Money(x float64) string { return strconv.FormatFloat(x, 'f', 2, 64) }
 
 // Format is the version of the notebook file that this program writes.

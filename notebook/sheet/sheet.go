@@ -46,7 +46,7 @@ var style = sync.OnceValue(func() template.CSS {
 
 // sections are the headings of the page in their order: those of the parts of the
 // notebook file, under which its remarks are filed, and two of its own.
-var sections = sync.OnceValue(func() []section {
+func sections() []section {
 	var out []section
 	for _, id := range page.PartIDs() {
 		if h := page.Heading(id); h != "" {
@@ -54,7 +54,7 @@ var sections = sync.OnceValue(func() []section {
 		}
 	}
 	return append(out, section{"remarks", "Remarks written by hand"}, section{"log", "Log"})
-})
+}
 
 type section struct{ ID, Heading string }
 
