@@ -70,7 +70,7 @@ type standingAlarm struct {
 func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
 	for _, a := range alarming {
-		if a.when != nil && !a.when(c) {
+		if !c.toldOf(a) || a.when != nil && !a.when(c) {
 			continue
 		}
 		f, _ := cause.Lookup(a.code)
@@ -85,6 +85,11 @@ func (c *Call) alarms() []standingAlarm {
 		}
 	}
 	return out
+}
+
+// toldOf reports whether anything in the call tells of an alarm at all.
+func (c *Call) toldOf(a alarm) bool {
+	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(c.appliance().Heard, a.code)
 }
 
 // cleared reports whether an alarm is shown to be gone since an entry.
@@ -156,7 +161,7 @@ func (c *Call) lastShown(codes []string) int {
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
 	for _, a := range alarming {
-		if a.when != nil && !a.when(c) {
+		if !c.toldOf(a) || a.when != nil && !a.when(c) {
 			continue
 		}
 		if c.lastShown([]string{a.code}) == 0 && !among(c.appliance().Heard, a.code) {

@@ -37,12 +37,12 @@ func (c *Call) facts(before int) []cause.Fact {
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
 	air := c.complaint() == said.ACWarm
 	gas := len(c.seenAt["gas-smell"])+len(c.seenAt["gas-leak"]) > 0
-	behind := c.lastShown([]string{"pole-open", "fuse-open"}) > 0
+	behind := func() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
 	add := func(code string, entry int) {
 		if gas && code == "gas-off" {
 			return // it was shut for safety, and says nothing of why there was no flame
 		}
-		if behind && code == "phase-lost" {
+		if code == "phase-lost" && behind() {
 			code = "leg-lost" // read behind what was found open
 		}
 		if other := airCodes[code]; air && other != "" {
@@ -72,7 +72,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		for i, code := range codes {
 			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
-			} else if kind == legAmpsKind && code == "leg-lost" && !behind && c.lastShown([]string{"phase-lost"}) > 0 {
+			} else if kind == legAmpsKind && code == "leg-lost" && !behind() && c.lastShown([]string{"phase-lost"}) > 0 {
 				continue // what the supply lost is lost behind it too, and says nothing of what lies between
 			} else if kind != "case" {
 				add(code, entries[i])
