@@ -42,7 +42,7 @@ func (n *Notebook) store(e call.Entry) error {
 		n.tell("The file as it was found is kept as %s.", aside)
 	}
 	if n.mend {
-		if err := n.journal.Rewrite(n.render()); err != nil {
+		if err := n.journal.Rewrite(n.Render()); err != nil {
 			return err
 		}
 		n.mend = n.call.Closed()
@@ -144,7 +144,7 @@ func (n *Notebook) begins(entries []page.Entry) bool {
 // Move goes on in a new file that holds all entries so far: for when the old
 // file can no longer be trusted. The old file stays as it is.
 func (n *Notebook) Move(name string) error {
-	j, err := journal.Create(n.host.FS, name, n.render())
+	j, err := journal.Create(n.host.FS, name, n.Render())
 	if err != nil {
 		return err
 	}
@@ -171,7 +171,7 @@ func (n *Notebook) Close() error {
 	if err := n.takeIn(); err != nil {
 		return err
 	}
-	if err := n.journal.Rewrite(n.render()); err != nil {
+	if err := n.journal.Rewrite(n.Render()); err != nil {
 		return err
 	}
 	n.dirty = false

@@ -113,32 +113,18 @@ func follows(text, phrase []string) bool {
 // that was found tripped is the reason why it tripped; what has an igniter burns gas; what does not cool
 // because its compressor does not run is a machine that does not start.
 var becomes = []turn{
-	{from: "no-start", fact: "protector-reset", complaint: "hums-trips"},
-	{from: "no-start", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "no-power", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "no-cool", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "no-heat", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "ac-warm", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "wont-run", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
-	{from: "no-heat", fact: "igniter-open", complaint: "gas-no-heat"},
-	{from: "no-heat", fact: "igniter-conducts", complaint: "gas-no-heat"},
-	{from: "no-heat", fact: "igniter-glows", complaint: "gas-no-heat"},
-	{from: "no-heat", fact: "igniter-dark", complaint: "gas-no-heat"},
-	{from: "no-cool", fact: "phase-lost", complaint: "three-phase"},
-	{from: "no-cool", fact: "hums", complaint: "hums-trips", unless: runsNow},
-	{from: "no-cool", fact: "does-not-start", complaint: "no-start", unless: runsNow},
-	{from: "no-cool", fact: "clicks", complaint: "no-start", unless: runsNow},
-	{from: "no-cool", fact: "silent", complaint: "no-start", unless: runsNow},
-	{from: "no-cool", fact: "leg-lost", complaint: "three-phase"},
-	{from: "no-cool", fact: "phases-unbalanced", complaint: "three-phase"},
-	{from: "runs-always", fact: "leg-lost", complaint: "three-phase"},
-	{from: "runs-always", fact: "phase-lost", complaint: "three-phase"},
-	{from: "motor-dead", fact: "breaker-tripped", complaint: "trips-breaker", unless: holding},
+	{[]string{"no-start"}, []string{"protector-reset"}, "hums-trips", nil},
+	{[]string{"no-start", "no-power", "no-cool", "no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
+	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
+	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced"}, "three-phase", nil},
+	{[]string{"no-cool"}, []string{"hums"}, "hums-trips", runsNow},
+	{[]string{"no-cool"}, []string{"does-not-start", "clicks", "silent"}, "no-start", runsNow},
 }
 
 type turn struct {
-	from, fact, complaint string
-	unless                []string // with any of these facts it stays what it was
+	from, facts []string // of any of these complaints, by any of these facts
+	complaint   string
+	unless      []string // with any of these facts it stays what it was
 }
 
 // runsNow are facts that only a compressor that runs can give.
@@ -154,7 +140,7 @@ func Refine(complaint string, facts []Fact) string {
 		has := func(code string) bool {
 			return slices.ContainsFunc(facts, func(f Fact) bool { return f.Code == code })
 		}
-		if b.from == complaint && has(b.fact) && !slices.ContainsFunc(b.unless, has) {
+		if slices.Contains(b.from, complaint) && slices.ContainsFunc(b.facts, has) && !slices.ContainsFunc(b.unless, has) {
 			return b.complaint
 		}
 	}

@@ -147,6 +147,12 @@ func TestRefine(t *testing.T) {
 		{"no-heat", "breaker-tripped", "trips-breaker"},
 		{"no-heat", "breaker-tripped breaker-holds", "no-heat"},
 		{"no-power", "breaker-tripped supply-sound", "no-power"},
+		{"no-cool", "clicks", "no-start"},
+		{"no-cool", "silent", "no-start"},
+		{"no-cool", "hums", "hums-trips"},
+		{"no-cool", "hums starts-and-runs", "no-cool"},
+		{"no-cool", "leg-lost", "three-phase"},
+		{"runs-always", "phases-unbalanced", "three-phase"},
 		{"leaks-ices", "breaker-tripped", "leaks-ices"},
 		{"", "protector-reset", ""},
 	} {
@@ -155,10 +161,15 @@ func TestRefine(t *testing.T) {
 		}
 	}
 	for _, b := range becomes {
-		_, old := ComplaintBy(b.from)
-		_, known := ComplaintBy(b.complaint)
-		if _, word := Lookup(b.fact); !old || !known || !word {
-			t.Errorf("%s becomes %s by %s: one of them is unknown", b.from, b.complaint, b.fact)
+		for _, code := range append([]string{b.complaint}, b.from...) {
+			if _, known := ComplaintBy(code); !known {
+				t.Errorf("%v become %s: %s is unknown", b.from, b.complaint, code)
+			}
+		}
+		for _, code := range append(b.facts, b.unless...) {
+			if _, known := Lookup(code); !known {
+				t.Errorf("%v become %s: the fact %s is unknown", b.from, b.complaint, code)
+			}
 		}
 	}
 }

@@ -129,44 +129,11 @@ var plainNumbers = map[string]bool{"0": true, "1": true, "2": true, "10": true, 
 	"25":  true, // the temperature in the name of R25
 	"1e3": true, "1e6": true, "1e-3": true, "1e-6": true, "999_950": true, "999.95": true}
 
-// A judge's limit is a constant with its source, not a number in its working.
-func TestJudgesWorkWithNamedLimits(t *testing.T) {
-	files, err := filepath.Glob("../../calc/judge/*.go")
-	if err != nil || len(files) == 0 {
-		t.Fatal(err)
-	}
-	for _, name := range files {
-		if strings.HasSuffix(name, "_test.go") {
-			continue
-		}
-		set := token.NewFileSet()
-		f, err := parser.ParseFile(set, name, nil, 0)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, d := range f.Decls {
-			fn, ok := d.(*ast.FuncDecl)
-			if !ok {
-				continue
-			}
-			ast.Inspect(fn, func(n ast.Node) bool {
-				if l, ok := n.(*ast.BasicLit); ok && (l.Kind == token.INT || l.Kind == token.FLOAT) && !plainNumbers[l.Value] {
-					t.Errorf("%s: %s stands in the working of %s", set.Position(l.Pos()), l.Value, fn.Name.Name)
-				}
-				return true
-			})
-		}
-	}
-}
-
-// callNumbers are fractions that are no rule of the trade, beside plainNumbers.
-var callNumbers = map[string]bool{"0.0": true, "1.8": true /* °F for a kelvin, exact */, "0.1": true /* a digit shown */, "1e4": true, "1e9": true, "1e12": true, "1e-9": true, "1.0": true}
-
-// What decides in a call or a repair by a fraction decides by one that is named.
-// Whole numbers are mostly sizes and steps of work there, and are not looked at.
-func TestCallsWorkWithNamedFractions(t *testing.T) {
-	seen := 0
-	for _, dir := range []string{"notebook/call", "calc/repair"} {
+// eachNumber hands over every number that stands in the working of a function of
+// the packages, with the function's name.
+func eachNumber(t *testing.T, dirs []string, see func(l *ast.BasicLit, at token.Position, fn string)) {
+	t.Helper()
+	for _, dir := range dirs {
 		files, err := filepath.Glob("../../" + dir + "/*.go")
 		if err != nil || len(files) == 0 {
 			t.Fatal(dir, err)
@@ -186,18 +153,40 @@ func TestCallsWorkWithNamedFractions(t *testing.T) {
 					continue
 				}
 				ast.Inspect(fn, func(n ast.Node) bool {
-					l, ok := n.(*ast.BasicLit)
-					if !ok || l.Kind != token.FLOAT {
-						return true
-					}
-					if seen++; !plainNumbers[l.Value] && !callNumbers[l.Value] {
-						t.Errorf("%s: %s stands in the working of %s", set.Position(l.Pos()), l.Value, fn.Name.Name)
+					if l, ok := n.(*ast.BasicLit); ok && (l.Kind == token.INT || l.Kind == token.FLOAT) {
+						see(l, set.Position(l.Pos()), fn.Name.Name)
 					}
 					return true
 				})
 			}
 		}
 	}
+}
+
+// A judge's limit is a constant with its source, not a number in its working.
+func TestJudgesWorkWithNamedLimits(t *testing.T) {
+	eachNumber(t, []string{"calc/judge"}, func(l *ast.BasicLit, at token.Position, fn string) {
+		if !plainNumbers[l.Value] {
+			t.Errorf("%s: %s stands in the working of %s", at, l.Value, fn)
+		}
+	})
+}
+
+// callNumbers are fractions that are no rule of the trade, beside plainNumbers.
+var callNumbers = map[string]bool{"0.0": true, "1.8": true /* °F for a kelvin, exact */, "0.1": true /* a digit shown */, "1e4": true, "1e9": true, "1e12": true, "1e-9": true, "1.0": true}
+
+// What decides in a call or a repair by a fraction decides by one that is named.
+// Whole numbers are mostly sizes and steps of work there, and are not looked at.
+func TestCallsWorkWithNamedFractions(t *testing.T) {
+	seen := 0
+	eachNumber(t, []string{"notebook/call", "calc/repair"}, func(l *ast.BasicLit, at token.Position, fn string) {
+		if l.Kind != token.FLOAT {
+			return
+		}
+		if seen++; !plainNumbers[l.Value] && !callNumbers[l.Value] {
+			t.Errorf("%s: %s stands in the working of %s", at, l.Value, fn)
+		}
+	})
 	if seen < 10 {
 		t.Errorf("only %d fractions were seen", seen)
 	}
