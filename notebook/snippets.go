@@ -3,10 +3,11 @@ package notebook
 import (
 	"errors"
 	"fmt"
+	"strings"
+
 	"ohmcall/calc/source"
 	"ohmcall/notebook/call"
 	"ohmcall/notebook/script"
-	"strings"
 )
 
 // rehearse takes a file in on a copy of the call that is stored nowhere: where
