@@ -246,7 +246,7 @@ func (c *Call) wanting() []want {
 				proving += p.what + "; "
 			}
 		}
-		for _, n := range cause.Missing(c.complaint(), facts) {
+		for _, n := range cause.Missing(c.kindFound(), facts) {
 			if p := provedBy[n.What]; p != "" && strings.Contains(proving, p) {
 				continue // it is named once, as a point of the proof
 			}

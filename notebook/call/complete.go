@@ -61,7 +61,7 @@ func (c *Call) testsNeeded() []cause.Test {
 	if rep := c.repairs(); len(rep) > 0 {
 		facts = append(c.facts(rep[0]), facts...)
 	}
-	for _, n := range cause.Missing(c.complaint(), facts) {
+	for _, n := range cause.Missing(c.kindFound(), facts) {
 		for _, t := range cause.Tests() {
 			if intersects(t.Outcomes, n.Any) {
 				out = append(out, t)

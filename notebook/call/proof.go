@@ -89,7 +89,7 @@ const heatedWater = 40
 // not start is then proved by starting. A part that breaks a circuit is read
 // again once it was replaced.
 func (c *Call) proofList() []proofWanted {
-	list, ok := proofs[c.complaint()]
+	list, ok := proofs[c.kindFound()]
 	for _, p := range seenProofs {
 		if p.complaint != c.complaint() {
 			continue

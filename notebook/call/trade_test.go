@@ -426,6 +426,8 @@ func TestWhatAReadingIsOf(t *testing.T) {
 		{"pushed only", "fault hums; saw starts only when pushed", []string{"given a turn"}, nil, nil, "", source},
 		{"with what it starts", "fault hums; saw starts with a test cord", []string{"none of the listed"}, nil, nil, "", source},
 		{"does not cool, stands still", "unit fridge; fault not cooling; saw comp not running", []string{"taken from here on as: clicks or stays silent"}, nil, nil, "three pairs", source},
+		{"and wants what such a machine wants", "unit fridge; fault not cooling; saw comp not running; missing", []string{"windings of the machine"}, []string{"frost on the evaporator"}, nil, "", source},
+		{"and is proved by starting", "unit fridge; fault not cooling; saw comp not running; ohm ptc OL cold; did replaced start device", []string{"the start seen"}, nil, nil, "", source},
 		{"a device that reads well and fails under load", "fault clicks; plate volts 115, amps 1.2, lra 12; ohm A B 3.45, A C 9.1, B C 5.7; ohm A case OL, B case OL, C case OL; ohm ptc 5.3 cold; saw starts with test device",
 			nil, nil, map[string]cause.State{"start-device-failed": cause.Supported, "compressor-tight": cause.RuledOut}, "", source},
 	})

@@ -241,6 +241,15 @@ func (c *Call) foundOnce() cause.Result {
 	return c.found
 }
 
+// kindFound is the complaint that the call's turned out to be: before a repair by
+// what was found then.
+func (c *Call) kindFound() string {
+	if len(c.repairs()) > 0 {
+		return cmp.Or(c.foundOnce().Complaint, c.complaint())
+	}
+	return cmp.Or(c.weigh(math.MaxInt).Complaint, c.complaint())
+}
+
 func (c *Call) treats(g group) bool {
 	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
 		return slices.ContainsFunc(g, func(s *cause.Standing) bool {
