@@ -21,6 +21,7 @@ require (
 	golang.org/x/term v0.48.0
 	gonum.org/v1/gonum v0.17.0
 	modernc.org/sqlite v1.62.0
+	zombiezen.com/go/sqlite v1.4.2
 )
 
 require (

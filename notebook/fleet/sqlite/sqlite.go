@@ -4,15 +4,12 @@
 package sqlite
 
 import (
-	"database/sql"
 	"errors"
 	"fmt"
-	"net/url"
 	"os"
-	"path/filepath"
 	"strings"
 
-	_ "modernc.org/sqlite" // the database/sql driver "sqlite"
+	"zombiezen.com/go/sqlite"
 
 	"ohmcall/notebook/fleet"
 )
@@ -20,9 +17,8 @@ import (
 type sink struct {
 	path, temp string
 	made       bool
-	db         *sql.DB
-	tx         *sql.Tx
-	insert     map[*fleet.Table]*sql.Stmt
+	db         *sqlite.Conn
+	insert     map[*fleet.Table]*sqlite.Stmt
 }
 
 // File is a sink that writes a new database, mode 0600, in one transaction.
@@ -38,7 +34,7 @@ func File(path string, replace bool) (fleet.Sink, error) {
 	case err != nil && !errors.Is(err, os.ErrNotExist):
 		return nil, err
 	}
-	return &sink{path: path, temp: path + ".tmp", insert: map[*fleet.Table]*sql.Stmt{}}, nil
+	return &sink{path: path, temp: path + ".tmp", insert: map[*fleet.Table]*sqlite.Stmt{}}, nil
 }
 
 func (s *sink) Begin(tables []*fleet.Table) error {
@@ -53,46 +49,70 @@ func (s *sink) Begin(tables []*fleet.Table) error {
 	if err := f.Close(); err != nil {
 		return err
 	}
-	abs, err := filepath.Abs(s.temp)
-	if err != nil {
+	if s.db, err = sqlite.OpenConn(s.temp, sqlite.OpenReadWrite); err != nil {
 		return err
 	}
 	// The file is thrown away when anything fails, so no journal is kept; it
 	// is synced whole before it takes its name.
-	name := url.URL{Scheme: "file", Path: filepath.ToSlash(abs),
-		RawQuery: "_pragma=foreign_keys(1)&_pragma=journal_mode(off)&_pragma=synchronous(off)"}
-	if s.db, err = sql.Open("sqlite", name.String()); err != nil {
-		return err
-	}
-	s.db.SetMaxOpenConns(1)
-	if s.tx, err = s.db.Begin(); err != nil {
-		return err
-	}
-	for _, q := range fleet.SQLPreamble(tables) {
-		if _, err := s.tx.Exec(q); err != nil {
+	setup := []string{"PRAGMA foreign_keys = 1", "PRAGMA journal_mode = off", "PRAGMA synchronous = off", "BEGIN"}
+	for _, q := range append(setup, fleet.SQLPreamble(tables)...) {
+		if err := s.exec(q); err != nil {
 			return err
 		}
 	}
 	for _, t := range tables {
 		marks := strings.TrimSuffix(strings.Repeat("?, ", len(t.Columns)), ", ")
-		if s.insert[t], err = s.tx.Prepare("INSERT INTO " + t.Name + " VALUES (" + marks + ")"); err != nil {
+		if s.insert[t], err = s.db.Prepare("INSERT INTO " + t.Name + " VALUES (" + marks + ")"); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (s *sink) Row(t *fleet.Table, _ string, values []any) error {
-	args := make([]any, len(values))
-	for i, v := range values {
-		args[i] = fleet.SQLValue(v)
+// exec runs one statement whose rows nobody asks for.
+func (s *sink) exec(query string) error {
+	stmt, _, err := s.db.PrepareTransient(query)
+	if err != nil {
+		return err
 	}
-	_, err := s.insert[t].Exec(args...)
-	return err
+	defer stmt.Finalize()
+	return run(stmt)
+}
+
+func run(stmt *sqlite.Stmt) error {
+	for {
+		if more, err := stmt.Step(); err != nil || !more {
+			return err
+		}
+	}
+}
+
+func (s *sink) Row(t *fleet.Table, _ string, values []any) error {
+	stmt := s.insert[t]
+	for i, v := range values {
+		switch v := fleet.SQLValue(v).(type) {
+		case nil:
+			stmt.BindNull(i + 1)
+		case string:
+			stmt.BindText(i+1, v)
+		case int64:
+			stmt.BindInt64(i+1, v)
+		case int:
+			stmt.BindInt64(i+1, int64(v))
+		case float64:
+			stmt.BindFloat(i+1, v)
+		default:
+			return fmt.Errorf("a database has no column for %T", v)
+		}
+	}
+	if err := run(stmt); err != nil {
+		return err
+	}
+	return stmt.Reset()
 }
 
 func (s *sink) Commit() error {
-	if err := s.tx.Commit(); err != nil {
+	if err := s.exec("COMMIT"); err != nil {
 		return err
 	}
 	if err := s.db.Close(); err != nil {
@@ -115,9 +135,6 @@ func (s *sink) Commit() error {
 
 func (s *sink) Abort() {
 	if s.db != nil {
-		if s.tx != nil {
-			s.tx.Rollback()
-		}
 		s.db.Close()
 		s.db = nil
 	}

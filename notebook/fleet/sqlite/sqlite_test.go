@@ -13,6 +13,8 @@ import (
 	"testing"
 	"time"
 
+	_ "modernc.org/sqlite" // the database/sql driver "sqlite": another reader than the writer
+
 	"ohmcall/notebook/fleet"
 	"ohmcall/notebook/record"
 )
