@@ -76,9 +76,11 @@ type Totals struct {
 	NoRepair  int     `json:"no_repair"`
 	PassedOn  int     `json:"passed_on"`
 	Declined  int     `json:"declined"`
+	NotWorth  int     `json:"not_worth_repair"`
 	NoFault   int     `json:"no_fault_found"`
 	CalledOff int     `json:"called_off"`
 	Waits     int     `json:"waits_for_a_part"`
+	Undecided int     `json:"waits_for_the_client"`
 	Unfin     int     `json:"unfinished"`
 	Open      int     `json:"open"`    // never closed
 	Changed   int     `json:"changed"` // not as closed
@@ -93,7 +95,7 @@ type Totals struct {
 //go:noinline
 func (t *Totals) byResult() map[string]*int {
 	return map[string]*int{record.NotProved: &t.NotProved, record.Waits: &t.Waits, record.Unfinished: &t.Unfin, record.NoRepair: &t.NoRepair,
-		record.PassedOn: &t.PassedOn, record.Declined: &t.Declined, record.NoFault: &t.NoFault, record.CalledOff: &t.CalledOff, record.Proved: &t.Proved}
+		record.PassedOn: &t.PassedOn, record.Declined: &t.Declined, record.NotWorth: &t.NotWorth, record.Undecided: &t.Undecided, record.NoFault: &t.NoFault, record.CalledOff: &t.CalledOff, record.Proved: &t.Proved}
 }
 
 // PartUse is how often a part was used.

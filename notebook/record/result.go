@@ -7,10 +7,12 @@ const (
 	Unsafe     = "unsafe"
 	NotProved  = "not proved"
 	Waits      = "waits for a part"
+	Undecided  = "waits for the client"
 	Unfinished = "unfinished"
 	NoRepair   = "no repair"
 	PassedOn   = "passed on"
 	Declined   = "declined"
+	NotWorth   = "not worth repair"
 	NoFault    = "no fault found"
 	CalledOff  = "called off"
 	Proved     = "proved"
@@ -30,10 +32,12 @@ var Results = []Result{
 	{Unsafe, "left with a danger that was found", "bad", false},
 	{NotProved, "repaired, and the repair not shown to hold", "doubt", false},
 	{Waits, "stopped for want of a part", "doubt", true},
+	{Undecided, "the client has still to decide", "doubt", true},
 	{Unfinished, "not repaired and never closed", "doubt", true},
 	{PassedOn, "handed over to somebody else", "doubt", true},
 	{NoRepair, "closed without a repair and without a word why", "doubt", false},
 	{Declined, "the client declined the repair", "plain", true},
+	{NotWorth, "the technician advised against the repair", "plain", true},
 	{NoFault, "looked at, and nothing found to mend", "plain", false},
 	{CalledOff, "nobody home, or the unit gone", "plain", true},
 	{Proved, "repaired, and shown to hold", "good", false},
