@@ -25,6 +25,7 @@ var permissive = []struct {
 }{
 	{"Apache-2.0", regexp.MustCompile(`Apache License\s+Version 2\.0`)},
 	{"MIT", regexp.MustCompile(`(?s)Permission is hereby granted, free of charge.*THE SOFTWARE IS PROVIDED "AS IS"`)},
+	{"ISC", regexp.MustCompile(`Permission to use, copy, modify, (and/or|and) distribute this software for any\s+purpose with or without fee is hereby granted`)},
 	{"BSD-3-Clause", regexp.MustCompile(`(?s)Redistribution and use in source and binary forms.*(Neither|may not be used to endorse)`)},
 	{"BSD-2-Clause", regexp.MustCompile(`(?s)Redistribution and use in source and binary forms`)},
 }
