@@ -1,7 +1,9 @@
 package cause
 
-// causeTables hold every cause once; complaints name them by code.
+// causeTables hold every cause once, with the findings and the test that no other
+// one asks for; complaints name them by code.
 var causeTables = [][]Cause{startCauses, coldCauses, otherCauses, airCauses, wetCauses, burnerCauses, phaseCauses}
 
-// testTables hold every test once, in the order in which equals are proposed.
+// testTables hold every test that several causes share, in the order in which
+// equals are proposed; behind them come those that causes have of their own.
 var testTables = [][]Test{startTests, coldTests, otherTests, tradeTests}

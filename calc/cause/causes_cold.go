@@ -1,5 +1,7 @@
 package cause
 
+import "ohmcall/calc/caution"
+
 // Facts that show that frost does not build up beyond measure.
 var notIced = []string{"frost-none", "frost-partial", "frost-even"}
 
@@ -151,6 +153,13 @@ var coldCauses = []Cause{
 		Fix:         "replace the timer or control, after heater and limit have been proved",
 		Work:        "timer, control, board",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				defrost-starts-itself | defrost starts itself, defrost starts by itself | a defrost started without help in due time | defrost-never-starts
+				defrost-never-starts | defrost never starts, no defrost in a day | no defrost started by itself in due time |`,
+			Test: Test{Code: "defrost-wait", Name: "leave it a day and see whether a defrost starts by itself", How: "saw defrost starts itself",
+				Outcomes: []string{"defrost-starts-itself", "defrost-never-starts"}, Effort: 5, Danger: Look, On: cold},
+		},
 	},
 	{
 		Code: "drain-blocked", Name: "defrost drain blocked",
@@ -205,6 +214,13 @@ var coldCauses = []Cause{
 		Fix:         "replace the control or relay, after its sensor has been proved",
 		Work:        "control, board, relay",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				control-calls-when-cold | control calls when cold, still calls when cold | the control still gives volts to the machine below its set point | control-stops-when-cold cycles-off
+				control-stops-when-cold | control stops when cold, stops calling when cold | the control takes the volts off at its set point |`,
+			Test: Test{Code: "control-cold", Name: "volts from the control to the machine below the set point", How: "saw control stops when cold",
+				Outcomes: []string{"control-stops-when-cold", "control-calls-when-cold"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive}},
+		},
 	},
 	{
 		Code: "sensor-failed", Name: "temperature sensor off its curve",

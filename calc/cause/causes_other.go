@@ -1,5 +1,7 @@
 package cause
 
+import "ohmcall/calc/caution"
+
 // otherCauses are the causes for which an appliance is dead, trips the
 // breaker, does not heat, or has a motor that does not turn.
 var otherCauses = []Cause{
@@ -47,6 +49,13 @@ var otherCauses = []Cause{
 		Fix:         "replace the control, after its supply, fuse and the loads on it have been proved",
 		Work:        "control, board",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				control-fed-and-dead | control fed but dead, control has supply and is dead | the control has its supply and answers nothing | control-unfed light-works
+				control-unfed | control not fed, no supply at control | the control has no supply |`,
+			Test: Test{Code: "control-supply", Name: "volts into the control", How: "saw control fed but dead",
+				Outcomes: []string{"control-fed-and-dead", "control-unfed"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
+		},
 	},
 	{
 		Code: "circuit-fault", Name: "fault in the outlet, wiring or breaker itself",
@@ -148,6 +157,13 @@ var otherCauses = []Cause{
 		Fix:         "clear hose, filter, air gap and standpipe, and lay the hose without a kink",
 		Work:        "hose, filter, air gap, standpipe, clear",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked | the way of the water behind the pump is blocked | hose-clear
+				hose-clear | hose clear, drain hose clear, air gap clear, standpipe clear | the way of the water behind the pump is free |`,
+			Test: Test{Code: "hose", Name: "look along the drain hose to its end: kinks, filter, air gap, standpipe", How: "saw hose clear",
+				Outcomes: []string{"hose-clear", "hose-blocked"}, Effort: 2, Danger: Look},
+		},
 	},
 	{
 		Code: "wire-at-metal", Name: "wire chafed or pinched at the metal",
@@ -157,6 +173,13 @@ var otherCauses = []Cause{
 		Fix:         "replace the wire and protect it where it was chafed; then prove the earth path",
 		Work:        "wir, harness",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				wire-at-metal | wire at metal, wire touches metal, chafed wire, wire chafed, pinched wire, wire pinched, bare wire, chewed wire, wire chewed | a wire is chafed or pinched and touches the metal | wires-clear
+				wires-clear | wires clear of metal, wires clear, harness sound | no wire is chafed or pinched at the metal |`,
+			Test: Test{Code: "wires-at-metal", Name: "look along the wires where they cross or pass through metal", How: "saw wires clear of metal",
+				Outcomes: []string{"wires-clear", "wire-at-metal"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
+		},
 	},
 	{
 		Code: "earth-lost", Name: "earth path open: a leak to the metal is felt",
@@ -186,6 +209,12 @@ var otherCauses = []Cause{
 		Fix:         "replace the belt, set its tension, turn all pulleys by hand",
 		Work:        "belt",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				belt-broken | belt broken, belt off, belt slips | the belt is broken, off or slips | belt-sound
+				belt-sound | belt good, belt sound, no belt | the belt is on and tight, or there is none |`,
+			Test: Test{Code: "belt", Name: "look at the belt", How: "saw belt good", Outcomes: []string{"belt-sound", "belt-broken"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "brushes-worn", Name: "carbon brushes worn or stuck",
@@ -195,6 +224,13 @@ var otherCauses = []Cause{
 		Fix:         "replace both brushes; look at the commutator",
 		Work:        "brush",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				brushes-worn | brushes worn, brush worn, worn brushes, brush stuck | the carbon brushes are worn or stuck | brushes-sound
+				brushes-sound | brushes good, brushes sound, no brushes | the carbon brushes are long and move freely, or there are none |`,
+			Test: Test{Code: "brushes", Name: "take the brushes out and look", How: "saw brushes good",
+				Outcomes: []string{"brushes-sound", "brushes-worn"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "motor-seized", Name: "motor bearings seized", Machine: true,

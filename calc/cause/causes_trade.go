@@ -1,5 +1,7 @@
 package cause
 
+import "ohmcall/calc/caution"
+
 // airCauses are those of an air conditioner, whose one fan motor blows over both
 // coils and whose evaporator grows cold and wet and does not frost.
 var airCauses = []Cause{
@@ -11,6 +13,13 @@ var airCauses = []Cause{
 		Fix:         "set it to cool and below the room's temperature, and read the air ten minutes later",
 		Work:        "set, dial, turn",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				set-to-cool | set to cool | it is set to cool and below the room's temperature | set-off-cool
+				set-off-cool | set to fan only, set to fan, set too warm | it is set to fan only or above the room's temperature |`,
+			Test: Test{Code: "mode", Name: "read how it is set: cool, and below the room's temperature", How: "saw set to cool",
+				Outcomes: []string{"set-to-cool", "set-off-cool"}, Effort: 1, Danger: Look},
+		},
 	},
 	{
 		Code: "coil-dirty", Name: "filter or evaporator coil clogged",
@@ -78,6 +87,12 @@ var wetCauses = []Cause{
 		Fix:         "open the tap; low house pressure is a plumber's",
 		Work:        "tap, water on, plumber",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				tap-shut | tap shut, tap closed, water off, low water pressure | the tap is shut or gives little | tap-open
+				tap-open | tap open, water on | the tap is open and gives a full stream into a bucket |`,
+			Test: Test{Code: "tap", Name: "run the tap into a bucket", How: "saw tap open", Outcomes: []string{"tap-open", "tap-shut"}, Effort: 1, Danger: Look},
+		},
 	},
 	{
 		Code: "screens-clogged", Name: "inlet screens or hose clogged",
@@ -87,6 +102,13 @@ var wetCauses = []Cause{
 		Fix:         "shut the tap; clean the screens, replace a kinked hose",
 		Work:        "screen, hose, clean",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				screens-clogged | screens clogged, screen clogged, screens dirty, screen dirty, fill hose kinked | the inlet screens or the fill hose are clogged | screens-clean
+				screens-clean | screens clean, screen clean | inlet screens and fill hose are free |`,
+			Test: Test{Code: "screens", Name: "tap shut, look at the fill hose and its screens", How: "saw screens clean",
+				Outcomes: []string{"screens-clean", "screens-clogged"}, Effort: 2, Danger: Look},
+		},
 	},
 	{
 		Code: "valve-coil-open", Name: "coil of the inlet valve open",
@@ -148,6 +170,13 @@ var wetCauses = []Cause{
 		Fix:         "replace clutch, brake or coupling",
 		Work:        "clutch, coupl, brake",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken | clutch, brake or coupling slips or is broken | clutch-sound
+				clutch-sound | clutch good, coupling good, no clutch | clutch, brake and coupling hold, or there are none |`,
+			Test: Test{Code: "clutch", Name: "look at clutch, brake and coupling", How: "saw clutch good",
+				Outcomes: []string{"clutch-sound", "clutch-worn"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "bearings-worn", Name: "bearings or rollers of the drum worn",
@@ -157,6 +186,13 @@ var wetCauses = []Cause{
 		Fix:         "replace bearings and seal, or rollers and slides",
 		Work:        "bearing, roller, slide",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play | the drum has play or rumbles by hand | bearings-sound
+				bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |`,
+			Test: Test{Code: "bearings", Name: "lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
+				Outcomes: []string{"bearings-sound", "bearings-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "object-inside", Name: "loose object in drum, pump or blower",
@@ -166,6 +202,13 @@ var wetCauses = []Cause{
 		Fix:         "take it out",
 		Work:        "took out, object, coin, remov",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				object-inside | object inside, coin in drum, object in drum, object in blower | a loose object lies in drum, pump or blower | no-object
+				no-object | no object, nothing loose inside | nothing loose in drum, pump or blower |`,
+			Test: Test{Code: "object", Name: "look for a loose object in drum, pump trap and blower", How: "saw no object",
+				Outcomes: []string{"no-object", "object-inside"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "suspension-worn", Name: "springs or dampers of the tub worn, or shipping bolts left in",
@@ -175,6 +218,13 @@ var wetCauses = []Cause{
 		Fix:         "replace springs or dampers in sets; take shipping bolts out",
 		Work:        "suspension, spring, damper, shock absorber, bolt",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
+			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
+				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
 	},
 	{
 		Code: "timer-stuck", Name: "timer or control does not go on",
@@ -184,6 +234,13 @@ var wetCauses = []Cause{
 		Fix:         "replace timer or control, after what it waits for has been proved",
 		Work:        "timer, control, board",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				timer-stuck | timer stuck, timer does not advance | timer or control stays where it is | timer-advances
+				timer-advances | timer advances | timer or control goes on |`,
+			Test: Test{Code: "timer", Name: "see whether timer or control goes on", How: "saw timer advances",
+				Outcomes: []string{"timer-advances", "timer-stuck"}, Effort: 3, Danger: Look},
+		},
 	},
 }
 
@@ -197,6 +254,13 @@ var burnerCauses = []Cause{
 		Fix:         "open the appliance's cock; beyond it the gas is its supplier's or a licensed person's",
 		Work:        "gas on, cock, supplier",
 		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				gas-off | gas off, gas cock shut, gas shut off | the gas is shut off | gas-on
+				gas-on | gas on, gas cock open, other burners light | the cock is open and another burner has gas |`,
+			Test: Test{Code: "gas-cock", Name: "see that the cock is open and another burner has gas", How: "saw gas on",
+				Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},
+		},
 	},
 	{
 		Code: "igniter-open", Name: "igniter broken",

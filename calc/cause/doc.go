@@ -10,8 +10,10 @@
 // each other are reported as a contradiction, and until one of the two is
 // settled neither of them rules out or shows anything.
 //
-// All trade knowledge is in tables: the vocabulary (seen.go, judged.go), the
-// causes (causes_*.go), the tests (tests_*.go), their order (courses.go) and the
-// complaints (complaints.go). The package is pure: it reads no file, no clock and no
-// terminal, and what it returns does not depend on the order of the facts.
+// All trade knowledge is in tables: the causes (causes_*.go) with what each is
+// told by alone, what several are told by, which is the shared vocabulary
+// (seen.go, judged.go) and the shared tests (tests_*.go), the order of the tests
+// (courses.go) and the complaints (complaints.go). The package is pure: it reads
+// no file, no clock and no terminal, and what it returns does not depend on the
+// order of the facts.
 package cause

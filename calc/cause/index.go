@@ -81,7 +81,7 @@ func buildVocabulary() *lexicon {
 func (v *lexicon) code(row, c string) int {
 	i, ok := v.number[c]
 	if !ok {
-		panic("cause: " + row + " names " + c + ", which is not in the vocabulary (seen.go, judged.go)")
+		panic("cause: " + row + " names " + c + ", which is not in the vocabulary (seen.go, judged.go, Own)")
 	}
 	return i
 }
@@ -148,9 +148,16 @@ func buildTables() *tableIndex {
 	}
 	for _, table := range testTables {
 		for i := range table {
-			x.test[table[i].Code] = &table[i]
 			x.tests = append(x.tests, &table[i])
 		}
+	}
+	for _, c := range x.causes {
+		if c.Own != nil {
+			x.tests = append(x.tests, &c.Own.Test)
+		}
+	}
+	for _, t := range x.tests {
+		x.test[t.Code] = t
 	}
 	for i := range complaints {
 		p := x.plan(&complaints[i])

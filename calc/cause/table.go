@@ -1,7 +1,5 @@
 package cause
 
-import "slices"
-
 // Cause is one possible reason for a complaint.
 type Cause struct {
 	Code, Name  string   // the code and its plain words
@@ -9,12 +7,19 @@ type Cause struct {
 	ShownBy     []string // facts that show it by themselves
 	Contradicts []string // facts that it cannot stand beside: any of them rules it out
 	Before      []string // tests to have done before the usual repair
-	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Fix         string   // the usual repair, common practice
 	Work        string   // phrases of work that mends it, parted by commas; they tell that something was done, not that it was done well
+	Consequence bool     // it follows from another cause, so the search goes on behind it
 	Machine     bool     // it is of the machine in question itself: work on another one is none for it
 	Note        string   // what else to know; may be empty
 	Source      string   // what the entry rests on
+	Own         *Own     // what no other cause asks for; nil where all of it is shared
+}
+
+// Own is what one cause alone is told by.
+type Own struct {
+	Seen string // its findings, in the form of seenRows
+	Test Test   // what looks for them
 }
 
 // Danger says how near a test brings the technician to live or moving parts.
@@ -99,5 +104,12 @@ func By(code string) (Cause, bool) {
 	return *tables().causes[i], true
 }
 
-// Tests lists all tests in the order of the table.
-func Tests() []Test { return slices.Concat(testTables...) }
+// Tests lists all tests, those that several causes share first, in the order of
+// the tables.
+func Tests() []Test {
+	var out []Test
+	for _, t := range tables().tests {
+		out = append(out, *t)
+	}
+	return out
+}

@@ -26,9 +26,22 @@ func Findings() []Finding { return slices.Clone(seen()) }
 
 // seen and judged are the rows of the vocabulary, read once.
 var (
-	seen   = sync.OnceValue(func() []Finding { return findings(seenRows) })
+	seen   = sync.OnceValue(readSeen)
 	judged = sync.OnceValue(func() []Finding { return findings(judgedRows) })
 )
+
+// readSeen reads the findings that are shared, then those of each cause.
+func readSeen() []Finding {
+	out := findings(seenRows)
+	for _, table := range causeTables {
+		for i := range table {
+			if o := table[i].Own; o != nil {
+				out = append(out, findings(o.Seen)...)
+			}
+		}
+	}
+	return out
+}
 
 // findings reads rows of the vocabulary: code | what is typed | help | excludes.
 func findings(rows string) []Finding {
