@@ -7,56 +7,93 @@ import (
 	"testing"
 )
 
-// TestRecipeCause adds a cause as a developer would: one entry of the table
-// and its code in the complaint's list.
-func TestRecipeCause(t *testing.T) {
-	oldCauses, oldComplaints, oldTables := causeTables, complaints, tables
-	defer func() { causeTables, complaints, tables = oldCauses, oldComplaints, oldTables }()
-
-	causeTables = append(slices.Clone(causeTables), []Cause{{
-		Code: "mouse-in-relay", Name: "a mouse sits in the relay box",
-		Predicts: []string{"clicks"}, ShownBy: []string{"device-rattles"}, Contradicts: []string{"starts-and-runs"},
-		Fix: "let it out", Source: "example",
-	}})
+// withCause adds a cause to the tables, and its code to a complaint's list, for
+// the time of a test.
+func withCause(t *testing.T, c Cause, complaint string) {
+	t.Helper()
+	oldCauses, oldComplaints := causeTables, complaints
+	fresh := func() {
+		seen, vocabulary, tables = sync.OnceValue(readSeen), sync.OnceValue(buildVocabulary), sync.OnceValue(buildTables)
+	}
+	t.Cleanup(func() {
+		causeTables, complaints = oldCauses, oldComplaints
+		fresh()
+	})
+	causeTables = append(slices.Clone(causeTables), []Cause{c})
 	complaints = slices.Clone(complaints)
-	i := slices.IndexFunc(complaints, func(c Complaint) bool { return c.Code == "no-start" })
-	complaints[i].Causes = append(slices.Clone(complaints[i].Causes), "mouse-in-relay")
-	tables = sync.OnceValue(buildTables)
+	i := slices.IndexFunc(complaints, func(x Complaint) bool { return x.Code == complaint })
+	complaints[i].Causes = append(slices.Clone(complaints[i].Causes), c.Code)
+	fresh()
+}
 
-	state := func(facts ...Fact) State {
-		for _, s := range Weigh("no-start", facts).Standings {
-			if s.Cause.Code == "mouse-in-relay" {
-				return s.State
-			}
+// TestRecipeCause adds a cause with a finding and a test of its own as a
+// developer would: one entry of the table and its code in the complaint's list.
+func TestRecipeCause(t *testing.T) {
+	withCause(t, Cause{
+		Code: "mouse-in-relay", Name: "a mouse sits in the relay box",
+		Predicts: []string{"clicks"}, ShownBy: []string{"squeaks"}, Contradicts: []string{"no-squeak", "starts-and-runs"},
+		Fix: "let the mouse out of the relay", Work: "mouse", Source: commonPractice,
+		Own: &Own{
+			Seen: `
+				squeaks | squeaks, mouse in box | the relay box squeaks | no-squeak
+				no-squeak | no squeak, box silent | the relay box does not squeak |`,
+			Test: Test{Code: "squeak", Name: "listen at the relay box", How: "saw no squeak", Outcomes: []string{"squeaks", "no-squeak"}, Effort: 1, Danger: Look},
+		},
+	}, "no-start")
+
+	for _, c := range []struct {
+		facts string
+		want  State
+	}{
+		{"clicks", Open},
+		{"clicks squeaks", Supported},
+		{"clicks no-squeak", RuledOut},
+		{"starts-and-runs", RuledOut},
+	} {
+		r := Weigh("no-start", facts(c.facts))
+		i := slices.IndexFunc(r.Standings, func(s Standing) bool { return s.Cause.Code == "mouse-in-relay" })
+		if i < 0 || r.Standings[i].State != c.want {
+			t.Errorf("after %s it is %+v, want %s", c.facts, r.Standings, c.want)
 		}
-		return "not listed"
 	}
-	if got := state(Fact{"clicks", 1}); got != Open {
-		t.Errorf("after a click it is %s", got)
+	if r := Weigh("no-start", facts("clicks squeaks")); r.Repair == nil || r.Repair.Code != "mouse-in-relay" || len(Why("mouse-in-relay", r)) == 0 {
+		t.Errorf("once it squeaks, next is %s", r.NextWhy)
 	}
-	if got := state(Fact{"clicks", 1}, Fact{"device-rattles", 2}); got != Supported {
-		t.Errorf("after a rattle it is %s", got)
+	asked := false
+	for f := "clicks"; !asked; {
+		r := Weigh("no-start", facts(f))
+		if r.Next == nil {
+			t.Fatalf("its test is never proposed, after %s: %s", f, r.NextWhy)
+		}
+		asked = r.Next.Code == "squeak"
+		f += " " + r.Next.Outcomes[0]
 	}
-	if got := state(Fact{"starts-and-runs", 1}); got != RuledOut {
-		t.Errorf("once it runs it is %s", got)
+	if code, _, ok := FindFinding("box silent, lid on"); !ok || code != "no-squeak" {
+		t.Errorf("its finding is not understood: %q", code)
 	}
-	if _, ok := By("mouse-in-relay"); !ok {
-		t.Error("it is not found by its code")
+	if r := Weigh("no-start", facts("squeaks no-squeak")); len(r.Contradictions) != 1 {
+		t.Error("what its findings exclude is lost")
+	}
+	if !Mends("mouse-in-relay", "put the mouse into the garden") {
+		t.Error("its work is not understood")
+	}
+	// What the table asks of every row, it asks of this one.
+	for name, test := range map[string]func(*testing.T){
+		"vocabulary": TestVocabularyIsWellFormed, "codes": TestEveryCodeUsedIsKnown, "causes": TestCausesAreWellFormed, "repairs": TestRepairsAreSafe,
+		"tests": TestTestsAreWellFormed, "decided": TestEveryCauseAndPairCanBeDecided, "wordings": TestEveryWordingIsFound,
+	} {
+		t.Run(name, test)
 	}
 }
 
 // TestUnknownCodeNamesItsRow: a slip in the table is told with the row that has
 // it.
 func TestUnknownCodeNamesItsRow(t *testing.T) {
-	oldCauses, oldComplaints := causeTables, complaints
+	withCause(t, Cause{Code: "mouse-in-relay", Name: "a mouse sits in the relay box", Predicts: []string{"squeaks"}}, "no-start")
 	defer func() {
-		causeTables, complaints = oldCauses, oldComplaints
 		if got, _ := recover().(string); !strings.Contains(got, "mouse-in-relay names squeaks") {
 			t.Errorf("it is told as %q", got)
 		}
 	}()
-	causeTables = append(slices.Clone(causeTables), []Cause{{Code: "mouse-in-relay", Name: "a mouse sits in the relay box", Predicts: []string{"squeaks"}}})
-	complaints = slices.Clone(complaints)
-	complaints[0].Causes = append(slices.Clone(complaints[0].Causes), "mouse-in-relay")
 	buildTables()
 }

@@ -12,6 +12,17 @@ import (
 var codeForm = regexp.MustCompile(`^[a-z]+(-[a-z]+)*$`)
 
 func TestVocabularyIsWellFormed(t *testing.T) {
+	texts := []string{seenRows, judgedRows}
+	for _, c := range slices.Concat(causeTables...) {
+		if c.Own != nil {
+			texts = append(texts, c.Own.Seen)
+		}
+	}
+	for row := range strings.Lines(strings.Join(texts, "\n")) {
+		if row = strings.TrimSpace(row); row != "" && !strings.HasPrefix(row, "#") && strings.Count(row, "|") != 3 {
+			t.Errorf("%q is not read: a row has four fields", row)
+		}
+	}
 	codes, phrases := map[string]bool{}, map[string]string{}
 	for _, f := range append(Findings(), judged()...) {
 		if !codeForm.MatchString(f.Code) || codes[f.Code] {
