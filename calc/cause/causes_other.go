@@ -212,7 +212,7 @@ var otherCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				belt-broken | belt broken, belt off, belt slips | the belt is broken, off or slips | belt-sound
-				belt-sound | belt good, belt sound, no belt | the belt is on and tight, or there is none |`,
+				belt-sound | belt good, belt sound, no belt, belt fine, belt on, belt tight | the belt is on and tight, or there is none |`,
 			Test: Test{Code: "belt", Name: "look at the belt", How: "saw belt good", Outcomes: []string{"belt-sound", "belt-broken"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
 		},
 	},
@@ -226,8 +226,8 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				brushes-worn | brushes worn, brush worn, worn brushes, brush stuck | the carbon brushes are worn or stuck | brushes-sound
-				brushes-sound | brushes good, brushes sound, no brushes | the carbon brushes are long and move freely, or there are none |`,
+				brushes-worn | brushes worn, brush worn, worn brushes, brush stuck, brushes worn down, brushes short, brush short, brushes too short, brushes worn out, carbons worn, carbons short, carbon brushes worn, carbon brushes short, brushes gone | the carbon brushes are worn or stuck | brushes-sound
+				brushes-sound | brushes good, brushes sound, no brushes, brushes fine, brushes long, carbons good, carbon brushes good | the carbon brushes are long and move freely, or there are none |`,
 			Test: Test{Code: "brushes", Name: "take the brushes out and look", How: "saw brushes good",
 				Outcomes: []string{"brushes-sound", "brushes-worn"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 		},

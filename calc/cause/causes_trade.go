@@ -104,7 +104,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				screens-clogged | screens clogged, screen clogged, screens dirty, screen dirty, fill hose kinked | the inlet screens or the fill hose are clogged | screens-clean
+				screens-clogged | screens clogged, screen clogged, screens dirty, screen dirty, fill hose kinked, inlet screens clogged, inlet screen clogged, inlet screens dirty, inlet filter clogged | the inlet screens or the fill hose are clogged | screens-clean
 				screens-clean | screens clean, screen clean | inlet screens and fill hose are free |`,
 			Test: Test{Code: "screens", Name: "tap shut, look at the fill hose and its screens", How: "saw screens clean",
 				Outcomes: []string{"screens-clean", "screens-clogged"}, Effort: 2, Danger: Look},
@@ -188,7 +188,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play | the drum has play or rumbles by hand | bearings-sound
+				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy | the drum has play or rumbles by hand | bearings-sound
 				bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |`,
 			Test: Test{Code: "bearings", Name: "lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
 				Outcomes: []string{"bearings-sound", "bearings-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -220,7 +220,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, shock absorber broken, shock absorbers broken, shock absorber worn, shock absorbers worn, shocks worn, shocks bad, shocks broken, suspension shocks worn, dampers worn, damper broken, damper leaks, spring off | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},

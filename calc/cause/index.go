@@ -24,6 +24,9 @@ func (s set) count() (n int) {
 func (s set) and(o set) set {
 	return set{s[0] & o[0], s[1] & o[1], s[2] & o[2], s[3] & o[3], s[4] & o[4], s[5] & o[5]}
 }
+func (s set) or(o set) set {
+	return set{s[0] | o[0], s[1] | o[1], s[2] | o[2], s[3] | o[3], s[4] | o[4], s[5] | o[5]}
+}
 func (s set) minus(o set) set {
 	return set{s[0] &^ o[0], s[1] &^ o[1], s[2] &^ o[2], s[3] &^ o[3], s[4] &^ o[4], s[5] &^ o[5]}
 }
@@ -38,6 +41,7 @@ type lexicon struct {
 	longest  int               // words in the longest phrase
 	excludes []set             // by number, both directions
 	weak     []weak            // facts that yield to others
+	vouching func() set        // the findings that vouch, made when first asked
 }
 
 // weak is a fact that counts for nothing beside any of the stronger ones.
@@ -71,6 +75,7 @@ func buildVocabulary() *lexicon {
 			v.excludes[j].add(i)
 		}
 	}
+	v.vouching = sync.OnceValue(v.buildVouching)
 	return v
 }
 

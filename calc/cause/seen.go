@@ -12,11 +12,11 @@ const seenRows = `
 clicks | clicks, click, clicking, clicks on and off, it clicks, relay clicks, relay clicking | a click now and then from the start gear or the overload, and no start | silent
 hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, compressor hums, compressor humming, pump hums, pump humming, drain pump hums | hums or buzzes and does not turn | silent
 silent | silent, no sound, quiet, comp silent, no noise, pump silent, pump dead | no sound from the machine although it is called on | starts-and-runs
-does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running | the machine does not start | starts-and-runs
+does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running, hums but no start, it hums but no start | the machine does not start | starts-and-runs
 starts-and-runs | starts and runs, starts, starts by itself, runs by itself, starts when called, runs when called, comp runs, compressor runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, compressor starts, motor starts, comp running, compressor running | the machine starts by itself and keeps running |
-cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips | the overload takes the machine off after a few seconds or minutes |
+cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips, starts and cuts out, starts then stops, starts but trips, starts then trips, runs then trips, runs then stops, runs then cuts out, comp starts and trips, starts but cuts out, trips on overload, off on overload | the overload takes the machine off after a few seconds or minutes | starts-and-runs
 runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously | the compressor never cycles off | cycles-off short-cycles
-cycles-off | cycles off, cycles, cycles normally | the compressor reaches its set point and stops |
+cycles-off | cycles off, cycles, cycles normally | it reaches its set point and stops |
 short-cycles | short cycles, short cycling | runs for a minute or two at a time |
 comp-hot | comp hot, compressor hot, comp very hot, comp runs hot, compressor runs hot | the compressor's shell is too hot to keep a hand on | comp-cold
 comp-cold | comp cold, compressor cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
@@ -47,17 +47,17 @@ drive-no-fault | drive no fault, no drive fault, inverter no fault | the inverte
 drive-none | no drive, no inverter | the machine has no inverter drive |
 
 # Fans, condenser, air.
-cond-fan-runs | cond-fan runs, condenser fan runs, cond-fan running, condenser fan running, cond-fan works | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
-cond-fan-stopped | cond-fan stopped, condenser fan stopped, cond-fan still, condenser fan still, cond-fan not running, condenser fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, condenser fan dead | the condenser fan stands still | cond-fan-none
+cond-fan-runs | cond-fan runs, condenser fan runs, cond-fan running, condenser fan running, cond-fan works, outdoor fan runs, outdoor fan running | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
+cond-fan-stopped | cond-fan stopped, condenser fan stopped, cond-fan still, condenser fan still, cond-fan not running, condenser fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, condenser fan dead, outdoor fan not turning, outdoor fan stopped, outdoor fan dead, condenser fan not turning, condenser fan not spinning, cond-fan not spinning | the condenser fan stands still | cond-fan-none
 cond-fan-none | no cond-fan, no condenser fan | the condenser has no fan |
 cond-fan-stiff | cond-fan stiff, condenser fan stiff, cond-fan jammed, condenser fan jammed | the condenser fan does not turn freely by hand | cond-fan-runs cond-fan-none
 cond-fan-free | cond-fan free, condenser fan free, cond-fan turns freely, condenser fan turns freely | the condenser fan turns freely by hand | cond-fan-stiff cond-fan-none
 evap-fan-free | evap-fan free, evaporator fan free, evap-fan turns freely, evaporator fan turns freely | the evaporator fan turns freely by hand | evap-fan-stiff evap-fan-none
 evap-fan-stiff | evap-fan stiff, evaporator fan stiff, evap-fan jammed, evaporator fan jammed | the evaporator fan does not turn freely by hand | evap-fan-runs evap-fan-none
-evap-fan-runs | evap-fan runs, evaporator fan runs, evap-fan running, evaporator fan running, evap-fan works, freezer fan runs | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
+evap-fan-runs | evap-fan runs, evaporator fan runs, evap-fan running, evaporator fan running, evap-fan works, freezer fan runs, evap fans running, evap fans run, evaporator fans running, evaporator fans run | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
 evap-fan-stopped | evap-fan stopped, evaporator fan stopped, freezer fan stopped, evap-fan still, evap-fan not running, evaporator fan not running, evap-fan stalled, evap-fan not turning, evaporator fan not turning, evap-fan not spinning, freezer fan not running, evap-fan dead | the evaporator fan stands still with its door switch held in | evap-fan-none
 evap-fan-none | no evap-fan, no evaporator fan | the evaporator has no fan |
-condenser-dirty | condenser dirty, condenser blocked, condenser clogged, dirty condenser, coil dirty, dirty coil, cond dirty, coils dirty, dirty coils | the condenser is matted with dust or has no room to breathe | condenser-clean
+condenser-dirty | condenser dirty, condenser blocked, condenser clogged, dirty condenser, coil dirty, dirty coil, cond dirty, coils dirty, dirty coils, condenser coil dirty, outdoor coil dirty, condenser plugged, condenser coil clogged | the condenser is matted with dust or has no room to breathe | condenser-clean
 condenser-clean | condenser clean, cond clean, coils clean, condenser coil clean | the condenser is clean and has room to breathe |
 condenser-warm | condenser warm, condenser hot, discharge hot | the condenser grows warm over its length | condenser-cold
 condenser-cold | condenser cold, condenser barely warm, discharge cool | the condenser stays near room temperature while the compressor runs |
@@ -69,7 +69,7 @@ frost-none | frost none, no frost, evaporator bare | no frost on the evaporator 
 frost-partial | frost partial, frost at inlet only, frost patchy, partial frost, frost half, half frost, frost on first pass only | frost on a part of the evaporator only | frost-even frost-heavy
 frost-even | frost even, frost normal, frost thin, even frost | a thin, even frost over the whole evaporator | frost-heavy
 frost-heavy | frost heavy, evaporator iced, iced up, ice on evaporator, heavy frost, frosted over, iced over, ice on back wall, coil iced, evap iced, fan hits ice | the evaporator is packed with frost or ice |
-restriction-frost | restriction frost, frost at drier, drier cold, cap tube frosted | frost or a cold spot at the drier or the capillary tube | restriction-none
+restriction-frost | restriction frost, frost at drier, drier cold, cap tube frosted, frosted at drier, liquid line frosted at drier, drier frosted, capillary frosted, cap tube frost, frost on cap tube, capillary frost | frost or a cold spot at the drier or the capillary tube | restriction-none
 restriction-none | drier warm, no restriction, hiss at stop | drier as warm as the condenser, and a hiss of pressures levelling when it stops |
 oil-stain | oil stain, oily joint, oil trace, oil at joint, oil | oil at a joint or on the tubing |
 leak-found | leak found, bubbles, leak detector alarms, refrigerant leak, leaks refrigerant, leak at joint, leaking refrigerant | a leak detector or bubbles showed a leak | leak-not-found
@@ -81,7 +81,7 @@ normal-use | normal use | no unusual load and no unusual door openings |
 lamp-stays-on | lamp stays on, light stays on | the inside lamp stays on with the door shut | lamp-goes-off
 lamp-goes-off | lamp goes off, light goes off | the inside lamp goes off with the door shut |
 water-inside | water inside, water in cabinet, water in compartment | water stands inside the cabinet |
-water-on-floor | water on floor, water on the floor, water under, puddle | water on the floor |
+water-on-floor | water on floor, water on the floor, water under, puddle, water in base, water in the base | water on the floor |
 drain-blocked | drain blocked, drain frozen, drain clogged, blocked drain, frozen drain, clogged drain | the defrost drain does not take water | drain-clear
 drain-clear | drain clear, drain open | the defrost drain takes water freely |
 pan-cracked | pan cracked, drain pan cracked, pan missing, pan off | the drain pan is cracked or out of place | pan-sound
@@ -93,7 +93,7 @@ level | level, stands level | the cabinet stands level |
 
 # Cooling and its controls.
 cools-down | cools down, cools, cooling, pulls down | pulls down to its set point | does-not-cool cools-slowly
-cools-slowly | cools slowly, pulls down slowly, cools a little | gets cooler but does not reach its set point in due time | does-not-cool
+cools-slowly | cools slowly, pulls down slowly, cools a little, cools down slowly, cools too slowly | gets cooler but does not reach its set point in due time | does-not-cool
 does-not-cool | does not cool, no cooling, not cooling, warm inside, doesn't cool | does not get cooler while it runs |
 freezes-food | freezes food, too cold, fridge freezes | the fresh-food part freezes | does-not-cool
 set-coldest | set to coldest, set too cold, dial at coldest | the control is set to its coldest | set-normal
@@ -112,11 +112,11 @@ all-dead | all dead, nothing works, completely dead, lamp dark | no lamp, no dis
 light-works | light works, lamp works, display on, display lit | a lamp or display of the appliance works |
 outlet-works | outlet works, lamp works at outlet, outlet live | another appliance works at the same outlet | outlet-dead
 outlet-dead | outlet dead, outlet off | nothing works at that outlet | supply-sound supply-low supply-high light-works starts-and-runs clicks hums cond-fan-runs evap-fan-runs
-breaker-tripped | breaker tripped, breaker off, tripped breaker, breaker was tripped, breaker was off | the breaker was found tripped or off |
+breaker-tripped | breaker tripped, breaker off, tripped breaker, breaker was tripped, breaker was off, trips breaker, trips the breaker, breaker trips, trips its breaker, blows fuse, blows the fuse | the breaker trips, or was found tripped or off |
 trips-at-once | trips at once, breaker trips at once, trips immediately, breaker trips immediately | the breaker trips the moment the appliance is switched on | trips-later breaker-holds
 trips-later | trips later, breaker trips later, breaker trips after a while | the breaker trips after minutes | breaker-holds
 breaker-holds | breaker holds, breaker reset and holds, reset and holds, breaker stays on | the breaker holds with everything connected and called on |
-residual-trips | residual trips, gfci trips, gfci tripped, rcd trips, rcd tripped, earth leakage trips | it is the residual-current (ground-fault) device that trips |
+residual-trips | residual trips, gfci trips, gfci tripped, rcd trips, rcd tripped, earth leakage trips, trips gfci, trips the gfci, trips rcd, trips the rcd, trips earth leakage | it is the residual-current (ground-fault) device that trips |
 trips-only-when-called | trips only when called, trips when heater starts, trips when comp starts, trips when motor starts | the breaker trips only when a load of the appliance is called on | breaker-holds trips-unplugged
 trips-unplugged | trips unplugged, breaker trips unplugged | the breaker trips with the appliance unplugged | holds-unplugged
 holds-unplugged | holds unplugged, breaker holds unplugged | the breaker holds with the appliance unplugged |
@@ -131,15 +131,15 @@ heats-slowly | heats slowly, lukewarm | gets warm but not to its set point | doe
 does-not-heat | does not heat, no heat, stays cold, doesn't heat, not heating, won't heat, not hot, not heat | does not get warm |
 heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open
-airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged | the air or water path is blocked | airflow-clear
+airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct clogged, duct crushed, vent crushed, vent hose crushed, lint filter blocked, lint filter clogged, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed | the air or water path is blocked | airflow-clear
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
-shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand | the shaft turns freely by hand | shaft-stuck
+shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand, turns free by hand, turns easily by hand, turns good by hand, motor turns freely, motor turns by hand | the shaft turns freely by hand | shaft-stuck
 shaft-stuck | shaft stuck, stuck by hand, does not turn by hand | the shaft does not turn by hand, uncoupled from its load |
 starts-when-pushed | starts when pushed, spins when pushed, runs when pushed, starts with a push, starts with push, starts only when pushed, starts if pushed, starts by hand, runs if pushed, runs if i push it, starts if i push it, runs if i spin it, starts if i spin it, runs when spun, starts when spun, spins if pushed, needs a push, needs a push to start, fan starts when pushed, fan starts with a push, motor starts when pushed, blade starts when pushed, fan runs when pushed | runs on when its shaft is given a turn with a tool | silent
 one-speed-dead | one speed dead, dead on one speed, dead on high, dead on low, dead on medium, runs on high only, runs on low only, one speed only | the motor runs, but not on every speed | silent all-dead
 speed-switch-none | no speed switch, one speed motor | the motor has one speed, or its speeds are set by the control | speed-switch-closed speed-switch-open one-speed-dead
-load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump | what the motor drives is jammed | load-free
-load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns | what the motor drives turns freely |
+load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump, pump filter blocked, pump filter clogged, sock in impeller, object in impeller, coin in impeller | what the motor drives is jammed | load-free
+load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns, drum turns free by hand, drum turns freely by hand, drum turns easily by hand, drum turns good by hand, drum turns fine by hand | what the motor drives turns freely |
 
 # Draining, drying.
 drains | drains, drains now, pumps out, water goes out, empties | the pump takes the water out | does-not-drain load-jammed impeller-loose hose-blocked
@@ -189,7 +189,7 @@ level-full | level says full, pressure switch says full, float stuck up, float s
 level-empty | level says empty, pressure switch says empty, float stuck down, pressure hose off | the level sensing reports nothing at a full tub | level-sound
 level-sound | level sensing good, pressure switch good, float moves | the level sensing reports the water as it stands |
 noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should not | quiet-now
-quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise | it runs without the noise |
+quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise, runs quiet | it runs without the noise |
 
 # Burners and heat.
 igniter-glows | igniter glows, igniter glowing, igniter on | the igniter glows when heat is called for | igniter-dark igniter-open
@@ -197,17 +197,17 @@ igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, ig
 igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
-flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost | a flame lights and goes out again within seconds | flame-none
+flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost, flame lights then drops out, lights then drops out, lights and drops out, burner lights then drops out, flame lights then out, flame lights and goes out, flame lights but goes out, flame lights but drops out, burner lights but goes out | a flame lights and goes out again within seconds | flame-none
 flame-none | no flame, flame does not light, burner does not light | no flame follows |
 too-hot | too hot, overheats, runs too hot | it gets hotter than it is set to | heat-right does-not-heat heats-slowly
 heat-right | heat right, holds its temperature, temperature right | it holds the temperature that is set |
 heats-when-off | heats when off, still calls when hot, heat stays on, element stays on | the heat stays on above the set point or with the control off | heat-stops
 heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
-pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt | a pole of the contactor is open or burnt | pole-sound
+pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt, contactor pitted, contacts pitted, contactor contacts burnt, contactor burned | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
 fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
 switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed
-heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element | the heater is open | heater-sound heater-suspect
+heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element, bake element burnt through, element burned out, heater burnt out, bake element broken, heater element broken | the heater is open | heater-sound heater-suspect
 
 # Read with a meter or gauge, and judged by the technician.
 cord-shorted | cord shorted, cord pins touch | two conductors of the cord touch |

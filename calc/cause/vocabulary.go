@@ -83,31 +83,90 @@ func plain(code string) string {
 
 // FindFinding looks for a finding at the start of a text typed after `saw`.
 // Dashes and spaces count alike, the longest wording wins, and what follows it
-// is free text; but a text that goes on to deny what it named is no finding.
-// It gives the code and the words that matched.
+// is free text; but a text that goes on to deny what it named is no finding, nor
+// is one that vouches and goes on to limit it. It gives the code and the words
+// that matched.
 func FindFinding(text string) (code, matched string, ok bool) {
+	code, matched, by := begins(text)
+	if code == "" || by != "" {
+		return "", "", false
+	}
+	return code, matched, true
+}
+
+// Limited gives what the finding at the start of a text means and the word
+// behind it that leaves nothing of it; "" when no word does.
+func Limited(text string) (help, by string) {
+	code, _, by := begins(text)
+	if by == "" {
+		return "", ""
+	}
+	f, _ := Lookup(code)
+	return f.Help, by
+}
+
+// begins gives the finding at the start of a text, the words that name it, and
+// the word behind them that denies or limits it.
+func begins(text string) (code, phrase, by string) {
+	v := vocabulary()
 	words := fold(text)
-	for n := min(len(words), vocabulary().longest); n > 0; n-- {
+	for n := min(len(words), v.longest); n > 0; n-- {
 		phrase := strings.Join(words[:n], " ")
-		c, known := vocabulary().phrases[phrase]
+		c, known := v.phrases[phrase]
 		if !known {
 			continue
 		}
-		for _, w := range words[n:] {
-			if denies[w] {
-				return "", "", false
+		rest := words[n:]
+		if c == "starts-and-runs" && len(rest) > 0 && hedges()[rest[0]] {
+			return c, phrase, rest[0] // it starts, but not by itself
+		}
+		vouches := v.vouches(c)
+		for _, w := range rest {
+			if denies[w] || vouches && limits()[w] {
+				return c, phrase, w
 			}
 		}
-		if c == "starts-and-runs" && n < len(words) && hedges()[words[n]] {
-			return "", "", false // it starts, but not by itself
-		}
-		return c, phrase, true
+		return c, phrase, ""
 	}
-	return "", "", false
+	return "", "", ""
+}
+
+// vouches reports whether a finding says that something is as it should be, so
+// that words which limit it leave nothing of it: it speaks against causes or
+// proves a repair, and is neither a sign of a complaint nor shows a cause.
+func (v *lexicon) vouches(code string) bool {
+	s := v.vouching()
+	return s.has(v.number[code])
+}
+
+// buildVouching derives which findings vouch from the tables of causes and
+// complaints; what clears a danger does.
+func (v *lexicon) buildVouching() set {
+	var against, fault set
+	for _, table := range causeTables {
+		for i := range table {
+			against = against.or(v.set(table[i].Code, table[i].Contradicts))
+			fault = fault.or(v.set(table[i].Code, table[i].ShownBy))
+		}
+	}
+	for i := range complaints {
+		against = against.or(v.set(complaints[i].Code, complaints[i].Cured))
+		fault = fault.or(v.set(complaints[i].Code, complaints[i].Signs))
+	}
+	for i, f := range v.terms {
+		switch {
+		case strings.HasPrefix(f.Code, "no-"):
+			against.add(i)
+		case strings.HasSuffix(f.Code, "-partial"):
+			fault.add(i) // it is limited by itself
+		}
+	}
+	return against.minus(fault)
 }
 
 // FindFindings looks for the findings of a text typed after `saw`: those parted
-// by commas, and both fans at once. It gives their codes, each once.
+// by commas, and both fans at once. It gives their codes, each once; one that
+// vouches gives way to one that it cannot stand beside: it starts, and cuts out.
 func FindFindings(text string) []string {
 	var out []string
 	for _, part := range strings.Split(text, ",") {
@@ -125,7 +184,10 @@ func FindFindings(text string) []string {
 			}
 		}
 	}
-	return out
+	v, all := vocabulary(), slices.Clone(out)
+	return slices.DeleteFunc(out, func(code string) bool {
+		return v.vouches(code) && slices.ContainsFunc(all, func(o string) bool { return !v.vouches(o) && v.excludes[v.number[code]].has(v.number[o]) })
+	})
 }
 
 // Heard gives the findings that a customer's words name, each once, sorted.
@@ -153,9 +215,15 @@ func Heard(text string) []string {
 // denies holds the words that turn a finding into its opposite when they come
 // after it.
 var denies = map[string]bool{
-	"no": true, "not": true, "never": true, "without": true, "stopped": true,
+	"no": true, "none": true, "not": true, "never": true, "without": true, "stopped": true,
 	"gone": true, "isn't": true, "doesn't": true, "won't": true, "nor": true,
 }
+
+// limits are the words that leave nothing of a good finding when they come after
+// it: it starts, but trips; tight, except one; runs backwards.
+var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally", "intermittent", "intermittently", "erratic", "erratically", "barely", "hardly", "almost", "partly", "half",
+	"slow", "slowly", "weak", "weakly", "stiff", "stiffly", "backward", "backwards", "reverse", "briefly", "until", "unless", "wobbles",
+	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "pushed", "tries", "sec", "secs", "second", "seconds", "fan")
 
 // hedges are the words behind which stands what a machine needs to start.
 var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")

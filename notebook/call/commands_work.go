@@ -165,7 +165,11 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	c.warnOfDanger(r, codes)
 	c.warnOfWork(r, t)
 	if len(codes) == 0 {
-		r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		if means, by := cause.Limited(c.fanWords(t)); by != "" {
+			r.add(Plain, "Seen: "+t+". By the word “"+by+"” it is not taken as: "+means+".")
+		} else {
+			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		}
 		c.spend(40_000 + 100*len(t))
 		if near := cause.Near(t, 3); len(near) > 0 {
 			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help findings lists them all.")

@@ -424,7 +424,7 @@ func TestWhatAReadingIsOf(t *testing.T) {
 		{"no place where there is no compressor", "unit water heater; fault no heat; amp 18.6", []string{"line 18.6 A"}, []string{"comp"}, nil, "", source},
 		{"it needs a push", "fault hums; saw starts with a push", []string{"starts when pushed", "runs on when its shaft is given a turn"}[1:], []string{"starts by itself"}, nil, "", source},
 		{"pushed only", "fault hums; saw starts only when pushed", []string{"given a turn"}, nil, nil, "", source},
-		{"with what it starts", "fault hums; saw starts with a test cord", []string{"none of the listed"}, nil, nil, "", source},
+		{"with what it starts", "fault hums; saw starts with a test cord", []string{"not taken as"}, nil, nil, "", source},
 		{"does not cool, stands still", "unit fridge; fault not cooling; saw comp not running", []string{"taken from here on as: clicks or stays silent"}, nil, nil, "three pairs", source},
 		{"and wants what such a machine wants", "unit fridge; fault not cooling; saw comp not running; missing", []string{"windings of the machine"}, []string{"frost on the evaporator"}, nil, "", source},
 		{"and is proved by starting", "unit fridge; fault not cooling; saw comp not running; ohm ptc OL cold; did replaced start device", []string{"the start seen"}, nil, nil, "", source},
