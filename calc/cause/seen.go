@@ -152,6 +152,8 @@ does-not-dry | does not dry, doesn't dry, not drying, still damp, no water in bu
 
 # Dangers.
 shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a shock, shocked me, tingles, tingle, got a tingle, metal is live, case is live | somebody felt a shock from its metal |
+called-unsafe | unsafe, not safe, dangerous, do not use, red tagged | it was called unsafe |
+no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
 no-smoke | no smoke, no sparks, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
@@ -192,7 +194,7 @@ noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should
 quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise, runs quiet | it runs without the noise |
 
 # Burners and heat.
-igniter-glows | igniter glows, igniter glowing, igniter on | the igniter glows when heat is called for | igniter-dark igniter-open
+igniter-glows | igniter glows, igniter glowing, igniter on, igniter sparks, sparks at igniter, sparks at the igniter, sparks at electrode, electrode sparks | the igniter glows or sparks when heat is called for | igniter-dark igniter-open
 igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, igniter not glowing, igniter dead | the igniter stays dark when heat is called for | flame-lights
 igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |

@@ -25,6 +25,7 @@ const (
 	HighVoltage      = "high-voltage"
 	FuelGas          = "fuel-gas"
 	Monoxide         = "carbon-monoxide"
+	Unsafe           = "unsafe"
 )
 
 // Caution is one warning.
@@ -82,6 +83,9 @@ var table = []Caution{
 		"common practice"},
 	{Monoxide,
 		"Carbon monoxide kills unnoticed: get everybody out, air the place, leave the burner off; the rest is for the licensed.",
+		"common practice"},
+	{Unsafe,
+		"What is unsafe stays off and labelled, and its user is told; local rules say who else is.",
 		"common practice"},
 	{HighVoltage,
 		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",

@@ -56,6 +56,8 @@ var alarming = []alarm{
 	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"},
 		proof: "that it neither smokes nor smells burnt any more (saw no smoke)",
 		next:  "find the burnt place with the power off: saw burnt wire, or saw terminals tight", late: true},
+	{code: "called-unsafe", caution: caution.Unsafe, cleared: []string{"no-called-unsafe"},
+		proof: "that it is safe to use (saw safe to use)"},
 }
 
 // standingAlarm is an alarm that nothing has cleared since it was last seen, or since

@@ -106,6 +106,60 @@ func TestDangersToldStand(t *testing.T) {
 	}
 }
 
+// A danger told of in passing counts as seen, in whatever line it stands; words that
+// only sound like one, or say that it is gone, do not: common practice.
+func TestDangersToldInPassing(t *testing.T) {
+	for line, want := range map[string]string{
+		"note faint smell of gas at the valve":            "gas-smell",
+		"did tightened union, still smells of gas":        "gas-smell",
+		"left running, smells of gas":                     "gas-smell",
+		"close waits for a valve, smell of gas at union":  "gas-smell",
+		"note customer felt a tingle at the lid":          "shock",
+		"close no fault found, metal live":                "shock",
+		"note smoke from the motor":                       "smoke",
+		"note plug melted":                                "smoke",
+		"saw lint fire inside":                            "smoke",
+		"saw outlet scorched":                             "smoke",
+		"saw CO 85 ppm in supply":                         "co",
+		"note heat exchanger cracked, CO 60ppm":           "co",
+		"saw crack in heat exchanger":                     "co",
+		"saw flame rollout switch tripped":                "co",
+		"saw flue pipe disconnected":                      "co",
+		"saw yellow flames":                               "co",
+		"saw bubbles at union":                            "gas-leak",
+		"close unsafe, do not use":                        "called-unsafe",
+		"close red tagged":                                "called-unsafe",
+		"note unit is not safe to use":                    "called-unsafe",
+		"saw metal live":                                  "shock",
+		"saw case live, 90V to earth":                     "shock",
+		"note no smell of gas":                            "",
+		"note gas smell gone":                             "",
+		"did gas leak mended and tested good":             "",
+		"did replaced melted plug":                        "",
+		"saw shock absorber broken":                       "",
+		"saw suspension shocks worn":                      "",
+		"saw shocks bad":                                  "",
+		"saw sparks at igniter ok":                        "",
+		"note smoke detector chirps":                      "",
+		"note CO 3 ppm in the flue":                       "",
+		"saw flames even and blue":                        "",
+		"saw rollout switch closed":                       "",
+		"note client keeps it off until it is safe again": "",
+	} {
+		c := applyAll(t, "unit gas furnace", "fault no heat", line)
+		got := ""
+		for _, a := range c.alarms() {
+			got += a.code
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+		if unsafe := c.Record().Header.Result == "unsafe"; unsafe != (want != "") {
+			t.Errorf("%s: unsafe %v", line, unsafe)
+		}
+	}
+}
+
 // Every danger can be seen and shown to be gone by a finding, or is judged.
 func TestDangersAreOfTheVocabulary(t *testing.T) {
 	for _, a := range alarming {

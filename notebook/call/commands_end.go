@@ -29,6 +29,7 @@ func endCommands() []Command {
 				c.closed = append(c.closed, c.entry)
 				c.set("closing", a.text("TEXT"))
 				c.hearEnding(a.text("TEXT"), true)
+				c.told(r, a.text("TEXT"))
 				m := c.missing()
 				unsafe := c.unsafe()
 				switch {

@@ -82,6 +82,7 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.worked(work{c.entry, c.at, "did", a.text("TEXT")})
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
+				c.told(r, strings.Join(said.Unmended(a.text("TEXT")), ", "))
 				if said.Undone(a.text("TEXT")) {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
@@ -123,7 +124,9 @@ func workCommands() []Command {
 					return r, nil
 				}
 				c.worked(work{c.entry, c.at, "note", a.text("TEXT")})
-				return c.warnOfWork(say("Noted."), a.text("TEXT")), nil
+				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
+				c.told(r, a.text("TEXT"))
+				return r, nil
 			},
 		},
 	}
@@ -151,14 +154,10 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		c.findings = append(c.findings, finding{c.entry, "", t})
 	}
 	for _, code := range codes {
-		c.findings = append(c.findings, finding{c.entry, code, t})
+		c.sight(code, t)
 		if among(liveFindings, code) {
 			c.live, live = append(c.live, c.entry), true
 		}
-		if c.seenAt[code] == nil {
-			c.seenCodes = append(c.seenCodes, code)
-		}
-		c.seenAt[code] = append(c.seenAt[code], c.entry)
 	}
 	c.worked(work{c.entry, c.at, "saw", t})
 	r := &Reply{}
@@ -169,6 +168,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 			r.add(Plain, "Seen: "+t+". By the word “"+by+"” it is not taken as: "+means+".")
 		} else {
 			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		}
+		if _, by := cause.Limited(c.fanWords(t)); by != "" {
+			return c.finish(r), nil
 		}
 		c.spend(40_000 + 100*len(t))
 		if near := cause.Near(t, 3); len(near) > 0 {
@@ -198,6 +200,15 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	return c.finish(r), nil
 }
 
+// sight notes a finding of the line at hand.
+func (c *Call) sight(code, text string) {
+	c.findings = append(c.findings, finding{c.entry, code, text})
+	if c.seenAt[code] == nil {
+		c.seenCodes = append(c.seenCodes, code)
+	}
+	c.seenAt[code] = append(c.seenAt[code], c.entry)
+}
+
 // sighted gives the findings of what was typed after saw: those of the
 // vocabulary, in this appliance, and the dangers that its words speak of.
 func (c *Call) sighted(text string) []string {
@@ -214,12 +225,16 @@ func (c *Call) sighted(text string) []string {
 }
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
-// refrigerant.
+// refrigerant; and a filter where water does not go out is that of the water.
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
 	switch {
 	case code == "leak-found" && a.Unsealed && a.Gas:
 		return "gas-leak"
+	case c.complaint() == said.NoDrain && code == "airflow-blocked":
+		return "hose-blocked"
+	case c.complaint() == said.NoDrain && code == "airflow-clear":
+		return "hose-clear"
 	case code == "gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
 		return "leak-found"
 	}

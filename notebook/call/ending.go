@@ -114,12 +114,17 @@ func leftCommand() Command {
 		apply: func(c *Call, a *args) (*Reply, error) {
 			t := a.text("STATE")
 			state := said.StateLeft(t)
+			if state == "" && said.Has(t, []string{"unsafe", "not safe"}) {
+				return nil, a.get("STATE").errorf("%q says that it is unsafe, and not how it is left", clip(t, 40)).
+					WithHint("saw %s; then how it is left: left tagged out", t)
+			}
 			if state == "" || said.Has(" "+t, []string{" not "}) {
 				return nil, a.get("STATE").errorf("%q is no state in which a unit is left", clip(t, 40)).
 					WithHint("one of: %s; and in your own words what else there is to say of it", strings.Join(leftWords(c), ", "))
 			}
 			c.set("left", t)
 			r := say("Left: " + t + ".")
+			c.told(r, t)
 			if state == "running" && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)
 			}

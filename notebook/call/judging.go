@@ -8,6 +8,7 @@ import (
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // subject says which judgement a reading bears on: its kind and name.
@@ -70,7 +71,7 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if c.ofAir(r) {
 			return splitKind, "air"
 		}
-		if spaceOf(r.a) != "" {
+		if c.spaceOf(r.a) != "" {
 			return "temp", r.a
 		}
 	}
@@ -87,16 +88,29 @@ func isLine(r *reading) bool {
 	return strings.HasPrefix(a, "l") && len(a) <= 2 && (b == "n" || strings.HasPrefix(b, "l") && len(b) <= 2)
 }
 
-// spaceOf says which published target a place's temperature has.
-func spaceOf(place string) judge.Space {
+// spaceOf says which published target a place's temperature has. The one space of
+// a walk-in, a display case or a cooler is a freezer's where the unit is one.
+func (c *Call) spaceOf(place string) judge.Space {
 	p := strings.ToLower(place)
 	switch {
 	case strings.HasPrefix(p, "freezer"):
 		return judge.Freezer
 	case strings.HasPrefix(p, "fridge"), strings.HasPrefix(p, "fresh"), strings.HasPrefix(p, "cabinet"):
 		return judge.FreshFood
+	case startsWithAny(p, onlySpaces) && !c.appliance().Unsealed && !c.appliance().Air:
+		if said.Has(c.last("unit"), []string{"freez"}) {
+			return judge.Freezer
+		}
+		return judge.FreshFood
 	}
 	return ""
+}
+
+// onlySpaces are names of the one cold space of an appliance.
+var onlySpaces = []string{"box", "cooler", "walk-in", "walkin", "display", caseName, "compartment"}
+
+func startsWithAny(s string, starts []string) bool {
+	return slices.ContainsFunc(starts, func(w string) bool { return strings.HasPrefix(s, w) })
 }
 
 // last2 gives the last two readings under a key that still count.
@@ -228,8 +242,8 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgePressure(rs), true
 	case "temp":
 		r := latest(rs)
-		v := judge.TemperatureTarget(spaceOf(name), c.value(r))
-		if !strings.EqualFold(name, string(spaceOf(name))) {
+		v := judge.TemperatureTarget(c.spaceOf(name), c.value(r))
+		if !strings.EqualFold(name, string(c.spaceOf(name))) {
 			v.Subject = name + " temperature"
 		}
 		return v, true

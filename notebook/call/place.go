@@ -27,7 +27,7 @@ func init() {
 		{[]string{"relay-coil", "relay-contact", "relay"}, "current relay", judgeRelay},
 		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
-		{[]string{"heater", "defrost-heater", "element", "bake", "broil"}, "heater element", judgeHeater},
+		{[]string{"heater", "defrost-heater", "element", "bake", "broil", "ring", "hotplate", "grill"}, "heater element", judgeHeater},
 		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
 		{[]string{"limit", "thermal-fuse", "tco"}, "thermal limit or fuse", judgePath(judge.Limit)},
 		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},

@@ -159,7 +159,9 @@ func (c *Call) proofList() []proofWanted {
 var placesOfProof = []struct{ word, place string }{
 	{"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
 	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"},
+	{"furnace", "supply"}, {"boiler", "water"},
 	{"freezer", "freezer"}, {"fridge", "fridge"}, {"refrig", "fridge"}, {"fresh food", "fridge"},
+	{"walk-in", "box"}, {"walk in", "box"}, {"display", caseName}, {"merchand", caseName}, {"cooler", "cooler"},
 }
 
 func (c *Call) placeOfProof() string {
@@ -322,7 +324,7 @@ const enoughToTell = 5
 
 func (c *Call) curve(place string, rs []*reading) record.Curve {
 	target := pulldown.Refrigerator
-	if spaceOf(place) == judge.Freezer {
+	if c.spaceOf(place) == judge.Freezer {
 		target = pulldown.Freezer
 	}
 	k := record.Curve{Place: place, Unit: "C", Target: target.Celsius}
@@ -391,7 +393,7 @@ func (c *Call) timed(r *reading) int {
 
 // tellCourse adds where a pull-down stands.
 func (c *Call) tellCourse(r *reading, reply *Reply) {
-	if n := c.timed(r); n == fewestForCourse-1 && spaceOf(r.a) != "" {
+	if n := c.timed(r); n == fewestForCourse-1 && c.spaceOf(r.a) != "" {
 		reply.add(Ask, "Pull-down of "+r.a+": two timed readings; a third tells whether it is on course, a fourth whether it will not get there.")
 	}
 	for _, k := range c.curves(c.since(), math.MaxInt) {

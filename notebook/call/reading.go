@@ -308,6 +308,8 @@ func (r *reading) toShell() {
 			}
 		}
 		return
+	case r.quality.word == "temp":
+		return
 	case r.quality.word != "ohm" || r.b == "":
 		if strings.EqualFold(r.a, caseName) {
 			r.a, r.b = r.b, r.a

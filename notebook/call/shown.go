@@ -150,7 +150,7 @@ func course(freezerToo bool) func(*Call, int) shown {
 		for _, k := range c.curves(since, math.MaxInt) {
 			last := k.Points[len(k.Points)-1]
 			text := k.Place + " " + degrees(last.Celsius, k.Unit) + ", " + k.Verdict + " (entry " + itoa(last.Entry) + ")"
-			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && (freezerToo || spaceOf(k.Place) != judge.Freezer) {
+			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && (freezerToo || c.spaceOf(k.Place) != judge.Freezer) {
 				return shown{held: true, text: text}
 			}
 			out.text = text
@@ -168,7 +168,7 @@ func heat(c *Call, since int) shown {
 		return s
 	}
 	least := float64(heated)
-	if strings.EqualFold(r.a, "water") {
+	if strings.EqualFold(r.a, "water") || c.appliance().Furnace {
 		least = heatedWater
 	}
 	return shown{held: c.value(r).Lo >= least, text: r.shown() + " (entry " + itoa(r.entry) + ")"}

@@ -69,6 +69,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 		}
 	}
 	text := clip(l.Body, 40)
+	if strings.EqualFold(first.Text, "unsafe") {
+		return e.WithHint("what makes it unsafe: saw %s; and how it is left: left tagged out", text)
+	}
 	if c.last("fault") == "" && len(cause.Hits(l.Body)) > 0 && len(l.Words) > 1 {
 		return e.WithHint("the complaint: fault %s; or write it down as it is: note %s", text, text)
 	}

@@ -3,10 +3,12 @@ package call
 import (
 	"fmt"
 	"math"
-	"ohmcall/notebook/said"
 	"slices"
 	"strconv"
 	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 //go:noinline
@@ -43,6 +45,31 @@ func (c *Call) alarmed(r *Reply, text string) {
 	for _, a := range said.Alarms(text) {
 		if c.inAppliance(a.Finding) == a.Finding {
 			c.warn(r, a.Caution)
+		}
+	}
+}
+
+// told takes a danger that a line speaks of in passing for seen, and says so: a
+// note is read less than a verdict.
+func (c *Call) told(r *Reply, text string) {
+	for _, a := range said.Alarms(text) {
+		code := c.inAppliance(a.Finding)
+		if c.lastOf(c.seenAt[code], c.entry) == c.entry {
+			continue
+		}
+		c.sight(code, text)
+		if code == a.Finding {
+			c.warn(r, a.Caution)
+		}
+		f, _ := cause.Lookup(code)
+		for _, al := range alarming {
+			if al.code == code && (al.when == nil || al.when(c)) {
+				t := "Counts as seen: " + f.Help + "; what is wanted then is " + al.proof + "."
+				if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
+					t += " If it never was: strike " + itoa(c.entry) + "."
+				}
+				r.add(Bad, t).flag("danger-told")
+			}
 		}
 	}
 }

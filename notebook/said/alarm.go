@@ -1,35 +1,77 @@
 package said
 
-import "ohmcall/calc/caution"
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+
+	"ohmcall/calc/caution"
+)
 
 // Alarm is a danger that words speak of.
 type Alarm struct {
-	words   []string
+	quick   []string // without one of which the patterns are not looked at
+	is, not func() *regexp.Regexp
 	Caution string // the code of its caution
 	Finding string // the code of what was found by these words
 }
 
+// gone tells a clause of a danger that is no more, or never was.
+var gone = Lazily(`\b(mended|repaired|fixed|cured|gone|cleared|tested (good|tight|ok)|no longer|no more|any ?more|not|never|without|nothing|free of)\b|n.t\b`)
+
+const (
+	bareMetal = `(metal|case|cabinet|body|door|frame|chassis|housing|panel)`
+	mainsPart = `(plug|outlet|socket|receptacle|cord|flex|terminal block)`
+	burntBy   = `(melt\w*|burn\w*|scorch\w*|charred|on fire)`
+)
+
 var alarms = []Alarm{
-	{[]string{"shock", "tingl", "zapped", "bitten by", "live case", "live cabinet"}, caution.Shock, "shock"},
-	{[]string{"sparks", "sparked", "sparking", "arcing", "arced", "smoke", "smoking", "burning smell", "smell of burning", "burnt smell", "smells burnt", "smells of burning", "flames", "caught fire"}, caution.Smoke, "smoke"},
-	{[]string{"gas smell", "smell of gas", "smells of gas", "smells gas", "smelled gas", "smell gas", "gas odor", "gas odour", "odor of gas"}, caution.GasSmell, "gas-smell"},
-	{[]string{"gas leak", "leaking gas", "leaks gas", "leak at the gas", "leak at gas"}, caution.GasSmell, "gas-leak"},
-	{[]string{"carbon monoxide", "co alarm", "co detector", "heat exchanger cracked", "cracked heat exchanger", "flue blocked", "blocked flue"}, caution.Monoxide, "co"},
+	{[]string{"shock", "tingl", "zapped", "bitten by", "live ", " live"},
+		Lazily(`\bshock(s|ed|ing)?\b|tingl|\bzapped\b|\bbitten by\b|\b` + bareMetal + ` (is |was )?live\b|\blive ` + bareMetal + `\b`),
+		Lazily(`\bno (shock|tingl)|shock absorb|absorber|suspension|(gas|tub|front|rear|new|worn|broken) shocks?\b|\bshocks? (are |is )?(worn|broken|bad|weak|leak\w*|gone|off)|\b(damper|spring)`), caution.Shock, "shock"},
+	{[]string{"spark", "arc", "smok", "burn", "scorch", "melt", "charred", "fire", "flames"},
+		Lazily(`\b(sparks|sparked|sparking|arcing|arced|smoke|smoking)\b|\bburn(ing|t) smell\b|\bsmells? (of )?burn(t|ing)\b|\b(in|out|and) flames\b|\bflames (from|behind|inside|came|shot)|\b(caught|on|lint|small|a) fire\b|\bscorch(ed)?\b|\bburn marks?\b|\b` + mainsPart + ` (is |was |has |have )?` + burntBy + `|\b(melted|burnt|burned|scorched|charred) (the )?` + mainsPart),
+		Lazily(`\bno (spark|arc|smok|burn|smell|fire)|\bspark\w* (at|from|of|to) (the )?(igni|electrode|candle|burner|brush)|(igniter|ignitor|electrode|brush\w*|burner) sparks?|smoke (detector|alarm)`), caution.Smoke, "smoke"},
+	{[]string{"gas", "odor", "odour"},
+		Lazily(`\bgas smell|\bsmell(s|ed|ing)?( of| like)? gas\b|\bgas odou?r|\bodou?r of gas`), Lazily(`\bno (gas|smell|odou?r)|flue gas`), caution.GasSmell, "gas-smell"},
+	{[]string{"gas"},
+		Lazily(`\bgas (is )?leak|\bleak(s|ing)? (of )?gas\b|\bleak at (the )?gas`), Lazily(`\bno (gas )?leak|leak test`), caution.GasSmell, "gas-leak"},
+	{[]string{"monoxide", "co ", " co", "exchanger", "flue", "chimney", "roll", "soot", "yellow", "lazy"},
+		Lazily(`carbon monoxide|\bco (alarm|detector)|\bhigh co\b|\bco\b.{0,20}\b[1-9]\d+ ?ppm|\b[1-9]\d+ ?ppm (of )?co\b|(crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)?( the)? heat exchanger|heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)` +
+			`|\b(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b)|(block|disconnect)\w* (flue|chimney)|\brolls? ?out\b|\brollout\b|\bsooty?\b|(yellow|lazy) flame|flames? (is |are |burns? |burn )?(yellow|lazy)`),
+		Lazily(`\bno (co\b|carbon|soot|crack|roll)|rollout (switch )?(closed|good|sound|ok)|soot.?free`), caution.Monoxide, "co"},
+	{[]string{"unsafe", "not safe", "not be used", "danger", "not use", "n't use", "tagged", "at risk"},
+		Lazily(`^unsafe\b|\b(is|it|unit|machine|appliance|left|as|and|now|found|was) unsafe\b|\bnot safe (to (use|run|operate)|for use)|\bdanger(ous)?\b|\b(do|must|should|may) ?(not|n.t) (be )?used?\b|\bred.?tag\w*|\bat risk\b`),
+		Lazily(`no danger|not unsafe|before|until|danger (label|sign)`), caution.Unsafe, "called-unsafe"},
 }
 
 // Alarms gives the dangers that a text speaks of.
 func Alarms(text string) []Alarm {
 	var out []Alarm
-	for _, a := range alarms {
-		for _, w := range a.words {
-			if Has(text, []string{w}) && !Has(text, []string{"no " + w}) {
+	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(text, anyAlarm()) {
+		return nil
+	}
+	for _, clause := range Clauses(text) {
+		for _, a := range alarms {
+			if Has(clause, a.quick) && a.is().MatchString(clause) && !a.not().MatchString(clause) && (a.Caution == caution.Unsafe || !gone().MatchString(clause)) && !slices.ContainsFunc(out, a.same) {
 				out = append(out, a)
-				break
 			}
 		}
 	}
 	return out
 }
+
+func (a Alarm) same(b Alarm) bool { return a.Finding == b.Finding }
+
+// anyAlarm are the words without one of which no danger is spoken of.
+var anyAlarm = sync.OnceValue(func() []string {
+	var out []string
+	for _, a := range alarms {
+		out = append(out, a.quick...)
+	}
+	return out
+})
 
 // MadeSafe reports whether words begin with how a unit is made safe.
 func MadeSafe(text string) bool { return madeSafe().MatchString(text) && !NotSafe(text) }

@@ -29,6 +29,7 @@ type Appliance struct {
 
 // ApplianceOf reads the words for a unit and those of its complaint.
 func ApplianceOf(unit, fault string) *Appliance {
+	unit = roomHeatPump(unit)
 	both := strings.ToLower(unit + " " + fault)
 	heard := cause.Heard(fault)
 	for _, a := range Alarms(fault) {
@@ -45,6 +46,15 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
+}
+
+// roomHeatPump adds to the words for a heat pump that warms and cools rooms what it
+// is besides: an air conditioner.
+func roomHeatPump(unit string) string {
+	if low := strings.ToLower(unit); heatPumps().MatchString(low) && !Has(low, []string{"dry", "dri", "tumbl", "wash", "water", "pool", "humid", "air con", "aircon"}) {
+		return unit + " (air conditioner)"
+	}
+	return unit
 }
 
 // highVolts are appliances with thousands of volts inside.
@@ -73,7 +83,7 @@ const (
 	washers  = `\b(dish)?wash(er|ing)`
 	dryers   = `dryer|drier|tumbl`
 	laundry  = `\bwash(er|ing)|laundry|` + dryers
-	airUnits = `air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
+	airUnits = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits = `\bgas\b`
 	hotter   = `too hot|overheat|burns |scorch`
 	phases3  = `\b(three|3).?ph(ase)?\b`
@@ -112,6 +122,8 @@ var appliances = []byAppliance{
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
+	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, "gas-no-heat", []string{"", "hums-trips", "trips-breaker"}},
+	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|never|no)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},

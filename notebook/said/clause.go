@@ -67,7 +67,7 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
-var notWork = Lazily(`^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+var notWork = Lazily(`^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
 	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
 	`|\b(for|to|as) (a |the )?test(ing)?\b`)
@@ -79,6 +79,13 @@ func Stated(text string) []string {
 		return notDone().MatchString(c) || notWork().MatchString(c) || states().MatchString(c) && !Works(c)
 	})
 }
+
+// Unmended gives the clauses of a text that do not begin with a word of mending.
+func Unmended(text string) []string {
+	return slices.DeleteFunc(Clauses(text), func(c string) bool { return mending().MatchString(c) })
+}
+
+var mending = Lazily(`^(i |we )?(re(plac|new|pair|mad|fitt|wir|mov|seal|tight|terminat|connect)\w*|chang\w+|fitt?\w*|new|cut|clean\w*|tighten\w*|swapp\w*|install\w*|put|seal\w+|mended|fixed|clear\w+)\b`)
 
 // states tells a clause of how something was found.
 var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|bad|dead|worn( out)?|broken|weak|leaking|stuck|tripped|locked up|jammed|blown|cracked|dirty|clogged|iced( up)?)$`)

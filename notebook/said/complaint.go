@@ -31,6 +31,10 @@ func complaintsOf(words, unit string) []cause.Hit {
 	if words == "" {
 		return hits
 	}
+	if i := slices.IndexFunc(hits, func(h cause.Hit) bool { return h.Code == "trips-breaker" }); i > 0 && Has(words, []string{"breaker", "gfci", "rcd", "fuse"}) {
+		// What trips the breaker is looked for first: it may be an earth fault.
+		return slices.Concat(hits[i:i+1], hits[:i], hits[i+1:])
+	}
 	if hit, ok := taken(words, unit, hits); ok {
 		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code })
 		return append([]cause.Hit{hit}, hits...)

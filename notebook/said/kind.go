@@ -19,7 +19,7 @@ func hasNoOutlet(text string) bool {
 
 // withoutCompressor tells an appliance that has none by what it is called.
 var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
-	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill)\b`),
+	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill|furnace|boiler|fireplace)\b`),
 		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator)\b`)
 })
 
