@@ -125,7 +125,7 @@ func (c *Call) unsafe() []string {
 		told = w.Entry
 		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.Entry)+": "+w.Text)
 	}
-	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == "running" {
+	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == said.Running {
 		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
 	}
 	return out

@@ -101,6 +101,11 @@ func TestLeft(t *testing.T) {
 		want  string
 	}{
 		{[]string{"left running"}, "running"},
+		{[]string{"left running, client was offered a new one"}, "running"},
+		{[]string{"left running, with the light off"}, "running"},
+		{[]string{"left running, the date is on its tag"}, "running"},
+		{[]string{"left switched off, it was running before"}, "off"},
+		{[]string{"left off, client was told not to have it running"}, "off"},
 		{[]string{"left tagged out, key with the client"}, "tagged out"},
 		{[]string{"left unplugged and tagged"}, "tagged out"},
 		{[]string{"left off at the wall switch"}, "off"},
