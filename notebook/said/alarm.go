@@ -1,6 +1,11 @@
 package said
 
-import "ohmcall/calc/caution"
+import (
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+)
 
 // Alarm is a danger that words speak of.
 type Alarm struct {
@@ -13,16 +18,17 @@ var alarms = []Alarm{
 	{[]string{"shock", "tingl", "zapped", "bitten by", "live case", "live cabinet"}, caution.Shock, "shock"},
 	{[]string{"sparks", "sparked", "sparking", "arcing", "arced", "smoke", "smoking", "burning smell", "smell of burning", "burnt smell", "smells burnt", "smells of burning", "flames", "caught fire"}, caution.Smoke, "smoke"},
 	{[]string{"gas smell", "smell of gas", "smells of gas", "smells gas", "smelled gas", "smell gas", "gas odor", "gas odour", "odor of gas"}, caution.GasSmell, "gas-smell"},
-	{[]string{"gas leak", "leaking gas", "leaks gas", "leak at the gas", "leak at gas"}, caution.GasSmell, "gas-leak"},
-	{[]string{"carbon monoxide", "co alarm", "co detector", "heat exchanger cracked", "cracked heat exchanger", "flue blocked", "blocked flue"}, caution.Monoxide, "co"},
+	{[]string{"gas leak", "leaking gas", "leaks gas", "leak at the gas ", "leak at gas "}, caution.GasSmell, "gas-leak"},
+	{[]string{"carbon monoxide", " co alarm", " co detector", "heat exchanger cracked", "cracked heat exchanger", "flue blocked", "blocked flue"}, caution.Monoxide, "co"},
 }
 
 // Alarms gives the dangers that a text speaks of.
 func Alarms(text string) []Alarm {
 	var out []Alarm
+	text = " " + strings.Join(cause.Fold(text), " ") + " "
 	for _, a := range alarms {
 		for _, w := range a.words {
-			if Has(text, []string{w}) && !Has(text, []string{"no " + w}) {
+			if Has(text, []string{w}) && !Has(text, []string{" no " + strings.TrimSpace(w)}) {
 				out = append(out, a)
 				break
 			}
