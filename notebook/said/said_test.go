@@ -94,7 +94,7 @@ func TestAlarms(t *testing.T) {
 		"got a shock": "shock", "shock absorbers worn": "", "shocks worn": "", "Shock-absorber leaks": "", "tingles": "shock",
 		"sparks at the relay": "smoke", "igniter sparks": "", "sparks but does not light": "", "sparks, then smokes": "smoke", "igniter sparks, burning smell": "smoke",
 		"blue flames": "", "yellow flames at the burner": "", "flames behind the panel": "smoke", "smoked glass shelf broken": "", "it smoked": "smoke",
-		"leak at the gasket": "", "leak at the gas valve": "gas-leak", "gas-smell": "gas-smell", "no gas smell": "", "no co alarm": "", "eco alarm lit": "", "CO alarm sounds": "co",
+		"leak at the gasket": "", "leak at the gas valve": "gas-leak", "gas-smell": "gas-smell", "no gas smell": "", "no co alarm": "", "eco alarm lit": "", "CO alarm sounds": "co", "flue disconnected": "co", "burner sooted": "co", "no co found": "", "gas odour": "gas-smell",
 	} {
 		got := ""
 		for _, a := range Alarms(text) {
