@@ -17,6 +17,7 @@ func TestStruckLeavesNothing(t *testing.T) {
 		"a need met by a finding":                 {[]string{"fault clicks", "need saw", "saw clicks"}, 3, nil},
 		"a need met by a plate":                   {[]string{"fault clicks", "need plate", "plate volts 115"}, 3, nil},
 		"what was read of a unit not touched":     {[]string{"fault clicks", "ohm heater 30"}, 2, []string{"close called off, nobody home"}},
+		"a machine put at hand":                   {[]string{"unit washer", "fault hums", "on pump"}, 3, []string{"plate amps 1", "show"}},
 		"what hid the reason for a repair":        {[]string{"fault clicks", "saw clicks", "ohm ptc OL cold", "ohm ptc 5 cold", "did replaced start device"}, 4, []string{"saw clicks"}},
 	} {
 		with := applyAll(t, slices.Concat(x.lines, []string{"strike " + itoa(x.struck) + " slip"}, x.after)...)
