@@ -34,7 +34,8 @@ func Names(text, of string) bool {
 	of = strings.ToLower(of)
 	words := strings.FieldsFunc(of, func(r rune) bool { return r == '-' || isDigit(r) })
 	if short := strings.Join(words, ""); len(short) < 3 {
-		return of != "" && slices.Contains(strings.Fields(text), of) // M1 is in many words
+		// M1 is in many words.
+		return slices.Contains(strings.Fields(text), of) && !Has(text, accessories)
 	}
 	number := strings.TrimLeftFunc(of, func(r rune) bool { return !isDigit(r) })
 	for _, w := range words {

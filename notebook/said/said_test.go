@@ -80,7 +80,7 @@ func TestNames(t *testing.T) {
 		{"thermostat", "M1", false}, {"pump", "M", false}, {"motor m1", "M1", true}, {"m1", "m1", true}, {"condenser fan", "C1", false},
 		{"gasket", "2", false}, {"evaporator fan 1", "fan2", false}, {"evaporator fan 2", "fan2", true}, {"fan", "fan2", true}, {"fan #1", "fan2", false},
 		{"heater 240 v", "heater2", true}, {"compressors", "compressor", true}, {"condenser fan motor", "cond-fan", true}, {"evap fan", "cond-fan", false},
-		{"motor", "motor", true}, {"motor 2", "motor", true}, {"compressor relay", "compressor", false}, {"pump", "", false},
+		{"motor", "motor", true}, {"motor 2", "motor", true}, {"compressor relay", "compressor", false}, {"m1 relay", "M1", false}, {"pump", "", false},
 	} {
 		if got := Names(x.text, x.of); got != x.want {
 			t.Errorf("%q names %s: %v", x.text, x.of, got)
