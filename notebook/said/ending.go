@@ -56,8 +56,11 @@ func Stops(clause string, closing bool) []*Ending {
 	return out
 }
 
-// unsaid tells a clause of what did not happen, or may.
-var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b`)
+// unsaid tells a clause of what did not happen, or may, or happened years ago, and
+// of what else is bought or dear.
+var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b` +
+	`|\b(bought|replaced) (it|this|the ` + theUnit + `) (.{0,30} )?(used|second.?hand|last year|years? ago|(19|20)\d\d)\b|\bsold (to|by|as|with|new)\b` +
+	`|\b(buys?|bought|buying) (the |an? |some |her |his |their )?(extended|extra|service|maintenance|warranty|insurance|filters?|food|parts?|spares?)\b|\b(heat|power|energy|electricity|gas|running it) (\w+ )?too (dear|expensive)`)
 
 // State is a state in which a unit is left, with the words for it. Of
 // several that a text names the first in the table counts.
