@@ -3,6 +3,7 @@ package call
 import (
 	"slices"
 	"strings"
+	"time"
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
@@ -303,8 +304,14 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 // (common practice).
 const iceBath = 0.2
 
+// besideFor is how long before a sensor the temperature is read that it has, and
+// pipes are places whose temperature no sensor of a cabinet has (common practice).
+const besideFor = 15 * time.Minute
+
+var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
+
 // temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
-// or the last temperature read before it.
+// or that read last of what it may sit in, a little before it.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
 	if r.cond.hasAt {
 		doubt := c.meterFor("temp").fixed
@@ -316,7 +323,10 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 		return v
 	}
 	for i := r.index - 1; i >= 0; i-- {
-		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) {
+		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && (!among(pipes, strings.ToLower(t.a)) || strings.Contains(strings.ToLower(r.a), strings.ToLower(t.a))) {
+			if r.at.Sub(t.at) > besideFor {
+				break
+			}
 			return c.value(t)
 		}
 	}
