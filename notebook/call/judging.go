@@ -446,11 +446,12 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 	return v, true
 }
 
-// lastAmps is the last reading of the machine's amps before an entry.
+// lastAmps is the last reading of the amps of the machine that the call is about,
+// or of its line, before an entry.
 func (c *Call) lastAmps(before int) *reading {
 	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
-		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) {
+		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) && (c.machineFor(r.a) == c.mainMachine() || strings.EqualFold(r.a, "line")) {
 			return r
 		}
 	}

@@ -304,8 +304,8 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 // (common practice).
 const iceBath = 0.2
 
-// besideFor is how long before a sensor the temperature is read that it has, and
-// pipes are places whose temperature no sensor of a cabinet has (common practice).
+// besideFor is how long before a sensor or a pressure the temperature is read that
+// it has, and pipes are places whose temperature no sensor of a cabinet has (common practice).
 const besideFor = 15 * time.Minute
 
 var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
@@ -313,6 +313,19 @@ var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "co
 // temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
 // or that read last of what it may sit in, a little before it.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
+	return c.temperatureOf(r, func(place string) bool {
+		return !among(pipes, place) || strings.Contains(strings.ToLower(r.a), place)
+	})
+}
+
+// roomBeside is the temperature of the room at which a pressure stood.
+func (c *Call) roomBeside(r *reading) measure.Value {
+	return c.temperatureOf(r, func(place string) bool { return place == "room" })
+}
+
+// temperatureOf is the temperature written behind a reading, else that read last
+// of a place that fits, a little before it.
+func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.Value {
 	if r.cond.hasAt {
 		doubt := c.meterFor("temp").fixed
 		if r.cond.is(iceWord) {
@@ -322,11 +335,9 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 		v.Entry = r.entry
 		return v
 	}
-	for i := r.index - 1; i >= 0; i-- {
-		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && (!among(pipes, strings.ToLower(t.a)) || strings.Contains(strings.ToLower(r.a), strings.ToLower(t.a))) {
-			if r.at.Sub(t.at) > besideFor {
-				break
-			}
+	for i := r.index - 1; i >= 0 && r.at.Sub(c.readings[i].at) <= besideFor; i-- {
+		c.spend(2)
+		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && fits(strings.ToLower(t.a)) {
 			return c.value(t)
 		}
 	}

@@ -39,3 +39,19 @@ func atTheirTimes(t *testing.T, lines ...string) *Call {
 	}
 	return c
 }
+
+// What stands beside a reading is of the same thing: no cabinet's cold of a system
+// at rest, no fan's amps of the compressor's overload.
+func TestJudgedByTheSameThing(t *testing.T) {
+	for _, x := range []struct{ lines, fact, never string }{
+		{"plate gas R-134a; temp freezer -18C; psi suction 80 standing", "", "standing-pressure-high"},
+		{"plate gas R-134a; temp room 25C; temp freezer -18C; psi suction 81.8 standing", "standing-pressure-sound", ""},
+		{"plate amps 1.2, lra 12; amp comp 10 start; amp cond-fan 0.15 run; trip 8s", "amps-locked-rotor", ""},
+	} {
+		c := atTheirTimes(t, append([]string{"date 2026-06-01 09:00", "fault hums and trips"}, strings.Split(x.lines, "; ")...)...)
+		last := c.judged[c.subjects[len(c.subjects)-1]]
+		if v := last.verdict; x.fact != "" && !among(v.Fact, x.fact) || x.never != "" && among(v.Fact, x.never) {
+			t.Errorf("%s: %s, %s %v", x.lines, v.Word, v.Text, v.Fact)
+		}
+	}
+}
