@@ -304,10 +304,11 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 // (common practice).
 const iceBath = 0.2
 
-// besideFor is how long before a sensor or a pressure the temperature is read that
-// it has, and pipes are places whose temperature no sensor of a cabinet has (common practice).
+// besideFor is how far apart readings are that are of one moment: the temperature
+// that a sensor or a pressure has, the volts of a current (common practice).
 const besideFor = 15 * time.Minute
 
+// pipes are places whose temperature no sensor of a cabinet has.
 var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
 
 // temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,

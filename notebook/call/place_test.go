@@ -46,6 +46,7 @@ func TestJudgedByTheSameThing(t *testing.T) {
 	for _, x := range []struct{ lines, fact, never string }{
 		{"plate gas R-134a; temp freezer -18C; psi suction 80 standing", "", "standing-pressure-high"},
 		{"plate gas R-134a; temp room 25C; temp freezer -18C; psi suction 81.8 standing", "standing-pressure-sound", ""},
+		{"plate watts 5000, volts 240; volt line 180 run; +3h amp heater 20.8 run", "", "amps-high"},
 		{"plate amps 1.2, lra 12; amp comp 10 start; amp cond-fan 0.15 run; trip 8s", "amps-locked-rotor", ""},
 	} {
 		c := atTheirTimes(t, append([]string{"date 2026-06-01 09:00", "fault hums and trips"}, strings.Split(x.lines, "; ")...)...)
