@@ -216,11 +216,11 @@ var wetCauses = []Cause{
 		Predicts:    []string{"noisy"},
 		Contradicts: []string{"suspension-sound"},
 		Fix:         "replace springs or dampers in sets; take shipping bolts out",
-		Work:        "suspension, spring, damper, shock absorber, bolt",
+		Work:        "suspension, spring, damper, bolt",
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, shock absorber broken, shock absorbers broken, shock absorber worn, shock absorbers worn, shocks worn, shocks bad, shocks broken, suspension shocks worn, dampers worn, damper broken, damper leaks, spring off | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},

@@ -24,7 +24,7 @@ var telling = map[string]bool{"click": true, "hum": true, "buzz": true, "overloa
 // where the words say that something does not keep cold: its fan is then a
 // cause and not the complaint.
 func Hits(text string) []Hit {
-	words := fold(text)
+	words := Fold(text)
 	type scored struct {
 		Hit
 		score int
@@ -34,7 +34,7 @@ func Hits(text string) []Hit {
 	for _, c := range complaints {
 		best := scored{Hit: Hit{Complaint: c}}
 		for phrase := range strings.SplitSeq(c.Words, ", ") {
-			p := fold(phrase)
+			p := Fold(phrase)
 			weight := len(p)
 			if telling[phrase] {
 				weight = 3

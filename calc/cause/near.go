@@ -20,7 +20,7 @@ var states = codeSet("on", "off", "in", "at", "the", "a", "is", "it", "no", "not
 // Near gives the findings whose wording comes nearest to a text that is none of
 // them, at most so many, the nearest first, in the form preferred.
 func Near(text string, most int) []string {
-	words := fold(text)
+	words := Fold(text)
 	type near struct {
 		share float64
 		words string
@@ -29,7 +29,7 @@ func Near(text string, most int) []string {
 	for _, f := range seen() {
 		best := 0.0
 		for _, w := range f.Words {
-			best = max(best, share(words, fold(w)))
+			best = max(best, share(words, Fold(w)))
 		}
 		if best >= nearEnough {
 			found = append(found, near{best, f.Words[0]})

@@ -105,6 +105,15 @@ func TestOrdinaryMeterBeforeTheTester(t *testing.T) {
 	}
 }
 
+// It does not start, is left alone for a while and starts: nothing in that
+// contradicts itself.
+func TestStartsAfterAWait(t *testing.T) {
+	r := Weigh("no-start", facts("does-not-start starts-after-wait"))
+	if len(r.Contradictions) > 0 || !slices.Contains(r.Codes(Supported), "pressure-unequalised") {
+		t.Errorf("contradictions %v, supported %v", r.Contradictions, r.Codes(Supported))
+	}
+}
+
 func TestPersists(t *testing.T) {
 	for _, c := range []struct {
 		complaint, code string

@@ -21,7 +21,7 @@ short-cycles | short cycles, short cycling | runs for a minute or two at a time 
 comp-hot | comp hot, compressor hot, comp very hot, comp runs hot, compressor runs hot | the compressor's shell is too hot to keep a hand on | comp-cold
 comp-cold | comp cold, compressor cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
 restarted-soon | restarted soon, restart too soon, plugged back in, power blip, power cut | called on again within minutes of stopping |
-starts-after-wait | starts after wait, starts after waiting, starts after ten minutes | starts after a rest of ten minutes or more | no-start-after-wait does-not-start
+starts-after-wait | starts after wait, starts after waiting, starts after ten minutes | starts after a rest of ten minutes or more | no-start-after-wait
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest of ten minutes or more | starts-and-runs
 starts-on-other-outlet | starts on other outlet, starts on another outlet, runs on another outlet | starts when plugged straight into a good outlet | no-start-on-other-outlet
 no-start-on-other-outlet | no start on other outlet, no start on another outlet, same on other outlet, same on another outlet | does the same when plugged straight into a good outlet |
@@ -152,7 +152,7 @@ does-not-dry | does not dry, doesn't dry, not drying, still damp, no water in bu
 
 # Dangers.
 shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a shock, shocked me, tingles, tingle, got a tingle, metal is live, case is live | somebody felt a shock from its metal |
-called-unsafe | unsafe, not safe, dangerous, do not use, red tagged | it was called unsafe |
+called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
 no-smoke | no smoke, no sparks, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke

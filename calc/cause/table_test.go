@@ -36,7 +36,7 @@ func TestVocabularyIsWellFormed(t *testing.T) {
 			t.Errorf("%s excludes itself", f.Code)
 		}
 		for _, w := range f.Words {
-			p := strings.Join(fold(w), " ")
+			p := strings.Join(Fold(w), " ")
 			if other, ok := phrases[p]; ok {
 				t.Errorf("%q is typed for both %s and %s", w, other, f.Code)
 			}

@@ -1,6 +1,7 @@
 package cause
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"sync"
@@ -109,7 +110,7 @@ func Limited(text string) (help, by string) {
 // the word behind them that denies or limits it.
 func begins(text string) (code, phrase, by string) {
 	v := vocabulary()
-	words := fold(text)
+	words := Fold(text)
 	for n := min(len(words), v.longest); n > 0; n-- {
 		phrase := strings.Join(words[:n], " ")
 		c, known := v.phrases[phrase]
@@ -193,7 +194,7 @@ func FindFindings(text string) []string {
 // Heard gives the findings that a customer's words name, each once, sorted.
 // They are hearsay: see Weigh.
 func Heard(text string) []string {
-	words := fold(text)
+	words := Fold(text)
 	var out []string
 	for i := 0; i < len(words); i++ {
 		for n := min(len(words)-i, vocabulary().longest); n > 0; n-- {
@@ -228,10 +229,22 @@ var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally
 // hedges are the words behind which stands what a machine needs to start.
 var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")
 
-// fold cuts a text into lower-case words; dashes, commas and other marks
-// separate words, an apostrophe does not.
-func fold(text string) []string {
-	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+// Calmed is a text in lower case in which what holds the word of a danger and is
+// none is put in other words.
+func Calmed(text string) string {
+	text = strings.ToLower(strings.ReplaceAll(text, "’", "'"))
+	for i := range harmless {
+		if h := &harmless[i]; strings.Contains(text, h.holds) {
+			text = h.is().ReplaceAllString(text, h.plain)
+		}
+	}
+	return text
+}
+
+// Fold cuts a text, calmed, into words; dashes, commas and other marks separate
+// words, an apostrophe does not.
+func Fold(text string) []string {
+	words := strings.FieldsFunc(Calmed(text), func(r rune) bool {
 		switch {
 		case r >= 'a' && r <= 'z', r >= '0' && r <= '9', r == '\'', r > 127:
 			return false
@@ -244,6 +257,25 @@ func fold(text string) []string {
 		}
 	}
 	return words
+}
+
+// harmless are a part of a suspension, glass, and the spark and the flame that a
+// burner is to have, each with words in which no danger is heard.
+var harmless = []struct {
+	holds string
+	is    func() *regexp.Regexp
+	plain string
+}{
+	{"shock", lazily(`\bshock.?absorb\w*|\b(?:suspension )?shocks (worn|bad|broken|leak)`), "damper $1"},
+	{"smoked", lazily(`\bsmoked (glass|plastic)`), "dark $1"},
+	{"spark", lazily(`\b(igniter|electrode|burner|pilot)s? (?:(?:still|only) )?spark(?:s|ing)\b`), "$1 spark"},
+	{"spark", lazily(`\bspark(?:s|ing) (at the (?:igniter|electrode|burner|pilot)|(?:but|and) (?:\w+ ){0,2}?(?:not|no|never|won'?t|doesn'?t) (?:light|flame|ignit|catch))`), "spark $1"},
+	{"flames", lazily(`\b(blue|yellow|orange|lazy|small|low|burner|pilot) flames\b`), "$1 flame"},
+	{"flames", lazily(`\bflames ((?:at|in|on) the burner)`), "flame $1"},
+}
+
+func lazily(pattern string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(pattern) })
 }
 
 // clipped are words as they are often typed, with the one that the tables have.

@@ -24,6 +24,9 @@ func TestFindFinding(t *testing.T) {
 		{"runs", "starts-and-runs", "runs"},
 		{"clicks every three minutes", "clicks", "clicks"},
 		{"clicks no more", "", ""},
+		{"shock absorbers worn", "suspension-worn", "damper worn"},
+		{"igniter sparks", "igniter-glows", "igniter spark"},
+		{"sparks at the relay", "smoke", "sparks"},
 		{"frost heavy not seen", "", ""},
 		{"owner says it clicks", "", ""},
 		// What limits a good finding leaves nothing of it; a bad one stays.

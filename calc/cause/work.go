@@ -10,7 +10,7 @@ func Mends(code, text string) bool {
 	if !ok {
 		return false
 	}
-	words := fold(text)
+	words := Fold(text)
 	for phrase := range strings.SplitSeq(c.Work, ", ") {
 		all := phrase != ""
 		for _, p := range strings.Fields(phrase) {

@@ -23,6 +23,8 @@ type Error struct {
 	// Line is the line that the columns belong to, where that is not the one
 	// that was typed.
 	Line string
+	// Early says that what is missing may still be written down.
+	Early bool
 }
 
 // Error gives the message and, when there is one, the hint.

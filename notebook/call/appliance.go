@@ -51,7 +51,7 @@ const drainPump = "pump"
 // nothing of its pump but what only a pump has.
 func (c *Call) plateAtHand(key string) string {
 	of := c.machineAtHand()
-	if (of == drainPump || of == itsMotor) && len(c.atHand) == 0 && !among([]string{"leads", "ohms", "windings"}, key) {
+	if (of == drainPump || of == itsMotor) && !c.putAtHand() && !among([]string{"leads", "ohms", "windings"}, key) {
 		return defaultMachine
 	}
 	return of

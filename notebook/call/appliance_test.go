@@ -206,3 +206,16 @@ func codesOpen(c *Call) []string {
 	r := c.weigh(math.MaxInt)
 	return r.Codes(cause.Open)
 }
+
+// One leg of what both legs feed is not its supply, whatever it is called.
+func TestOneLegIsNoSupply(t *testing.T) {
+	for _, unit := range []string{"electric range", "electric stove", "induction hob", "electric dryer"} {
+		c := applyAll(t, "unit "+unit, "fault does not heat", "volt L1 N 118")
+		if c.established("supply-sound") {
+			t.Errorf("%s: 118 V on one leg is a sound supply", unit)
+		}
+	}
+	if c := applyAll(t, "unit gas stove", "fault does not heat", "volt L1 N 118"); !c.established("supply-sound") {
+		t.Error("a gas stove has one leg")
+	}
+}

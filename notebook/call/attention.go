@@ -125,7 +125,7 @@ func (c *Call) unsafe() []string {
 		told = w.Entry
 		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.Entry)+": "+w.Text)
 	}
-	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == "running" {
+	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == said.Running {
 		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
 	}
 	return out
@@ -191,7 +191,7 @@ var provedBy = map[string]string{
 	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
 	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
 	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
-	"fan seen": "fan seen to run", "air it takes in and gives out": "the air split", "filling seen": "that it fills", "the drum seen to turn": "the drum seen",
+	"fan seen": "fan seen to run", "air it takes in and gives out": "the air split", "filling seen": "that it fills", "draining seen": "that it drains", "drain of its pan": "that it stays dry", "the drum seen to turn": "the drum seen",
 	"the noise gone": "the noise gone", "the end of a cycle seen": "the end of a cycle", "flame seen": "a flame seen", "volts of the three legs at the machine": "volts of the three legs",
 }
 

@@ -98,7 +98,7 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 	for _, of := range c.machineNames() {
 		c.machines[of].shown = nil
 	}
-	return c.rejudgeAll(r), nil
+	return c.reread(r), nil
 }
 
 // unstrikable tells the entries that cannot be struck by their kind.

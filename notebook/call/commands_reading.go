@@ -124,6 +124,11 @@ func (c *Call) machineAtHand() string {
 	return defaultMachine
 }
 
+// putAtHand reports whether a machine was put at hand by its name.
+func (c *Call) putAtHand() bool {
+	return slices.ContainsFunc(c.atHand, func(t text) bool { return c.alive(t.entry) })
+}
+
 // pins lists the pins of the machine at hand.
 func (c *Call) pins() []string {
 	m := c.machines[c.machineAtHand()]

@@ -2,6 +2,7 @@ package call
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -137,7 +138,7 @@ func (c *Call) holds(what string) (bool, error) {
 		return m != nil && m.result.Settled, nil
 	case "plate":
 		if len(rest) == 0 {
-			return len(c.plates) > 0, nil
+			return slices.ContainsFunc(c.plates, func(p plate) bool { return c.alive(p.entry) }), nil
 		}
 		if plateKeyOf(rest[0]) == nil {
 			return false, fmt.Errorf("%q is not on a plate that is known here", rest[0])
@@ -168,7 +169,7 @@ func (c *Call) holds(what string) (bool, error) {
 	case "saw":
 		t := strings.Join(rest, " ")
 		if t == "" {
-			return len(c.findings) > 0, nil
+			return slices.ContainsFunc(c.findings, func(f finding) bool { return c.alive(f.entry) }), nil
 		}
 		if _, _, ok := cause.FindFinding(t); !ok {
 			return false, fmt.Errorf("%q is no finding in the list", t)

@@ -262,5 +262,5 @@ var unsealed = []string{"no-heat", "motor-dead", said.NoDrain}
 // atCompressor reports whether the work at hand may be at a compressor.
 func (c *Call) atCompressor() bool {
 	return kindOf(c.machineAtHand()) == winding.Compressor && !c.appliance().Unsealed &&
-		!among(unsealed, cause.Refine(c.complaint(), nil))
+		!among(unsealed, c.complaint())
 }

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/notebook/record"
@@ -118,14 +119,14 @@ func leftCommand() Command {
 				return nil, a.get("STATE").errorf("%q says that it is unsafe, and not how it is left", clip(t, 40)).
 					WithHint("saw %s; then how it is left: left tagged out", t)
 			}
-			if state == "" || said.Has(" "+t, []string{" not "}) {
+			if state == "" || said.Has(" "+said.Clauses(t)[0], []string{" not "}) {
 				return nil, a.get("STATE").errorf("%q is no state in which a unit is left", clip(t, 40)).
 					WithHint("one of: %s; and in your own words what else there is to say of it", strings.Join(leftWords(c), ", "))
 			}
 			c.set("left", t)
 			r := say("Left: " + t + ".")
 			c.told(r, t)
-			if state == "running" && c.energisedAnyway(r) {
+			if state == said.Running && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)
 			}
 			return r, nil
@@ -157,4 +158,7 @@ func (c *Call) leftMatters() bool {
 }
 
 // touched reports whether anything was read, seen or made safe.
-func (c *Call) touched() bool { return len(c.readings)+len(c.findings)+len(c.dead) > 0 }
+func (c *Call) touched() bool {
+	return slices.ContainsFunc(c.readings, func(r *reading) bool { return c.alive(r.entry) }) ||
+		slices.ContainsFunc(c.findings, func(f finding) bool { return c.alive(f.entry) }) || c.lastOf(c.dead, c.entry) > 0
+}

@@ -316,13 +316,13 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	}
 	at := strings.Join(words, " ")
 	if found == nil && cond != "" {
-		return nil, (&source.Error{Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
+		return nil, (&source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
 	}
 	if found == nil && passed {
-		return nil, (&source.Error{Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
+		return nil, (&source.Error{Early: true, Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
 	}
 	if found == nil {
-		e := &source.Error{Msg: "no " + q.noun + " of " + at + " was read"}
+		e := &source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read"}
 		if two := strings.Fields(at); len(words) == 1 && len(two) == 2 {
 			if _, err := s.findReading(q, []sum.Value{two[0], two[1]}); err == nil {
 				return nil, e.WithHint("a comma parts two points: %s(%s, %s)", q.word, two[0], two[1])
@@ -367,7 +367,7 @@ func plateFunc(in *scope) sum.Func {
 			}
 			p, ok := c.plateHere(key, name)
 			if !ok || !p.isQ {
-				return nil, (&source.Error{Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
+				return nil, (&source.Error{Early: true, Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
 			}
 			in.rest(basis{p.entry, c.entry})
 			return p.q, nil

@@ -83,11 +83,9 @@ func init() {
 		"heater-tester":  func(*Call) forecast { return forecast{verdict: judge.HeaterToCase("", measure.Exact(1e9), 500)} },
 		"cond-fan-motor": expectFan, "evap-fan-motor": expectFan,
 		"standing-pressure": func(c *Call) forecast {
-			t := measure.Open(0)
-			for i := len(c.readings) - 1; i >= 0 && t.Over; i-- {
-				if r := c.readings[i]; r.quality.word == "temp" && strings.EqualFold(r.a, "room") && c.alive(r.entry) {
-					t = measure.Exact(c.value(r).X)
-				}
+			t := c.roomBeside(&reading{at: c.at, index: len(c.readings)})
+			if !t.Over {
+				t = measure.Exact(t.X)
 			}
 			return forecast{verdict: judge.AtRest(judge.AtRestIn{PSI: measure.Exact(0), Celsius: t, Gas: c.gas()})}
 		},

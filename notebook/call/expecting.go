@@ -3,7 +3,6 @@ package call
 import (
 	"cmp"
 	"errors"
-	"strings"
 
 	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
@@ -108,7 +107,8 @@ func (c *Call) judgeWaiting(r *Reply) {
 // unreadYet reports whether a condition only wants for a reading or a plate
 // value that may come later.
 func unreadYet(err error) bool {
-	return strings.Contains(err.Error(), "was read") || strings.Contains(err.Error(), "the plate holds no number")
+	var at *source.Error
+	return errors.As(err, &at) && at.Early
 }
 
 // faultOf is what is wrong, without the hint.

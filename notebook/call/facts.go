@@ -36,7 +36,7 @@ func (c *Call) facts(before int) []cause.Fact {
 	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
 	air := c.complaint() == said.ACWarm
-	gas := len(c.seenAt["gas-smell"])+len(c.seenAt["gas-leak"]) > 0
+	gas := c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0
 	behind := func() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
 	add := func(code string, entry int) {
 		if gas && code == "gas-off" {

@@ -386,14 +386,14 @@ func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
 }
 
 // voltsBeside are the volts read last at a heater or its supply while it was on,
-// in the same phase of the call as a reading of its amps; the zero value when
-// there are none.
+// in the same phase of the call as a reading of its amps and about when that was
+// made; the zero value when there are none.
 func (c *Call) voltsBeside(name string, r *reading) measure.Value {
 	rep := c.repairs()
 	at := phase(rep, r.entry)
 	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) >= at; i-- {
 		c.spend(20)
-		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && (isLine(v) || strings.EqualFold(v.where(), name)) {
+		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && r.at.Sub(v.at).Abs() <= besideFor && (isLine(v) || strings.EqualFold(v.where(), name)) {
 			return c.value(v)
 		}
 	}
@@ -460,11 +460,12 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 	return v, true
 }
 
-// lastAmps is the last reading of the machine's amps before an entry.
+// lastAmps is the last reading of the amps of the machine that the call is about,
+// or of its line, before an entry.
 func (c *Call) lastAmps(before int) *reading {
 	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
-		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) {
+		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) && (c.machineFor(r.a) == c.mainMachine() || strings.EqualFold(r.a, "line")) {
 			return r
 		}
 	}

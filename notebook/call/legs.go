@@ -59,7 +59,7 @@ func (c *Call) split() bool {
 func fedByBoth(unit string) bool {
 	unit = strings.ToLower(unit)
 	has := func(w string) bool { return strings.Contains(unit, w) }
-	return slices.ContainsFunc([]string{"dryer", "oven", "range", "cooker", "cooktop", "water heater"}, has) && !has("gas") && !has("microwave")
+	return slices.ContainsFunc([]string{"dryer", "oven", "range", "cooker", "cooktop", "stove", "hob", "water heater"}, has) && !has("gas") && !has("microwave")
 }
 
 // namesSecondLeg tells volts that only a supply of two legs can have.

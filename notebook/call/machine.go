@@ -183,6 +183,19 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 // rejudgeAll makes all judgements anew, after something changed that they
 // all rest on, and tells those that changed.
 func (c *Call) rejudgeAll(reply *Reply) *Reply {
+	c.rejudge(reply)
+	return c.finish(reply)
+}
+
+// reread is rejudgeAll once earlier readings themselves count otherwise: what
+// work was done for is found anew too.
+func (c *Call) reread(reply *Reply) *Reply {
+	c.rejudge(reply)
+	c.remend()
+	return c.finish(reply)
+}
+
+func (c *Call) rejudge(reply *Reply) {
 	names := map[string]bool{}
 	c.spend(200 * len(c.machines))
 	for of := range c.machines {
@@ -208,7 +221,6 @@ func (c *Call) rejudgeAll(reply *Reply) *Reply {
 			c.tellVerdict(j, reply)
 		}
 	}
-	return c.finish(reply)
 }
 
 // windingKind is the kind of subject that compares a winding with the ohms

@@ -200,7 +200,7 @@ func applyMeter(c *Call, a *args) (*Reply, error) {
 // accurate makes anew what rests on what was declared of meter or probes.
 func (c *Call) accurate(r *Reply) *Reply {
 	c.shake(r, c.entry)
-	return c.rejudgeAll(r)
+	return c.reread(r)
 }
 
 func withNearest(e *source.Error, word string, list []string) *source.Error {

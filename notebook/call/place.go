@@ -3,6 +3,7 @@ package call
 import (
 	"slices"
 	"strings"
+	"time"
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
@@ -303,9 +304,29 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 // (common practice).
 const iceBath = 0.2
 
+// besideFor is how far apart readings are that are of one moment: the temperature
+// that a sensor or a pressure has, the volts of a current (common practice).
+const besideFor = 15 * time.Minute
+
+// pipes are places whose temperature no sensor of a cabinet has.
+var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
+
 // temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
-// or the last temperature read before it.
+// or that read last of what it may sit in, a little before it.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
+	return c.temperatureOf(r, func(place string) bool {
+		return !among(pipes, place) || strings.Contains(strings.ToLower(r.a), place)
+	})
+}
+
+// roomBeside is the temperature of the room at which a pressure stood.
+func (c *Call) roomBeside(r *reading) measure.Value {
+	return c.temperatureOf(r, func(place string) bool { return place == "room" })
+}
+
+// temperatureOf is the temperature written behind a reading, else that read last
+// of a place that fits, a little before it.
+func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.Value {
 	if r.cond.hasAt {
 		doubt := c.meterFor("temp").fixed
 		if r.cond.is(iceWord) {
@@ -315,8 +336,9 @@ func (c *Call) temperatureBeside(r *reading) measure.Value {
 		v.Entry = r.entry
 		return v
 	}
-	for i := r.index - 1; i >= 0; i-- {
-		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) {
+	for i := r.index - 1; i >= 0 && r.at.Sub(c.readings[i].at) <= besideFor; i-- {
+		c.spend(2)
+		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && fits(strings.ToLower(t.a)) {
 			return c.value(t)
 		}
 	}

@@ -106,7 +106,7 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 		}
 		return nil, err
 	}
-	if len(c.atHand) == 0 && c.appliance().Unsealed && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
+	if !c.putAtHand() && c.appliance().Unsealed && slices.ContainsFunc(out, func(p plate) bool { return among(ofMotors, p.key) }) {
 		for i := range out {
 			if out[i].of == defaultMachine {
 				out[i].of = itsMotor

@@ -47,7 +47,7 @@ func (c *Call) judgePressure(rs []*reading) verdict.Verdict {
 	gas := c.gas()
 	switch {
 	case r.cond.is("standing"):
-		return judge.AtRest(judge.AtRestIn{PSI: c.value(r), Celsius: c.temperatureBeside(r), Gas: gas})
+		return judge.AtRest(judge.AtRestIn{PSI: c.value(r), Celsius: c.roomBeside(r), Gas: gas})
 	case !r.cond.is("run"):
 		return verdict.Verdict{Subject: "pressure", Word: verdict.CannotTell, Entries: []int{r.entry},
 			Text: "write run behind it while the compressor runs, or standing once all has stood level and at one temperature"}

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/cause"
 )
 
 // The proof is of the part that was worked on: common practice.
@@ -196,5 +198,44 @@ func TestCapacitorReminder(t *testing.T) {
 		if got := c.warned["capacitor-discharge"] > 0; got != want {
 			t.Errorf("plate %s: reminded %v", plate, got)
 		}
+	}
+}
+
+// What a record wants and a point of the proof brings is told once, as that
+// point: each pair of names in provedBy is one of a complaint, and none whose
+// findings are the same lacks its pair.
+func TestWhatProofBringsIsToldOnce(t *testing.T) {
+	var points []string
+	for _, list := range proofs {
+		for _, p := range list {
+			points = append(points, p.what)
+		}
+	}
+	for _, f := range fanProofs {
+		points = append(points, f.runs.what, f.amps.what)
+	}
+	for _, p := range seenProofs {
+		points = append(points, p.what)
+		k, _ := cause.ComplaintBy(p.complaint)
+		for _, n := range k.Need {
+			if intersects(n.Any, p.codes) && (provedBy[n.What] == "" || !strings.Contains(p.what, provedBy[n.What])) {
+				t.Errorf("%s: %q brings %q, and both are missing", p.complaint, p.what, n.What)
+			}
+		}
+	}
+	needs := map[string]bool{}
+	for _, k := range cause.Complaints() {
+		for _, n := range k.Need {
+			needs[n.What] = true
+		}
+	}
+	for need, point := range provedBy {
+		if !needs[need] || !slices.ContainsFunc(points, func(p string) bool { return strings.Contains(p, point) }) {
+			t.Errorf("%q is no need, or %q is in no point of a proof", need, point)
+		}
+	}
+	c := applyAll(t, "unit washer", "fault will not drain", "saw impeller loose", "did replaced pump")
+	if m := c.missing(); slices.Contains(m, "draining seen") || !slices.Contains(m, "proof: that it drains (saw drains)") {
+		t.Errorf("missing %q", m)
 	}
 }

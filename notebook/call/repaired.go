@@ -111,11 +111,27 @@ func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
 	return false
 }
 
-// mend notes work done, with the facts that show the causes supported now:
-// they are what it was done for.
+// mend notes work done, and what it was done for.
 func (c *Call) mend() {
 	c.mended = append(c.mended, c.entry)
-	r := c.weigh(math.MaxInt)
+	c.mendWhat(c.entry, math.MaxInt)
+}
+
+// remend finds anew what work was done for, once an entry was struck.
+func (c *Call) remend() {
+	for _, n := range c.mended[max(0, len(c.mended)-mostRepairs):] {
+		if c.alive(n) {
+			c.mendWhat(n, n)
+		}
+	}
+}
+
+// mendWhat notes the facts that show the causes supported before an entry of
+// work: they are what it was done for. before is that entry, or the end when it
+// is the last.
+func (c *Call) mendWhat(n, before int) {
+	c.mendedWhat[n] = nil
+	r := c.weigh(before)
 	for i := range r.Standings {
 		s := &r.Standings[i]
 		if s.State != cause.Supported || s.Last {
@@ -123,7 +139,7 @@ func (c *Call) mend() {
 		}
 		for _, f := range s.For {
 			if among(s.Cause.ShownBy, f.Code) {
-				c.mendedWhat[c.entry] = append(c.mendedWhat[c.entry], f.Code)
+				c.mendedWhat[n] = append(c.mendedWhat[n], f.Code)
 			}
 		}
 	}

@@ -225,15 +225,15 @@ func (c *Call) worksElsewhere() bool {
 // foundKey says what the causes found were worked out from, beside what was
 // typed before the repairs: all that gives that another meaning later.
 type foundKey struct {
-	complaint, main                                                   string
-	settled, mended, struck, plates, meters, fields, marks, legs, gas int
+	complaint, main                                                    string
+	settled, mended, struck, plates, meters, fields, marks, legs, told int
 }
 
 // foundOnce is causeFound, worked out again only when something that it rests on
 // has changed: it looks back through every repair.
 func (c *Call) foundOnce() cause.Result {
 	key := foundKey{c.complaint(), c.mainMachine(), c.settled, len(c.mended), len(c.struck), len(c.plates), len(c.meters), len(c.fields), len(c.marks),
-		len(c.secondLeg), len(c.seenAt["gas-smell"]) + len(c.seenAt["gas-leak"])}
+		len(c.secondLeg), len(c.seenAt["gas-smell"]) + len(c.seenAt["gas-leak"]) + len(c.seenAt["pole-open"]) + len(c.seenAt["fuse-open"])}
 	if key != c.foundKey {
 		c.foundKey = key
 		c.found, _ = c.causeFound()

@@ -215,8 +215,9 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 		}
 	}
 	out := twins.of()
-	for path, h := range redacted {
+	for _, path := range slices.Sorted(maps.Keys(redacted)) {
 		if _, copied := out[path]; !copied {
+			h := redacted[path]
 			k.Add(&h)
 			k.addVisit(&h, path)
 		}

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"sync"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 )
 
@@ -31,20 +32,32 @@ var alarms = []Alarm{
 		Lazily(`\bshock(s|ed|ing)?\b|tingl|\bzapped\b|\bbitten by\b|\b` + bareMetal + ` (is |was )?live\b|\blive ` + bareMetal + `\b`),
 		Lazily(`\bno (shock|tingl)|shock absorb|absorber|suspension|(gas|tub|front|rear|new|worn|broken) shocks?\b|\bshocks? (are |is )?(worn|broken|bad|weak|leak\w*|gone|off)|\b(damper|spring)`), caution.Shock, "shock"},
 	{[]string{"spark", "arc", "smok", "burn", "scorch", "melt", "charred", "fire", "flames"},
-		Lazily(`\b(sparks|sparked|sparking|arcing|arced|smoke|smoking)\b|\bburn(ing|t) smell\b|\bsmells? (of )?burn(t|ing)\b|\b(in|out|and) flames\b|\bflames (from|behind|inside|came|shot)|\b(caught|on|lint|small|a) fire\b|\bscorch(ed)?\b|\bburn marks?\b|\b` + mainsPart + ` (is |was |has |have )?` + burntBy + `|\b(melted|burnt|burned|scorched|charred) (the )?` + mainsPart),
+		Lazily(`\b(sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing))\b|\bburn(ing|t) smell\b|\bsmells? (of )?burn(t|ing)\b|\b(in|out|and) flames\b|\bflames (from|behind|inside|came|shot)|\b(caught|on|lint|small|a) fire\b|\bscorch(ed)?\b|\bburn marks?\b|\b` + mainsPart + ` (is |was |has |have )?` + burntBy + `|\b(melted|burnt|burned|scorched|charred) (the )?` + mainsPart),
 		Lazily(`\bno (spark|arc|smok|burn|smell|fire)|\bspark\w* (at|from|of|to) (the )?(igni|electrode|candle|burner|brush)|(igniter|ignitor|electrode|brush\w*|burner) sparks?|smoke (detector|alarm)`), caution.Smoke, "smoke"},
 	{[]string{"gas", "odor", "odour"},
 		Lazily(`\bgas smell|\bsmell(s|ed|ing)?( of| like)? gas\b|\bgas odou?r|\bodou?r of gas`), Lazily(`\bno (gas|smell|odou?r)|flue gas`), caution.GasSmell, "gas-smell"},
 	{[]string{"gas"},
-		Lazily(`\bgas (is )?leak|\bleak(s|ing)? (of )?gas\b|\bleak at (the )?gas`), Lazily(`\bno (gas )?leak|leak test`), caution.GasSmell, "gas-leak"},
+		Lazily(`\bgas (is )?leak|\bleak(s|ing)? (of )?gas\b|\bleak at (the )?gas\b`), Lazily(`\bno (gas )?leak|leak test`), caution.GasSmell, "gas-leak"},
 	{[]string{"monoxide", "co ", " co", "exchanger", "flue", "chimney", "roll", "soot", "yellow", "lazy"},
 		Lazily(`carbon monoxide|\bco (alarm|detector)|\bhigh co\b|\bco\b.{0,20}\b[1-9]\d+ ?ppm|\b[1-9]\d+ ?ppm (of )?co\b|(crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)?( the)? heat exchanger|heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)` +
 			`|\b(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b)|(block|disconnect)\w* (flue|chimney)|\brolls? ?out\b|\brollout\b|\bsooty?\b|(yellow|lazy) flame|flames? (is |are |burns? |burn )?(yellow|lazy)`),
 		Lazily(`\bno (co\b|carbon|soot|crack|roll)|rollout (switch )?(closed|good|sound|ok)|soot.?free`), caution.Monoxide, "co"},
-	{[]string{"unsafe", "not safe", "not be used", "danger", "not use", "n't use", "tagged", "at risk"},
-		Lazily(`^unsafe\b|\b(is|it|unit|machine|appliance|left|as|and|now|found|was) unsafe\b|\bnot safe (to (use|run|operate)|for use)|\bdanger(ous)?\b|\b(do|must|should|may) ?(not|n.t) (be )?used?\b|\bred.?tag\w*|\bat risk\b`),
+	{[]string{"unsafe", "not safe", "danger", "tagged", "at risk"},
+		Lazily(`^ ?unsafe\b|\b(is|it|unit|machine|appliance|left|as|and|now|found|was) unsafe\b|\bnot safe (to (use|run|operate)|for use)|\bdanger(ous)?\b|\bred.?tag\w*|\bat risk\b`),
 		Lazily(`no danger|not unsafe|before|until|danger (label|sign)`), caution.Unsafe, "called-unsafe"},
 }
+
+// wordings are those of the findings of alarms, each with a space on both sides.
+var wordings = sync.OnceValue(func() [][]string {
+	out := make([][]string, len(alarms))
+	for i, a := range alarms {
+		f, _ := cause.Lookup(a.Finding)
+		for _, w := range f.Words {
+			out[i] = append(out[i], " "+strings.Join(cause.Fold(w), " ")+" ")
+		}
+	}
+	return out
+})
 
 // Alarms gives the dangers that a text speaks of.
 func Alarms(text string) []Alarm {
@@ -52,14 +65,25 @@ func Alarms(text string) []Alarm {
 	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(text, anyAlarm()) {
 		return nil
 	}
-	for _, clause := range Clauses(text) {
-		for _, a := range alarms {
-			if Has(clause, a.quick) && a.is().MatchString(clause) && !a.not().MatchString(clause) && (a.Caution == caution.Unsafe || !gone().MatchString(clause)) && !slices.ContainsFunc(out, a.same) {
-				out = append(out, a)
+	for _, clause := range Clauses(cause.Calmed(text)) {
+		clause = " " + strings.Join(cause.Fold(clause), " ") + " "
+		for i := range alarms {
+			if a := &alarms[i]; Has(clause, a.quick) && a.spokenOf(clause, wordings()[i]) && !slices.ContainsFunc(out, a.same) {
+				out = append(out, *a)
 			}
 		}
 	}
 	return out
+}
+
+// spokenOf reports whether a clause speaks of the danger, by its pattern or by a
+// wording of its finding, and does not say that it is none or no more.
+func (a *Alarm) spokenOf(clause string, wordings []string) bool {
+	said := a.is().MatchString(clause)
+	for i := 0; i < len(wordings) && !said; i++ {
+		said = strings.Contains(clause, wordings[i]) && !strings.Contains(clause, " no"+wordings[i])
+	}
+	return said && !a.not().MatchString(clause) && (a.Caution == caution.Unsafe || !gone().MatchString(clause))
 }
 
 func (a Alarm) same(b Alarm) bool { return a.Finding == b.Finding }

@@ -2,9 +2,9 @@ package said
 
 import (
 	"regexp"
-	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/notebook/record"
 )
 
@@ -56,8 +56,11 @@ func Stops(clause string, closing bool) []*Ending {
 	return out
 }
 
-// unsaid tells a clause of what did not happen, or may.
-var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b`)
+// unsaid tells a clause of what did not happen, or may, or happened years ago, and
+// of what else is bought or dear.
+var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b` +
+	`|\b(bought|replaced) (it|this|the ` + theUnit + `) (.{0,30} )?(used|second.?hand|last year|years? ago|(19|20)\d\d)\b|\bsold (to|by|as|with|new)\b` +
+	`|\b(buys?|bought|buying) (the |an? |some |her |his |their )?(extended|extra|service|maintenance|warranty|insurance|filters?|food|parts?|spares?)\b|\b(heat|power|energy|electricity|gas|running it) (\w+ )?too (dear|expensive)`)
 
 // State is a state in which a unit is left, with the words for it. Of
 // several that a text names the first in the table counts.
@@ -66,22 +69,38 @@ type State struct {
 	words []string
 }
 
+// Running is the state of a unit left under power.
+const Running = "running"
+
 // States are the states in which a unit is left.
 var States = []State{
 	{"tagged out", []string{"tag", "locked out", "lock out", "labelled", "labeled"}},
 	{"unplugged", []string{"unplug", "disconnected", "isolated", "plug out", "plug pulled"}},
-	{"off", []string{"off"}},
+	{"off", []string{"off "}},
 	{"taken away", []string{"taken", "workshop", "scrapped"}},
-	{"running", []string{"running", "in use", "switched on", "turned on"}},
+	{Running, []string{"running", "in use", "switched on", "turned on"}},
 }
 
-// StateLeft is the state that a text names, "" when it names none.
+// StateLeft is the state that a text names, "" when it names none. What is said
+// to be running before anything else is said of it is under power.
 func StateLeft(text string) string {
-	i := slices.IndexFunc(States, func(s State) bool { return Has(text, s.words) })
-	if i < 0 {
-		return ""
+	text = " " + strings.Join(cause.Fold(text), " ") + " "
+	state, first, running := "", len(text), len(text)
+	for i := len(States) - 1; i >= 0; i-- {
+		for _, w := range States[i].words {
+			switch at := strings.Index(text, " "+w); {
+			case at < 0:
+			case States[i].Name == Running:
+				running = min(running, at)
+			default:
+				state, first = States[i].Name, min(first, at)
+			}
+		}
 	}
-	return States[i].Name
+	if running < first {
+		return Running
+	}
+	return state
 }
 
 // Left is what a clause says of how the unit was left, "" when it says nothing.

@@ -16,15 +16,16 @@ var (
 
 	defeats = sync.OnceValue(func() *regexp.Regexp {
 		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
+		const unset = `(limit|fuse|overload|protector|(lid|door) switch|interlock|cut-?out|thermal)` // a switch or thermostat may well be off
 		const pin = `(earth|ground)( (wire|lead|strap|bond|pin|prong))?`
 		return regexp.MustCompile(`by-?pass|jumper|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (around|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over|round|around) (the |a |its )?(\w+ )?(terminals?|holder|contacts?|breaker|` + device + `)` +
 			`|\bshorted (the|a|its|out|across|over)\b.*` + device + `|\b(looped|strapped|wedged|linked|taped|tied|pinned)\b.{0,30}` + device +
 			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
 			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
 			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off|snipped|broke off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin|prong)|$)` +
-			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|3 to 2\b|` + device + ` (is |was )?(left )?(off|out)$|left (the |its )?` + device + ` (off|out)\b` +
+			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|3 to 2\b|\b` + unset + ` (is |was )?(left )?off$|\bleft (the |its )?` + unset + ` off\b|` + device + ` (is |was )?(left )?out$|left (the |its )?` + device + ` out\b` +
 			`|straight through|\bshunt|\bfoil (in|across|over|round|around|instead)\b.{0,20}` + device + `|` + device + `.{0,20}\bfoil\b|paper ?clip|` + device + `.{0,20}\b(bypassed|jumpered)|removed (the )?` + device + ` and (twisted|joined|connected)` +
-			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover (left )?off|taped (the switch|down|shut)`)
+			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover left off|\b(run\w*|left|power\w*) (it )?(with )?(the |its )?(\w+ )?cover off|taped (the switch|down|shut)`)
 	})
 	// harmless is what speaks of a bridge that there is not.
 	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)

@@ -1,6 +1,7 @@
 package said
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -30,13 +31,34 @@ var accessories = []string{"relay", "device", "overload", "protector", "capacito
 // Names reports whether a text names a machine or part itself, and not a
 // device that belongs to it.
 func Names(text, of string) bool {
-	if of == "" {
-		return false
+	of = strings.ToLower(of)
+	words := strings.FieldsFunc(of, func(r rune) bool { return r == '-' || isDigit(r) })
+	if short := strings.Join(words, ""); len(short) < 3 {
+		// M1 is in many words.
+		return slices.Contains(strings.Fields(text), of) && !Has(text, accessories)
 	}
-	for _, w := range strings.FieldsFunc(strings.ToLower(of), func(r rune) bool { return r == '-' || r >= '0' && r <= '9' }) {
-		if !strings.Contains(text, strings.TrimSuffix(w, "or")) { // compress and mot are enough
+	number := strings.TrimLeftFunc(of, func(r rune) bool { return !isDigit(r) })
+	for _, w := range words {
+		_, rest, ok := strings.Cut(text, strings.TrimSuffix(w, "or")) // compress and mot are enough
+		if !ok {
+			return false
+		}
+		rest = strings.TrimLeftFunc(rest, func(r rune) bool { return !isDigit(r) && r != ' ' })
+		if n := leadingNumber(strings.TrimLeft(rest, " #")); n != "" && number != "" && n != number {
 			return false
 		}
 	}
 	return !Has(text, accessories)
 }
+
+// leadingNumber is the number of one of several that a text begins with, "" when
+// it begins with none; three digits are watts or volts.
+func leadingNumber(text string) string {
+	n := len(text) - len(strings.TrimLeftFunc(text, isDigit))
+	if n > 2 {
+		n = 0
+	}
+	return text[:n]
+}
+
+func isDigit(r rune) bool { return r >= '0' && r <= '9' }

@@ -70,6 +70,42 @@ func TestRenewed(t *testing.T) {
 	}
 }
 
+// TestNames tells a machine or part by its whole name: what was replaced elsewhere
+// takes no verdict off it.
+func TestNames(t *testing.T) {
+	for _, x := range []struct {
+		text, of string
+		want     bool
+	}{
+		{"thermostat", "M1", false}, {"pump", "M", false}, {"motor m1", "M1", true}, {"m1", "m1", true}, {"condenser fan", "C1", false},
+		{"gasket", "2", false}, {"evaporator fan 1", "fan2", false}, {"evaporator fan 2", "fan2", true}, {"fan", "fan2", true}, {"fan #1", "fan2", false},
+		{"heater 240 v", "heater2", true}, {"compressors", "compressor", true}, {"condenser fan motor", "cond-fan", true}, {"evap fan", "cond-fan", false},
+		{"motor", "motor", true}, {"motor 2", "motor", true}, {"compressor relay", "compressor", false}, {"m1 relay", "M1", false}, {"pump", "", false},
+	} {
+		if got := Names(x.text, x.of); got != x.want {
+			t.Errorf("%q names %s: %v", x.text, x.of, got)
+		}
+	}
+}
+
+// TestAlarms tells a danger from what holds its words.
+func TestAlarms(t *testing.T) {
+	for text, want := range map[string]string{
+		"got a shock": "shock", "shock absorbers worn": "", "shocks worn": "", "Shock-absorber leaks": "", "tingles": "shock",
+		"sparks at the relay": "smoke", "igniter sparks": "", "sparks but does not light": "", "sparks, then smokes": "smoke", "igniter sparks, burning smell": "smoke",
+		"blue flames": "", "yellow flames at the burner": "co", "flames behind the panel": "smoke", "smoked glass shelf broken": "", "it smoked": "smoke",
+		"leak at the gasket": "", "leak at the gas valve": "gas-leak", "gas-smell": "gas-smell", "no gas smell": "", "no co alarm": "", "eco alarm lit": "", "CO alarm sounds": "co", "flue disconnected": "co", "burner sooted": "co", "no co found": "", "gas odour": "gas-smell",
+	} {
+		got := ""
+		for _, a := range Alarms(text) {
+			got += a.Finding
+		}
+		if got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 // TestTakenOut tells a protective device that is left out of its circuit from
 // one that was put back, and from words that only sound like it.
 func TestTakenOut(t *testing.T) {
@@ -97,6 +133,18 @@ func TestTakenOut(t *testing.T) {
 		"used cheater cord": 1, "fitted 3 to 2 prong adapter": 1, "lid switch taped shut": 1, "fuse wrapped in foil": 1, "ground pin cut off": 1, "earth wire off": 1,
 		"checked nothing is jumpered": 0, "fitted a jumper wire kit": 0, "replaced 20A fuse with 20A": 0, "replaced 20A breaker with 15A": 0, "turned breaker off": 0, "overload out of its clip, put back": 0,
 		"left without its cover":                                 1,
+		"left the terminal cover off":                            1,
+		"terminal cover left off":                                1,
+		"runs with the cover off":                                1,
+		"took the evaporator cover off and looked":               0,
+		"back cover off":                                         0,
+		"wall switch is off":                                     0,
+		"turned the light switch off":                            0,
+		"thermostat is off":                                      0,
+		"left the switch off":                                    0,
+		"door switch out":                                        1,
+		"thermal fuse off":                                       1,
+		"lid switch left off":                                    1,
 		"bypassed the limit to test, limit back in circuit":      0,
 		"bypassed the limit for a moment and removed the bypass": 0,
 		"disconnected the earth wire, reconnected it":            0,
