@@ -51,6 +51,7 @@ func TestAlarms(t *testing.T) {
 		{[]string{"unit washer", "fault no spin", "volt cabinet ground 64"}, "volts that can kill stand on the bare metal (entry 3)" + gone},
 		{[]string{"unit washer", "fault no spin", "volt earth case 64", "volt earth case 0.2"}, ""},
 		{[]string{"unit washer", "fault no spin", "volt earth case 64", "safe", "volt earth case 0.2"}, "volts that can kill stand on the bare metal (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "volt earth case 64", "safe", "volt earth case 0.2 run"}, ""},
 		{[]string{"unit washer", "fault no spin", "volt line case 118"}, ""},
 	} {
 		c := applyAll(t, x.lines...)

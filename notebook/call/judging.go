@@ -221,8 +221,13 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "supply":
 		return c.judgeSupply(rs, before)
 	case "metal":
-		if rs = c.notProvingDead(rs); len(rs) > 0 {
-			return judge.Metal(judge.MetalIn{To: name, Volts: c.value(latest(rs))}), true
+		live := slices.DeleteFunc(slices.Clone(rs), func(r *reading) bool { return !r.cond.energised() && c.provesDead(r) })
+		if len(live) > 0 {
+			v := judge.Metal(judge.MetalIn{To: name, Volts: c.value(latest(live))})
+			if latest(live) != latest(rs) {
+				v.Also = append(v.Also, latest(rs).shown()+" while it is dead proves nothing of its metal; under power: volt case "+name+" … run")
+			}
+			return v, true
 		}
 	case "leg":
 		return c.judgeLeg(rs)
