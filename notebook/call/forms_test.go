@@ -21,7 +21,7 @@ func TestReadingForms(t *testing.T) {
 		{"ohm heater-1 heater-2 29.0", "heater-1-heater-2 29.0 Ω"},
 		{"ohm earth door 0.10", "earth-door 0.10 Ω"},
 		{"ohm C1 S 3.4", "C1–S 3.4 Ω"},
-		{"ohm AB 3.4", "none of the parts that are judged"},
+		{"ohm AB 3.4", "Joined: A and B"},
 		{"volt start 104.0", "line 104.0 V"},
 		{"amp comp start 14.0", "comp 14.0 A"},
 		{"amp comp LRA 14", "refused: current is read at one place"},

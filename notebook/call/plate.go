@@ -124,6 +124,14 @@ var ofMotors = []string{"lra", "hp", "leads", "windings"}
 func (c *Call) platePart(p []script.Word) (plate, error) {
 	k := plateKeyOf(p[0].Text)
 	if k == nil && startsLikeNumber(p[0].Text) {
+		// Where the rest is understood, the word that is not is the one to mend.
+		if _, bad := plateParts(plateWordsOf(pointWords(p))); bad != "" && bad != p[0].Text {
+			for _, w := range p {
+				if w.Text == bad {
+					return plate{}, w.Errorf("%q is no value of a plate that is known by itself", bad).WithHint("its key stands before it, as in: %s", Find("plate").Examples[0])
+				}
+			}
+		}
 		return plate{}, p[0].Errorf("no key stands before %s", p[0].Text).WithHint("as in: %s", Find("plate").Examples[0])
 	}
 	if k == nil {

@@ -17,8 +17,8 @@ func (c *Call) plateSpelt(text string) string {
 	if len(text) > longestTyped || c.takesPlate(text) {
 		return text
 	}
-	parts, ok := plateParts(strings.Fields(strings.ReplaceAll(text, ",", " , ")))
-	if !ok {
+	parts, bad := plateParts(plateWordsOf(text))
+	if bad != "" || len(parts) == 0 {
 		return text
 	}
 	var out []string
@@ -30,6 +30,17 @@ func (c *Call) plateSpelt(text string) string {
 	}
 	return text
 }
+
+// plateWordsOf are the words of a plate with commas by themselves; a comma before
+// the decimals of a value with its unit is a point.
+func plateWordsOf(text string) []string {
+	return strings.Fields(strings.ReplaceAll(decimalsOfUnit().ReplaceAllString(text, "$1.$2"), ",", " , "))
+}
+
+var decimalsOfUnit = said.Lazily(`(?i)\b(\d+),(\d{1,2}(?:v|hz|a|w|kw|hp|uf|µf|mfd|kg|oz|lbs?)\b)`)
+
+// onPlates are words that stand on a plate without their key.
+var onPlates = map[string]string{"inverter": "type", "split-phase": "type", "shaded-pole": "type", "capillary": "metering", "ptc": "start"}
 
 // takesPlate reports whether a text is values of a plate as the language has
 // them.
@@ -71,8 +82,9 @@ func keyOfUnit(unit string) string {
 	return plateKeyOf(unit).word
 }
 
-// plateParts gives each key with its values; false when a word is neither.
-func plateParts(words []string) (parts [][]string, ok bool) {
+// plateParts gives each key with its values, and the first word that is neither,
+// "" when there is none.
+func plateParts(words []string) (parts [][]string, bad string) {
 	at := func(i int) string {
 		if i < len(words) {
 			return words[i]
@@ -91,7 +103,7 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 		switch {
 		case w == ",":
 			if i == 0 || at(i+1) == "," {
-				return nil, false
+				return nil, w
 			}
 		case wants:
 			parts[len(parts)-1] = append(part, w)
@@ -118,17 +130,19 @@ func plateParts(words []string) (parts [][]string, ok bool) {
 			case len(part) == 2 && part[1] == "cap" && (part[0] == "run" || part[0] == "start"):
 				parts = append(parts, []string{"mfd", part[0], w}) // what is marked on the can has its own key
 			default:
-				return nil, false
+				return nil, w
 			}
+		case onPlates[strings.ToLower(w)] != "":
+			parts = append(parts, []string{onPlates[strings.ToLower(w)], w})
 		case plateUnits().gas.MatchString(w):
 			parts = append(parts, []string{"gas", w})
 		case ofCap && len(part) > 2 && isWord(w) && startsLikeNumber(at(i+1)):
 			parts = append(parts, []string{"mfd", w})
 		default:
-			return nil, false
+			return nil, w
 		}
 	}
-	return parts, len(parts) > 0
+	return parts, ""
 }
 
 // sections writes a key with its values, and the two sections of one can as one

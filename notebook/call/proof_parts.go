@@ -13,10 +13,15 @@ import (
 var breakers = []struct {
 	name, line    string
 	words, places []string
+	read          []rereading // how its kinds are read, by what was read of the old one
 }{
-	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"}},
-	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}},
+	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"},
+		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}},
+	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil},
 }
+
+// rereading is how a part of one kind is read.
+type rereading struct{ kind, line string }
 
 // renewedBreaker is the last entry by which such a part was replaced, 0 when none
 // was.
@@ -36,12 +41,21 @@ func (c *Call) rereads() (out []proofWanted) {
 	rep := c.repairs()
 	for _, b := range breakers {
 		if at := c.renewedBreaker(b.words); len(rep) > 0 && at >= rep[len(rep)-1] {
-			out = append(out, proofWanted{"the new " + b.name + " read (" + b.line + ")", func(c *Call, since int) shown {
+			line := b.line
+			if i := slices.IndexFunc(b.read, func(s rereading) bool { return c.wasRead(s.kind) }); i >= 0 {
+				line = b.read[i].line
+			}
+			out = append(out, proofWanted{"the new " + b.name + " read (" + line + ")", func(c *Call, since int) shown {
 				return c.shownBy(c.lastAfter(since-1, func(r *reading) bool { return breaks(r, b.places) }))
 			}})
 		}
 	}
 	return out
+}
+
+// wasRead reports whether the ohms of a part of a kind were read.
+func (c *Call) wasRead(kind string) bool {
+	return c.lastAfter(0, func(r *reading) bool { return breaks(r, []string{kind}) }) != nil
 }
 
 // breaks tells the ohms of a part of some kinds.

@@ -35,7 +35,7 @@ func TestSpelling(t *testing.T) {
 		{"ohm A B 3.4", "ohm BA 3.4", "ohm B A 3.4"},
 		{"", "ohm CR 3.0", "ohm C R 3.0"},
 		{"", "ohm cs 4.2, SR 7.2", "ohm c s 4.2, S R 7.2"},
-		{"", "ohm AB 3.4", "ohm AB 3.4"},
+		{"", "ohm AB 3.4", "ohm A B 3.4"},
 		{"", "ohm C1 3.4", "ohm C1 3.4"},
 		{"", "ohm A-B 3.4", "ohm A B 3.4"},
 		{"", "ohm A/B 3.4, C-case OL", "ohm A B 3.4, C case OL"},

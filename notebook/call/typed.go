@@ -70,6 +70,7 @@ var respellings = []respelling{
 	{from: `(?i)^fan (cond|evap) `, to: `$1-fan `},
 	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
+	{of: "ohm", from: `^([A-MQ-Z])([A-Z]) `, to: `$1 $2 `}, // two pins; NO, NC and PE are points
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
 	{of: "ohm", from: `(?i)valve coil `, to: `valve `},
