@@ -161,6 +161,22 @@ var complaints = []Complaint{
 		Need:   []Need{{"drum turned by hand", []string{"bearings-sound", "bearings-worn"}}, {"the noise gone", []string{"quiet-now"}}, needEarth},
 	},
 	{
+		Code: "noisy-cold", Name: "an appliance that cools and is noisy",
+		Signs:  []string{"noisy"},
+		Cured:  []string{"quiet-now"},
+		Causes: []string{"not-level", "fan-noisy", "tubes-rattle", "mounts-worn", "compressor-noisy"},
+		Need:   []Need{{"each fan listened to", []string{"fans-quiet", "fan-noisy"}}, {"the noise gone", []string{"quiet-now"}}, needEarth},
+	},
+	{
+		Code: "no-ice", Name: "an ice maker that makes no ice",
+		Signs: []string{"no-ice-made"},
+		Cured: []string{"makes-ice"},
+		Causes: []string{"ice-switched-off", "freezer-too-warm", "tap-shut", "water-filter-clogged", "fill-tube-frozen", "control-not-calling", "connection-weak",
+			"valve-coil-open", "valve-stuck-shut", "ice-maker-failed"},
+		Need: []Need{{"ice maker on, arm down", []string{"ice-arm-down", "ice-arm-up"}}, {"filling seen", []string{"fills", "does-not-fill", "fills-slowly"}},
+			{"ice made", []string{"makes-ice"}}, needEarth},
+	},
+	{
 		Code: "never-ends", Name: "does not stop or end its cycle",
 		Cured:  []string{"cycles-off"},
 		Causes: []string{"timer-stuck", "airflow-blocked", "hose-blocked", "heater-failed", "sensor-stops-heat", "level-says-empty"},

@@ -30,6 +30,14 @@ var courses = []Course{
 		Source: commonPractice,
 	},
 	{
+		// An ice maker is looked at from its arm back to the tap.
+		On: []string{"no-ice"}, Tests: []string{"ice-arm", "ice-cold", "fill-tube", "water-filter", "tap", "ice-harvest"}, Source: commonPractice,
+	},
+	{
+		// What rattles is held by hand before anything is opened.
+		On: []string{"noisy-cold"}, Tests: []string{"tubes", "fan-noise", "level", "comp-noise", "mounts"}, Source: commonPractice,
+	},
+	{
 		// Water comes of a blocked drain first, then of its pan and its line.
 		On: []string{"leaks-ices"}, When: []string{"water-on-floor"}, Tests: []string{"drain", "pan", "water-line", "level"}, Source: commonPractice,
 	},

@@ -27,6 +27,13 @@ const (
 )
 
 var scenarios = []scenario{
+	{"an ice maker, nothing seen", "no-ice", "no-ice-made", "", "", "ice-switched-off fill-tube-frozen ice-maker-failed valve-coil-open", "ice-arm", ""},
+	{"an ice maker that is on and cold", "no-ice", "no-ice-made ice-arm-down ice-cold-enough", "", "ice-switched-off freezer-too-warm", "fill-tube-frozen", "fill-tube", ""},
+	{"a frozen fill tube", "no-ice", "no-ice-made ice-arm-down fill-tube-frozen", "fill-tube-frozen", "ice-switched-off", "", "", "fill-tube-frozen"},
+	{"an ice maker that turns, and no water", "no-ice", "no-ice-made does-not-fill ice-arm-down ice-cold-enough fill-tube-clear water-filter-clear tap-open ice-maker-turns coil-open",
+		"valve-coil-open", "ice-maker-failed tap-shut", "", "", "valve-coil-open"},
+	{"a refrigerator that rattles", "noisy-cold", "noisy", "", "", "tubes-rattle fan-noisy compressor-noisy", "tubes", ""},
+	{"a fan that scrapes", "noisy-cold", "noisy tubes-quiet fan-noisy", "fan-noisy", "tubes-rattle", "compressor-noisy", "", "fan-noisy"},
 	{"clicks, nothing measured", "no-start", "clicks", "", "no-supply control-not-calling overload-failed",
 		"winding-grounded winding-open start-device-failed compressor-seized", "winding-ohms", ""},
 	{"seized compressor with perfect windings, before the trial", "no-start",

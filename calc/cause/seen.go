@@ -190,6 +190,8 @@ no-fill-unpowered | stops with power off, stops filling unplugged | the water st
 level-full | level says full, pressure switch says full, float stuck up, float stuck | the level sensing reports a full tub that is empty | level-sound level-empty
 level-empty | level says empty, pressure switch says empty, float stuck down, pressure hose off | the level sensing reports nothing at a full tub | level-sound
 level-sound | level sensing good, pressure switch good, float moves | the level sensing reports the water as it stands |
+no-ice-made | no ice, no ice made, makes no ice, does not make ice, no cubes | the ice maker makes no ice | makes-ice
+makes-ice | makes ice, ice made, ice drops, drops ice, cubes drop | the ice maker makes ice and drops it |
 noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should not | quiet-now
 quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise, runs quiet | it runs without the noise |
 

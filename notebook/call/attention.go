@@ -192,7 +192,7 @@ var provedBy = map[string]string{
 	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
 	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
 	"fan seen": "fan seen to run", "air it takes in and gives out": "the air split", "filling seen": "that it fills", "draining seen": "that it drains", "drain of its pan": "that it stays dry", "the drum seen to turn": "the drum seen",
-	"the noise gone": "the noise gone", "the end of a cycle seen": "the end of a cycle", "flame seen": "a flame seen", "volts of the three legs at the machine": "volts of the three legs",
+	"the noise gone": "the noise gone", "ice made": "ice made", "the end of a cycle seen": "the end of a cycle", "flame seen": "a flame seen", "volts of the three legs at the machine": "volts of the three legs",
 }
 
 // missing lists what a complete record of this call still wants.

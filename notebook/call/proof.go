@@ -67,6 +67,8 @@ var seenProofs = []struct {
 	{"no-fill", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"overfills", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"noisy", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
+	{"noisy-cold", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
+	{"no-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
 	{"gas-no-heat", "a flame seen (saw flame lights)", []string{"flame-lights"}},

@@ -281,7 +281,7 @@ func TestTradeNames(t *testing.T) {
 		{"valve by its sheet", "fault no water; plate ohms valve 1150; safe; ohm valve 1.12k", []string{"coil valve: sound"}, nil, nil, "", "common practice"},
 		{"a pump has pins", "fault no drain; safe; ohm pump 12.5", []string{"on pump, then ohm 1 2 12.5"}, nil, nil, "", "follows from the form"},
 		{"a slip", "fault no heat; safe; ohm thermstat 0.1", []string{none, "perhaps: thermostat", "help parts"}, nil, nil, "", "follows from the table"},
-		{"a finding near the list", "fault fan noise; saw cond-fan noisy", []string{"Perhaps: saw cond-fan", "help findings"}, nil, nil, "", "follows from the table"},
+		{"a finding near the list", "fault fan noise; saw cond-fan odd", []string{"Perhaps: saw cond-fan", "help findings"}, nil, nil, "", "follows from the table"},
 		{"the list of findings", "help findings", []string{"brushes worn", "cond-fan stiff", "frost heavy"}, nil, nil, "", "follows from the table"},
 		{"the list of parts", "help parts", []string{"thermal-fuse", "hi-limit", "igniter"}, nil, nil, "", "follows from the table"},
 	})

@@ -85,6 +85,7 @@ const (
 	laundry  = `\bwash(er|ing)|laundry|` + dryers
 	airUnits = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits = `\bgas\b`
+	colds    = `fridge|refrig|freez|\bice|cooler`
 	hotter   = `too hot|overheat|burns |scorch`
 	phases3  = `\b(three|3).?ph(ase)?\b`
 )
@@ -113,6 +114,8 @@ var appliances = []byAppliance{
 	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
 		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
+	{colds, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|vibrat|knock|scrap|buzz\w* loud|chirp`, "noisy-cold", []string{""}},
+	{colds, `ice.?mak|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
 	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", MotorDead, "hums-trips"}},
 	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
 	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
