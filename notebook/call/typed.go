@@ -298,7 +298,7 @@ func (c *Call) Doubtful(text string) error {
 	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
 		return w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text).WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
 	}
-	if err := c.sumOfReadings(q.word, l); err != nil {
+	if err := c.sumOfReadings(q, l); err != nil {
 		return err
 	}
 	for i, w := range l.Words[1:] {
@@ -314,12 +314,12 @@ func (c *Call) Doubtful(text string) error {
 
 // sumOfReadings refuses what reads as a sum: volt line - 3. A plus or minus that
 // stands apart is a pole beside another or the case, or alone with volts.
-func (c *Call) sumOfReadings(word string, l *script.Line) error {
+func (c *Call) sumOfReadings(q *quality, l *script.Line) error {
 	m := readAsSum().FindStringSubmatch(l.Body)
 	if m == nil {
 		return nil
 	}
-	at, sign := strings.TrimSpace(m[1]), m[2]
+	word, at, sign, rest := q.word, strings.TrimSpace(m[1]), m[2], m[3]
 	if (sign == "+" || sign == "-") && (word == "temp" || at == "" && word == "volt" || isShell(at) || at == "+" || at == "-") {
 		return nil
 	}
@@ -334,7 +334,10 @@ func (c *Call) sumOfReadings(word string, l *script.Line) error {
 		if word == "ohm" && len(at) < 3 {
 			at = c.lastPair(at)
 		}
-		return e.WithHint("the sum: %s(%s) %s%s", word, strings.ReplaceAll(at, " ", ", "), sign, m[3])
+		if !strings.Contains("*/^×·÷", sign) && onlyDigits(strings.ReplaceAll(rest[1:], ".", "")) {
+			rest += q.unit
+		}
+		return e.WithHint("the sum: %s(%s) %s%s", word, strings.ReplaceAll(at, " ", ", "), sign, rest)
 	}
 	return nil
 }
