@@ -28,7 +28,6 @@ var worked = map[string][]struct {
 		{"surge_over_run(7.2A, 1.2A)", 6, "1", 1e-9, "7.2 / 1.2"},
 		{"start_over_run(8.4ohm, 2.8ohm)", 3, "1", 1e-9, "8.4 / 2.8"},
 		{"cap_off(11.4uF, 15uF)", -24, "%", 1e-9, "-3.6 / 15"},
-		{"superheat(50F, 35.05psig)", 10, "[degR]", 0.036, "R-134a boils at 40 °F under 35.05 psig (published table in calc/formula); 50 - 40 °F"},
 		{"split(75F, 57F)", 18, "[degR]", 1e-9, "75 - 57 °F"},
 		{"pull_rate(57F, 21F, 80min)", 15, "K/h", 1e-9, "20 K in 4/3 h"},
 		{"duty(20min, 20min)", 50, "%", 1e-9, "20 / 40"},

@@ -297,7 +297,11 @@ func (p Param) check(x float64) error {
 	case r == Range{}:
 		return nil
 	case x > r.Hi:
-		return fmt.Errorf("%s must be at most %s", p.Name, p.format(r.Hi))
+		most := p.format(r.Hi)
+		if p.Unit == "%" && x <= 100*r.Hi {
+			most += ": a percentage has its sign, as in " + strconv.FormatFloat(x/100, 'g', 6, 64) + "%"
+		}
+		return fmt.Errorf("%s must be at most %s", p.Name, most)
 	case r.Above && x <= r.Lo:
 		return fmt.Errorf("%s must be above %s", p.Name, p.format(r.Lo))
 	case x < r.Lo:

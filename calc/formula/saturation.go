@@ -95,7 +95,7 @@ const (
 const coldest = 200.0
 
 // logRatio is ln(p/pc) at a temperature in kelvin.
-func (v vapour) logRatio(kelvin float64) float64 {
+func (v *vapour) logRatio(kelvin float64) float64 {
 	// θ^t as exp(t ln θ): one logarithm for six powers.
 	l := math.Log(1 - kelvin/v.tc)
 	s := 0.0
@@ -106,12 +106,14 @@ func (v vapour) logRatio(kelvin float64) float64 {
 }
 
 // pressure is the absolute saturation pressure, Pa.
-func (v vapour) pressure(kelvin float64) float64 { return v.pc * math.Exp(v.logRatio(kelvin)) }
+//
+//go:noinline
+func (v *vapour) pressure(kelvin float64) float64 { return v.pc * math.Exp(v.logRatio(kelvin)) }
 
 // temperature inverts pressure by false position over 1/T, in which the
 // logarithm of the pressure is nearly straight; the halving of the stale end
 // keeps it from creeping (the Illinois rule).
-func (v vapour) temperature(pascal float64) float64 {
+func (v *vapour) temperature(pascal float64) float64 {
 	want := math.Log(pascal / v.pc)
 	x0, x1 := 1/v.tc, 1/coldest
 	f0, f1 := v.logRatio(v.tc)-want, v.logRatio(coldest)-want
@@ -137,19 +139,20 @@ func (v vapour) temperature(pascal float64) float64 {
 	return 1 / x
 }
 
-func (g gas) line(side string) vapour {
+func (g *gas) line(side string) *vapour {
 	if side == "bubble" {
-		return g.bubble
+		return &g.bubble
 	}
-	return g.dew
+	return &g.dew
 }
 
-func gasNamed(name string) gas {
-	return gases[slices.IndexFunc(gases, func(g gas) bool { return g.name == name })]
+//go:noinline
+func gasNamed(name string) *gas {
+	return &gases[slices.IndexFunc(gases, func(g gas) bool { return g.name == name })]
 }
 
 // say tells which line a result is on.
-func (g gas) say(side string) string {
+func (g *gas) say(side string) string {
 	switch {
 	case !g.glide:
 		return "dew and bubble are the same for " + g.name + "; gauge at sea level"
@@ -206,15 +209,83 @@ var saturation = []Formula{
 		Example: Example{Call: `sat_temp("R-404A", 85.4psig, "dew")`, Args: []any{"R-404A", 85.4, "dew"}, Want: 4.444, Tol: 0.02,
 			Text: "R-404A vapour at 85.4 psig boils out at 40 degF"},
 		Fn: func(a Args) (float64, error) {
-			v := gasNamed(a.Word[0]).line(a.Word[2])
-			p := a.Num[1]*psi + atmosphere
-			if least := v.pressure(coldest); p < least || p > v.pc {
-				return 0, fmt.Errorf("%s: pressure must be from %.4g to %.4g psig", a.Word[0], gaugePSI(least), gaugePSI(v.pc))
-			}
-			return v.temperature(p) - zeroC, nil
+			return saturated(a.Word[0], a.Num[1], a.Word[2])
 		},
 		Say: func(a Args, _ float64) string { return gasNamed(a.Word[0]).say(a.Word[2]) },
 	},
+	{
+		Name: "superheat", Topic: satTopic, Unit: "K", Params: lineParams,
+		Help: "how far a suction line is above the boiling point at its pressure", Equation: "SH = T − Tsat(p), dew line", Valid: lineValid, Source: lineSource,
+		Example: Example{Call: `superheat("R-134a", 35psig, 50F)`, Args: []any{"R-134a", 35.0, 10.0}, Want: 5.57, Tol: 0.02,
+			Text: "R-134a at 35 psig boils at 40 degF; a line at 50 degF is 10 Fdiff above"},
+		Fn: func(a Args) (float64, error) {
+			t, err := saturated(a.Word[0], a.Num[1], "dew")
+			return a.Num[2] - t, err
+		},
+		Say: func(a Args, t float64) string { return gasNamed(a.Word[0]).say("dew") + unfit(t) },
+	},
+	{
+		Name: "subcooling", Topic: satTopic, Unit: "K", Params: lineParams,
+		Help: "how far a liquid line is below the condensing point at its pressure", Equation: "SC = Tsat(p) − T, bubble line", Valid: lineValid, Source: lineSource,
+		Example: Example{Call: `subcooling("R-134a", 124.2psig, 90F)`, Args: []any{"R-134a", 124.2, 290.0 / 9}, Want: 5.55, Tol: 0.02,
+			Text: "R-134a at 124 psig condenses at 100 degF; a line at 90 degF is 10 Fdiff below"},
+		Fn: func(a Args) (float64, error) {
+			t, err := saturated(a.Word[0], a.Num[1], "bubble")
+			return t - a.Num[2], err
+		},
+		Say: func(a Args, t float64) string { return gasNamed(a.Word[0]).say("bubble") + unfit(t) },
+	},
+}
+
+const (
+	lineValid  = "as sat_temp, and refuses as it does; a gauge belongs to certified hands"
+	lineSource = "common practice; saturation as sat_temp"
+)
+
+var lineParams = []Param{refrigerant, {Name: "press", Unit: "psig", Help: "gauge pressure at the line"}, {Name: "temp", Unit: "degC", Help: "of the line, where the pressure is read"}}
+
+// unfit is what there is to say of superheat or subcooling below zero.
+func unfit(kelvin float64) string {
+	if kelvin < 0 {
+		return "; below zero the readings, their place or the gas do not fit each other"
+	}
+	return ""
+}
+
+// saturated is the temperature of a gas in °C on one of its lines at a gauge
+// pressure in psi.
+//
+//go:noinline
+func saturated(gas string, press float64, line string) (float64, error) {
+	v := gasNamed(gas).line(line)
+	p := press*psi + atmosphere
+	if least := v.pressure(coldest); p < least || p > v.pc {
+		return 0, fmt.Errorf("%s: pressure must be from %.4g to %.4g psig", gas, gaugePSI(least), gaugePSI(v.pc))
+	}
+	return v.temperature(p) - zeroC, nil
+}
+
+// apart is the formula of a line's distance from saturation at its pressure,
+// taken with a sign.
+func apart(name, on string, sign float64, help, equation string, example Example) Formula {
+	return Formula{
+		Name: name, Topic: satTopic, Unit: "K",
+		Params: []Param{refrigerant, {Name: "press", Unit: "psig", Help: "gauge pressure at the line"}, pointParam("temp", "of the line, where the pressure is read")},
+		Help:   help, Equation: equation, Example: example,
+		Valid:  satValid + "; a gauge belongs to certified hands",
+		Source: "definition by common practice; saturation: " + satSource,
+		Fn: func(a Args) (float64, error) {
+			t, err := saturated(a.Word[0], a.Num[1], on)
+			return sign * (a.Num[2] - t), err
+		},
+		Say: func(a Args, result float64) string {
+			s := gasNamed(a.Word[0]).say(on)
+			if result < 0 {
+				s = "below zero: the readings, their place or the gas do not fit each other; " + s
+			}
+			return s
+		},
+	}
 }
 
 // plateGas finds the refrigerant of the table that a plate names, as in
@@ -251,12 +322,8 @@ func SaturationCelsius(gas string, press float64) (float64, bool) {
 	if !ok {
 		return 0, false
 	}
-	v := gasNamed(name).dew
-	p := press*psi + atmosphere
-	if p < v.pressure(coldest) || p > v.pc {
-		return 0, false
-	}
-	return v.temperature(p) - zeroC, true
+	t, err := saturated(name, press, "dew")
+	return t, err == nil
 }
 
 // SaturationSource names the equation of state behind a refrigerant's lines.

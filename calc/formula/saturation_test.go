@@ -44,6 +44,8 @@ func TestSaturationPrinted(t *testing.T) {
 		rows = append(rows, published{"sat_press", []any{"R-410A", c, "dew"}, 1000 * mpa / 6.894757, 15 * (mpa + 0.101325) / 6.894757, cassette})
 	}
 	rows = append(rows,
+		published{"superheat", []any{"R-134a", 35.0, fahrenheit(52)}, 12 / 1.8, 0.4, gm},
+		published{"subcooling", []any{"R-410A", 1000 * 2.332 / 6.894757, 34.0}, 6, 0.5, cassette},
 		published{"sat_temp", []any{"R-22", 0.0}, -40.81, 0.02, "normal boiling point (from memory)"},
 		published{"sat_temp", []any{"R-32", 0.0}, 221.499 - 273.15, 0.02, "normal boiling point 221.499 K, in a property file of the 1997 equation of state"},
 		published{"sat_temp", []any{"R-407C", 0.0, "bubble"}, -43.6, 0.1, "ASHRAE 34, bubble and dew point at 1 atm (from memory)"},

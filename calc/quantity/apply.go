@@ -52,6 +52,14 @@ func Apply(fn func([]float64) (float64, error), inUnits []string, outUnit string
 	return q.checked(q.v)
 }
 
+// Prefer shows q in a unit that was typed for it and measures the same, where
+// its own is only the one that such results have.
+func Prefer(q, typed *Q) {
+	if u, t := q.unit, typed.unit; u != nil && t != nil && u != plain && t.dim == u.dim && t.kind == u.kind && !q.fixed && u == unitFor(u.dim, u.kind) {
+		q.unit = t
+	}
+}
+
 // slope is the derivative of fn to x[i] at x, where fn is y. A step of
 // about the cube root of the float's precision balances the error of
 // rounding against that of curvature.

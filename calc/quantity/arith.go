@@ -15,7 +15,7 @@ const residue = 1e-14
 func Add(a, b Q) (Q, error) {
 	ua, ub := a.Unit(), b.Unit()
 	if ua != ub && ua.dim != ub.dim {
-		return Q{}, mismatch(ua, ub, "added")
+		return Q{}, mismatch(ua, ub, a.v, b.v, "added")
 	}
 	if ua.kind != Plain && ub.kind != Plain {
 		return Q{}, twoPoints(ua, ub)
@@ -31,7 +31,7 @@ func Sub(a, b Q) (Q, error) {
 	ua, ub := a.Unit(), b.Unit()
 	switch {
 	case ua.dim != ub.dim:
-		return Q{}, mismatch(ua, ub, "subtracted")
+		return Q{}, mismatch(ua, ub, a.v, b.v, "subtracted")
 	case ua.kind == ub.kind:
 		ua = ua.difference()
 	case ub.kind != Plain && ua.kind != Plain:
@@ -62,17 +62,35 @@ func combine(a, b *Q, u *Unit, sign float64) (Q, error) {
 	return r.checked(v)
 }
 
-func mismatch(a, b *Unit, verb string) *source.Error {
+// ShareFault refuses a sum or difference of a plain number and a percentage: 80 +
+// 5% is meant as 84, and comes to 80.05. Of 1 both are one; nil for all else.
+func ShareFault(a, b Q) *source.Error {
+	ua, ub := a.Unit(), b.Unit()
+	if ua == plain && ub.symbol == "%" && a.v != 1 || ub == plain && ua.symbol == "%" && b.v != 1 {
+		return mismatch(ua, ub, 0, 0, "added")
+	}
+	return nil
+}
+
+//go:noinline
+func mismatch(a, b *Unit, va, vb float64, verb string) *source.Error {
 	e := fault("%s and %s cannot be %s", a.named(), b.named(), verb)
 	if a.symbol == "%" || b.symbol == "%" {
-		return e.WithHint("a share is taken of something: 120V * 5%% is 5 %% of 120 V, 120V * (1 + 10%%) is 10 %% more")
+		of := "120V"
+		if a == plain || b == plain {
+			of = "80"
+		}
+		return e.WithHint("a share is taken of something: %s * 5%% is 5 %% of %[1]s, %[1]s * (1 + 10%%) is 10 %% more", of)
 	}
 	if a == plain || b == plain {
-		other := a
+		v, other := vb, a
 		if a == plain {
-			other = b
+			v, other = va, b
 		}
-		e = e.WithHint("a unit stands directly after its number, such as 5%s", other.symbol)
+		if verb != "compared" {
+			other = other.difference()
+		}
+		e = e.WithHint("a unit stands directly after its number, such as %g%s", v, other.symbol)
 	}
 	return e
 }
@@ -152,6 +170,8 @@ func product(a, b *Unit, sign int8) (*Unit, error) {
 		return nil, err
 	}
 	switch {
+	case sign > 0 && (a == plain && b.symbol == "%" || b == plain && a.symbol == "%"):
+		return plain, nil
 	case b.dim == Dim{} && (a.dim != Dim{} || b == plain):
 		return a, nil
 	case a.dim == Dim{} && sign > 0:
@@ -164,12 +184,30 @@ func product(a, b *Unit, sign int8) (*Unit, error) {
 	if d == dimEnergy && (a.hours() || b.hours()) {
 		return units().bySpelling["Wh"], nil
 	}
+	if sign < 0 && b.dim == dimTime && a.dim != (Dim{}) && (d == dimFlow || units().firstOf[dimKind{d, Plain}] == nil) {
+		return typed(a, b, -1)
+	}
+	if sign > 0 && a == b && a.dim == dimLength {
+		return typed(a, b, 1)
+	}
 	return unitFor(d, Plain), nil
+}
+
+// typed is the unit of a·b or a/b made of the two as they were typed.
+func typed(a, b *Unit, sign int) (*Unit, error) {
+	c := compound{}
+	if a == b {
+		c.add(a, 1+sign)
+	} else {
+		c.add(a, 1)
+		c.add(b, sign)
+	}
+	return c.unit()
 }
 
 // hours reports whether u is a time by which energy is counted in
 // watt-hours.
-func (u *Unit) hours() bool { return u.dim == dimTime && u.factor >= 3600 }
+func (u *Unit) hours() bool { return u.dim == dimTime && u.factor >= 60 }
 
 // Pow is q to a power. A quantity with a unit takes powers that leave whole
 // exponents in its unit; a plain number takes any.
@@ -192,7 +230,14 @@ func Pow(q, power Q) (Q, error) {
 		if err != nil {
 			return Q{}, err
 		}
-		u = unitFor(d, Plain)
+		if n == 2 && u.dim == dimLength {
+			u, err = typed(u, u, 1)
+		} else {
+			u = unitFor(d, Plain)
+		}
+		if err != nil {
+			return Q{}, err
+		}
 	} else {
 		u = plain
 	}

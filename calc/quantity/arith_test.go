@@ -59,6 +59,29 @@ func TestArithmetic(t *testing.T) {
 		{"25C", "max", "80F", "80 °F"},
 		{"3V", "min", "200mV", "200 mV"},
 		{"0.1V", "+", "0.2V", "0.3 V"},
+		// A percentage of a number is a number, of a percentage one; of 1 it may be added.
+		{"85", "*", "15%", "12.75"},
+		{"24.50", "*", "7%", "1.715"},
+		{"107%", "*", "24.50", "26.215"},
+		{"5%", "*", "5%", "0.25 %"},
+		{"50%", "/", "2", "25 %"},
+		{"50%", "/", "5%", "10"},
+		{"5%", "+", "5%", "10 %"},
+		{"1", "+", "7%", "1.07"},
+		{"120V", "+", "5%", "!120V * (1 + 10%)"},
+		// Rates, areas and energies in the units typed.
+		{"20Fdiff", "/", "10min", "2 Fdiff/min"},
+		{"50L", "/", "8min", "6.25 L/min"},
+		{"20psid", "/", "10min", "2 psid/min"},
+		{"12in", "*", "12in", "144 in²"},
+		{"12in", "^", "2", "144 in²"},
+		{"500W", "*", "10s", "5 kJ"},
+		{"360W", "*", "30min", "180 Wh"},
+		{"2.5A", "*", "2s", "5 A·s"},
+		{"75F", "+", "10", "!such as 10Fdiff"},
+		{"70psi", "+", "10", "!such as 10psid"},
+		{"20C", "-", "5", "!such as 5K"},
+		{"75F", "min", "70", "!such as 70°F"},
 		// and what is refused, with part of the words
 		{"120V", "+", "3ohm", "!V and Ω cannot be added"},
 		{"120V", "-", "3ohm", "!V and Ω cannot be subtracted"},
@@ -96,6 +119,22 @@ func TestArithmetic(t *testing.T) {
 	}
 }
 
+// A share of nothing is a fault for who asks; what is stored is worked out.
+func TestShareFault(t *testing.T) {
+	for _, r := range []struct {
+		a, b  string
+		fault bool
+	}{
+		{"24.50", "7%", true}, {"7%", "24.50", true}, {"0.9", "5%", true},
+		{"1", "7%", false}, {"7%", "1", false}, {"5%", "5%", false}, {"80", "5", false}, {"120V", "3V", false},
+	} {
+		err := ShareFault(read(t, r.a), read(t, r.b))
+		if (err != nil) != r.fault || r.fault && !strings.Contains(err.Error(), "80 * (1 + 10%)") {
+			t.Errorf("%s and %s: %v", r.a, r.b, err)
+		}
+	}
+}
+
 // Factors by NIST SP 811 and UCUM: 1 psi = 6.894757 kPa, 1 inHg = 3.386389
 // kPa, 1 atm = 14.696 psi, [HP] = 745.6999 W (from memory, UCUM factors seen).
 func TestConversions(t *testing.T) {
@@ -123,6 +162,14 @@ func TestConversions(t *testing.T) {
 		{"100ohm", "kohm", 0.1, 0},
 		{"1/2 hp", "hp", 0.5, 0},
 		{"180deg", "", math.Pi, 1e-11},
+		// NIST SP 811, B.8 (from memory): 1 ton of refrigeration 3516.853 W, 1 ft³/min
+		// 0.4719474 L/s, 1 US gal/min 3.785412 L/min, 1 mmHg 133.3224 Pa.
+		{"1 ton", "W", 3516.853, 5e-4},
+		{"1cfm", "L/s", 0.4719474, 5e-8},
+		{"1gpm", "L/min", 3.785412, 5e-7},
+		{"1000micron", "kPaa", 0.133322, 5e-7},
+		{"10mbar", "kPa", 1, 1e-12},
+		{"250Pa", "mbar", 2.5, 1e-12},
 	}
 	for _, r := range rows {
 		got, err := read(t, r.text).In(r.unit)

@@ -12,7 +12,7 @@ func Compare(a, b Q) (int, error) {
 	ua, ub := a.Unit(), b.Unit()
 	switch {
 	case ua.dim != ub.dim:
-		return 0, mismatch(ua, ub, "compared")
+		return 0, mismatch(ua, ub, a.v, b.v, "compared")
 	case ua.kind != ub.kind:
 		return 0, fault("%s and %s cannot be compared", ua.described(), ub.described())
 	}

@@ -54,6 +54,16 @@ var parseRows = []struct {
 	{".5", "V", 0.5, 0.1, "0.5 V"},
 	{"5K", "", 5, 1, "5 K"},
 	{" 7 ", "V", 7, 1, "7 V"},
+	// A blank before the unit changes nothing, written out it is the same.
+	{"35 uf", "", 35e-6, 1e-6, "35 µF"},
+	{"22.5 a", "", 22.5, 0.1, "22.5 A"},
+	{"5.4 kw", "", 5400, 100, "5.4 kW"},
+	{"5 mh", "", 5e-3, 1e-3, "5 mH"},
+	{"75 f", "degF", 297.03889, 5.0 / 9, "75 °F"},
+	{"10 megohm", "ohm", 1e7, 1e6, "10 MΩ"},
+	{"2.2meg", "", 2.2e6, 1e5, "2.2 MΩ"},
+	{"20 mbar", "", 2000, 100, "20 mbar"},
+	{"400 cfm", "", 0.188778977, 4.71947443e-4, "400 cfm"},
 }
 
 func TestParse(t *testing.T) {

@@ -160,6 +160,8 @@ func (q Q) To(u *Unit) (Q, error) {
 }
 
 // described says a unit with what it measures: `°C (temperature)`.
+//
+//go:noinline
 func (u *Unit) described() string {
 	if w := u.Quantity(); w != "" && u.symbol != "" {
 		return u.symbol + " (" + w + ")"

@@ -39,11 +39,7 @@ func (s *scanner) spaced(at int) (*Unit, float64, error) {
 		s.at++
 		word := s.while(unitRune)
 		next := s.peek()
-		u, ok := units().bySpelling[word]
-		if !ok && len(word) > 2 { // Ohm, Volts: nothing else can stand there
-			u, ok = unitNamed(word)
-		}
-		if ok && word != "" && (!reserved[word] || s.inches(word)) && !digit(next) && next != '_' && next != '(' {
+		if u, ok := unitNamed(word); ok && word != "" && (!reserved[word] || s.inches(word)) && !digit(next) && next != '_' && next != '(' {
 			return u, 1, nil
 		}
 	}

@@ -1,6 +1,9 @@
 package quantity
 
-import "math"
+import (
+	"math"
+	"strings"
+)
 
 // decl declares one unit once: how it is written and printed, its UCUM code,
 // and its size in SI (SI = value·factor + offset).
@@ -36,6 +39,7 @@ var (
 	dimInductance  = Dim{2, 1, -2, -2}
 	dimPressure    = Dim{-1, 1, -2}
 	dimVolume      = Dim{3}
+	dimFlow        = Dim{3, 0, -1}
 )
 
 // Factors that several units share. The international units of length, mass
@@ -69,6 +73,7 @@ var decls = []decl{
 	{symbols: []string{"VA"}, ucum: "V.A", what: "power", dim: dimPower, factor: 1, prefixes: "k", auto: "k", help: "volt-ampere, apparent power"},
 	{symbols: []string{"hp"}, ucum: "[HP]", what: "power", dim: dimPower, factor: hp, fraction: true, help: "horsepower, 550 ft·lbf/s"},
 	{symbols: []string{"Btuh"}, ucum: "[Btu_IT]/h", what: "power", dim: dimPower, factor: btu / 3600, help: "Btu per hour"},
+	{symbols: []string{"ton", "tons"}, ucum: "12000.[Btu_IT]/h", what: "power", dim: dimPower, factor: 12000 * btu / 3600, help: "ton of cooling"},
 	{symbols: []string{"Hz"}, ucum: "Hz", what: "frequency", dim: dimFrequency, factor: 1, prefixes: "mkMG", auto: "mkMG", help: "hertz"},
 	{symbols: []string{"rpm"}, ucum: "/min", what: "frequency", dim: dimFrequency, factor: 1.0 / 60, help: "turns per minute"},
 	{symbols: []string{"F"}, ucum: "F", what: "capacitance", dim: dimCapacitance, factor: 1, prefixes: "pnu", auto: "pnu", prefixed: true, help: "farad, only as uF, nF, pF or mfd"},
@@ -84,6 +89,9 @@ var decls = []decl{
 	{symbols: []string{"kPaa"}, ucum: "kPa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e3, diff: "kPad", help: "kilopascal, absolute"},
 	{symbols: []string{"MPa", "MPag"}, ucum: "MPa", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e6, diff: "kPad", help: "megapascal, gauge"},
 	{symbols: []string{"MPaa"}, ucum: "MPa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e6, diff: "kPad", help: "megapascal, absolute"},
+	{symbols: []string{"Pa"}, ucum: "Pa", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1, diff: "kPad", help: "pascal, gauge"},
+	{symbols: []string{"mbar"}, ucum: "mbar", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 100, diff: "bard", help: "millibar, gauge"},
+	{symbols: []string{"micron", "microns"}, ucum: "um[Hg]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: inHg / inch * 1e-6, diff: "kPad", help: "micron of mercury, absolute"},
 	{symbols: []string{"bar", "barg"}, ucum: "bar", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: 1e5, diff: "bard", help: "bar, gauge"},
 	{symbols: []string{"bara"}, ucum: "bar", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e5, diff: "bard", help: "bar, absolute"},
 	{symbols: []string{"inHg"}, ucum: "[in_i'Hg]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inHg, diff: "psid", help: "inch of mercury, gauge; a vacuum is negative"},
@@ -101,8 +109,8 @@ var decls = []decl{
 	{symbols: []string{"km"}, ucum: "km", what: "length", dim: dimLength, factor: 1e3, help: "kilometre"},
 	{symbols: []string{"in", "inch"}, ucum: "[in_i]", what: "length", dim: dimLength, factor: inch, fraction: true, help: "inch"},
 	{symbols: []string{"ft", "feet"}, ucum: "[ft_i]", what: "length", dim: dimLength, factor: foot, fraction: true, help: "foot"},
-	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, prefixes: "kM", auto: "k", help: "watt-hour"},
 	{symbols: []string{"J"}, ucum: "J", what: "energy", dim: dimEnergy, factor: 1, prefixes: "mkM", auto: "mkM", help: "joule"},
+	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, prefixes: "kM", auto: "k", help: "watt-hour"},
 	{symbols: []string{"Btu"}, ucum: "[Btu_IT]", what: "energy", dim: dimEnergy, factor: btu, help: "British thermal unit (IT)"},
 	{symbols: []string{"N"}, ucum: "N", what: "force", dim: dimForce, factor: 1, prefixes: "k", auto: "k", help: "newton"},
 	{symbols: []string{"kg"}, ucum: "kg", what: "mass", dim: dimMass, factor: 1, help: "kilogram"},
@@ -111,7 +119,14 @@ var decls = []decl{
 	{symbols: []string{"oz"}, ucum: "[oz_av]", what: "mass", dim: dimMass, factor: pound / 16, fraction: true, help: "ounce"},
 	{symbols: []string{"L"}, ucum: "L", what: "volume", dim: dimVolume, factor: 1e-3, prefixes: "m", auto: "", help: "litre"},
 	{symbols: []string{"gal"}, ucum: "[gal_us]", what: "volume", dim: dimVolume, factor: 231 * inch * inch * inch, fraction: true, help: "US gallon"},
+	{symbols: []string{"L/min"}, ucum: "L/min", what: "flow", dim: dimFlow, factor: 1e-3 / 60, help: "litre per minute"},
+	{symbols: []string{"gpm"}, ucum: "[gal_us]/min", what: "flow", dim: dimFlow, factor: 231 * inch * inch * inch / 60, help: "US gallon per minute"},
+	{symbols: []string{"cfm"}, ucum: "[cft_i]/min", what: "flow", dim: dimFlow, factor: foot * foot * foot / 60, help: "cubic foot per minute"},
 }
+
+// aliases are units written out, with the symbol that each is.
+var aliases = strings.Fields("meg MΩ megohm MΩ megohms MΩ kilohm kΩ kilohms kΩ microfarad µF microfarads µF kilowatt kW " +
+	"hertz Hz horsepower hp percent % second s seconds s minute min minutes min hour h hours h inches in liters L gallons gal")
 
 // prefix is a decimal multiple as written and as UCUM codes it.
 type prefix struct {

@@ -67,6 +67,9 @@ var units = sync.OnceValue(func() *index {
 	for i := range decls {
 		x.declare(&decls[i])
 	}
+	for i := 0; i < len(aliases); i += 2 {
+		x.spell(aliases[i], x.bySpelling[aliases[i+1]])
+	}
 	for _, list := range x.family {
 		sort.Slice(list, func(i, k int) bool { return list[i].exp < list[k].exp })
 	}
@@ -147,6 +150,9 @@ func unitNamed(s string) (*Unit, bool) {
 	return u, u != nil
 }
 
+// powers writes the powers that are printed as they are typed.
+var powers = strings.NewReplacer("²", "^2", "³", "^3")
+
 // joints are the signs between the symbols of a compound unit.
 const joints = "*·./"
 
@@ -154,6 +160,7 @@ const joints = "*·./"
 // joined by `*`, `·`, `.` and `/` with whole powers, such as `ohm/ft`, `m^2`.
 // Empty text is the plain number. The error is a *source.Error.
 func ParseUnit(text string) (*Unit, error) {
+	text = powers.Replace(text)
 	if u, ok := unitNamed(text); ok {
 		return u, nil
 	}
@@ -212,6 +219,8 @@ func (u *Unit) Quantity() string {
 }
 
 // named says the unit in a message.
+//
+//go:noinline
 func (u *Unit) named() string {
 	if u.symbol == "" {
 		return "a plain number"

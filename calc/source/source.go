@@ -53,6 +53,8 @@ func (e *Error) WithHint(format string, args ...any) *Error {
 
 // Shift returns a copy of e moved n columns to the right; a fault without a
 // place stays without one.
+//
+//go:noinline
 func (e *Error) Shift(n int) *Error {
 	c := *e
 	if c.Col > 0 {

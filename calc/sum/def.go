@@ -2,6 +2,7 @@ package sum
 
 import (
 	"slices"
+	"strings"
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
@@ -77,7 +78,11 @@ func (ev *evaluator) define(name string, def Def) (*Func, error) {
 		}
 		v, err := d.c.run()
 		if err != nil {
-			return nil, within(name, err)
+			err = within(name, err)
+			if e, ok := err.(*source.Error); ok && strings.Contains(e.Msg, "a plain number") {
+				err = e.WithHint("values have their units, such as 4V: %s", d.f.Usage())
+			}
+			return nil, err
 		}
 		return v, nil
 	}
@@ -127,12 +132,12 @@ type Refs struct {
 // notebook can carry it along. Names of points inside a call, such as A in
 // ohm(A, B), are not among them.
 func References(text string, env Env) (Refs, error) {
-	return (&evaluator{env: env, offered: true}).references(text, nil)
+	return (&evaluator{env: env}).references(text, nil)
 }
 
 // References lists what d's body needs from env besides its parameters.
 func (d Def) References(env Env) (Refs, error) {
-	r, err := (&evaluator{env: env, offered: true}).references(d.Body, d.Params)
+	r, err := (&evaluator{env: env}).references(d.Body, d.Params)
 	if e, ok := err.(*source.Error); ok {
 		return r, e.Shift(d.at)
 	}
@@ -147,6 +152,11 @@ func (ev *evaluator) references(text string, params []string) (Refs, error) {
 	}
 	for _, n := range p.names {
 		if _, constant := constants[n.text]; !constant && !slices.Contains(params, n.text) {
+			if p.isUnit(n) && ev.env != nil {
+				if _, ok := ev.env.Lookup(n.text); !ok {
+					continue
+				}
+			}
 			r.Values = append(r.Values, n.text)
 		}
 	}

@@ -99,6 +99,8 @@ func (f *Func) arity() (least, most int) {
 }
 
 // Usage is the call as help shows it: `cap(amps, volts, [hertz])`.
+//
+//go:noinline
 func (f *Func) Usage() string {
 	s := f.Name + "("
 	for i, p := range f.Params {

@@ -20,6 +20,7 @@ type prepared struct {
 	calls    map[string]*Func // functions called
 	kelvin   string           // the first literal such as 5K
 	overUnit string           // the first of the kind of 3/4 uF
+	radians  string           // an angle without a unit
 }
 
 type literal struct {
@@ -41,9 +42,11 @@ type segment struct {
 
 // frame is a parenthesis that is open.
 type frame struct {
-	at   int   // rune index
-	call *Func // nil when it only groups
-	arg  int
+	at    int   // rune index
+	call  *Func // nil when it only groups
+	arg   int
+	tight int  // where a comma stands between two digits, 0 for nowhere
+	apart bool // a blank stands behind another
 }
 
 type preparer struct {
@@ -86,6 +89,8 @@ func (p *preparer) fault(from, to int, format string, args ...any) *source.Error
 }
 
 // copy takes n runes over as they are.
+//
+//go:noinline
 func (p *preparer) copy(n int) { p.replace(n, string(p.source[p.at:p.at+n]), false) }
 
 // replace writes text for the next n runes of the source.
@@ -184,7 +189,7 @@ func shifted(err error, by int) error {
 var signs = []string{"<=", ">=", "==", "!=", "&&", "||", "**", "+", "-", "*", "/", "^", "<", ">", "!", "?", ":"}
 
 // typed are signs that people type for an operator.
-var typed = map[rune]string{'×': "*", '·': "*", '÷': "/", '−': "-", '≤': "<=", '≥': ">=", '≠': "!="}
+var typed = map[rune]string{'×': "*", '·': "*", '÷': "/", '−': "-", '–': "-", '≤': "<=", '≥': ">=", '≠': "!="}
 
 func (p *preparer) sign(r rune) error {
 	switch r {
@@ -206,7 +211,7 @@ func (p *preparer) sign(r rune) error {
 	pair := string(r) + string(p.peek(1))
 	switch pair {
 	case "<>":
-		return p.instead(p.fault(p.at, p.at+2, "<> is not used in sums; != is unequal"), p.replaced(p.at, 2, "!="))
+		return p.fault(p.at, p.at+2, "<> is not used in sums; != is unequal")
 	case "//", "/*", "??", "?.", "::":
 		return p.fault(p.at, p.at+2, "%s is not used in sums", pair)
 	}
@@ -218,12 +223,16 @@ func (p *preparer) sign(r rune) error {
 		}
 	}
 	if r == '$' || r == '€' || r == '£' {
-		return p.instead(p.fault(p.at, p.at+1, "money is a plain number in sums"), strings.NewReplacer("$", "", "€", "", "£", "").Replace(string(p.source)))
+		return p.fault(p.at, p.at+1, "money is a plain number in sums")
 	}
 	if r == '=' {
 		return p.fault(p.at, p.at+1, "= does not compare").WithHint("== compares; let NAME = … names a value")
 	}
-	return p.fault(p.at, p.at+1, "%q is not used in sums", string(r))
+	e := p.fault(p.at, p.at+1, "%q is not used in sums", string(r))
+	if r == '±' {
+		return e.WithHint("the doubt of a reading is its meter's; of numbers work out both ends: 10 - 1 and 10 + 1")
+	}
+	return e
 }
 
 func (p *preparer) open(call *Func) {
@@ -243,6 +252,10 @@ func (p *preparer) closeOrComma(r rune) error {
 	}
 	top := &p.frames[n-1]
 	if r == ')' {
+		if p.ev.strict && top.tight > 0 && top.apart {
+			p.ev.doubted = true
+			return p.fault(top.tight, top.tight+1, "this comma can stand for a point or part two values")
+		}
 		p.frames = p.frames[:n-1]
 		p.copy(1)
 		p.operand = true
@@ -250,6 +263,13 @@ func (p *preparer) closeOrComma(r rune) error {
 	}
 	if top.call == nil {
 		return p.fault(p.at, p.at+1, "a comma stands only between a function's values")
+	}
+	if next := p.peek(1); next == ' ' {
+		top.apart = true
+	} else if last := p.source[p.at-1]; top.tight == 0 && last >= '0' && last <= '9' && next >= '0' && next <= '9' {
+		if v := top.call.param(top.arg); v != nil && !v.Text {
+			top.tight = p.at
+		}
 	}
 	top.arg++
 	p.newArg = true

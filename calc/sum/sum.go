@@ -17,6 +17,7 @@ package sum
 
 import (
 	"errors"
+	"strings"
 
 	"github.com/expr-lang/expr/ast"
 	"github.com/expr-lang/expr/checker"
@@ -55,12 +56,18 @@ func Eval(text string, env Env) (Value, error) {
 		defer func() { env.Spent(2500 + 80*len(text) + 3*ev.work) }()
 	}
 	c, err := ev.compile(text, nil)
-	if err != nil {
-		return nil, err
+	var v Value
+	if err == nil {
+		v, err = c.run()
 	}
-	v, err := c.run()
-	if env != nil && err == nil {
+	if err != nil {
+		return nil, ev.instead(text, err)
+	}
+	if env != nil {
 		ev.tell(c, v)
+	}
+	if q, ok := v.(quantity.Q); ok && len(c.prep.calls) == 0 {
+		v = c.preferred(q)
 	}
 	if yes, ok := v.(bool); ok {
 		return ev.truth(c, yes), nil
@@ -92,6 +99,7 @@ func Condition(text string, env Env) (Truth, error) {
 	return No, whole(text, "this is a value, where a yes or no is wanted").WithHint("compare it, such as %s > 0", source.Short(text))
 }
 
+//go:noinline
 func whole(text, msg string) *source.Error {
 	return source.Errorf(1, max(len([]rune(text)), 1)+1, "%s", msg)
 }
@@ -104,11 +112,11 @@ type evaluator struct {
 	work  int
 	// What comparisons that cannot be told are taken for, in the order met;
 	// what is met beyond it is taken by its middle values and added.
-	taken []bool
-	met   int
-
-	offered bool // a line in place of this one was tried
+	taken   []bool
+	met     int
 	byZero  bool // a divisor may be nothing
+	strict  bool // what is likelier meant otherwise is refused,
+	doubted bool // and was
 }
 
 // compiled is a text ready to run.
@@ -175,12 +183,31 @@ next:
 		if !ok && ev.env != nil {
 			q, ok = ev.env.Lookup(n.text)
 		}
-		if !ok {
+		if !ok && !c.prep.isUnit(n) {
 			return ev.unknownName(n, params)
+		}
+		if !ok {
+			q, _ = quantity.New(1, n.text)
 		}
 		c.vars[n.text] = q
 	}
 	return nil
+}
+
+// preferred is a result in a unit that was typed.
+//
+//go:noinline
+func (c *compiled) preferred(q quantity.Q) Value {
+	for i := range c.prep.literals {
+		quantity.Prefer(&q, &c.prep.literals[i].q)
+	}
+	return q
+}
+
+// isUnit reports whether a name without a value is a unit behind a slash, as the
+// min of 8L/min.
+func (p *prepared) isUnit(n name) bool {
+	return n.col > 2 && p.source[n.col-2] == '/' && letter(p.source[n.col-3]) && strings.Contains(" s sec min h hr day m ft ", " "+n.text+" ")
 }
 
 func (ev *evaluator) unknownName(n name, params []string) error {

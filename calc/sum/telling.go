@@ -6,19 +6,38 @@ import (
 	"github.com/expr-lang/expr/builtin"
 
 	"ohmcall/calc/quantity"
-	"ohmcall/calc/source"
 )
 
-// dividing is the function of a division, which notes a divisor that may be
-// nothing.
-func (ev *evaluator) dividing() *builtin.Function {
-	f := *hidden["_div"]
+// watched is the function of a division, which notes a divisor that may be nothing,
+// or of a sum or difference, which refuses a share of nothing.
+func (ev *evaluator) watched(name string) *builtin.Function {
+	f := *hidden[name]
 	plain := f.Func
 	f.Func = func(args ...any) (any, error) {
-		ev.byZero = ev.byZero || quantity.MayBeZero(args[1].(quantity.Q))
+		b := args[1].(quantity.Q)
+		if name == "_div" {
+			ev.byZero = ev.byZero || quantity.MayBeZero(b)
+		} else if err := quantity.ShareFault(args[0].(quantity.Q), b); err != nil {
+			ev.doubted = true
+			return nil, err
+		}
 		return plain(args...)
 	}
 	return &f
+}
+
+// Doubtful refuses a sum that a stored one may be, though it is likelier meant
+// otherwise: a comma that can stand for a point, a share of nothing.
+func Doubtful(text string, env Env) error {
+	ev := evaluator{env: env, strict: true}
+	c, err := ev.compile(text, nil)
+	if err == nil {
+		_, err = c.run()
+	}
+	if !ev.doubted {
+		return nil
+	}
+	return ev.instead(text, err)
 }
 
 // tell says beside the value of a sum what it may have been meant for
@@ -31,11 +50,17 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 		n := strings.TrimSuffix(c.prep.kelvin, "K")
 		ev.env.Note(n + "K is taken as " + n + " kelvin; kilohms are " + n + "kohm.")
 	}
+	if s := c.prep.radians; s != "" {
+		ev.env.Note(s + " is taken in radians; degrees are " + s + "deg.")
+	}
 	if s := c.prep.overUnit; s != "" {
 		share, unit, _ := strings.Cut(s, " ")
 		ev.env.Note(s + " divides by the unit too; so many of it are (" + share + ") * 1" + unit + ".")
 	}
 }
+
+// shares are those that people have of a unit; 1/60Hz is a time.
+const shares = " 1/2 1/3 2/3 1/4 3/4 1/5 1/6 5/6 1/8 3/8 5/8 7/8 1/10 1/12 "
 
 // glance notes of a literal of n runes what tell may say of it: 5K, and the
 // 4 uF of 3/4 uF.
@@ -45,34 +70,18 @@ func (p *preparer) glance(n int) {
 	if digits == "K" {
 		p.kelvin = text
 	}
-	if strings.HasPrefix(digits, " ") && p.at > 0 && p.source[p.at-1] == '/' && p.whole.to == p.at-1 && p.whole.to > 0 {
-		p.overUnit = string(p.source[p.whole.from:p.at]) + text
+	if digits != "" && p.at > 0 && p.source[p.at-1] == '/' && p.whole.to == p.at-1 && p.whole.to > 0 {
+		share := string(p.source[p.whole.from:p.at]) + text[:len(text)-len(digits)]
+		if digits[0] == ' ' || strings.Contains(shares, " "+share+" ") {
+			p.overUnit = share + " " + strings.TrimSpace(digits)
+		}
 	}
 	if digits == "" {
 		p.whole = span{p.at, p.at + n}
+		if k := len(p.frames) - 1; k >= 0 && p.peek(n) == ')' && p.frames[k].at == p.at-1 && p.frames[k].call != nil {
+			if strings.Contains("sin cos tan", p.frames[k].call.Name) {
+				p.radians = text
+			}
+		}
 	}
-}
-
-// instead adds to a fault the text that would have worked in place of the whole
-// sum, when it does.
-func (p *preparer) instead(e *source.Error, text string) *source.Error {
-	if p.ev.offered {
-		return e
-	}
-	p.ev.offered = true
-	trial := evaluator{env: p.ev.env, offered: true}
-	c, err := trial.compile(text, nil)
-	if err == nil {
-		_, err = c.run()
-	}
-	p.ev.work += trial.work + 40*len(text)
-	if err != nil {
-		return e
-	}
-	return e.WithHint("write %s", text)
-}
-
-// replaced is the source with n runes at a place replaced.
-func (p *preparer) replaced(at, n int, by string) string {
-	return string(p.source[:at]) + by + string(p.source[at+n:])
 }

@@ -138,8 +138,8 @@ func (v *vetter) binary(n *ast.BinaryNode) (Kind, error) {
 	v.funcs[o.name] = hidden[o.name]
 	if o.result == YesNo {
 		v.funcs[o.name] = v.ev.comparing(o)
-	} else if o.name == "_div" {
-		v.funcs[o.name] = v.ev.dividing()
+	} else if o.sign == "/" || v.ev.strict && (o.sign == "+" || o.sign == "-") {
+		v.funcs[o.name] = v.ev.watched(o.name)
 	}
 	if err := v.want(n.Left, Number); err != nil {
 		return 0, err

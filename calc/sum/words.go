@@ -40,11 +40,12 @@ func (p *preparer) word() error {
 		return e
 	}
 	if p.operand {
-		e := p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", source.Short(text))
-		if low := strings.ToLower(text); low == "x" || low == "of" {
-			return p.instead(e, p.replaced(p.at, n, "*"))
+		if p.whole.to > 0 && p.whole.to == p.at-1 && n > 1 && text != "of" && text != "to" {
+			if _, _, err := quantity.Scan([]rune("1" + text)); err != nil {
+				return shifted(err, p.at-1) // as it would be told without the blank
+			}
 		}
-		return e
+		return p.fault(p.at, p.at+n, "an operator such as + or * is missing before %s", source.Short(text))
 	}
 	after := n
 	for p.peek(after) == ' ' {
@@ -117,7 +118,7 @@ func (p *preparer) unit() error {
 }
 
 func unitRune(r rune) bool {
-	return unicode.IsLetter(r) || strings.ContainsRune("°%*/·.^23", r)
+	return unicode.IsLetter(r) || strings.ContainsRune("°%*/·.^23²³", r)
 }
 
 // Lengths in runes of a name and of a text in quotes in a call.
@@ -167,7 +168,7 @@ func (p *preparer) point(param *Param) error {
 		return p.fault(p.at, p.at+1, "%s is missing here", param.Name)
 	}
 	if err := p.plainName(text, p.at); err != nil {
-		return err
+		return err.WithHint("the %s is a name: %s", param.Name, p.frames[len(p.frames)-1].call.Usage())
 	}
 	p.replace(len([]rune(text)), `"`+text+`"`, true)
 	p.operand = true
@@ -175,7 +176,7 @@ func (p *preparer) point(param *Param) error {
 }
 
 // plainName refuses what the name of a point does not need.
-func (p *preparer) plainName(text string, at int) error {
+func (p *preparer) plainName(text string, at int) *source.Error {
 	for i, r := range []rune(text) {
 		if i >= maxPoint {
 			return p.fault(at, at+i, "this name is too long")

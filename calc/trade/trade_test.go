@@ -144,6 +144,11 @@ func TestUse(t *testing.T) {
 		{Use{Temp: "degF"}, "75F in degC", "23.9 °C", ""},
 		{Use{}, `winding_rise(4ohm, 22C, 5.2ohm, 26C, "copper-235")`, "73.1 K", "k = 235"},
 		{Use{Temp: "degF"}, `winding_rise(4ohm, 22C, 5.2ohm, 26C, "copper-235")`, "131.6 Fdiff", "k = 235"},
+		// R-134a boils at 40 °F under 35.05 psig (published table in calc/formula).
+		{Use{}, `superheat("R-134a", 35.05psig, 52F)`, "12 Fdiff", "gauge at sea level"},
+		{Use{}, `superheat("R-134a", 35.05psig, 10C)`, "5.6 K", "gauge at sea level"},
+		{Use{}, `superheat("R-134a", 35.05psig, 38F)`, "-2 Fdiff", "do not fit each other"},
+		{Use{Temp: "degF"}, `subcooling("R-134a", 124.2psig, 90)`, "10 Fdiff", "gauge at sea level"},
 		{Use{}, "energy_cost(120W, 0.16, 45%)", "75.69", ""}, // 0.12 kW · 8760 h · 0.45 · 0.16 = 75.6864
 	}
 	for _, tt := range tests {
@@ -166,6 +171,8 @@ func TestTheArgumentIsMarked(t *testing.T) {
 		"cap_load(4.2A, -3V)":        "-3V: volts must be above 0 V",
 		"ntc_temp(5k, 10k, 12V)":     "12V: ntc_temp wants beta in K, not 12 V",
 		"1 + cap_load(4.2A, 330ohm)": "330ohm: cap_load wants volts in V, not 330 Ω",
+		"energy_year(150,40)":        "40: duty must be at most 100 %: a percentage has its sign, as in 40%",
+		"energy_year(150, 4000000)":  "4000000: duty must be at most 100 %",
 	} {
 		_, err := sum.Quantity(call, &scope{})
 		var at *source.Error

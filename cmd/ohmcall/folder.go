@@ -185,6 +185,11 @@ func readScript(name string, folders []string) ([]byte, error) {
 	if fault == nil {
 		elsewhere := slices.DeleteFunc(slices.Clone(folders), func(s string) bool { return s == "." || s == "" })
 		fault = fmt.Errorf("there is no file %s here, nor in %s", name, strings.Join(elsewhere, " or "))
+		if filepath.Ext(name) == "" {
+			if _, err := readScript(name+".call", folders); err == nil {
+				fault = fmt.Errorf("%w; %s.call is there: use %[2]s.call", fault, name)
+			}
+		}
 	}
 	return nil, fault
 }

@@ -31,7 +31,8 @@ func (a *app) runCommand() *cobra.Command {
 With -o the notebook is kept in FILE.md entry by entry, exactly as the prompt
 does: a file that exists is resumed. Without -o a script's notebook is written
 into the notebooks folder at the end; lines from standard input are then only
-answered, not stored. With --json one JSON object per entry is printed.`,
+answered, not stored, and keep is refused. With --json one JSON object per entry
+is printed.`,
 		Args: exact(1),
 		RunE: func(_ *cobra.Command, args []string) error { return a.runScript(args[0], output, asJSON) },
 	}
@@ -56,6 +57,9 @@ func (a *app) runScript(script, output string, asJSON bool) error {
 		}
 		lines = readLines(bytes.NewReader(content))
 		host = a.host(dir, filepath.Dir(script))
+	}
+	if script == "-" && output == "" {
+		host.Keep = func(string) error { return errors.New("these lines are only answered; -o FILE.md stores them") }
 	}
 	n := notebook.New(host)
 	if output != "" {

@@ -96,7 +96,7 @@ func TestRefusedLineLeavesTheCall(t *testing.T) {
 		"mark A", "mark A middle", "on", "plate", "plate volts", "plate colour red", "plate volts x", "plate start maybe",
 		"client", "saw", "did", "part start device, 0", "part start device, x", "part a, 1, -2", "wire black", "wire black C",
 		"meter", "meter ohm", "meter ohm 3", "meter ohm 1% 2 3", "meter gold 1%", "probes x", "probes 9", "probes -1", "units K", "limit 9X",
-		"let", "let x", "let x =", "let ohm = 3", "let sqrt = 3", "let 3 = 4", "def f", "def f(a) =", "def cap_load(a) = a", "expect 3", `expect 3 "m"`, `expect 3 < "m"`,
+		"let", "let x", "let x =", "let ohm = 3", "let sqrt = 3", "let 3 = 4", "def f", "def f(a) =", "def sqrt(a) = a", "expect 3", `expect 3 "m"`, `expect 3 < "m"`,
 		"keep nothing", "need", "need gold", "need saw gold", "when : need safe", "when 3: need safe", "when x safe", "when 1 < 2: ohm A B 3",
 		"date", "date tomorrow", "date 2026-13-40 09:00", "why 99", "why nonsense", "show me", "choose wife", "worth age", "worth age x", "worth gold 3",
 		"strike", "strike 1", "strike 99 x", "strike x y", "120V + 3ohm", "nonsense", "hello there", "3 +", "(", "1/0", "sqrt(-1)", "14:30", `note "unclosed`, `A ""`,

@@ -128,8 +128,9 @@ func (c *Call) nameFree(name string, p arg) error {
 	if err := sum.NameFault(name); err != nil {
 		return err.Shift(p.col - 1)
 	}
-	if _, own := c.defined(name); own {
-		return nil
+	_, formulas := formula.Lookup(name)
+	if _, own := c.defined(name); own || formulas {
+		return nil // see Doubtful
 	}
 	if Find(name) != nil || (&scope{c: c}).isBuiltIn(name) {
 		return source.Errorf(p.col, p.col+len([]rune(name)), "%s is built in and cannot be given another meaning", name).

@@ -93,7 +93,7 @@ func (s *scope) Func(name string) (sum.Func, bool) {
 			return f.make(s), true
 		}
 	}
-	if f, ok := formula.Lookup(name); ok {
+	if f, ok := formula.Lookup(name); ok && !s.c.redefined(name) {
 		use := trade.Use{Note: func(t string) { s.notes = append(s.notes, t) }, Hertz: s.c.ratedHertz()}
 		if s.c.last("units") != "" {
 			use.Temp = s.c.tempUnit()
@@ -101,6 +101,15 @@ func (s *scope) Func(name string) (sum.Func, bool) {
 		return trade.Func(f, use), true
 	}
 	return sum.Func{}, false
+}
+
+// redefined reports whether a call has a function of its own by a name: that
+// counts, so that a record older than a formula stays what it was.
+//
+//go:noinline
+func (c *Call) redefined(name string) bool {
+	d, ok := c.defined(name)
+	return ok && d.isFunc
 }
 
 // Names implements sum.Env.

@@ -37,6 +37,11 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		// Signs and words that sums do not have.
 		{"", "120V + 10%", "V and % cannot be added", "120V * (1 + 10%)"},
 		{"", "120V - 10%", "V and % cannot be subtracted", "120V * 5%"},
+		{"", "24.50 + 7%", "a plain number and % cannot be added", "80 * (1 + 10%)"},
+		{"", "let x = 100 - 10%", "a plain number and % cannot be added", "80 * (1 + 10%)"},
+		{"", `expect 100 - 10% > 3 "x"`, "a plain number and % cannot be added", "80 * (1 + 10%)"},
+		{"let price = 24.50", "price + 7%", "a plain number and % cannot be added", "80 * (1 + 10%)"},
+		{"let price = 24.50", "ohm A B (price + 7%)", "a plain number and % cannot be added", "80 * (1 + 10%)"},
 		{"", "5% of 120V", "missing before of", "5% * 120V"},
 		{"ohm A B 3.45", "12 x 3", "missing before x", "12 * 3"},
 		{"ohm A B 3.45", "x = 5", "= does not compare", ""},
@@ -44,6 +49,30 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "$20 * 3", "money is a plain number", "20 * 3"},
 		{"", "€20 + $3", "money is a plain number", "20 + 3"},
 		{"", "12AWG", "number alone", ""},
+		// A sum that begins with a word for a reading.
+		{"ohm heater 32", "ohm heater / 2", "/ stands where a point is wanted", "ohm(heater) / 2"},
+		{"ohm heater 32", "ohm heater * 2", "* stands where a point is wanted", "ohm(heater) * 2"},
+		{"volt line 118", "volt line - 3", "- stands where a point is wanted", "volt(line) - 3V"},
+		{"volt line 118", "volt line – 3V", "– stands where a point is wanted", "volt(line) – 3V"},
+		{"volt line 118", "volt line - 3.5", "- stands where a point is wanted", "volt(line) - 3.5V"},
+		{"volt line 118", "volt line * 1.05", "* stands where a point is wanted", "volt(line) * 1.05"},
+		{"ohm A B 3.4", "ohm A / 2", "/ stands where a point is wanted", "ohm(A, B) / 2"},
+		{"ohm A B 3.4", "ohm A + 2", "+ stands where a point is wanted", "ohm(A, B) + 2ohm"},
+		{"ohm A B 3.4", "ohm A - 3ohm", "- stands where a point is wanted", "ohm(A, B) - 3ohm"},
+		{"ohm A B 3.4; ohm A C 6.5", "ohm c / 2", "/ stands where a point is wanted", "ohm(A, C) / 2"},
+		{"ohm A B 3.4", "ohm A B * 2", "* stands where a point is wanted", "ohm(A, B) * 2"},
+		{"ohm heater 32", "ohm A B 3, heater / 2", "/ stands where a point is wanted", "ohm(heater) / 2"},
+		{"mfd C1 35", "mfd C1 / 2", "/ stands where a point is wanted", "mfd(C1) / 2"},
+		{"amp comp 1.2", "amp comp ^ 2", "^ stands where a point is wanted", "amp(comp) ^ 2"},
+		{"", "ohm + 3", "+ stands where a point is wanted", "ohm A B 3.4"},
+		// The gas stands before the pressure, and is a name.
+		{"psi suction 35", "sat_temp(psi(suction))", "the gas is a name", ""},
+		{"psi suction 35", "superheat(psi(suction), 50F)", "the gas is a name", ""},
+		{"", "def cap_load(a) = a", "built in", ""},
+		{"", "√3", "not used in sums", "sqrt(3)"},
+		{"", "10k || 15k", "a yes or no is wanted", "parallel_r(10k, 15k)"},
+		{"", "parallel_r(3,4, 2,5)", "this comma can stand for a point", "parallel_r(3, 4, 2, 5)"},
+		{"", "series_c(4,7uF, 10uF)", "this comma can stand for a point", "series_c(4.7uF, 10uF)"},
 		{"", "75F - 65F in C", "shown in K", ""},
 		// What no reading can meet is no need.
 		{"", "need temp freezer 3", "no reading can be of this", "need temp freezer"},
@@ -98,6 +127,29 @@ func hintOf(err error) string {
 		return at.Hint
 	}
 	return ""
+}
+
+// TestPoles holds which points are the poles of direct volts.
+func TestPoles(t *testing.T) {
+	answers(t, [][2]string{
+		{"volt + - 12", "+–- 12 V"},
+		{"volt - 12", "- 12 V"},
+		{"volt + case 12", "+–case 12 V"},
+		{"ohm A - B 3.4", "A–B 3.4"},
+		{"volt line -3", "line -3 V"},
+	})
+}
+
+// TestOwnFormula holds that a function which a record or a collection defines by
+// the name that a formula got since keeps its meaning there.
+func TestOwnFormula(t *testing.T) {
+	answers(t, [][2]string{
+		{"def superheat(line, gauge) = line - gauge; superheat(50F, 40F)", "= 10 Fdiff"},
+		{`superheat("R-134a", 35.05psig, 52F)`, "= 12 Fdiff"},
+	})
+	if err := New().Doubtful("def superheat(a) = a"); err == nil {
+		t.Error("a formula is given another meaning as if by the way")
+	}
 }
 
 // TestHasOpen asks whether what was read last is open.

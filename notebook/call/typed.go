@@ -2,10 +2,13 @@ package call
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
+	"ohmcall/calc/formula"
+	"ohmcall/calc/sum"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -247,7 +250,8 @@ func sortOf(part string) int {
 // likelier a slip: a comma that can be a sign of thousands, of decimals, or part
 // two readings, as in watt unit 1,200; a value in the place of a point, as in
 // ohm coil 1320 550; what a client or a unit did, in the place of their name; the accuracy of what no meter shows; ohms of a machine under power;
-// what has no pins read yet for all of them; several entries behind strike.
+// what has no pins read yet for all of them; several entries behind strike; a formula's name for another sum;
+// a sum that begins with a word for a reading, or what sum.Doubtful has.
 func (c *Call) Doubtful(text string) error {
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
@@ -259,6 +263,16 @@ func (c *Call) Doubtful(text string) error {
 	}
 	if w := l.Words; w[0].Text == "meter" && len(w) > 1 && w[1].Text == "trip" {
 		return w[1].Errorf("a time to trip is counted by a person and has no meter").WithHint("its doubt is half its last digit: trip overload 7s")
+	}
+	name, _ := Defines(text)
+	if _, ok := formula.Lookup(name); ok {
+		return l.Words[1].Errorf("%s is built in and cannot be given another meaning", name).WithHint("choose another name")
+	}
+	for _, expr := range c.expressions(text) {
+		if err := sum.Doubtful(expr, &scope{c: c}); err != nil {
+			before, _, _ := strings.Cut(text, expr)
+			return shifted(err, 1+len([]rune(before)))
+		}
 	}
 	if l.Words[0].Text == "strike" {
 		rest, col := l.Rest()
@@ -285,6 +299,9 @@ func (c *Call) Doubtful(text string) error {
 	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
 		return w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text).WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
 	}
+	if err := c.sumOfReadings(q, l); err != nil {
+		return err
+	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
 		case w.Text == "all" && isShell(next.Text):
@@ -295,6 +312,50 @@ func (c *Call) Doubtful(text string) error {
 	}
 	return nil
 }
+
+// sumOfReadings refuses what reads as a sum: volt line - 3. A plus or minus that
+// stands apart is a pole beside another or the case, or alone with volts.
+func (c *Call) sumOfReadings(q *quality, l *script.Line) error {
+	m := readAsSum().FindStringSubmatch(l.Body)
+	if m == nil {
+		return nil
+	}
+	word, at, sign, rest := q.word, strings.TrimSpace(m[1]), m[2], m[3]
+	if (sign == "+" || sign == "-") && (word == "temp" || at == "" && word == "volt" || isShell(at) || at == "+" || at == "-") {
+		return nil
+	}
+	for _, w := range l.Words {
+		if w.Text != sign {
+			continue
+		}
+		e := w.Errorf("%s stands where a point is wanted, as in a sum", sign)
+		if at == "" {
+			return e.WithHint("as in: %s", Find(word).Examples[0])
+		}
+		if word == "ohm" && len(at) < 3 {
+			at = c.lastPair(at)
+		}
+		if !strings.Contains("*/^×·÷", sign) && onlyDigits(strings.ReplaceAll(rest[1:], ".", "")) {
+			rest += q.unit
+		}
+		return e.WithHint("the sum: %s(%s) %s%s", word, strings.ReplaceAll(at, " ", ", "), sign, rest)
+	}
+	return nil
+}
+
+// lastPair is what a pin, which has no ohms alone, was read with last.
+func (c *Call) lastPair(pin string) string {
+	c.spend(2 * len(c.readings))
+	for _, r := range slices.Backward(c.readings) {
+		if r.quality.word == "ohm" && r.b != "" && (strings.EqualFold(r.a, pin) || strings.EqualFold(r.b, pin)) {
+			return r.a + " " + r.b
+		}
+	}
+	return "A B"
+}
+
+// readAsSum finds an operator between points and a number.
+var readAsSum = said.Lazily(`(?:^\w+|,)((?: [^\s,]+){0,2}?) ([*/^×·÷+–−-])( [~.\d][^,]*)`)
 
 // needless refuses a need that no reading can ever meet.
 func (c *Call) needless(l *script.Line) error {

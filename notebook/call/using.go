@@ -7,12 +7,19 @@ import (
 	"ohmcall/notebook/script"
 )
 
-// Stands reports whether a line of a file defines what the call has already, in
-// the same words, and would come to the same again.
+// Stands reports whether a line of a file defines or needs what the call has
+// already, in the same words, and would come to the same again.
 func (c *Call) Stands(line string) bool {
+	line = strings.TrimSpace(line)
+	c.spend(2 * len(c.needs))
+	for i := range c.needs {
+		if n := c.needs[i].entry; c.alive(n) && c.entries[n-1].Line == line {
+			return true
+		}
+	}
 	name, ok := Defines(line)
 	d, have := c.defined(name)
-	if !ok || !have || d.line != strings.TrimSpace(line) {
+	if !ok || !have || d.line != line {
 		return false
 	}
 	if d.isFunc {
