@@ -45,6 +45,7 @@ type Notebook struct {
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
 	mend bool
+	ends bool // some lines of the file end in CR LF
 	// found is the content of a file that is not what was closed, to be kept
 	// beside it before it is replaced.
 	found   []byte
@@ -158,6 +159,9 @@ func load(h Host, content []byte) (*Notebook, error) {
 	n.call, n.cost = made.call, made.cost
 	if n.remarks, err = keptRemarks(f, made.asOf); err != nil {
 		return nil, err
+	}
+	if n.ends = f.OtherEnds; n.ends {
+		n.tell("The file was changed: %s. What its lines say is shown here; the next line that is written gives the whole file LF again.", page.OtherEnds)
 	}
 	if f.Broken() || f.Short() {
 		n.found, n.Opening.Spoke = content, f.Header.Beyond(&n.call.Record().Header)

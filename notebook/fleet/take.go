@@ -56,6 +56,7 @@ func (w *worker) take(f found) Item {
 		it.State, it.Reason = Bad, reason(err)
 		return it
 	}
+	content, row := page.Unix(content, w.buf)
 	if it.State, it.Reason = unlike(content); it.State != "" {
 		return it
 	}
@@ -66,7 +67,7 @@ func (w *worker) take(f found) Item {
 		return it
 	}
 	it.Header = h
-	head := bytes.TrimPrefix(content[:bytes.Index(content, []byte("\n---\n"))], []byte("\xEF\xBB\xBF"))
+	head := content[:bytes.Index(content, []byte("\n---\n"))]
 	if !plain(head) {
 		cleanHeader(&it.Header)
 	}
@@ -92,8 +93,16 @@ func (w *worker) take(f found) Item {
 			it.State, it.Reason = Changed, "text changed: "+strings.Join(list, ", ")
 		}
 	}
+	if row > 0 {
+		if it.Reason = join(page.OtherEnds, it.Reason); it.State == Trusted {
+			it.State = Changed
+		}
+	}
 	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
 		w.replay(&it, content, log)
+	}
+	if row > 0 {
+		it.Faults = append(it.Faults, Fault{Row: row, Col: 1, Text: page.OtherEnds})
 	}
 	return it
 }
@@ -120,13 +129,10 @@ func (w *worker) find(log []byte) bool {
 }
 
 // unlike tells the files that are no notebook before they are taken apart.
-func unlike(content []byte) (State, string) {
-	text := bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
+func unlike(text []byte) (State, string) {
 	switch {
 	case len(text) == 0:
 		return Bad, "empty file"
-	case bytes.HasPrefix(text, []byte("---\r\nohmcall:")):
-		return Bad, "its line ends were changed to CR LF; change them back to LF"
 	case !bytes.HasPrefix(text, []byte("---\nohmcall:")):
 		return Foreign, "not a notebook"
 	}
