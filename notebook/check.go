@@ -72,7 +72,7 @@ func (r *Report) remember(f *page.File) {
 	r.add(1, 1, "its head spoke of more than its log shows: %s", r.Spoke)
 	r.Record.Remember(&f.Header)
 	for i, o := range r.Record.Outcome {
-		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was never closed", "its log does not show how it ended; its head spoke of "+r.Spoke, 1)
+		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was "+r.Record.StillOpen(), "its log does not show how it ended; its head spoke of "+r.Spoke, 1)
 	}
 }
 

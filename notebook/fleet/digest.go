@@ -82,7 +82,7 @@ type Totals struct {
 	Waits     int     `json:"waits_for_a_part"`
 	Undecided int     `json:"waits_for_the_client"`
 	Unfin     int     `json:"unfinished"`
-	Open      int     `json:"open"`    // never closed
+	Open      int     `json:"open"`    // not closed
 	Changed   int     `json:"changed"` // not as closed
 	CallBacks int     `json:"call_backs"`
 	Returns   int     `json:"returns"`   // after a call that was to be gone on with

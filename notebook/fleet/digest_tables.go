@@ -162,7 +162,7 @@ func (d *Digest) totalTable() TextTable {
 		}
 	}
 	rows = append(rows, row{"call-backs within " + days(callBackDays), s.CallBacks, true}, row{"returns, to be expected", s.Returns, false},
-		row{"never closed", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
+		row{"still open", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
 	for _, r := range rows {
 		if r.n > 0 || r.if0 {
 			t.Rows = append(t.Rows, []string{r.what, strconv.Itoa(r.n)})

@@ -21,7 +21,7 @@ type Filter struct {
 	Technician string
 	Model      string // of the appliance, or of the machine in it
 	Cause      string // a code, or whole words of what a cause is called
-	Result     string // unsafe picks all with anything unsafe, open all that were never closed
+	Result     string // unsafe picks all with anything unsafe, open all that are not closed
 	// Text is looked for in the front matter's texts; set Options.Text to the
 	// same for a scan that looks into the log as well.
 	Text string
@@ -47,7 +47,7 @@ func (f Filter) Check() error {
 	return nil
 }
 
-// openCalls picks the calls that were never closed, whatever their result.
+// openCalls picks the calls that are not closed, whatever their result.
 const openCalls = "open"
 
 // Match reports whether a call is picked.

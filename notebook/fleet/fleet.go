@@ -24,7 +24,7 @@ const (
 	// Changed is a closed notebook whose log or front matter is not what was
 	// closed, or one that was cut off.
 	Changed State = "changed"
-	// Open is a notebook that was never closed.
+	// Open is a notebook that is not closed.
 	Open State = "open"
 	// Copy is a notebook with the same log as one listed before it.
 	Copy State = "copy"

@@ -80,7 +80,7 @@ func (w *worker) take(f found) Item {
 	case headless:
 		it.State, it.Reason = Changed, "cut off: it ends before its log"
 	case h.State != "closed":
-		it.State, it.Reason = Open, "never closed"
+		it.State, it.Reason = Open, neverClosed
 	case !closed:
 		it.State, it.Reason = Changed, "cut off: it was closed, but its log has no end"
 	case hex.EncodeToString(it.sum[:]) != h.SHA256:
@@ -106,6 +106,9 @@ func (w *worker) take(f found) Item {
 	}
 	return it
 }
+
+// neverClosed is said of an open call until its lines are replayed.
+const neverClosed = "never closed"
 
 // headState believes the front matter that bears its own digest.
 func headState(front []byte) (State, string) {
@@ -183,6 +186,7 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	it.Header = h
 	if it.State == Open {
 		it.next = script.Clean(rec.Next)
+		it.Reason = strings.Replace(it.Reason, neverClosed, rec.StillOpen(), 1)
 	}
 	if w.o.Records {
 		it.Record = rec
