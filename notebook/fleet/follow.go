@@ -14,23 +14,94 @@ import (
 // call-back.
 const callBackDays = 30
 
+// Follow is what calls on the same unit, one after the other, tell of each other.
+type Follow struct {
+	// CallBack is the days since the last call on the same unit, when no more
+	// than callBackDays and that call was not one after which another is to be
+	// expected; nil otherwise. Earlier is that call.
+	CallBack *int   `json:"call_back_days"`
+	Earlier  string `json:"call_back_of"`
+	// LaterOn and Later are the date and the path of the call-back that
+	// followed on this call, "" when none did.
+	LaterOn string `json:"called_back_on"`
+	Later   string `json:"called_back_by"`
+	// Return and ReturnOf are the like of a call after which this one was to be
+	// expected, however long ago.
+	Return   *int   `json:"return_days"`
+	ReturnOf string `json:"return_of"`
+	// FollowedOn, Followed and FollowedAs are the date, the path and the result
+	// of the call that followed: of an unsafe one, the first that made it good,
+	// else the next.
+	FollowedOn string `json:"followed_on"`
+	Followed   string `json:"followed_by"`
+	FollowedAs string `json:"followed_result"`
+	// MadeGood says that a later call proved the repair of the unit that this
+	// one left unsafe.
+	MadeGood bool `json:"made_good"`
+
+	// The same calls by their IDs.
+	earlierID, laterID, returnID, followedID string
+}
+
+// followColumns are the columns of an export for what cells gives.
+var followColumns = []Column{
+	{"call_back_days", Integer, "d", "days since the call before on the same unit, when no more than " + days(callBackDays) + " and no other was to be expected after it", true},
+	{"call_back_id", Text, "", "call_id of that call before", true},
+	{"called_back_on", Date, "", "date of the call-back that followed on this call", true},
+	{"called_back_id", Text, "", "call_id of that call-back", true},
+	{"return_days", Integer, "d", "days since a call on the same unit after which another was to be expected, such as one that waited for a part", true},
+	{"return_id", Text, "", "call_id of that call", true},
+	{"followed_on", Date, "", "date of the call that followed: of an unsafe one, the first that made it good, else the next", true},
+	{"followed_id", Text, "", "call_id of the call that followed", true},
+	{"followed_result", Text, "", "result of the call that followed", true},
+	{"made_good", Boolean, "", "a later call proved the repair of the unit that this one left unsafe", false},
+}
+
+func (f *Follow) cells() []any {
+	if f == nil {
+		f = &Follow{}
+	}
+	out := make([]any, len(followColumns))
+	for i, n := range []*int{0: f.CallBack, 4: f.Return} {
+		if n != nil {
+			out[i] = int64(*n)
+		}
+	}
+	for i, s := range []string{1: f.earlierID, 2: f.LaterOn, 3: f.laterID, 5: f.returnID, 6: f.FollowedOn, 7: f.followedID, 8: f.FollowedAs} {
+		if s != "" {
+			out[i] = s
+		}
+	}
+	out[9] = f.MadeGood
+	return out
+}
+
 // visit is what finds the calls that follow on each other, also outside the
 // filter.
 type visit struct {
 	unit
-	path, started string
-	day           time.Time
-	result        string
-	state         State
-	unsafe        bool
-	returns       bool // another call is to be expected
-	row           int  // -1 when the filter leaves it out
+	*Follow           // nil when the filter leaves it out
+	path, started, id string
+	day               time.Time
+	result            string
+	state             State
+	unsafe            bool
+	returns           bool // another call is to be expected
 }
 
-func newVisit(it *Item, same texts) visit {
+func newVisit(it *Item, same texts) *visit {
 	h := &it.Header
-	return visit{row: -1, path: it.Path, started: clip(h.Started), unit: unitOf(h),
+	return &visit{path: it.Path, id: it.ID, day: day(h), started: clip(h.Started), unit: unitOf(h),
 		result: same.clip(h.Result), state: it.State, unsafe: len(h.Unsafe) > 0, returns: h.Returns()}
+}
+
+// day is the date of a call, the zero time of one that has none.
+func day(h *record.Header) time.Time {
+	at, err := time.Parse(time.DateOnly, date(h))
+	if err != nil {
+		return time.Time{}
+	}
+	return at
 }
 
 // proves reports whether a call shows that the unit is sound.
@@ -141,53 +212,52 @@ const mostBefore = 100
 
 // findFollowing looks, for each call, at the one before it on the same unit, and
 // tells both; and for each unsafe one at the one that made it good.
-func (d *Digest) findFollowing(visits []visit) {
-	order(visits, func(a, b *visit) int {
+func findFollowing(visits []*visit) {
+	order(visits, func(x, y **visit) int {
+		a, b := *x, *y
 		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
 	})
-	for i := range visits {
-		v := &visits[i]
+	for i, v := range visits {
 		before := true // the one at hand is the last before it
 		for k := i - 1; k >= max(0, i-mostBefore) && visits[k].serial == v.serial; k-- {
-			o := &visits[k]
+			o := visits[k]
 			if !o.same(&v.unit) {
 				continue
 			}
 			if before {
-				d.follows(o, v)
+				o.follows(v)
 			}
 			before = false
-			if o.unsafe && o.row >= 0 && v.proves() && !d.Rows[o.row].MadeGood {
-				d.Rows[o.row].MadeGood = true
-				d.Rows[o.row].followedBy(v)
+			if o.unsafe && o.Follow != nil && v.proves() && !o.MadeGood {
+				o.MadeGood = true
+				o.followedBy(v)
 			}
 		}
 	}
 }
 
-// follows tells two calls, one after the other, of each other.
-func (d *Digest) follows(o, v *visit) {
+// follows tells a call and the one after it of each other.
+func (o *visit) follows(v *visit) {
 	days := int(v.day.Sub(o.day).Hours() / 24)
 	if !o.returns && !o.unsafe && days > callBackDays {
 		return
 	}
-	if o.row >= 0 {
-		d.Rows[o.row].followedBy(v)
-	}
+	o.followedBy(v)
 	switch {
-	case o.returns && v.row >= 0:
-		d.Rows[v.row].Return, d.Rows[v.row].ReturnOf = &days, o.path
+	case o.returns && v.Follow != nil:
+		v.Return, v.ReturnOf, v.returnID = &days, o.path, o.id
 	case !o.returns && days <= callBackDays:
-		if v.row >= 0 {
-			d.Rows[v.row].CallBack, d.Rows[v.row].Earlier = &days, o.path
+		if v.Follow != nil {
+			v.CallBack, v.Earlier, v.earlierID = &days, o.path, o.id
 		}
-		if o.row >= 0 {
-			d.Rows[o.row].LaterOn, d.Rows[o.row].Later = v.day.Format(time.DateOnly), v.path
+		if o.Follow != nil {
+			o.LaterOn, o.Later, o.laterID = v.day.Format(time.DateOnly), v.path, v.id
 		}
 	}
 }
 
-//go:noinline
-func (r *Row) followedBy(v *visit) {
-	r.FollowedOn, r.Followed, r.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
+func (o *visit) followedBy(v *visit) {
+	if o.Follow != nil {
+		o.FollowedOn, o.Followed, o.FollowedAs, o.followedID = v.day.Format(time.DateOnly), v.path, v.told(), v.id
+	}
 }

@@ -192,7 +192,7 @@ const learnMost = 1 << 20
 func Learn(ctx context.Context, dir string) (*Known, error) {
 	k := &Known{}
 	var twins copies
-	redacted := map[string]record.Header{}
+	redacted, taught := map[string]record.Header{}, map[[32]byte]*traced{}
 	for it := range Scan([]string{dir}, Options{Workers: 1, most: learnMost}) {
 		if err := ctx.Err(); err != nil {
 			return k, err
@@ -209,8 +209,14 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 		}
 		if it.trail.redacted {
 			redacted[it.Path] = it.Header
-		} else {
+			continue
+		}
+		x, old := &traced{path: it.Path, state: it.State}, taught[it.sum]
+		if old == nil {
 			k.Add(&it.Header)
+		}
+		if old == nil || original(x, old) < 0 {
+			taught[it.sum] = x
 			k.addVisit(&it.Header, it.Path)
 		}
 	}

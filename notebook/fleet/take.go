@@ -21,7 +21,7 @@ import (
 type worker struct {
 	o    *Options
 	open opener
-	text []byte // Options.Text in lower case
+	text string // Options.Text in lower case
 	buf  []byte
 	// large holds large files, one at a time for all workers; own is this
 	// worker's buffer meanwhile.
@@ -37,7 +37,7 @@ type large struct {
 }
 
 func newWorker(o *Options, large *large) *worker {
-	w := &worker{o: o, open: o.open, text: bytes.ToLower([]byte(o.Text)), large: large}
+	w := &worker{o: o, open: o.open, text: strings.ToLower(o.Text), large: large}
 	if w.open == nil {
 		w.open = openFile
 	}
@@ -121,10 +121,14 @@ func headState(front []byte) (State, string) {
 	return Changed, "the front matter bears no digest"
 }
 
-// find looks for the text line by line, so that only lines are copied.
+// find looks for the text in what was typed, line by line, so that only lines
+// are copied.
 func (w *worker) find(log []byte) bool {
 	for line := range bytes.Lines(log) {
-		if bytes.Contains(bytes.ToLower(line), w.text) {
+		if line[0] == '#' {
+			continue
+		}
+		if _, typed := typedIn(string(line)); strings.Contains(strings.ToLower(typed), w.text) {
 			return true
 		}
 	}
