@@ -2,12 +2,12 @@ package fleet
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 	"time"
 	"unicode"
 
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // callBackDays is how many days after a call another one on the same unit is a
@@ -124,7 +124,7 @@ func (v *visit) told() string {
 type unit struct {
 	serial       string // as serialKey gives it
 	model, words string
-	kinds        int // of appliance, see kindsOf
+	kinds        int // of appliance
 	known        bool
 }
 
@@ -138,7 +138,7 @@ func unitOf(h *record.Header) unit {
 // learn works out what is only wanted of units that share a serial number.
 func (u *unit) learn() {
 	if !u.known {
-		u.model, u.kinds, u.known = folded(u.model), kindsOf(u.words), true
+		u.model, u.kinds, u.known = folded(u.model), said.Kinds(u.words), true
 	}
 }
 
@@ -156,34 +156,6 @@ func (u *unit) same(o *unit) bool {
 		return strings.HasPrefix(u.model, o.model) || strings.HasPrefix(o.model, u.model)
 	}
 	return u.kinds == 0 || o.kinds == 0 || u.kinds&o.kinds != 0
-}
-
-// kinds are the words for kinds of appliance.
-var kinds = [][]string{
-	{"dishwash"},
-	{"washer", "washing", "laundry"},
-	{"dryer", "drier", "tumbl"},
-	{"fridge", "refrig", "freez", "cooler", "chiller"},
-	{"dehumid"},
-	{"air con", "aircon", "air-con", "a/c", "split", "window unit"},
-	{"oven", "range", "cooker", "stove", "hob", "cooktop"},
-	{"microwave"},
-	{"water heater"},
-	{"furnace", "boiler"},
-	{"ice m", "icem"},
-}
-
-// kindsOf is the set of the kinds that words name.
-func kindsOf(words string) int {
-	set := 0
-	words = strings.ToLower(words)
-	for i, list := range kinds {
-		if slices.ContainsFunc(list, func(w string) bool { return strings.Contains(words, w) }) {
-			set |= 1 << i
-			words = strings.ReplaceAll(words, "dishwasher", "")
-		}
-	}
-	return set
 }
 
 // folded is a text by its letters and digits.

@@ -45,3 +45,22 @@ var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 var still = Lazily(`\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`)
 
 var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
+
+// kinds tell the kinds of appliance from each other.
+var kinds = sync.OnceValue(func() (out []*regexp.Regexp) {
+	for _, p := range []string{`dish.?wash`, `(^|[^h][ /-])wash(er|ing)|laundry`, dryers, `fridge|refrig|freez|cooler|chiller`, `dehumid`, airUnits,
+		`\b(oven|cooker|cooktop|hob|stove)|\brange( [^h]|,|$)`, `microwave`, `water heater`, `furnace|boiler`, `\bice ?m`} {
+		out = append(out, regexp.MustCompile(`(?i)`+p))
+	}
+	return out
+})
+
+// Kinds is the set of the kinds of appliance that words name, a bit for each.
+func Kinds(words string) (set int) {
+	for i, is := range kinds() {
+		if is.MatchString(words) {
+			set |= 1 << i
+		}
+	}
+	return set
+}
