@@ -208,17 +208,32 @@ func findFollowing(visits []*visit) {
 	}
 }
 
+const aReturn = "return"
+
+// manner is what a call is to the one before it on the same unit, days before:
+// "call-back", or "return" when another was to be expected, "" when neither.
+func manner(returns bool, days int) string {
+	switch {
+	case returns:
+		return aReturn
+	case days <= callBackDays:
+		return calledBack
+	}
+	return ""
+}
+
 // follows tells a call and the one after it of each other.
 func (o *visit) follows(v *visit) {
 	days := int(v.day.Sub(o.day).Hours() / 24)
-	if !o.returns && !o.unsafe && days > callBackDays {
+	is := manner(o.returns, days)
+	if is == "" && !o.unsafe {
 		return
 	}
 	o.followedBy(v)
 	switch {
-	case o.returns && v.Follow != nil:
+	case is == aReturn && v.Follow != nil:
 		v.Return, v.ReturnOf, v.returnID = &days, o.path, o.id
-	case !o.returns && days <= callBackDays:
+	case is == calledBack:
 		if v.Follow != nil {
 			v.CallBack, v.Earlier, v.earlierID = &days, o.path, o.id
 		}
