@@ -132,14 +132,3 @@ func few(lead string, list []string, most int) string {
 	}
 	return text
 }
-
-// Line is a row of a table as one line of text, for a screen that has no room
-// for the table.
-func (t *TextTable) Line(row []string) string {
-	parts := make([]string, len(row))
-	for i, s := range row {
-		parts[i] = strings.ToLower(t.Head[i]) + " " + s
-	}
-	parts[0] = row[0]
-	return parts[0] + "  " + strings.Join(parts[1:], "; ")
-}
