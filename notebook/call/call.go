@@ -74,6 +74,7 @@ type Call struct {
 	waiting       []*expectation
 	assumed       []assumption
 	jumps         []jump
+	units         []jump  // changes of the unit to one of another kind, after work
 	worths        []worth // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
