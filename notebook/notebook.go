@@ -161,7 +161,7 @@ func load(h Host, content []byte) (*Notebook, error) {
 		return nil, err
 	}
 	if n.ends = f.OtherEnds; n.ends {
-		n.tell("The file was changed: %s. What its lines say is shown here; the next line that is written gives the whole file LF again.", page.OtherEnds)
+		n.tell("The file was changed: %s. The next line that is written gives all of it LF again.", page.OtherEnds)
 	}
 	if f.Broken() || f.Short() {
 		n.found, n.Opening.Spoke = content, f.Header.Beyond(&n.call.Record().Header)

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -120,16 +121,16 @@ func identityCommands() []Command {
 // otherUnit asks about a unit of another kind than the one that something was
 // found in or done to: it may be another, or a correction.
 func (c *Call) otherUnit(r *Reply, was text, now string) {
-	from, to := clip(was.value, headerItem), clip(now, headerItem)
-	if from == "" || !c.touched() && len(c.mended) == 0 {
+	if was.value == "" || !c.touched() && len(c.mended) == 0 {
 		return
 	}
-	c.spend(200 * len(from+to))
+	from, to := clip(was.value, headerItem), clip(now, headerItem)
+	c.spend(1000 * len(from+to))
 	if a, b := said.Kinds(from), said.Kinds(to); a == 0 || b == 0 || a&b != 0 {
 		return
 	}
 	c.units = append(c.units, jump{was.entry, c.entry, "the unit was changed from " + from + atEntry(was.entry) + " to " + to + atEntry(c.entry) + " when something had been found or done; a call is of one unit"})
-	r.add(Ask, "A call is of one unit, and all that was found and done counts for this one now. If it is another: strike "+itoa(c.entry)+" another unit, close, and give it a notebook of its own: ohmcall NAME.md. If it is a correction: strike "+itoa(was.entry)+" wrong unit.").flag("other-unit")
+	r.add(Ask, fmt.Sprintf("A call is of one unit. If this is another: strike %d another unit, close, and give it a notebook of its own, ohmcall NAME.md. If it is a correction: strike %d wrong unit.", c.entry, was.entry)).flag("other-unit")
 }
 
 func plateDoc() string {

@@ -241,15 +241,12 @@ func once(first, items iter.Seq[Item]) iter.Seq[Item] {
 		g, follow := gathered{same: texts{}}, map[string]*Follow{}
 		for it := range first {
 			if it.State.Counts() {
-				g.add(&it, &Follow{})
+				f := &Follow{}
+				follow[it.Path] = f
+				g.add(&it, f)
 			}
 		}
 		out := g.compare()
-		for _, v := range g.visits {
-			if v.Earlier+v.ReturnOf+v.Followed != "" {
-				follow[v.path] = v.Follow
-			}
-		}
 		g = gathered{}
 		for it := range items {
 			it.follow = follow[it.Path]

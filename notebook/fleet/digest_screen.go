@@ -54,10 +54,10 @@ func (r *Row) wants() []string {
 // missing is what is missing besides what comes next, which says the same.
 func (r *Row) missing() []string {
 	_, step, _ := strings.Cut(r.Next, ": ")
+	step = "proof: " + step
 	return slices.DeleteFunc(slices.Clone(r.Missing), func(s string) bool {
-		said, isProof := strings.CutPrefix(s, "proof: ")
-		start, clipped := strings.CutSuffix(said, "…")
-		return isProof && (said == step || clipped && strings.HasPrefix(step, start))
+		start := strings.TrimSuffix(s, "…")
+		return s == step || start != s && strings.HasPrefix(step, start)
 	})
 }
 

@@ -264,6 +264,7 @@ func (d *Digest) problemTable() TextTable {
 	return t
 }
 
+//go:noinline
 func days(n int) string {
 	if n == 1 {
 		return "1 day"

@@ -39,41 +39,48 @@ type Follow struct {
 	// one left unsafe.
 	MadeGood bool `json:"made_good"`
 
-	// The same calls by their IDs.
-	earlierID, laterID, returnID, followedID string
+	// cells are the texts of followColumns, nil when nothing is told.
+	cells []string
 }
 
-// followColumns are the columns of an export for what cells gives.
+// followColumns are the columns of an export for it.
 var followColumns = []Column{
-	{"call_back_days", Integer, "d", "days since the call before on the same unit, when no more than " + days(callBackDays) + " and no other was to be expected after it", true},
-	{"call_back_id", Text, "", "call_id of that call before", true},
-	{"called_back_on", Date, "", "date of the call-back that followed on this call", true},
+	{"call_back_days", Integer, "d", "days since the call before on the unit, " + days(callBackDays) + " at most, when no other was to be expected after it", true},
+	{"call_back_id", Text, "", "call_id of that call", true},
+	{"called_back_on", Date, "", "date of the call-back on this call", true},
 	{"called_back_id", Text, "", "call_id of that call-back", true},
-	{"return_days", Integer, "d", "days since a call on the same unit after which another was to be expected, such as one that waited for a part", true},
+	{"return_days", Integer, "d", "days since a call on the unit after which another was to be expected", true},
 	{"return_id", Text, "", "call_id of that call", true},
-	{"followed_on", Date, "", "date of the call that followed: of an unsafe one, the first that made it good, else the next", true},
-	{"followed_id", Text, "", "call_id of the call that followed", true},
-	{"followed_result", Text, "", "result of the call that followed", true},
-	{"made_good", Boolean, "", "a later call proved the repair of the unit that this one left unsafe", false},
+	{"followed_on", Date, "", "date of the next call; of an unsafe one, of the first that made it good", true},
+	{"followed_id", Text, "", "call_id of that call", true},
+	{"followed_result", Text, "", "result of that call", true},
+	{"made_good", Boolean, "", "a later call proved the unit that this one left unsafe", false},
 }
 
-func (f *Follow) cells() []any {
-	if f == nil {
-		f = &Follow{}
+// put sets texts from a column on.
+//
+//go:noinline
+func (f *Follow) put(at int, texts ...string) {
+	if f.cells == nil {
+		f.cells = make([]string, len(followColumns))
 	}
-	out := make([]any, len(followColumns))
-	for i, n := range []*int{0: f.CallBack, 4: f.Return} {
-		if n != nil {
-			out[i] = int64(*n)
-		}
+	copy(f.cells[at:], texts)
+}
+
+// cell is the value of a column; f may be nil.
+func (f *Follow) cell(column int) any {
+	switch name := followColumns[column].Name; {
+	case name == "made_good":
+		return f != nil && f.MadeGood
+	case f == nil || f.cells == nil:
+	case name == "call_back_days" && f.CallBack != nil:
+		return int64(*f.CallBack)
+	case name == "return_days" && f.Return != nil:
+		return int64(*f.Return)
+	default:
+		return absent(f.cells[column])
 	}
-	for i, s := range []string{1: f.earlierID, 2: f.LaterOn, 3: f.laterID, 5: f.returnID, 6: f.FollowedOn, 7: f.followedID, 8: f.FollowedAs} {
-		if s != "" {
-			out[i] = s
-		}
-	}
-	out[9] = f.MadeGood
-	return out
+	return nil
 }
 
 // visit is what finds the calls that follow on each other, also outside the
@@ -96,6 +103,8 @@ func newVisit(it *Item, same texts) *visit {
 }
 
 // day is the date of a call, the zero time of one that has none.
+//
+//go:noinline
 func day(h *record.Header) time.Time {
 	at, err := time.Parse(time.DateOnly, date(h))
 	if err != nil {
@@ -232,19 +241,23 @@ func (o *visit) follows(v *visit) {
 	o.followedBy(v)
 	switch {
 	case is == aReturn && v.Follow != nil:
-		v.Return, v.ReturnOf, v.returnID = &days, o.path, o.id
+		v.Return, v.ReturnOf = &days, o.path
+		v.put(5, o.id)
 	case is == calledBack:
 		if v.Follow != nil {
-			v.CallBack, v.Earlier, v.earlierID = &days, o.path, o.id
+			v.CallBack, v.Earlier = &days, o.path
+			v.put(1, o.id)
 		}
 		if o.Follow != nil {
-			o.LaterOn, o.Later, o.laterID = v.day.Format(time.DateOnly), v.path, v.id
+			o.LaterOn, o.Later = v.day.Format(time.DateOnly), v.path
+			o.put(2, o.LaterOn, v.id)
 		}
 	}
 }
 
 func (o *visit) followedBy(v *visit) {
 	if o.Follow != nil {
-		o.FollowedOn, o.Followed, o.FollowedAs, o.followedID = v.day.Format(time.DateOnly), v.path, v.told(), v.id
+		o.FollowedOn, o.Followed, o.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
+		o.put(6, o.FollowedOn, v.id, o.FollowedAs)
 	}
 }

@@ -222,7 +222,7 @@ const learnMost = 1 << 20
 func Learn(ctx context.Context, dir string) (*Known, error) {
 	k := &Known{}
 	var twins copies
-	redacted, taught := map[string]record.Header{}, map[[32]byte]*traced{}
+	redacted, taught := map[string]record.Header{}, map[string]string{} // by path; the path of a log
 	for it := range Scan([]string{dir}, Options{Workers: 1, most: learnMost}) {
 		if err := ctx.Err(); err != nil {
 			return k, err
@@ -241,12 +241,13 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 			redacted[it.Path] = it.Header
 			continue
 		}
-		x, old := &traced{path: it.Path, state: it.State}, taught[it.sum]
-		if old == nil {
+		log := string(it.sum[:])
+		old := taught[log]
+		if old == "" {
 			k.Add(&it.Header)
 		}
-		if old == nil || original(x, old) < 0 {
-			taught[it.sum] = x
+		if old == "" || original(&traced{path: it.Path}, &traced{path: old}) < 0 {
+			taught[log] = it.Path
 			k.addVisit(&it.Header, it.Path)
 		}
 	}

@@ -182,26 +182,33 @@ func Altered(h *record.Header, top []byte) []string {
 // says and the digests of it are those of its text with LF, as it was written.
 const OtherEnds = "its line ends were changed to CR LF"
 
-var otherEnd = []byte("\r\n")
-
 // Unix takes off the byte order mark and the carriage returns that a passage
 // through other systems may have put on, and gives the first line that had one,
 // 0 when none had. The text is made in room, which may be content's own.
 func Unix(content, room []byte) (text []byte, row int) {
 	content = bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
-	i := bytes.Index(content, otherEnd)
-	if i < 0 || !bytes.HasPrefix(content, []byte("---")) {
+	if !bytes.HasPrefix(content, []byte("---")) || !bytes.Contains(content, []byte("\r\n")) {
 		return content, 0
 	}
-	row = 1 + bytes.Count(content[:i], []byte("\n"))
-	if text = room[:0]; cap(room) == 0 {
-		text = make([]byte, 0, len(content))
+	if cap(room) == 0 {
+		room = make([]byte, len(content))
 	}
-	for ; i >= 0; i = bytes.Index(content, otherEnd) {
-		text = append(text, content[:i]...)
-		content = content[i+1:]
+	text = room[:len(content)]
+	n, lines := 0, 1
+	for i, c := range content {
+		if c == '\n' {
+			lines++
+		}
+		if c == '\r' && i+1 < len(content) && content[i+1] == '\n' {
+			if row == 0 {
+				row = lines
+			}
+			continue
+		}
+		text[n] = c
+		n++
 	}
-	return append(text, content...), row
+	return text[:n], row
 }
 
 // cut tells what is left of a notebook of ours from a foreign file.

@@ -141,11 +141,12 @@ func (p *Printer) Fits(t *call.Table) bool {
 // listed is a row of a table as one text, for a screen that has no room for the
 // table.
 func listed(head, row []string) string {
-	var more []string
+	text, lead := row[0], ": "
 	for i, s := range row[1:] {
 		if s != "" {
-			more = append(more, strings.ToLower(head[i+1])+" "+s)
+			text += lead + strings.ToLower(head[i+1]) + " " + s
+			lead = "; "
 		}
 	}
-	return row[0] + ": " + strings.Join(more, "; ")
+	return text
 }
