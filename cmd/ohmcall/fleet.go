@@ -65,7 +65,7 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 	o.Progress = bar.step
 	items := fleet.Scan(args, o)
 	if o.Records {
-		items = fleet.Once(args, replay, items)
+		items = fleet.Once(args, items)
 	}
 	return func(yield func(fleet.Item) bool) {
 		defer bar.clear()

@@ -227,13 +227,14 @@ func (g *gathered) compare() map[string]twin {
 
 // Once passes on the items of a scan of files and folder trees, the copies of
 // calls that are there as well marked as such, and the others with what calls on
-// the same unit tell of each other. It goes through the files first as a digest
-// does, since a copy may come before its original, and a call before that on
-// which it follows.
+// the same unit tell of each other. It goes through the files first, since a copy
+// may come before its original, and a call before the one that followed on it. It
+// replays nothing then, which would be done twice: what their front matter says
+// counts, also of files that are not trusted.
 //
 //go:noinline
-func Once(paths []string, replay Replay, items iter.Seq[Item]) iter.Seq[Item] {
-	return once(Scan(paths, Options{Replay: replay}), items)
+func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
+	return once(Scan(paths, Options{}), items)
 }
 
 func once(first, items iter.Seq[Item]) iter.Seq[Item] {

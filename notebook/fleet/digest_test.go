@@ -239,7 +239,7 @@ func TestOneCallCountsOnce(t *testing.T) {
 	if d := NewDigest(Scan([]string{dir}, Options{}), Filter{}); d.Totals.Calls != 1 || d.Rows[0].Path != filepath.Join(dir, "b.md") {
 		t.Errorf("digest: %+v", d.Totals)
 	}
-	if e, err := Export(Once([]string{dir}, nil, Scan([]string{dir}, Options{})), Stream(io.Discard), Tables(false)); err != nil || e.Calls != 1 || len(e.Problems) != 1 || e.Problems[0].State != Redacted {
+	if e, err := Export(Once([]string{dir}, Scan([]string{dir}, Options{})), Stream(io.Discard), Tables(false)); err != nil || e.Calls != 1 || len(e.Problems) != 1 || e.Problems[0].State != Redacted {
 		t.Errorf("export: %+v, %v", e, err)
 	}
 	if k, err := Learn(context.Background(), dir); err != nil || k.Calls != 1 || k.Causes("no-start")[0].Calls != 1 {

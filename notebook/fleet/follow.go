@@ -45,7 +45,7 @@ type Follow struct {
 
 // followColumns are the columns of an export for it.
 var followColumns = []Column{
-	{"call_back_days", Integer, "d", "days since the call before on the unit, " + days(callBackDays) + " at most, when no other was to be expected after it", true},
+	{"call_back_days", Integer, "d", "days since the call before on the unit, " + days(callBackDays) + " at most, when no other was to be expected after it; this and what follows rest on the front matter of the calls", true},
 	{"call_back_id", Text, "", "call_id of that call", true},
 	{"called_back_on", Date, "", "date of the call-back on this call", true},
 	{"called_back_id", Text, "", "call_id of that call-back", true},
