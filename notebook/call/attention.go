@@ -179,7 +179,7 @@ func (c *Call) doubts() []string {
 	if n := slices.DeleteFunc(slices.Clone(c.sparked), func(n int) bool { return !c.alive(n) }); len(n) > 0 {
 		out = append(out, "under power while gas that can burn was found and not shown to be gone, "+entryList(n))
 	}
-	for _, u := range c.units[max(0, len(c.units)-mostRenewals):] {
+	for _, u := range c.units {
 		if c.alive(u.entry) && c.alive(u.was) {
 			out = append(out, u.text)
 		}

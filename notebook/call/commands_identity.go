@@ -129,8 +129,8 @@ func (c *Call) otherUnit(r *Reply, was text, now string) {
 	if a, b := said.Kinds(from), said.Kinds(to); a == 0 || b == 0 || a&b != 0 {
 		return
 	}
-	c.units = append(c.units, jump{was.entry, c.entry, "the unit was changed from " + from + atEntry(was.entry) + " to " + to + atEntry(c.entry) + " when something had been found or done; a call is of one unit"})
-	r.add(Ask, fmt.Sprintf("A call is of one unit. If this is another: strike %d another unit, close, and give it a notebook of its own, ohmcall NAME.md. If it is a correction: strike %d wrong unit.", c.entry, was.entry)).flag("other-unit")
+	c.units = append(c.units, jump{was.entry, c.entry, "the unit was changed from " + from + atEntry(was.entry) + " to " + to + atEntry(c.entry) + " after findings or work; a call is of one unit"})
+	r.add(Ask, fmt.Sprintf("A call is of one unit. Another one wants its own notebook: strike %d another unit, close, ohmcall NAME.md. A correction: strike %d wrong unit.", c.entry, was.entry)).flag("other-unit")
 }
 
 func plateDoc() string {

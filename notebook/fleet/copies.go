@@ -102,8 +102,7 @@ func copied(x *traced) (rank int) {
 	if x.state != Trusted {
 		rank = 2
 	}
-	name := strings.ToLower(filepath.Base(x.path))
-	if _, after, _ := strings.Cut(name, "("); strings.Contains(name, "copy") || after != "" && strings.Contains("0123456789", after[:1]) {
+	if name := strings.ToLower(filepath.Base(x.path)); strings.Contains(name, "copy") || strings.Contains(name, "(") {
 		rank++ // as "06 copy.md" and "06 (1).md"
 	}
 	return rank
@@ -240,23 +239,22 @@ func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
 func once(first, items iter.Seq[Item]) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
 		g, follow := gathered{same: texts{}}, map[string]*Follow{}
-		for it := range first {
+		first(func(it Item) bool {
 			if it.State.Counts() {
 				f := &Follow{}
 				follow[it.Path] = f
 				g.add(&it, f)
 			}
-		}
+			return true
+		})
 		out := g.compare()
 		g = gathered{}
-		for it := range items {
+		items(func(it Item) bool {
 			it.follow = follow[it.Path]
 			if t, is := out[it.Path]; is && it.State.Counts() {
 				it.State, it.Reason = t.State, t.Reason
 			}
-			if !yield(it) {
-				return
-			}
-		}
+			return yield(it)
+		})
 	}
 }

@@ -115,13 +115,13 @@ type Digest struct {
 func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
 	g := gathered{same: texts{}}
-	for it := range items {
+	items(func(it Item) bool {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
 			if it.State == Foreign {
 				d.Foreign++
 			}
-			continue
+			return true
 		}
 		d.Seen++
 		var follow *Follow // nil when the filter leaves it out
@@ -130,7 +130,8 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 			d.Rows = append(d.Rows, newRow(&it, g.same, follow))
 		}
 		g.add(&it, follow)
-	}
+		return true
+	})
 	d.pick(g.compare(), f)
 	order(d.Rows, func(a, b *Row) int {
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))

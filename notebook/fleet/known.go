@@ -62,7 +62,7 @@ func (k *Known) VisitOf(h *record.Header) (last *Visit) {
 	return last
 }
 
-// mostVisits is how many calls on one serial number are kept, the latest.
+// mostVisits is how many calls on one serial number are kept, the last by path.
 const mostVisits = 20
 
 func (k *Known) addVisit(h *record.Header, path string) {
@@ -70,31 +70,20 @@ func (k *Known) addVisit(h *record.Header, path string) {
 	if u.serial == "" {
 		return
 	}
-	list := k.visits[u.serial]
-	at, oldest := -1, 0
-	for i := range list {
-		v := &list[i]
-		if v.Header.Started == h.Started && v.unit.same(&u) {
-			at = i
-		}
-		if v.Header.Started < list[oldest].Header.Started {
-			oldest = i
-		}
-	}
-	switch {
-	case at >= 0:
-	case len(list) < mostVisits:
-		at, list = len(list), append(list, Visit{})
-	case list[oldest].Header.Started > h.Started:
-		return
-	default:
-		at = oldest
-	}
 	if k.visits == nil {
 		k.visits = map[string][]Visit{}
 	}
-	k.visits[u.serial] = list
-	list[at] = Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path, u, h.Returns()}
+	list := k.visits[u.serial]
+	for i := range list {
+		if v := &list[i]; v.Header.Started == h.Started && v.unit.same(&u) {
+			v.Path = path
+			return
+		}
+	}
+	if len(list) == mostVisits {
+		list = list[1:]
+	}
+	k.visits[u.serial] = append(list, Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path, u, h.Returns()})
 }
 
 // Spread sums up the readings between two roles of one model.
