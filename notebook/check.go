@@ -24,10 +24,12 @@ type Report struct {
 	Record *record.Record // as its lines replay; nil when it could not be read
 	Open   bool
 	Torn   string
-	Broken bool   // it was closed, and its log is not what was closed
-	Cut    bool   // the file ends before its log
-	Spoke  string // what its head says of the end that its log no longer shows
-	Faults []Fault
+	Broken bool // it was closed, and its log is not what was closed
+	// OtherEnds tells that some lines of the file end in CR LF.
+	OtherEnds bool
+	Cut       bool   // the file ends before its log
+	Spoke     string // what its head says of the end that its log no longer shows
+	Faults    []Fault
 	// Remarks are what people wrote into the file, by the section before it.
 	Remarks map[string]string
 	// Behind says that the part above the log is older than the log, as it
@@ -43,6 +45,8 @@ func (r *Report) Warning() string {
 		return "The file ends before its log: what it held is lost, and nothing here stands for it." + r.spoke()
 	case r.Broken:
 		return "This file is not what was closed: its log was changed or cut off since. What stands here is what its lines say now." + r.spoke()
+	case len(r.Faults) == 1 && r.OtherEnds:
+		return "This file was changed: " + page.OtherEnds + ". What stands here is what its lines say."
 	case len(r.Faults) > 0:
 		return "The file differs in " + Places(len(r.Faults)) + " from what its lines say. What stands here is what its lines say." + r.spoke()
 	}
@@ -68,7 +72,7 @@ func (r *Report) remember(f *page.File) {
 	r.add(1, 1, "its head spoke of more than its log shows: %s", r.Spoke)
 	r.Record.Remember(&f.Header)
 	for i, o := range r.Record.Outcome {
-		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was never closed", "its log does not show how it ended; its head spoke of "+r.Spoke, 1)
+		r.Record.Outcome[i].Text = strings.Replace(o.Text, "unfinished: the call was "+r.Record.StillOpen(), "its log does not show how it ended; its head spoke of "+r.Spoke, 1)
 	}
 }
 
@@ -87,7 +91,7 @@ func Check(content []byte) (*Report, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Report{Open: !f.Closed, Torn: f.Torn, Broken: f.Broken(), Cut: f.Cut != nil}
+	r := &Report{Open: !f.Closed, Torn: f.Torn, Broken: f.Broken(), Cut: f.Cut != nil, OtherEnds: f.OtherEnds}
 	if f.Cut != nil || len(content) == 0 {
 		r.Record = call.New().Record()
 		if r.Remarks, err = keptRemarks(f, nil); err != nil {

@@ -45,7 +45,10 @@ func (n *Notebook) store(e call.Entry) error {
 		if err := n.journal.Rewrite(n.Render()); err != nil {
 			return err
 		}
-		n.mend = n.call.Closed()
+		if n.ends {
+			n.tell("The file's lines end in LF again.")
+		}
+		n.mend, n.ends = n.call.Closed(), false
 		return nil
 	}
 	return n.journal.Append(page.AppendEntry(nil, e.N, e.At, e.Line, e.Reply.PlainLines()))

@@ -45,6 +45,7 @@ type Notebook struct {
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
 	mend bool
+	ends bool // some lines of the file end in CR LF
 	// found is the content of a file that is not what was closed, to be kept
 	// beside it before it is replaced.
 	found   []byte
@@ -159,6 +160,9 @@ func load(h Host, content []byte) (*Notebook, error) {
 	if n.remarks, err = keptRemarks(f, made.asOf); err != nil {
 		return nil, err
 	}
+	if n.ends = f.OtherEnds; n.ends {
+		n.tell("The file was changed: %s. The next line that is written gives all of it LF again.", page.OtherEnds)
+	}
 	if f.Broken() || f.Short() {
 		n.found, n.Opening.Spoke = content, f.Header.Beyond(&n.call.Record().Header)
 		if s := n.Opening.Spoke; s != "" {
@@ -211,7 +215,7 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	case err == nil && s.Asks() && (n.call.Closed() || n.damaged()):
 		return n.ask(text)
 	case err == nil && !n.begun && !s.Screens():
-		before := n.marks(s)
+		before, late := n.marks(s), n.late(s)
 		if len(before) > 0 {
 			if err := n.try(text); err != nil {
 				return nil, err
@@ -227,7 +231,7 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 		}
 		rest, err := n.do(text, 0)
 		out = append(out, rest...)
-		n.begun = len(out) > 0
+		n.begun = len(out) > 0 && (len(before) > 0 || !late)
 		return out, err
 	}
 	return n.do(text, 0)
@@ -259,9 +263,6 @@ func (n *Notebook) damaged() bool {
 func (n *Notebook) marks(first *call.Statement) []string {
 	var out []string
 	o := &n.Opening
-	if o.Resumed && n.call.Pinned() && first.Kind() != "date" {
-		out = append(out, "date now")
-	}
 	switch {
 	case o.Broken:
 		out = append(out, "note "+call.NotAsClosed)
@@ -271,8 +272,15 @@ func (n *Notebook) marks(first *call.Statement) []string {
 	if o.Spoke != "" {
 		out = append(out, "note "+call.HeadSpoke+o.Spoke)
 	}
+	if o.Resumed && n.call.Pinned() && first.Kind() != "date" && (len(out) > 0 || !n.late(first)) {
+		out = append([]string{"date now"}, out...)
+	}
 	return out
 }
+
+// late reports whether a line says of a closed call how the unit was left: it
+// belongs to the closing, and so to its time.
+func (n *Notebook) late(s *call.Statement) bool { return n.call.Closed() && s.Kind() == "left" }
 
 // ask answers a question to a closed or damaged call, which is not written down.
 func (n *Notebook) ask(text string) ([]call.Entry, error) {

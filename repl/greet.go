@@ -46,7 +46,7 @@ func (t *talk) standing() {
 		}
 	}
 	if n.Call().Closed() {
-		t.p.Say(call.Plain, "It is closed: a question is answered and not written down, any other line opens it again.")
+		t.p.Say(call.Plain, "It is closed: a question is answered and not written down, left … belongs to it, any other line opens it again.")
 	}
 }
 

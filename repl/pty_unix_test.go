@@ -331,3 +331,27 @@ func TestHostileKeysAreNotDrawn(t *testing.T) {
 		}
 	}
 }
+
+// After a closing that lacks it is asked how the unit was left, once; Enter leaves
+// it at that.
+func TestHowItWasLeftIsAsked(t *testing.T) {
+	for _, x := range []struct{ then, says string }{
+		{"left unplugged\r", "It belongs to the closing"},
+		{"\r", "The record is in the file."},
+		{"\x04", "The record is in the file."},
+	} {
+		s := start(t)
+		s.expect(prompt)
+		s.send("fault does not drain\r")
+		s.expect(prompt)
+		s.send("close waits for a part\r")
+		s.expect("How is the unit left?")
+		s.expect(prompt)
+		s.send(x.then)
+		s.expect(x.says)
+		if err := s.ended(); err != nil {
+			t.Error(err)
+		}
+		s.sane()
+	}
+}

@@ -64,6 +64,7 @@ type talk struct {
 	person  bool // someone types
 	row     int
 	refused bool
+	asked   bool     // how the unit is left
 	told    bool     // that comments are not recorded
 	rest    []string // of an answer longer than the screen
 	held    bool     // the rest is of a fact: it is shown whatever comes next
@@ -217,6 +218,9 @@ func (t *talk) take(line string) (ends bool) {
 			t.flush()
 		}
 	}
+	if t.asked = t.asked && t.n.Call().Closed(); t.asked && strings.TrimSpace(line) == "" {
+		return t.closed()
+	}
 	if t.person && t.n.Call().Leaves(line) && !t.lines.Pending() {
 		t.farewell()
 		return true
@@ -238,7 +242,15 @@ func (t *talk) take(line string) (ends bool) {
 		t.fault(full, err)
 	}
 	// What is pasted behind a close still belongs to the call.
-	return closing && t.person && err == nil && !t.lines.Pending() && t.closed()
+	if !closing || !t.person || err != nil || t.lines.Pending() {
+		return false
+	}
+	if t.n.Call().WantsLeft() && !t.asked {
+		t.asked = true
+		t.p.Say(call.Ask, "How is the unit left? left unplugged, left tagged out, …; Enter leaves it at that.")
+		return false
+	}
+	return t.closed()
 }
 
 // show shows entries and reports whether the last of them closed the call.
@@ -250,7 +262,7 @@ func (t *talk) show(entries []call.Entry) (closing bool) {
 				t.p.Say(call.Plain, s)
 			}
 		}
-		closing = e.Kind == "close" && e.N > 0
+		closing = (e.Kind == "close" || e.Kind == "left") && e.N > 0 && t.n.Call().Closed()
 	}
 	return closing
 }

@@ -273,7 +273,7 @@ func TestResumedCallSaysWhereItStands(t *testing.T) {
 	n.Opening = notebook.Opening{Resumed: true, Torn: "note half\x1b[2J", Changed: 1, Stray: 2}
 	var out, errs bytes.Buffer
 	Run(Options{Notebook: n, In: strings.NewReader(""), Out: &out, Err: &errs, Dumb: true, Where: "x.md", Resume: "ohmcall x.md"})
-	for _, want := range []string{"kept in x.md", "3 entries", "It is closed: a question is answered and not written down, any other line opens it again"} {
+	for _, want := range []string{"kept in x.md", "3 entries", "It is closed: a question is answered and not written down, left … belongs to it, any other line opens it again"} {
 		if !strings.Contains(out.String(), want) {
 			t.Errorf("%q is not said:\n%s", want, out.String())
 		}

@@ -89,13 +89,7 @@ func layOut(p *term.Printer, d *fleet.Digest) {
 	for _, t := range rest {
 		p.Say(call.Plain, "")
 		p.Say(call.Plain, t.Title)
-		if p.Fits(tableOf(t)) {
-			p.Reply(&call.Reply{Table: tableOf(t)})
-			continue
-		}
-		for _, row := range t.Rows {
-			p.Say(call.Plain, t.Line(row))
-		}
+		p.Reply(&call.Reply{Table: tableOf(t)})
 	}
 	// Where the screen ends stands what is to be looked at.
 	if s := d.First(); s != "" {

@@ -50,8 +50,10 @@ func TestDigestOnAScreen(t *testing.T) {
 	_, rest := d.Screen()
 	for _, tt := range rest {
 		for _, row := range tt.Rows {
-			for _, w := range strings.Fields(tt.Line(row)) {
-				words[w] = true
+			for i, cell := range row { // in a table, and in a list
+				for _, w := range strings.Fields(cell + " " + strings.ToLower(tt.Head[i]) + " " + cell + "; " + cell + ":") {
+					words[w] = true
+				}
 			}
 		}
 	}

@@ -26,8 +26,8 @@ func (f *scanFlags) on(c *cobra.Command) {
 	c.Flags().StringVar(&f.Technician, "technician", "", "part of the technician's name")
 	c.Flags().StringVar(&f.Model, "model", "", "part of the model of the appliance or its machine")
 	c.Flags().StringVar(&f.Cause, "cause", "", "the cause found: its code, or whole words of its name")
-	c.Flags().StringVar(&f.Result, "result", "", "part of the result, such as unsafe or waits; open for what was never closed")
-	c.Flags().StringVar(&f.Text, "text", "", "a text anywhere in the call")
+	c.Flags().StringVar(&f.Result, "result", "", "part of the result, such as unsafe or waits; or open, changed, call-back")
+	c.Flags().StringVar(&f.Text, "text", "", "a text in what was typed or in the front matter")
 }
 
 // replay is how a notebook that is not trusted is read.

@@ -76,8 +76,8 @@ func (l *learned) aside(c *call.Call, e call.Entry) []string {
 
 // visited tells of the last call on the same unit.
 func visited(k *fleet.Known, of *record.Header) []string {
-	v, ok := k.VisitOf(of)
-	if !ok {
+	v := k.VisitOf(of)
+	if v == nil {
 		return nil
 	}
 	h := &v.Header
@@ -85,6 +85,9 @@ func visited(k *fleet.Known, of *record.Header) []string {
 	text := "Your notebooks hold an earlier call on this serial number, " + day + ": " + cmp.Or(h.Complaint, "no complaint") + "; " + cmp.Or(h.Cause, "cause not found") + "; " + h.Result
 	if h.Technician != "" {
 		text += "; by " + h.Technician
+	}
+	if s := v.Told(of); s != "" {
+		text += ". This one is a " + s
 	}
 	return []string{cleanName(text) + ". It is kept in " + cleanName(homeShort(v.Path)) + "."}
 }

@@ -179,6 +179,11 @@ func (c *Call) doubts() []string {
 	if n := slices.DeleteFunc(slices.Clone(c.sparked), func(n int) bool { return !c.alive(n) }); len(n) > 0 {
 		out = append(out, "under power while gas that can burn was found and not shown to be gone, "+entryList(n))
 	}
+	for _, u := range c.units {
+		if c.alive(u.entry) && c.alive(u.was) {
+			out = append(out, u.text)
+		}
+	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
 	if n := c.undeadTests(); len(n) > 0 {
 		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))

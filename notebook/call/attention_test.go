@@ -71,3 +71,36 @@ func TestJumpsNeedAttention(t *testing.T) {
 		}
 	}
 }
+
+// A unit of another kind, named after something was found or done, is asked about
+// and stays in doubt until one of the two lines is struck.
+func TestOtherUnit(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		asked bool
+		doubt bool
+	}{
+		{[]string{"unit washer", "saw pump jammed", "did cleared the pump", "unit dryer", "fault no heat"}, true, true},
+		{[]string{"unit washer", "volt line 118", "unit gas dryer"}, true, true},
+		{[]string{"unit washer", "part drain pump", "unit dishwasher"}, true, true},
+		{[]string{"unit washer", "saw pump jammed", "unit dryer", "strike 1 wrong unit"}, true, false},
+		{[]string{"unit washer", "saw pump jammed", "unit dryer", "strike 3 another unit"}, true, false},
+		{[]string{"unit washer", "unit dryer", "saw pump jammed"}, false, false},
+		{[]string{"unit washer", "note in the cellar", "unit dryer"}, false, false},
+		{[]string{"saw pump jammed", "unit dryer"}, false, false},
+		{[]string{"unit washer", "saw pump jammed", "unit washer, front loader"}, false, false},
+		{[]string{"unit washer", "saw pump jammed", "unit washer-dryer"}, false, false},
+		{[]string{"unit refrigerator", "saw clicks", "unit fridge freezer, built in"}, false, false},
+		{[]string{"unit big white thing", "saw pump jammed", "unit washer"}, false, false},
+	} {
+		c := applyAll(t, x.lines...)
+		asked := false
+		for _, e := range c.Entries() {
+			asked = asked || among(e.Reply.Flags, "other-unit")
+		}
+		doubt := slices.ContainsFunc(c.Record().Header.Doubt, func(s string) bool { return strings.HasPrefix(s, "the unit was changed from ") })
+		if asked != x.asked || doubt != x.doubt {
+			t.Errorf("%q: asked %v, in doubt %v", x.lines, asked, doubt)
+		}
+	}
+}

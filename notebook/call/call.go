@@ -74,6 +74,7 @@ type Call struct {
 	waiting       []*expectation
 	assumed       []assumption
 	jumps         []jump
+	units         []jump  // changes of the unit to one of another kind, after work
 	worths        []worth // the repair-or-replace sums that came to something
 	clocks        []clock
 	closed        []int
@@ -264,7 +265,8 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		return Entry{}, err
 	}
 	c.at, c.entry = at, len(c.entries)+1
-	reopens := c.Closed() && !s.Asks()
+	closed := c.Closed()
+	reopens := closed && !s.ofClosing()
 	e := Entry{N: c.entry, At: at, Line: s.Line.Text, Kind: s.Kind()}
 	if s.Command == nil {
 		e.Reply, err = c.applySum(s.Line)
@@ -294,6 +296,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 		c.reopened = c.entry
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
+	if closed && e.Kind == "left" {
+		e.Reply.add(Plain, "It belongs to the closing: the call stays closed.")
+	}
 	c.entries = append(c.entries, e)
 	if e.Reply.Table != nil || e.Reply.Windings != nil || e.Reply.Causes != nil {
 		// The log holds the lines; the rest is for whoever typed.
@@ -306,6 +311,10 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 func (s *Statement) Asks() bool {
 	return s.Command != nil && (s.Command.Group == Asks && s.Command.Word != "worth" || s.Command.Screen)
 }
+
+// ofClosing reports whether a statement leaves a closed call closed: a question,
+// and how the unit was left.
+func (s *Statement) ofClosing() bool { return s.Asks() || s.Kind() == "left" }
 
 // Screens reports whether a statement only shows something and is no entry.
 func (s *Statement) Screens() bool { return s.Command != nil && s.Command.Screen }

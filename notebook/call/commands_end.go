@@ -22,7 +22,7 @@ func endCommands() []Command {
 			Word: "close", Group: Mends,
 			Params:   []Param{{Name: "TEXT", Kind: Text, Optional: true}},
 			Help:     "end the call; the record is completed and sealed with the digest of its log",
-			Doc:      "A line typed after it opens the call again. Without a repair its words tell why: " + endingHints() + ".",
+			Doc:      "A line typed after it opens the call again, but for left, which belongs to it. Without a repair its words tell why: " + endingHints() + ".",
 			Examples: []string{`close "customer shown the temperatures"`, "close declined, unit left unplugged", "close"},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				r := &Reply{}
@@ -104,7 +104,8 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 // unstrikable tells the entries that cannot be struck by their kind.
 func unstrikable(kind string) bool { return kind == "strike" || kind == "close" || kind == "use" }
 
-// Closed reports whether nothing but questions came after the last `close`.
+// Closed reports whether nothing but questions, and how the unit was left, came
+// after the last `close`.
 func (c *Call) Closed() bool {
 	switch n := len(c.closed); {
 	case n == 0:
@@ -113,7 +114,7 @@ func (c *Call) Closed() bool {
 		return true // by the line being applied
 	}
 	for _, e := range c.entries[c.closed[len(c.closed)-1]:] {
-		if cmd := Find(e.Kind); cmd == nil || cmd.Group != Asks {
+		if cmd := Find(e.Kind); cmd == nil || cmd.Group != Asks && cmd.Word != "left" {
 			return false
 		}
 	}

@@ -1,12 +1,14 @@
 package call
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // set records a plain text under a key; the last one that still counts holds.
@@ -82,11 +84,15 @@ func identityCommands() []Command {
 			Word: f.word, Group: Who, Params: []Param{{Name: "TEXT", Kind: Text}}, Help: f.help, Examples: []string{f.example},
 			apply: func(c *Call, a *args) (*Reply, error) {
 				t := a.text("TEXT")
-				old := c.last(f.word)
+				was := c.lastField(f.word)
+				old := was.value
 				c.set(f.word, t)
 				r := say(f.label + ": " + t + ".")
 				if old != "" && old != t {
 					r.add(Plain, "It was: "+old+".")
+				}
+				if f.word == "unit" {
+					c.otherUnit(r, was, t)
 				}
 				if c.appliance().HighVolts {
 					c.warn(r, caution.HighVoltage)
@@ -110,6 +116,21 @@ func identityCommands() []Command {
 		Examples: []string{"plate volts 115, hz 60, amps 1.2, lra 12, hp 1/6, gas R-600a, start cap", "plate mfd C1 12 5%", "plate mfd start 88-108", "plate ohms start 4.1 5%"},
 		apply:    applyPlate,
 	})
+}
+
+// otherUnit asks about a unit of another kind than the one that something was
+// found in or done to: it may be another, or a correction.
+func (c *Call) otherUnit(r *Reply, was text, now string) {
+	if was.value == "" || !c.touched() && len(c.mended) == 0 {
+		return
+	}
+	from, to := clip(was.value, headerItem), clip(now, headerItem)
+	c.spend(1000 * len(from+to))
+	if a, b := said.Kinds(from), said.Kinds(to); a == 0 || b == 0 || a&b != 0 {
+		return
+	}
+	c.units = append(c.units, jump{was.entry, c.entry, "the unit was changed from " + from + atEntry(was.entry) + " to " + to + atEntry(c.entry) + " after findings or work; a call is of one unit"})
+	r.add(Ask, fmt.Sprintf("A call is of one unit. Another one wants its own notebook: strike %d another unit, close, ohmcall NAME.md. A correction: strike %d wrong unit.", c.entry, was.entry)).flag("other-unit")
 }
 
 func plateDoc() string {

@@ -110,7 +110,7 @@ func leftCommand() Command {
 		Word: "left", Group: Mends,
 		Params:   []Param{{Name: "STATE", Kind: Text, Words: leftWords}},
 		Help:     "how the unit is left: running, off, unplugged, tagged out or taken away",
-		Doc:      "It is also heard in what is said while closing: close client declined, unit left unplugged.",
+		Doc:      "It is also heard in what is said while closing: close client declined, unit left unplugged. Right after close it belongs to the closing.",
 		Examples: []string{"left running", "left tagged out, key with the client"},
 		apply: func(c *Call, a *args) (*Reply, error) {
 			t := a.text("STATE")
@@ -146,6 +146,9 @@ func (c *Call) leftAs() (text string, entry int) {
 	}
 	return "", 0
 }
+
+// WantsLeft reports whether a closed call wants to be told how the unit was left.
+func (c *Call) WantsLeft() bool { return c.Closed() && c.leftMatters() }
 
 // leftMatters reports whether the record is not whole without how the unit was
 // left: it is unsafe, or was touched and not repaired.

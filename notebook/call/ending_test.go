@@ -126,6 +126,8 @@ func TestLeft(t *testing.T) {
 		{[]string{"left unplugged", "close", "temp freezer -18C"}, ""},
 		{[]string{"left unplugged", "close", "next"}, "unplugged"},
 		{[]string{"left unplugged", "strike 2 slip"}, ""},
+		{[]string{"close waits for a part, pump ordered", "left unplugged"}, "unplugged"},
+		{[]string{"close waits for a part, pump ordered", "missing", "left unplugged", "left off at the wall switch"}, "off"},
 	} {
 		if got := applyAll(t, append([]string{"fault does not cool"}, x.lines...)...).Record().Header.Left; got != x.want {
 			t.Errorf("%q: left %q, want %q", x.lines, got, x.want)
@@ -170,6 +172,7 @@ func TestPauses(t *testing.T) {
 		"longer":               {[]string{"date 2026-06-04 09:00", "fault clicks", "+241min note on", "+5min note done"}, 5},
 		"clock goes back":      {[]string{"date 2026-06-04 09:00", "fault clicks", "+60min note on", "date 2026-06-04 09:30", "note done"}, 30},
 		"two dates first":      {[]string{"date 2026-06-04 09:00", "date 2026-06-04 08:00", "fault clicks", "+10min note done"}, 10},
+		"left after":           {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "+30min left off", "+60min note on", "+5min note done"}, 15},
 		"asked after":          {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "+30min next", "+60min note on", "+5min note done"}, 15},
 	} {
 		c := New()
@@ -180,6 +183,36 @@ func TestPauses(t *testing.T) {
 		}
 		if got := c.Record().Header.Minutes; got != x.want {
 			t.Errorf("%s: %d minutes, want %d", name, got, x.want)
+		}
+	}
+}
+
+// How the unit was left, said behind a closing, belongs to it; any other line
+// opens the call again, and the record says by which.
+func TestLeftBehindTheClosing(t *testing.T) {
+	for _, x := range []struct {
+		lines    []string
+		state    string
+		reopened int
+		work     string // in the outcome
+	}{
+		{[]string{"close"}, "closed", 0, "no repair written down"},
+		{[]string{"close", "left unplugged"}, "closed", 0, "no repair written down"},
+		{[]string{"close", "left unplugged", "missing", "left off"}, "closed", 0, "no repair written down"},
+		{[]string{"close", "left unplugged", "note here again"}, "open", 4, "no repair written down; unfinished: the call was closed, then opened again (entry 4)"},
+		{[]string{"close", "note here again", "left unplugged"}, "open", 3, "no repair written down; unfinished: the call was closed, then opened again (entry 3)"},
+		{[]string{"close", "note here again", "close"}, "closed", 0, "no repair written down"},
+		{[]string{"left unplugged"}, "open", 0, "no repair written down; unfinished: the call was never closed"},
+	} {
+		r := applyAll(t, append([]string{"fault does not cool"}, x.lines...)...).Record()
+		work := ""
+		for _, o := range r.Outcome {
+			if o.Label == "Work and result" {
+				work = o.Text
+			}
+		}
+		if r.Header.State != x.state || r.Reopened != x.reopened || work != x.work {
+			t.Errorf("%q: %s, opened again by %d, %q; want %s, %d, %q", x.lines, r.Header.State, r.Reopened, work, x.state, x.reopened, x.work)
 		}
 	}
 }

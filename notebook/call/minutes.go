@@ -23,15 +23,16 @@ func (c *Call) minutes(until time.Time) float64 {
 		}
 		last = at
 	}
+	closed := false
 	for i, e := range c.entries {
 		cmd := Find(e.Kind)
 		asks := cmd != nil && cmd.Group == Asks
 		clock := e.Kind == "date" && (i == 0 || strings.HasSuffix(e.Line, " now")) // it stands at the time before
-		if last.IsZero() && (clock || asks && i > 0) {
+		if last.IsZero() && (clock || asks && i > 0 || closed && e.Kind == "left") {
 			continue
 		}
 		add(e.At)
-		if e.Kind == "close" {
+		if closed = e.Kind == "close"; closed {
 			last = time.Time{}
 		}
 	}

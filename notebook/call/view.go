@@ -355,6 +355,8 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 	h.State, h.Entries = "open", len(c.entries)
 	if c.Closed() {
 		h.State = "closed"
+	} else {
+		r.Reopened = c.reopened
 	}
 	if n := len(c.entries); n > 0 {
 		h.Started, h.Ended = c.entries[0].At.Format(record.TimeLayout), c.entries[n-1].At.Format(record.TimeLayout)

@@ -2,8 +2,10 @@ package fleet
 
 import (
 	"bytes"
+	"cmp"
 	"hash/maphash"
 	"iter"
+	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
@@ -57,17 +59,15 @@ func typedIn(line string) (head, text string) {
 	return line[:at], strings.TrimSuffix(line[at:], "\n")
 }
 
-// copies finds the redacted and the altered copies among the calls of a scan. It
-// is not safe for concurrent use.
-type copies struct {
-	calls    map[uint64][]traced // by their first line
-	redacted []traced
-	alike    map[string][]traced // by who, what and when
-}
+// copies finds the copies among the calls of a scan: of the same log, redacted,
+// or altered. It is not safe for concurrent use.
+type copies struct{ calls []*traced }
 
 type traced struct {
 	trail
 	path   string
+	who    string // who, what and when; "" when nobody is named
+	sum    [32]byte
 	state  State
 	unsafe bool
 }
@@ -84,67 +84,104 @@ type twin struct {
 
 // add takes in a call that counts.
 func (c *copies) add(it *Item) {
-	x := traced{it.trail, it.Path, it.State, len(it.Header.Unsafe) > 0}
+	x := &traced{it.trail, it.Path, "", it.sum, it.State, len(it.Header.Unsafe) > 0}
 	if h := &it.Header; h.Started != "" && h.Client+h.Serial != "" {
-		if c.alike == nil {
-			c.alike = map[string][]traced{}
-		}
-		who := strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
-		c.alike[who] = append(c.alike[who], x)
+		x.who = strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
 	}
-	if len(x.lines) == 0 {
-		return
-	}
-	if c.calls == nil {
-		c.calls = map[uint64][]traced{}
-	}
-	first := x.lines[0]
-	c.calls[first] = append(c.calls[first], x)
-	if x.redacted {
-		c.redacted = append(c.redacted, x)
-	}
+	c.calls = append(c.calls, x)
 }
 
-// of gives each redacted copy whose original is there, or a later copy of it,
-// and each call that was changed since it was closed where one of the same start,
-// client, serial number and unit is as it was: a copy that was altered; and each
-// whose lines are those with which another begins.
+// original puts of two files of one log the one first of which the other is a
+// copy: the one that is as it was closed, then by its name.
+func original(a, b *traced) int {
+	return cmp.Or(cmp.Compare(copied(a), copied(b)), cmp.Compare(len(filepath.Base(a.path)), len(filepath.Base(b.path))), strings.Compare(a.path, b.path))
+}
+
+// copied ranks a file by how far it seems to be a copy.
+func copied(x *traced) (rank int) {
+	if x.state != Trusted {
+		rank = 2
+	}
+	if name := strings.ToLower(filepath.Base(x.path)); strings.Contains(name, "copy") || strings.Contains(name, "(") {
+		rank++ // as "06 copy.md" and "06 (1).md"
+	}
+	return rank
+}
+
+// once gives the calls, by path, without those of a log that another has as well.
+func (c *copies) once(out map[string]twin) []*traced {
+	order(c.calls, func(a, b **traced) int {
+		x, y := *a, *b
+		return cmp.Or(bytes.Compare(x.sum[:], y.sum[:]), original(x, y))
+	})
+	var left []*traced
+	for i, first := 0, 0; i < len(c.calls); i++ {
+		x, o := c.calls[i], c.calls[first]
+		if x.sum != o.sum {
+			first = i
+		} else if i > first && len(x.lines) > 0 && o.standsFor(x) {
+			out[x.path] = twin{Copy, clip("the same log as " + script.Clean(o.path))}
+			continue
+		}
+		left = append(left, x)
+	}
+	order(left, func(a, b **traced) int { return strings.Compare((*a).path, (*b).path) })
+	return left
+}
+
+// of gives each file that is a copy where its original is there: of the same log;
+// redacted, also when the call went on after it; changed since it was closed where
+// one of the same start, client, serial number and unit is as it was; and with
+// lines with which another begins.
 func (c *copies) of() map[string]twin {
 	out := map[string]twin{}
-	for _, list := range c.alike {
+	calls, alike := map[uint64][]*traced{}, map[string][]*traced{} // by their first line, by who, what and when
+	var redacted []*traced
+	for _, x := range c.once(out) {
+		if x.who != "" {
+			alike[x.who] = append(alike[x.who], x)
+		}
+		if len(x.lines) == 0 {
+			continue
+		}
+		calls[x.lines[0]] = append(calls[x.lines[0]], x)
+		if x.redacted {
+			redacted = append(redacted, x)
+		}
+	}
+	for _, list := range alike {
 		for _, x := range list {
-			i := slices.IndexFunc(list, func(o traced) bool { return o.state == Trusted })
-			if x.state == Changed && i >= 0 && list[i].standsFor(&x) {
+			i := slices.IndexFunc(list, func(o *traced) bool { return o.state == Trusted })
+			if x.state == Changed && i >= 0 && list[i].standsFor(x) {
 				out[x.path] = twin{Copy, clip("seems to be an altered copy of " + script.Clean(list[i].path))}
 			}
 		}
 	}
-	for _, list := range c.calls {
+	for _, list := range calls {
 		if len(list) < 2 {
 			continue
 		}
-		ends := map[uint64]traced{} // of each call, what all its lines come to
+		ends := map[uint64]*traced{} // of each call, what all its lines come to
 		for _, x := range list {
 			if !x.redacted {
 				ends[x.lines[len(x.lines)-1]] = x
 			}
 		}
-		order(list, func(a, b *traced) int { return strings.Compare(a.path, b.path) })
 		for _, x := range list {
 			if _, altered := out[x.path]; altered || x.redacted || x.state == Changed {
 				continue // what is not counted, or not believed, stands for no other
 			}
 			for _, sum := range x.lines[:len(x.lines)-1] {
-				if early, is := ends[sum]; is && early.path != x.path && x.standsFor(&early) {
+				if early := ends[sum]; early != nil && early.path != x.path && x.standsFor(early) {
 					out[early.path] = twin{Copy, clip("an earlier state of " + script.Clean(x.path))}
 				}
 			}
 		}
 	}
 	of := map[string]string{}
-	for _, r := range c.redacted {
+	for _, r := range redacted {
 		n := len(r.lines)
-		for _, x := range c.calls[r.lines[0]] {
+		for _, x := range calls[r.lines[0]] {
 			longer := len(x.lines) > n || len(x.lines) == n && (!x.redacted || x.path < r.path)
 			if longer && x.path != r.path && x.lines[n-1] == r.lines[n-1] && (of[r.path] == "" || !x.redacted) {
 				of[r.path] = x.path
@@ -157,25 +194,67 @@ func (c *copies) of() map[string]twin {
 	return out
 }
 
-// Once passes on the items of a scan of files and folder trees, the copies of
-// calls that are there as well marked as such. It goes through the files first,
-// replaying nothing, since a copy may come before its original.
-func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
-	return func(yield func(Item) bool) {
-		var c copies
-		for it := range Scan(paths, Options{}) {
-			if it.State.Counts() {
-				c.add(&it)
-			}
+// gathered is what the calls of a scan tell of each other.
+type gathered struct {
+	copies copies
+	visits []*visit
+	same   texts
+}
+
+// add takes in a call that counts; what the others tell of it goes into f.
+func (g *gathered) add(it *Item, f *Follow) {
+	g.copies.add(it)
+	if v := newVisit(it, g.same); v.serial != "" && !v.day.IsZero() {
+		v.Follow = f
+		g.visits = append(g.visits, v)
+	}
+}
+
+// compare gives the copies, and finds what the other calls tell of each other.
+func (g *gathered) compare() map[string]twin {
+	out := g.copies.of()
+	left := g.visits[:0]
+	for _, v := range g.visits {
+		if _, copied := out[v.path]; !copied {
+			left = append(left, v)
 		}
-		out := c.of()
-		for it := range items {
+	}
+	g.visits = left
+	findFollowing(left)
+	return out
+}
+
+// Once passes on the items of a scan of files and folder trees, the copies of
+// calls that are there as well marked as such, and the others with what calls on
+// the same unit tell of each other. It goes through the files first, since a copy
+// may come before its original, and a call before the one that followed on it. It
+// replays nothing then, which would be done twice: what their front matter says
+// counts, also of files that are not trusted.
+//
+//go:noinline
+func Once(paths []string, items iter.Seq[Item]) iter.Seq[Item] {
+	return once(Scan(paths, Options{}), items)
+}
+
+func once(first, items iter.Seq[Item]) iter.Seq[Item] {
+	return func(yield func(Item) bool) {
+		g, follow := gathered{same: texts{}}, map[string]*Follow{}
+		first(func(it Item) bool {
+			if it.State.Counts() {
+				f := &Follow{}
+				follow[it.Path] = f
+				g.add(&it, f)
+			}
+			return true
+		})
+		out := g.compare()
+		g = gathered{}
+		items(func(it Item) bool {
+			it.follow = follow[it.Path]
 			if t, is := out[it.Path]; is && it.State.Counts() {
 				it.State, it.Reason = t.State, t.Reason
 			}
-			if !yield(it) {
-				return
-			}
-		}
+			return yield(it)
+		})
 	}
 }

@@ -6,7 +6,6 @@ import (
 	"sort"
 	"strconv"
 	"strings"
-	"time"
 
 	"ohmcall/notebook/record"
 )
@@ -41,28 +40,7 @@ type Row struct {
 	Parts      []string `json:"parts"`
 	State      State    `json:"state"`
 	Reason     string   `json:"reason"`
-	// CallBack is the days since the last call on the same unit, when no more
-	// than callBackDays and that call was not one after which another is to be
-	// expected; nil otherwise. Earlier is that call.
-	CallBack *int   `json:"call_back_days"`
-	Earlier  string `json:"call_back_of"`
-	// LaterOn and Later are the date and the path of the call-back that
-	// followed on this call, "" when none did.
-	LaterOn string `json:"called_back_on"`
-	Later   string `json:"called_back_by"`
-	// Return and ReturnOf are the like of a call after which this one was to be
-	// expected, however long ago.
-	Return   *int   `json:"return_days"`
-	ReturnOf string `json:"return_of"`
-	// FollowedOn, Followed and FollowedAs are the date, the path and the result
-	// of the call that followed: of an unsafe one, the first that made it good,
-	// else the next.
-	FollowedOn string `json:"followed_on"`
-	Followed   string `json:"followed_by"`
-	FollowedAs string `json:"followed_result"`
-	// MadeGood says that a later call proved the repair of the unit that this
-	// one left unsafe.
-	MadeGood bool `json:"made_good"`
+	*Follow
 }
 
 // Totals are the sums over the calls of a digest.
@@ -82,7 +60,7 @@ type Totals struct {
 	Waits     int     `json:"waits_for_a_part"`
 	Undecided int     `json:"waits_for_the_client"`
 	Unfin     int     `json:"unfinished"`
-	Open      int     `json:"open"`    // never closed
+	Open      int     `json:"open"`    // not closed
 	Changed   int     `json:"changed"` // not as closed
 	CallBacks int     `json:"call_backs"`
 	Returns   int     `json:"returns"`   // after a call that was to be gone on with
@@ -136,30 +114,25 @@ type Digest struct {
 // NewDigest adds up the calls of a scan that the filter picks.
 func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
-	var visits []visit
-	same := texts{}
-	var twins copies
-	for it := range items {
+	g := gathered{same: texts{}}
+	items(func(it Item) bool {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
 			if it.State == Foreign {
 				d.Foreign++
 			}
-			continue
+			return true
 		}
 		d.Seen++
-		v := newVisit(&it, same)
+		var follow *Follow // nil when the filter leaves it out
 		if f.Match(&it) {
-			v.row = len(d.Rows)
-			d.Rows = append(d.Rows, newRow(&it, same))
+			follow = &Follow{}
+			d.Rows = append(d.Rows, newRow(&it, g.same, follow))
 		}
-		twins.add(&it)
-		if day, err := time.Parse(time.DateOnly, date(&it.Header)); err == nil && v.serial != "" {
-			v.day = day
-			visits = append(visits, v)
-		}
-	}
-	d.findFollowing(d.leaveOut(twins.of(), visits))
+		g.add(&it, follow)
+		return true
+	})
+	d.pick(g.compare(), f)
 	order(d.Rows, func(a, b *Row) int {
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
 	})
@@ -168,47 +141,32 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	return d
 }
 
-func newRow(it *Item, same texts) Row {
+func newRow(it *Item, same texts, follow *Follow) Row {
 	h := &it.Header
 	return Row{
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
 		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
 		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Next: same.clip(it.next), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
+		Follow: follow,
 	}
 }
 
-// leaveOut takes out the copies whose original is there, wherever in
-// the scan it stands, and gives the visits that are left.
-func (d *Digest) leaveOut(out map[string]twin, visits []visit) []visit {
+// pick takes out the copies whose original is there, wherever in the scan it
+// stands, and what the filter picks by the calls that follow on each other.
+func (d *Digest) pick(out map[string]twin, f Filter) {
 	for path, t := range out {
 		d.Problems = append(d.Problems, Problem{path, t.State, t.Reason})
 	}
-	if len(out) == 0 {
-		return visits
-	}
 	d.Seen -= len(out)
-	at := make([]int, len(d.Rows)) // where each row goes to, -1 for none
-	rows := d.Rows[:0]
+	n := 0
 	for i := range d.Rows {
-		at[i] = -1
-		if _, copied := out[d.Rows[i].Path]; !copied {
-			at[i] = len(rows)
-			rows = append(rows, d.Rows[i])
+		if _, copied := out[d.Rows[i].Path]; !copied && f.follows(d.Rows[i].Follow) {
+			d.Rows[n] = d.Rows[i]
+			n++
 		}
 	}
-	d.Rows = rows
-	left := visits[:0]
-	for _, v := range visits {
-		if _, copied := out[v.path]; copied {
-			continue
-		}
-		if v.row >= 0 {
-			v.row = at[v.row]
-		}
-		left = append(left, v)
-	}
-	return left
+	d.Rows = d.Rows[:n]
 }
 
 // rank puts what needs attention first: what is unsafe as far as anybody knows,

@@ -18,10 +18,10 @@ const (
 // Screen lays the digest out for a screen: the calls as a table that says of
 // each the little that tells it from others, and the tables under it.
 func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
-	calls = TextTable{Title: "Calls", Head: []string{"Date", "Result", "Client", "Unit", "Complaint and cause", "Missing or unsafe", "File"}}
+	calls = TextTable{Title: "Calls", Head: []string{"Date", "Min", "Result", "Client", "Unit", "Complaint and cause", "Missing or unsafe", "File"}}
 	for i := range d.Rows {
 		r := &d.Rows[i]
-		calls.Rows = append(calls.Rows, []string{r.day(), join(append([]string{r.result()}, r.remarks()...)...), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"),
+		calls.Rows = append(calls.Rows, []string{r.day(), strconv.Itoa(r.Minutes), join(append([]string{r.result()}, r.remarks()...)...), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"),
 			r.found(), cmp.Or(join(r.wants()...), "nothing"), r.safePath()})
 	}
 	return calls, filled(d.sumTables())
@@ -31,7 +31,7 @@ func (d *Digest) Screen() (calls TextTable, rest []TextTable) {
 // first what tells it from others. Its file is to stand under them.
 func (r *Row) Brief() []string {
 	out := []string{r.day() + "  " + strings.TrimSuffix(r.result()+": "+join(r.Client, r.what()), ": ")}
-	for _, s := range append(append([]string{r.found()}, r.wants()...), join(r.remarks()...)) {
+	for _, s := range append(append([]string{r.found()}, r.wants()...), join(append(r.remarks(), strconv.Itoa(r.Minutes)+" min")...)) {
 		if s != "" {
 			out = append(out, "  "+s)
 		}
@@ -48,7 +48,17 @@ func (r *Row) wants() []string {
 	if next != "" {
 		next = "next: " + next
 	}
-	return []string{few("unsafe: ", r.Unsafe, mostUnsafe), few("in doubt: ", r.Doubt, mostDoubt), few("missing: ", proofFirst(r.Missing), mostMissing), next}
+	return []string{few("unsafe: ", r.Unsafe, mostUnsafe), few("in doubt: ", r.Doubt, mostDoubt), few("missing: ", proofFirst(r.missing()), mostMissing), next}
+}
+
+// missing is what is missing besides what comes next, which says the same.
+func (r *Row) missing() []string {
+	_, step, _ := strings.Cut(r.Next, ": ")
+	step = "proof: " + step
+	return slices.DeleteFunc(slices.Clone(r.Missing), func(s string) bool {
+		start := strings.TrimSuffix(s, "…")
+		return s == step || start != s && strings.HasPrefix(step, start)
+	})
 }
 
 // found is the complaint and what was found behind it.
@@ -121,15 +131,4 @@ func few(lead string, list []string, most int) string {
 		text += "; and " + strconv.Itoa(n) + " more"
 	}
 	return text
-}
-
-// Line is a row of a table as one line of text, for a screen that has no room
-// for the table.
-func (t *TextTable) Line(row []string) string {
-	parts := make([]string, len(row))
-	for i, s := range row {
-		parts[i] = strings.ToLower(t.Head[i]) + " " + s
-	}
-	parts[0] = row[0]
-	return parts[0] + "  " + strings.Join(parts[1:], "; ")
 }

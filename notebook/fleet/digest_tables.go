@@ -65,7 +65,7 @@ func (d *Digest) callTable() TextTable {
 		for _, s := range r.Doubt {
 			wants.add("in doubt: ", s)
 		}
-		wants = append(wants, r.Missing...)
+		wants = append(wants, r.missing()...)
 		wants.add("next: ", r.Next)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), record.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
@@ -162,7 +162,7 @@ func (d *Digest) totalTable() TextTable {
 		}
 	}
 	rows = append(rows, row{"call-backs within " + days(callBackDays), s.CallBacks, true}, row{"returns, to be expected", s.Returns, false},
-		row{"never closed", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
+		row{"still open", s.Open, true}, row{"not as closed", s.Changed, true}, row{"files not counted", len(d.Problems), true}, row{"minutes", s.Minutes, true})
 	for _, r := range rows {
 		if r.n > 0 || r.if0 {
 			t.Rows = append(t.Rows, []string{r.what, strconv.Itoa(r.n)})
@@ -174,11 +174,13 @@ func (d *Digest) totalTable() TextTable {
 
 const notNamed = "not named"
 
+var technicianHead = [...]string{"Technician", "Calls", "Unsafe", "Not proved", "In doubt", "Not as closed", "Called back"}
+
 // technicianTable compares technicians, where there are several.
 func (d *Digest) technicianTable() TextTable {
 	type sums struct {
-		name                                 string // as it is spelled first in the alphabet
-		calls, unsafe, notProved, calledBack int
+		name string // as it is spelled first in the alphabet
+		of   [len(technicianHead) - 1]int
 	}
 	by, names := map[string]*sums{}, []string{}
 	for i := range d.Rows {
@@ -189,13 +191,12 @@ func (d *Digest) technicianTable() TextTable {
 			names = append(names, name)
 		}
 		s := by[name]
-		if spelled := strings.Join(strings.Fields(r.Technician), " "); s.calls == 0 || spelled < s.name {
+		if spelled := strings.Join(strings.Fields(r.Technician), " "); s.of[0] == 0 || spelled < s.name {
 			s.name = spelled
 		}
-		count(&s.calls, true)
-		count(&s.unsafe, len(r.Unsafe) > 0)
-		count(&s.notProved, r.Result == record.NotProved)
-		count(&s.calledBack, r.LaterOn != "")
+		for k, yes := range [...]bool{true, len(r.Unsafe) > 0, r.Result == record.NotProved, len(r.Doubt) > 0, r.State == Changed, r.LaterOn != ""} {
+			count(&s.of[k], yes)
+		}
 	}
 	if len(names) < 2 {
 		return TextTable{}
@@ -203,10 +204,13 @@ func (d *Digest) technicianTable() TextTable {
 	order(names, func(a, b *string) int {
 		return strings.Compare(cmp.Or(by[*a].name, notNamed), cmp.Or(by[*b].name, notNamed))
 	})
-	t := TextTable{Title: "Technicians", Head: []string{"Technician", "Calls", "Unsafe", "Not proved", "Called back"}, Right: []int{1, 2, 3, 4}}
+	t := TextTable{Title: "Technicians", Head: technicianHead[:], Right: []int{1, 2, 3, 4, 5, 6}}
 	for _, name := range names {
-		s := by[name]
-		t.Rows = append(t.Rows, []string{cmp.Or(s.name, notNamed), strconv.Itoa(s.calls), strconv.Itoa(s.unsafe), strconv.Itoa(s.notProved), strconv.Itoa(s.calledBack)})
+		row := []string{cmp.Or(by[name].name, notNamed)}
+		for _, n := range by[name].of {
+			row = append(row, strconv.Itoa(n))
+		}
+		t.Rows = append(t.Rows, row)
 	}
 	return t
 }
@@ -260,6 +264,7 @@ func (d *Digest) problemTable() TextTable {
 	return t
 }
 
+//go:noinline
 func days(n int) string {
 	if n == 1 {
 		return "1 day"

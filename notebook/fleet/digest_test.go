@@ -3,6 +3,7 @@ package fleet
 import (
 	"bytes"
 	"context"
+	"crypto/sha256"
 	"encoding/csv"
 	"encoding/json"
 	"fmt"
@@ -135,7 +136,7 @@ func typed(path string, lines ...string) Item {
 	for i, l := range lines {
 		log += fmt.Sprintf("%d 2026-03-02T09:00:0%d+01:00 %s\n# a reply\n", i+1, i, l)
 	}
-	return Item{Path: path, State: Trusted, trail: trailOf([]byte(log)), Header: record.Header{Started: "2026-03-02T09:00:00+01:00", Serial: "DEMO-1"}}
+	return Item{Path: path, State: Trusted, sum: sha256.Sum256([]byte(log)), trail: trailOf([]byte(log)), Header: record.Header{Started: "2026-03-02T09:00:00+01:00", Serial: "DEMO-1"}}
 }
 
 // closedAs gives a call a state and a client, by which its copies are known.
@@ -264,6 +265,10 @@ func TestFilter(t *testing.T) {
 		{Filter{Cause: "Winding grounded to"}, "c3"},
 		{Filter{Result: "unsafe"}, "c3"},
 		{Filter{Result: "OPEN"}, "d4"},
+		{Filter{Result: "changed"}, "c3"},
+		{Filter{Result: "call-back"}, "b2"},
+		{Filter{Result: "Callback"}, "b2"},
+		{Filter{Result: "call-back", From: "2026-05-01"}, ""},
 		{Filter{Text: "solder"}, "a1"},
 		{Filter{Text: "really"}, "c3"},
 		{Filter{Text: "no such thing"}, ""},
@@ -276,7 +281,7 @@ func TestFilter(t *testing.T) {
 		if got := strings.Join(ids, " "); got != c.want {
 			t.Errorf("%+v picks %q, want %q", c.f, got, c.want)
 		}
-		if got := NewDigest(Select(fixtureItems(), c.f), Filter{}); len(got.Rows) != len(ids) || len(got.Problems) != 2 {
+		if got := NewDigest(Select(once(fixtureItems(), fixtureItems()), c.f), Filter{}); len(got.Rows) != len(ids) || len(got.Problems) != 2 {
 			t.Errorf("%+v selects %d rows, %d problems", c.f, len(got.Rows), len(got.Problems))
 		}
 	}
@@ -431,5 +436,44 @@ func TestEachResultIsSummed(t *testing.T) {
 		if n := d.Totals.byResult()[r.Word]; r.Word != record.Unsafe && (n == nil || *n != 1) {
 			t.Errorf("%s is not summed: %+v", r.Word, d.Totals)
 		}
+	}
+}
+
+// What comes next is not told once more as missing, and how long a call took is
+// told at every width.
+func TestNextIsToldOnce(t *testing.T) {
+	earth := "earth from plug pin to metal (ohm earth …): 0.1 Ω, cannot tell (entry 12): type each digit (0.10)"
+	it := seen("a", 1, record.NotProved, "cord", "proof: "+earth, "proof: that it heats")
+	it.Header.Minutes, it.next = 95, "prove the repair: "+earth
+	d := NewDigest(slices.Values([]Item{it}), Filter{})
+	brief := strings.Join(d.Rows[0].Brief(), "\n")
+	calls, _ := d.Screen()
+	for what, text := range map[string]string{"brief": brief, "screen": strings.Join(calls.Rows[0], "\n"), "table": strings.Join(d.callTable().Rows[0], "\n")} {
+		if strings.Count(text, "type each digit") != 1 || !strings.Contains(text, "proof: that it heats; cord") && what != "table" || !strings.Contains(text, "95") {
+			t.Errorf("%s: %s", what, text)
+		}
+	}
+	if !strings.Contains(brief, "95 min") || len(d.Rows[0].Missing) != 3 {
+		t.Errorf("%s; %q", brief, d.Rows[0].Missing)
+	}
+	// One that is clipped is the same; a part of another's words is not.
+	it.Header.Missing, it.next = []string{"proof: " + earth[:60] + "…", "earth"}, "prove the repair: "+earth
+	if d := NewDigest(slices.Values([]Item{it}), Filter{}); !slices.Equal(d.Rows[0].missing(), []string{"earth"}) {
+		t.Errorf("%q", d.Rows[0].missing())
+	}
+}
+
+// The table of technicians tells whose records are in doubt or not as closed.
+func TestTechnicianTable(t *testing.T) {
+	a, b, c := seen("a", 1, record.Proved), seen("b", 2, record.NotProved), seen("c", 20, record.Proved)
+	a.Header.Technician, b.Header.Technician, c.Header.Technician = "Tilda Tester", "Max Muster", "max  muster"
+	b.State, b.Header.Doubt, c.Header.Serial = Changed, []string{"the file was not what had been closed"}, "DEMO-2"
+	got := NewDigest(slices.Values([]Item{a, b, c}), Filter{}).technicianTable()
+	want := [][]string{
+		{"Max Muster", "2", "0", "1", "1", "1", "0"},
+		{"Tilda Tester", "1", "0", "0", "0", "0", "1"},
+	}
+	if !reflect.DeepEqual(got.Rows, want) {
+		t.Errorf("%v: %v", got.Head, got.Rows)
 	}
 }

@@ -116,8 +116,10 @@ func (d *Digest) JSONL(w io.Writer) error {
 	e.SetEscapeHTML(false)
 	for i := range d.Rows {
 		r := d.Rows[i]
-		r.Path, r.Earlier, r.Later = safe(r.Path), safe(r.Earlier), safe(r.Later)
-		r.ReturnOf, r.Followed = safe(r.ReturnOf), safe(r.Followed)
+		f := *r.Follow
+		r.Path, f.Earlier, f.Later = safe(r.Path), safe(f.Earlier), safe(f.Later)
+		f.ReturnOf, f.Followed = safe(f.ReturnOf), safe(f.Followed)
+		r.Follow = &f
 		if err := e.Encode(struct {
 			Type string `json:"type"`
 			Row

@@ -18,7 +18,7 @@ import (
 func TestExportGolden(t *testing.T) {
 	for _, format := range []Format{CSV, JSONL} {
 		dir := filepath.Join(t.TempDir(), "out")
-		done, err := Export(fixtureItems(), Folder(dir, format, Flat), Tables(true))
+		done, err := Export(once(fixtureItems(), fixtureItems()), Folder(dir, format, Flat), Tables(true))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -21,7 +21,9 @@ type Filter struct {
 	Technician string
 	Model      string // of the appliance, or of the machine in it
 	Cause      string // a code, or whole words of what a cause is called
-	Result     string // unsafe picks all with anything unsafe, open all that were never closed
+	// Result is that of the call; unsafe picks all with anything unsafe, open all
+	// that are not closed, changed all that are not as closed, call-back those.
+	Result string
 	// Text is looked for in the front matter's texts; set Options.Text to the
 	// same for a scan that looks into the log as well.
 	Text string
@@ -37,18 +39,34 @@ func (f Filter) Check() error {
 	if f.From != "" && f.To != "" && f.To < f.From {
 		return fmt.Errorf("the range ends on %s, before it begins on %s", f.To, f.From)
 	}
-	known := []string{openCalls}
+	known := []string{openCalls, changedCalls, calledBack}
 	for _, r := range record.Results {
 		known = append(known, r.Word)
 	}
-	if !slices.ContainsFunc(known, func(s string) bool { return has(s, f.Result) }) {
+	if !slices.ContainsFunc(known, func(s string) bool { return has(s, f.Result) }) && !f.callBacks() {
 		return fmt.Errorf("%q is no result; one of: %s", f.Result, strings.Join(known, ", "))
 	}
 	return nil
 }
 
-// openCalls picks the calls that were never closed, whatever their result.
-const openCalls = "open"
+// What picks calls whatever their result: those that are not closed, those not as
+// they were closed, and those on a unit that was called for a short time before.
+const (
+	openCalls    = string(Open)
+	changedCalls = string(Changed)
+	calledBack   = "call-back"
+)
+
+// byState reports whether a call is picked by how its file stands; which ones are
+// call-backs is only known of all together.
+func (f *Filter) byState(s State) bool {
+	return strings.EqualFold(f.Result, string(s)) || f.callBacks()
+}
+
+func (f *Filter) callBacks() bool { return folded(f.Result) == "callback" }
+
+// follows reports whether a call is picked by the one that it follows on.
+func (f *Filter) follows(by *Follow) bool { return !f.callBacks() || by != nil && by.CallBack != nil }
 
 // Match reports whether a call is picked.
 func (f Filter) Match(it *Item) bool {
@@ -59,7 +77,7 @@ func (f Filter) Match(it *Item) bool {
 	return has(key(h.Technician), key(f.Technician)) &&
 		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
 		causeIs(h.Cause, f.Cause) &&
-		(has(h.Result, f.Result) || strings.EqualFold(f.Result, openCalls) && it.State == Open || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
+		(has(h.Result, f.Result) || f.byState(it.State) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
 		(f.Text == "" || it.Found || f.inTexts(h))
 }
 
@@ -84,7 +102,7 @@ func (f Filter) inTexts(h *record.Header) bool {
 func Select(items iter.Seq[Item], f Filter) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
 		for it := range items {
-			if (!it.State.Counts() || f.Match(&it)) && !yield(it) {
+			if (!it.State.Counts() || f.Match(&it) && f.follows(it.follow)) && !yield(it) {
 				return
 			}
 		}

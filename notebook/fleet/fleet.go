@@ -24,9 +24,10 @@ const (
 	// Changed is a closed notebook whose log or front matter is not what was
 	// closed, or one that was cut off.
 	Changed State = "changed"
-	// Open is a notebook that was never closed.
+	// Open is a notebook that is not closed.
 	Open State = "open"
-	// Copy is a notebook with the same log as one listed before it.
+	// Copy is a notebook with the same log as another that is counted, or a
+	// part of it.
 	Copy State = "copy"
 	// Redacted is a copy without client and site beside the call that it was
 	// made of; only who has seen all files can tell.
@@ -63,8 +64,11 @@ type Item struct {
 	Faults []Fault
 	// Record is the replayed call, only with Options.Records.
 	Record *record.Record
-	// Found tells that the log holds Options.Text.
+	// Found tells that a typed line holds Options.Text.
 	Found bool
+
+	// follow is what is told of the calls before and behind, see Once.
+	follow *Follow
 
 	next  string   // of an open call, when it was replayed
 	sum   [32]byte // of the log's text
@@ -79,7 +83,7 @@ type Options struct {
 	Replay Replay
 	// Records replays trusted notebooks too and keeps the record of each.
 	Records bool
-	// Text is looked for in each log, letter case aside.
+	// Text is looked for in the typed lines of each log, letter case aside.
 	Text string
 	// Progress is told after each file how many are done.
 	Progress func(done, total int)

@@ -2,35 +2,115 @@ package fleet
 
 import (
 	"cmp"
-	"slices"
 	"strings"
 	"time"
 	"unicode"
 
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // callBackDays is how many days after a call another one on the same unit is a
 // call-back.
 const callBackDays = 30
 
+// Follow is what calls on the same unit, one after the other, tell of each other.
+type Follow struct {
+	// CallBack is the days since the last call on the same unit, when no more
+	// than callBackDays and that call was not one after which another is to be
+	// expected; nil otherwise. Earlier is that call.
+	CallBack *int   `json:"call_back_days"`
+	Earlier  string `json:"call_back_of"`
+	// LaterOn and Later are the date and the path of the call-back that
+	// followed on this call, "" when none did.
+	LaterOn string `json:"called_back_on"`
+	Later   string `json:"called_back_by"`
+	// Return and ReturnOf are the like of a call after which this one was to be
+	// expected, however long ago.
+	Return   *int   `json:"return_days"`
+	ReturnOf string `json:"return_of"`
+	// FollowedOn, Followed and FollowedAs are the date, the path and the result
+	// of the call that followed: of an unsafe one, the first that made it good,
+	// else the next.
+	FollowedOn string `json:"followed_on"`
+	Followed   string `json:"followed_by"`
+	FollowedAs string `json:"followed_result"`
+	// MadeGood says that a later call proved the repair of the unit that this
+	// one left unsafe.
+	MadeGood bool `json:"made_good"`
+
+	// cells are the texts of followColumns, nil when nothing is told.
+	cells []string
+}
+
+// followColumns are the columns of an export for it.
+var followColumns = []Column{
+	{"call_back_days", Integer, "d", "days since the call before on the unit, " + days(callBackDays) + " at most, when no other was to be expected after it; this and what follows rest on the front matter of the calls", true},
+	{"call_back_id", Text, "", "call_id of that call", true},
+	{"called_back_on", Date, "", "date of the call-back on this call", true},
+	{"called_back_id", Text, "", "call_id of that call-back", true},
+	{"return_days", Integer, "d", "days since a call on the unit after which another was to be expected", true},
+	{"return_id", Text, "", "call_id of that call", true},
+	{"followed_on", Date, "", "date of the next call; of an unsafe one, of the first that made it good", true},
+	{"followed_id", Text, "", "call_id of that call", true},
+	{"followed_result", Text, "", "result of that call", true},
+	{"made_good", Boolean, "", "a later call proved the unit that this one left unsafe", false},
+}
+
+// put sets texts from a column on.
+//
+//go:noinline
+func (f *Follow) put(at int, texts ...string) {
+	if f.cells == nil {
+		f.cells = make([]string, len(followColumns))
+	}
+	copy(f.cells[at:], texts)
+}
+
+// cell is the value of a column; f may be nil.
+func (f *Follow) cell(column int) any {
+	switch name := followColumns[column].Name; {
+	case name == "made_good":
+		return f != nil && f.MadeGood
+	case f == nil || f.cells == nil:
+	case name == "call_back_days" && f.CallBack != nil:
+		return int64(*f.CallBack)
+	case name == "return_days" && f.Return != nil:
+		return int64(*f.Return)
+	default:
+		return absent(f.cells[column])
+	}
+	return nil
+}
+
 // visit is what finds the calls that follow on each other, also outside the
 // filter.
 type visit struct {
 	unit
-	path, started string
-	day           time.Time
-	result        string
-	state         State
-	unsafe        bool
-	returns       bool // another call is to be expected
-	row           int  // -1 when the filter leaves it out
+	*Follow           // nil when the filter leaves it out
+	path, started, id string
+	day               time.Time
+	result            string
+	state             State
+	unsafe            bool
+	returns           bool // another call is to be expected
 }
 
-func newVisit(it *Item, same texts) visit {
+func newVisit(it *Item, same texts) *visit {
 	h := &it.Header
-	return visit{row: -1, path: it.Path, started: clip(h.Started), unit: unitOf(h),
+	return &visit{path: it.Path, id: it.ID, day: day(h), started: clip(h.Started), unit: unitOf(h),
 		result: same.clip(h.Result), state: it.State, unsafe: len(h.Unsafe) > 0, returns: h.Returns()}
+}
+
+// day is the date of a call, the zero time of one that has none.
+//
+//go:noinline
+func day(h *record.Header) time.Time {
+	at, err := time.Parse(time.DateOnly, date(h))
+	if err != nil {
+		return time.Time{}
+	}
+	return at
 }
 
 // proves reports whether a call shows that the unit is sound.
@@ -53,7 +133,7 @@ func (v *visit) told() string {
 type unit struct {
 	serial       string // as serialKey gives it
 	model, words string
-	kinds        int // of appliance, see kindsOf
+	kinds        int // of appliance
 	known        bool
 }
 
@@ -67,7 +147,7 @@ func unitOf(h *record.Header) unit {
 // learn works out what is only wanted of units that share a serial number.
 func (u *unit) learn() {
 	if !u.known {
-		u.model, u.kinds, u.known = folded(u.model), kindsOf(u.words), true
+		u.model, u.kinds, u.known = folded(u.model), said.Kinds(u.words), true
 	}
 }
 
@@ -85,34 +165,6 @@ func (u *unit) same(o *unit) bool {
 		return strings.HasPrefix(u.model, o.model) || strings.HasPrefix(o.model, u.model)
 	}
 	return u.kinds == 0 || o.kinds == 0 || u.kinds&o.kinds != 0
-}
-
-// kinds are the words for kinds of appliance.
-var kinds = [][]string{
-	{"dishwash"},
-	{"washer", "washing", "laundry"},
-	{"dryer", "drier", "tumbl"},
-	{"fridge", "refrig", "freez", "cooler", "chiller"},
-	{"dehumid"},
-	{"air con", "aircon", "air-con", "a/c", "split", "window unit"},
-	{"oven", "range", "cooker", "stove", "hob", "cooktop"},
-	{"microwave"},
-	{"water heater"},
-	{"furnace", "boiler"},
-	{"ice m", "icem"},
-}
-
-// kindsOf is the set of the kinds that words name.
-func kindsOf(words string) int {
-	set := 0
-	words = strings.ToLower(words)
-	for i, list := range kinds {
-		if slices.ContainsFunc(list, func(w string) bool { return strings.Contains(words, w) }) {
-			set |= 1 << i
-			words = strings.ReplaceAll(words, "dishwasher", "")
-		}
-	}
-	return set
 }
 
 // folded is a text by its letters and digits.
@@ -141,53 +193,71 @@ const mostBefore = 100
 
 // findFollowing looks, for each call, at the one before it on the same unit, and
 // tells both; and for each unsafe one at the one that made it good.
-func (d *Digest) findFollowing(visits []visit) {
-	order(visits, func(a, b *visit) int {
+func findFollowing(visits []*visit) {
+	order(visits, func(x, y **visit) int {
+		a, b := *x, *y
 		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
 	})
-	for i := range visits {
-		v := &visits[i]
+	for i, v := range visits {
 		before := true // the one at hand is the last before it
 		for k := i - 1; k >= max(0, i-mostBefore) && visits[k].serial == v.serial; k-- {
-			o := &visits[k]
+			o := visits[k]
 			if !o.same(&v.unit) {
 				continue
 			}
 			if before {
-				d.follows(o, v)
+				o.follows(v)
 			}
 			before = false
-			if o.unsafe && o.row >= 0 && v.proves() && !d.Rows[o.row].MadeGood {
-				d.Rows[o.row].MadeGood = true
-				d.Rows[o.row].followedBy(v)
+			if o.unsafe && o.Follow != nil && v.proves() && !o.MadeGood {
+				o.MadeGood = true
+				o.followedBy(v)
 			}
 		}
 	}
 }
 
-// follows tells two calls, one after the other, of each other.
-func (d *Digest) follows(o, v *visit) {
+const aReturn = "return"
+
+// manner is what a call is to the one before it on the same unit, days before:
+// "call-back", or "return" when another was to be expected, "" when neither.
+func manner(returns bool, days int) string {
+	switch {
+	case returns:
+		return aReturn
+	case days <= callBackDays:
+		return calledBack
+	}
+	return ""
+}
+
+// follows tells a call and the one after it of each other.
+func (o *visit) follows(v *visit) {
 	days := int(v.day.Sub(o.day).Hours() / 24)
-	if !o.returns && !o.unsafe && days > callBackDays {
+	is := manner(o.returns, days)
+	if is == "" && !o.unsafe {
 		return
 	}
-	if o.row >= 0 {
-		d.Rows[o.row].followedBy(v)
-	}
+	o.followedBy(v)
 	switch {
-	case o.returns && v.row >= 0:
-		d.Rows[v.row].Return, d.Rows[v.row].ReturnOf = &days, o.path
-	case !o.returns && days <= callBackDays:
-		if v.row >= 0 {
-			d.Rows[v.row].CallBack, d.Rows[v.row].Earlier = &days, o.path
+	case is == aReturn && v.Follow != nil:
+		v.Return, v.ReturnOf = &days, o.path
+		v.put(5, o.id)
+	case is == calledBack:
+		if v.Follow != nil {
+			v.CallBack, v.Earlier = &days, o.path
+			v.put(1, o.id)
 		}
-		if o.row >= 0 {
-			d.Rows[o.row].LaterOn, d.Rows[o.row].Later = v.day.Format(time.DateOnly), v.path
+		if o.Follow != nil {
+			o.LaterOn, o.Later = v.day.Format(time.DateOnly), v.path
+			o.put(2, o.LaterOn, v.id)
 		}
 	}
 }
 
-//go:noinline
-func (r *Row) followedBy(v *visit) {
-	r.FollowedOn, r.Followed, r.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
+func (o *visit) followedBy(v *visit) {
+	if o.Follow != nil {
+		o.FollowedOn, o.Followed, o.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
+		o.put(6, o.FollowedOn, v.id, o.FollowedAs)
+	}
 }

@@ -35,6 +35,14 @@ func TestSameUnit(t *testing.T) {
 		{record.Header{Serial: "1", Unit: "refrigerator"}, record.Header{Serial: "1", Unit: "fridge freezer"}, true},
 		{record.Header{Serial: "1", Unit: "washer dryer"}, record.Header{Serial: "1", Unit: "dryer"}, true},
 		{record.Header{Serial: "1", Unit: "dishwasher"}, record.Header{Serial: "1", Unit: "washer"}, false},
+		{record.Header{Serial: "1", Unit: "dishwasher"}, record.Header{Serial: "1", Unit: "Dish washer"}, true},
+		{record.Header{Serial: "1", Unit: "mini-split"}, record.Header{Serial: "1", Unit: "A/C, outdoor unit"}, true},
+		{record.Header{Serial: "1", Unit: "window unit"}, record.Header{Serial: "1", Unit: "dehumidifier"}, false},
+		{record.Header{Serial: "1", Unit: "gas range"}, record.Header{Serial: "1", Unit: "oven"}, true},
+		{record.Header{Serial: "1", Unit: "range hood"}, record.Header{Serial: "1", Unit: "dryer"}, true}, // of no kind that is told
+		{record.Header{Serial: "1", Unit: "water heater"}, record.Header{Serial: "1", Unit: "boiler"}, false},
+		{record.Header{Serial: "1", Unit: "ice maker"}, record.Header{Serial: "1", Unit: "icemaker"}, true},
+		{record.Header{Serial: "1", Unit: "ice maker"}, record.Header{Serial: "1", Unit: "microwave"}, false},
 		{record.Header{Serial: "1", Unit: "dryer"}, record.Header{Serial: "1", Unit: "big white thing"}, true},
 		{record.Header{Serial: "1", Unit: "dryer", Model: "DR-7"}, record.Header{Serial: "1"}, true},
 	} {

@@ -25,46 +25,65 @@ type Known struct {
 	calls  map[string]int
 	causes map[string]map[string]int
 	parts  map[string]map[string]int // by model of machine or appliance
-	visits map[string][]Visit        // the last one of each unit, by serial number
+	visits map[string][]Visit        // by serial number
 }
 
 // Visit is an earlier call on an appliance.
 type Visit struct {
-	Header record.Header
-	Path   string
-	unit   unit
+	Header  record.Header
+	Path    string
+	unit    unit
+	returns bool // another call is to be expected
 }
 
-// VisitOf is the last call known on a unit: by its serial number, letter case,
-// spaces and dashes aside, and by what else is known of it.
-func (k *Known) VisitOf(h *record.Header) (last Visit, ok bool) {
+// Told is what a call is to this one before it, as a digest tells it: "call-back
+// after 9 days", "" when it is neither that nor a return.
+func (v *Visit) Told(h *record.Header) string {
+	now := day(h)
+	n := int(now.Sub(day(&v.Header)).Hours() / 24)
+	if m := manner(v.returns, n); m != "" && !now.IsZero() {
+		return m + " after " + days(n)
+	}
+	return ""
+}
+
+// VisitOf is the last call known on a unit before one, or of all when that has no
+// time: by its serial number, letter case, spaces and dashes aside, and by what
+// else is known of it.
+func (k *Known) VisitOf(h *record.Header) (last *Visit) {
 	u := unitOf(h)
-	for _, v := range k.visits[u.serial] {
-		if v.unit.same(&u) && v.Header.Started >= last.Header.Started {
-			last, ok = v, true
+	list := k.visits[u.serial]
+	for i := range list {
+		v := &list[i]
+		if v.unit.same(&u) && (h.Started == "" || v.Header.Started < h.Started) && (last == nil || v.Header.Started >= last.Header.Started) {
+			last = v
 		}
 	}
-	return last, ok
+	return last
 }
 
-// mostUnits is how many units of one serial number are kept.
-const mostUnits = 20
+// mostVisits is how many calls on one serial number are kept, the last by path.
+const mostVisits = 20
 
 func (k *Known) addVisit(h *record.Header, path string) {
 	u := unitOf(h)
-	list := k.visits[u.serial]
-	i := slices.IndexFunc(list, func(v Visit) bool { return v.unit.same(&u) && v.unit.model == u.model })
-	switch {
-	case u.serial == "" || i < 0 && len(list) == mostUnits || i >= 0 && list[i].Header.Started > h.Started:
+	if u.serial == "" {
 		return
-	case i < 0:
-		i, list = len(list), append(list, Visit{})
 	}
 	if k.visits == nil {
 		k.visits = map[string][]Visit{}
 	}
-	k.visits[u.serial] = list
-	list[i] = Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path, u}
+	list := k.visits[u.serial]
+	for i := range list {
+		if v := &list[i]; v.Header.Started == h.Started && v.unit.same(&u) {
+			v.Path = path
+			return
+		}
+	}
+	if len(list) == mostVisits {
+		list = list[1:]
+	}
+	k.visits[u.serial] = append(list, Visit{record.Header{Started: clip(h.Started), Complaint: clip(h.Complaint), Cause: clip(h.Cause), Result: clip(h.Result), Technician: clip(h.Technician)}, path, u, h.Returns()})
 }
 
 // Spread sums up the readings between two roles of one model.
@@ -192,7 +211,7 @@ const learnMost = 1 << 20
 func Learn(ctx context.Context, dir string) (*Known, error) {
 	k := &Known{}
 	var twins copies
-	redacted := map[string]record.Header{}
+	redacted, taught := map[string]record.Header{}, map[string]string{} // by path; the path of a log
 	for it := range Scan([]string{dir}, Options{Workers: 1, most: learnMost}) {
 		if err := ctx.Err(); err != nil {
 			return k, err
@@ -209,8 +228,15 @@ func Learn(ctx context.Context, dir string) (*Known, error) {
 		}
 		if it.trail.redacted {
 			redacted[it.Path] = it.Header
-		} else {
+			continue
+		}
+		log := string(it.sum[:])
+		old := taught[log]
+		if old == "" {
 			k.Add(&it.Header)
+		}
+		if old == "" || original(&traced{path: it.Path}, &traced{path: old}) < 0 {
+			taught[log] = it.Path
 			k.addVisit(&it.Header, it.Path)
 		}
 	}

@@ -18,10 +18,12 @@ const batch = 16
 // Scan goes through files and folder trees and yields one item a file,
 // sorted by path. It reads several files at once; what waits to be yielded
 // is bounded.
+//
+//go:noinline
 func Scan(paths []string, o Options) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
 		files := find(paths)
-		names := naming{byID: map[string]bool{}, byLog: map[[32]byte]string{}}
+		names := naming{byID: map[string]bool{}}
 		done := 0
 		for items := range inOrder(files, &o) {
 			for i := range items {
@@ -99,10 +101,9 @@ func inOrder(files []found, o *Options) iter.Seq[[]Item] {
 	}
 }
 
-// naming gives each call its name and finds copies.
+// naming gives each call its name.
 type naming struct {
-	byID  map[string]bool
-	byLog map[[32]byte]string
+	byID map[string]bool
 }
 
 // name sets the ID: the SHA-256 of the log's first line and the file's name
@@ -113,13 +114,6 @@ func (n *naming) name(it *Item) {
 	it.Reason = script.Clean(it.Reason)
 	if !it.State.Counts() {
 		return
-	}
-	if it.first != "" {
-		if other, ok := n.byLog[it.sum]; ok {
-			it.State, it.Reason = Copy, script.Clean("the same log as "+other)
-			return
-		}
-		n.byLog[it.sum] = it.Path
 	}
 	it.ID = callID(it.first, path.Base(it.Rel))
 	for extra := it.Rel; n.byID[it.ID]; extra += "+" {

@@ -92,7 +92,12 @@ func TestStates(t *testing.T) {
 		{"README", []byte("# Read me\n"), Foreign, "not a notebook"},
 		{"other front matter", []byte("---\ntitle: x\n---\n"), Foreign, "not a notebook"},
 		{"bytes", []byte{0, 1, 2, 0xFF}, Foreign, "not a notebook"},
-		{"CR LF", bytes.ReplaceAll(whole, []byte("\n"), []byte("\r\n")), Bad, "its line ends were changed"},
+		{"CR LF", bytes.ReplaceAll(whole, []byte("\n"), []byte("\r\n")), Changed, "its line ends were changed to CR LF"},
+		{"one line with CR LF", one(1, "\nstate: \"closed\"\n", "\nstate: \"closed\"\r\n"), Changed, "its line ends were changed to CR LF"},
+		{"CR LF and a reading changed", bytes.ReplaceAll(one(1, "# No path", "# A path"), []byte("\n"), []byte("\r\n")), Changed, "its line ends were changed to CR LF; the log is not what was closed"},
+		{"open with CR LF", bytes.ReplaceAll(openCall("client Petra"), []byte("\n"), []byte("\r\n")), Open, "its line ends were changed to CR LF; never closed"},
+		{"cut in front matter with CR LF", bytes.ReplaceAll(whole[:100], []byte("\n"), []byte("\r\n")), Bad, "cut off inside its front matter"},
+		{"README with CR LF", []byte("# Read me\r\n"), Foreign, "not a notebook"},
 		{"newer", one(1, "ohmcall: 1", "ohmcall: 99"), Bad, "the notebook is of format 99"},
 		{"no format", one(1, "ohmcall: 1", "ohmcall: 0"), Bad, "not a call notebook"},
 		{"value that is none", one(1, "minutes: ", "minutes: x"), Bad, "line "},
@@ -212,8 +217,8 @@ func TestNames(t *testing.T) {
 	if items[0].ID == items[1].ID || len(items[0].ID) != 24 {
 		t.Errorf("IDs %q and %q", items[0].ID, items[1].ID)
 	}
-	if items[2].State != Copy || items[2].Reason != "the same log as "+items[0].Path {
-		t.Errorf("the copy is %s, %q", items[2].State, items[2].Reason)
+	if d := NewDigest(slices.Values([]Item{items[0], items[2]}), Filter{}); len(d.Problems) != 1 || d.Problems[0] != (Problem{items[2].Path, Copy, "the same log as " + items[0].Path}) {
+		t.Errorf("the copy is told as %+v", d.Problems)
 	}
 	moved := t.TempDir()
 	write(t, moved, "x/y/call.md", openCall("client Petra", "note grown", "note again"))
@@ -262,10 +267,13 @@ func TestTextOfTheLogIsFound(t *testing.T) {
 	dir := t.TempDir()
 	write(t, dir, "a.md", openCall("note the COMPRESSOR was hot"))
 	write(t, dir, "b.md", openCall("note nothing"))
-	f := Filter{Text: "compressor WAS"}
-	d := NewDigest(Scan([]string{dir}, Options{Text: f.Text}), f)
-	if len(d.Rows) != 1 || filepath.Base(d.Rows[0].Path) != "a.md" {
-		t.Errorf("found %+v", d.Rows)
+	// Neither the replies nor the numbers and times of entries are searched.
+	for text, want := range map[string]int{"compressor WAS": 1, "note": 2, "noted": 0, "0001-01": 0} {
+		f := Filter{Text: text}
+		d := NewDigest(Scan([]string{dir}, Options{Text: f.Text}), f)
+		if len(d.Rows) != want || want == 1 && filepath.Base(d.Rows[0].Path) != "a.md" {
+			t.Errorf("%s: found %+v", text, d.Rows)
+		}
 	}
 }
 

@@ -37,7 +37,7 @@ func SQLPreamble(tables []*Table) []string {
 	for _, t := range tables {
 		out = append(out, t.createSQL())
 	}
-	out = append(out, "CREATE INDEX calls_by_date ON calls (date)", "CREATE INDEX calls_by_serial ON calls (serial)",
+	out = append(out, "CREATE INDEX calls_by_date ON calls (date)", "CREATE INDEX calls_by_serial ON calls (serial_key)",
 		"CREATE TABLE schema_columns (\"table\" TEXT NOT NULL, \"column\" TEXT NOT NULL, type TEXT NOT NULL, unit TEXT NOT NULL, help TEXT NOT NULL, PRIMARY KEY (\"table\", \"column\")) STRICT")
 	for _, t := range tables {
 		for _, c := range t.Columns {

@@ -52,7 +52,7 @@ func parseTime(s string) time.Time {
 }
 
 func callsTable() *Table {
-	return table("calls", "One row a call", func(it *Item, emit func(any) error) error { return emit(it) },
+	cols := []col{
 		text("path", "file below the scanned folder", func(it *Item) string { return it.Rel }),
 		text("state", "how far the file is believed: trusted, changed or open", func(it *Item) string { return string(it.State) }),
 		text("reason", "why it is not trusted", func(it *Item) string { return it.Reason }),
@@ -82,7 +82,12 @@ func callsTable() *Table {
 		text("log_sha256", "SHA-256 of the log when closed", func(it *Item) string { return it.Header.SHA256 }),
 		text("left", "the state in which the unit was left: running, off, unplugged, tagged out or taken away", func(it *Item) string { return it.Header.Left }),
 		list("doubt", "dangers told of, what is in doubt, and what cannot be so", func(it *Item) []string { return it.Header.Doubt }),
-	)
+		text("serial_key", "letters and digits of the serial number, by which calls on one unit are found", func(it *Item) string { return serialKey(it.Header.Serial) }),
+	}
+	for i, c := range followColumns {
+		cols = append(cols, col{c, func(it *Item, _ any, _ int) any { return it.follow.cell(i) }})
+	}
+	return table("calls", "One row a call", func(it *Item, emit func(any) error) error { return emit(it) }, cols...)
 }
 
 // readingWords are the commands that take readings, as they are declared.

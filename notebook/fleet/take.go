@@ -21,7 +21,7 @@ import (
 type worker struct {
 	o    *Options
 	open opener
-	text []byte // Options.Text in lower case
+	text string // Options.Text in lower case
 	buf  []byte
 	// large holds large files, one at a time for all workers; own is this
 	// worker's buffer meanwhile.
@@ -37,7 +37,7 @@ type large struct {
 }
 
 func newWorker(o *Options, large *large) *worker {
-	w := &worker{o: o, open: o.open, text: bytes.ToLower([]byte(o.Text)), large: large}
+	w := &worker{o: o, open: o.open, text: strings.ToLower(o.Text), large: large}
 	if w.open == nil {
 		w.open = openFile
 	}
@@ -56,6 +56,7 @@ func (w *worker) take(f found) Item {
 		it.State, it.Reason = Bad, reason(err)
 		return it
 	}
+	content, row := page.Unix(content, w.buf)
 	if it.State, it.Reason = unlike(content); it.State != "" {
 		return it
 	}
@@ -66,7 +67,7 @@ func (w *worker) take(f found) Item {
 		return it
 	}
 	it.Header = h
-	head := bytes.TrimPrefix(content[:bytes.Index(content, []byte("\n---\n"))], []byte("\xEF\xBB\xBF"))
+	head := content[:bytes.Index(content, []byte("\n---\n"))]
 	if !plain(head) {
 		cleanHeader(&it.Header)
 	}
@@ -79,7 +80,7 @@ func (w *worker) take(f found) Item {
 	case headless:
 		it.State, it.Reason = Changed, "cut off: it ends before its log"
 	case h.State != "closed":
-		it.State, it.Reason = Open, "never closed"
+		it.State, it.Reason = Open, neverClosed
 	case !closed:
 		it.State, it.Reason = Changed, "cut off: it was closed, but its log has no end"
 	case hex.EncodeToString(it.sum[:]) != h.SHA256:
@@ -92,11 +93,22 @@ func (w *worker) take(f found) Item {
 			it.State, it.Reason = Changed, "text changed: "+strings.Join(list, ", ")
 		}
 	}
+	if row > 0 {
+		if it.Reason = join(page.OtherEnds, it.Reason); it.State == Trusted {
+			it.State = Changed
+		}
+	}
 	if w.o.Replay != nil && (w.o.Records || it.State != Trusted) {
 		w.replay(&it, content, log)
 	}
+	if row > 0 {
+		it.Faults = append(it.Faults, Fault{Row: row, Col: 1, Text: page.OtherEnds})
+	}
 	return it
 }
+
+// neverClosed is said of an open call until its lines are replayed.
+const neverClosed = "never closed"
 
 // headState believes the front matter that bears its own digest.
 func headState(front []byte) (State, string) {
@@ -109,10 +121,14 @@ func headState(front []byte) (State, string) {
 	return Changed, "the front matter bears no digest"
 }
 
-// find looks for the text line by line, so that only lines are copied.
+// find looks for the text in what was typed, line by line, so that only lines
+// are copied.
 func (w *worker) find(log []byte) bool {
 	for line := range bytes.Lines(log) {
-		if bytes.Contains(bytes.ToLower(line), w.text) {
+		if line[0] == '#' {
+			continue
+		}
+		if _, typed := typedIn(string(line)); strings.Contains(strings.ToLower(typed), w.text) {
 			return true
 		}
 	}
@@ -120,13 +136,10 @@ func (w *worker) find(log []byte) bool {
 }
 
 // unlike tells the files that are no notebook before they are taken apart.
-func unlike(content []byte) (State, string) {
-	text := bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
+func unlike(text []byte) (State, string) {
 	switch {
 	case len(text) == 0:
 		return Bad, "empty file"
-	case bytes.HasPrefix(text, []byte("---\r\nohmcall:")):
-		return Bad, "its line ends were changed to CR LF; change them back to LF"
 	case !bytes.HasPrefix(text, []byte("---\nohmcall:")):
 		return Foreign, "not a notebook"
 	}
@@ -177,6 +190,7 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	it.Header = h
 	if it.State == Open {
 		it.next = script.Clean(rec.Next)
+		it.Reason = strings.Replace(it.Reason, neverClosed, rec.StillOpen(), 1)
 	}
 	if w.o.Records {
 		it.Record = rec

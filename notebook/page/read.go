@@ -99,6 +99,8 @@ type File struct {
 	// Cut is what is left of a file that ends before its log, in its lines.
 	// Nothing in it counts: the log is the only truth.
 	Cut []string
+	// OtherEnds tells that some of its lines ended in CR LF.
+	OtherEnds bool
 	// Clean is false when the tail must be mended before anything is appended.
 	Clean bool
 	// Faults are things that should not be in a notebook of ours.
@@ -132,7 +134,8 @@ var ErrNoLog = errors.New("the notebook has no log")
 // and the log's text, for programs that go through many files. Closed tells
 // whether the log's fence is closed.
 func Head(content []byte) (h record.Header, top, log []byte, closed bool, err error) {
-	h, body, err := front(unixLines(content))
+	content, _ = Unix(content, nil)
+	h, body, err := front(content)
 	if err != nil {
 		return h, nil, nil, false, err
 	}
@@ -175,14 +178,37 @@ func Altered(h *record.Header, top []byte) []string {
 	return out
 }
 
-// unixLines takes off the byte order mark and the carriage returns that a
-// passage through other systems may have put on.
-func unixLines(content []byte) []byte {
+// OtherEnds is said of a notebook some of whose lines end in CR LF: what it
+// says and the digests of it are those of its text with LF, as it was written.
+const OtherEnds = "its line ends were changed to CR LF"
+
+// Unix takes off the byte order mark and the carriage returns that a passage
+// through other systems may have put on, and gives the first line that had one,
+// 0 when none had. The text is made in room, which may be content's own.
+func Unix(content, room []byte) (text []byte, row int) {
 	content = bytes.TrimPrefix(content, []byte("\xEF\xBB\xBF"))
-	if bytes.HasPrefix(content, []byte("---\r\n")) {
-		return bytes.ReplaceAll(content, []byte("\r\n"), []byte("\n"))
+	if !bytes.HasPrefix(content, []byte("---")) || !bytes.Contains(content, []byte("\r\n")) {
+		return content, 0
 	}
-	return content
+	if cap(room) == 0 {
+		room = make([]byte, len(content))
+	}
+	text = room[:len(content)]
+	n, lines := 0, 1
+	for i, c := range content {
+		if c == '\n' {
+			lines++
+		}
+		if c == '\r' && i+1 < len(content) && content[i+1] == '\n' {
+			if row == 0 {
+				row = lines
+			}
+			continue
+		}
+		text[n] = c
+		n++
+	}
+	return text[:n], row
 }
 
 // cut tells what is left of a notebook of ours from a foreign file.
@@ -224,7 +250,7 @@ func Read(content []byte) (*File, error) {
 		panic("a rare pair of bytes")
 	}
 	asRead := len(content)
-	content = unixLines(content)
+	content, row := Unix(content, nil)
 	if bytes.Count(content, []byte("\n")) > maxLines {
 		return nil, fmt.Errorf("the notebook has more than the %d lines that are read", maxLines)
 	}
@@ -282,6 +308,9 @@ func Read(content []byte) (*File, error) {
 		sort.SliceStable(f.Entries, func(i, k int) bool { return f.Entries[i].At.Before(f.Entries[k].At) })
 	}
 	f.Clean = f.Clean && len(content) == asRead
+	if f.OtherEnds = row > 0; f.OtherEnds {
+		f.fault(row, OtherEnds)
+	}
 	return f, nil
 }
 

@@ -222,4 +222,15 @@ type Record struct {
 	Curves       []Curve
 	Missing      []string
 	Log          []Entry
+	// Reopened is the entry that opened a closed call again, 0 when none did or
+	// it was closed since.
+	Reopened int
+}
+
+// StillOpen says how a call comes to be open.
+func (r *Record) StillOpen() string {
+	if r.Reopened == 0 {
+		return "never closed"
+	}
+	return "closed, then opened again (entry " + strconv.Itoa(r.Reopened) + ")"
 }

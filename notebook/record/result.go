@@ -33,7 +33,7 @@ var Results = []Result{
 	{NotProved, "repaired, and the repair not shown to hold", "doubt", false},
 	{Waits, "stopped for want of a part", "doubt", true},
 	{Undecided, "the client has still to decide", "doubt", true},
-	{Unfinished, "not repaired and never closed", "doubt", true},
+	{Unfinished, "not repaired, and not closed", "doubt", true},
 	{PassedOn, "handed over to somebody else", "doubt", true},
 	{NoRepair, "closed without a repair and without a word why", "doubt", false},
 	{Declined, "the client declined the repair", "plain", true},

@@ -45,3 +45,19 @@ var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 var still = Lazily(`\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`)
 
 var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
+
+// kinds tell the kinds of appliance from each other, a group for each.
+var kinds = Lazily(`(?i)(dish.?wash)|((?:^|[^h][ /-])wash(?:er|ing)|laundry)|(` + dryers + `)|(fridge|refrig|freez|cooler|chiller)|(dehumid)|(` + airUnits +
+	`)|(\b(?:oven|cooker|cooktop|hob|stove)|\brange(?: [^h]|,|$))|(microwave)|(water heater)|(furnace|boiler)|(\bice ?m)`)
+
+// Kinds is the set of the kinds of appliance that words name, a bit for each.
+func Kinds(words string) (set int) {
+	for _, at := range kinds().FindAllStringSubmatchIndex(words[:min(len(words), MostBytes)], -1) {
+		for i := 2; i < len(at); i += 2 {
+			if at[i] >= 0 {
+				set |= 1 << i
+			}
+		}
+	}
+	return set
+}

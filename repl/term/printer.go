@@ -58,11 +58,20 @@ func (p *Printer) Reply(r *call.Reply) {
 	for _, l := range r.Lines {
 		p.Say(l.Tone, l.Text)
 	}
-	if r.Table != nil && len(r.Table.Rows) > 0 {
-		// Only text is hard to follow when it is wide.
-		for _, line := range tableLines(r.Table, p.Width) {
-			fmt.Fprintln(p.Out, line)
+	if r.Table == nil || len(r.Table.Rows) == 0 {
+		return
+	}
+	rows := cells(r.Table)
+	widths, ok := columnWidths(rows, p.Width)
+	if !ok {
+		for _, row := range rows[1:] {
+			p.Say(call.Plain, listed(rows[0], row))
 		}
+		return
+	}
+	// Only text is hard to follow when it is wide.
+	for _, line := range tableLines(rows, widths, p.Width) {
+		fmt.Fprintln(p.Out, line)
 	}
 }
 

@@ -193,23 +193,37 @@ func TestTableWidth(t *testing.T) {
 	}
 }
 
-// A table fits when no word in it has to be cut; the longest words are cut
-// last of all.
+// A table stands where no word in it has to be cut and its texts have room to be
+// read, and else as a list, which says all of it.
 func TestTableFits(t *testing.T) {
-	table := &call.Table{Head: []string{"Date", "File"}, Rows: [][]string{{"2026-03-02", "calls/2026-03-02-0900-call.md of the first visit"}}}
+	path := &call.Table{Head: []string{"Date", "File"}, Rows: [][]string{{"2026-03-02", "calls/2026-03-02-0900-call.md of the first visit"}}}
+	verdicts := &call.Table{Head: []string{"What", "Verdict", "Reason", "Limit", "Margin, × doubt"}, Rows: [][]string{
+		{"windings", "sound", "By the readings B is common, A is start, C is run.", "start + run within 0.48 Ω of the highest pair", "1 inside"},
+		{"insulation A to case", "cannot tell", "no gross fault found; an ordinary ohm-meter cannot prove insulation", "at least 2 MΩ (2 MΩ flat)", ""}}}
 	const whole = len("2026-03-02") + gap + len("calls/2026-03-02-0900-call.md")
 	for _, c := range []struct {
+		table   *call.Table
 		columns int
 		fits    bool
-	}{{0, true}, {200, true}, {whole, true}, {whole - 1, false}, {30, false}} {
+		list    string // its first line as a list
+	}{
+		{path, 0, true, ""}, {path, 200, true, ""}, {path, whole, true, ""},
+		{path, whole - 1, false, "2026-03-02: file"}, {path, 32, false, "2026-03-02: file"},
+		{verdicts, 120, true, ""}, {verdicts, 80, true, ""}, {verdicts, 66, false, "windings: verdict sound; reason By the readings B is common, A is"}, {verdicts, 40, false, "windings: verdict sound; reason By the"},
+	} {
 		var out, errs bytes.Buffer
 		p := &Printer{Out: &out, Err: &errs, Width: c.columns}
-		if p.Fits(table) != c.fits {
-			t.Errorf("%d columns: fits is %v", c.columns, !c.fits)
+		p.Reply(&call.Reply{Table: c.table})
+		first, _, _ := strings.Cut(out.String(), "\n")
+		if p.Fits(c.table) != c.fits || !c.fits && first != c.list || c.fits && !strings.HasPrefix(first, c.table.Head[0]+" ") {
+			t.Errorf("%d columns: fits is %v:\n%s", c.columns, !c.fits, out.String())
 		}
-		p.Reply(&call.Reply{Table: table})
-		if strings.Contains(out.String(), "calls/2026-03-02-0900-call.md") != c.fits {
-			t.Errorf("%d columns:\n%s", c.columns, out.String())
+		for _, row := range c.table.Rows {
+			for _, w := range strings.Fields(strings.Join(row, " ")) {
+				if !strings.Contains(out.String(), w) {
+					t.Errorf("%d columns: %s is cut:\n%s", c.columns, w, out.String())
+				}
+			}
 		}
 	}
 }

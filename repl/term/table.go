@@ -2,7 +2,6 @@ package term
 
 import (
 	"bytes"
-	"math"
 	"strings"
 
 	"github.com/olekukonko/tablewriter"
@@ -14,16 +13,14 @@ import (
 )
 
 const (
-	gap       = 2 // columns of space between two columns of a table
-	narrowest = 6 // to which a column may shrink
-
-	longestWord = 18 // that is kept whole where it can be
+	gap = 2 // columns of space between two columns of a table
+	// broken is the least width of a column whose texts are broken: below it
+	// they read better as a list.
+	broken = 14
 )
 
-// tableLines draws a table: plain columns, a line of dashes under the head.
-// Cells are broken by words here, so that a narrow screen takes width from
-// the widest columns first.
-func tableLines(t *call.Table, screen int) []string {
+// cells are the head and the rows of a table, fit to be shown.
+func cells(t *call.Table) [][]string {
 	rows := make([][]string, 0, len(t.Rows)+1)
 	for _, row := range append([][]string{t.Head}, t.Rows...) {
 		clean := make([]string, len(t.Head))
@@ -34,7 +31,13 @@ func tableLines(t *call.Table, screen int) []string {
 		}
 		rows = append(rows, clean)
 	}
-	widths := columnWidths(rows, screen)
+	return rows
+}
+
+// tableLines draws a table: plain columns, a line of dashes under the head.
+// Cells are broken by words here, so that a narrow screen takes width from
+// the widest columns first.
+func tableLines(rows [][]string, widths []int, screen int) []string {
 	for _, row := range rows {
 		for i, cell := range row {
 			row[i] = strings.Join(wrapCell(cell, widths[i]), "\n")
@@ -96,63 +99,54 @@ func wrapCell(s string, columns int) []string {
 	}
 }
 
-// columnWidths are the widths that cells want, shrunk until the table fits:
-// no column shrinks while a wider one is left, nor below its longest word
-// while another has room. Where not all words have room, those over
-// longestWord are cut first.
-func columnWidths(rows [][]string, screen int) []int {
-	want := make([]int, len(rows[0]))
-	sum := gap * (len(want) - 1)
-	for i := range want {
+// columnWidths are the widths that cells want, shrunk until the table fits: no
+// column shrinks while a wider one is left, nor below its longest word. ok is
+// false when there is no room for that, or too little to read.
+func columnWidths(rows [][]string, screen int) (widths []int, ok bool) {
+	widths, least := make([]int, len(rows[0])), make([]int, len(rows[0]))
+	sum := gap * (len(widths) - 1)
+	for i := range widths {
 		for _, row := range rows {
-			want[i] = max(want[i], width(row[i]), 1)
-		}
-		sum += want[i]
-	}
-	for _, kept := range []int{math.MaxInt, longestWord, 0} {
-		least := leastWidths(rows, kept)
-		for screen > 0 && sum > screen {
-			wide := -1
-			for i := range want {
-				if want[i] > least[i] && (wide < 0 || want[i] > want[wide]) {
-					wide = i
-				}
-			}
-			if wide < 0 {
-				break
-			}
-			want[wide]--
-			sum--
-		}
-	}
-	return want
-}
-
-// leastWidths are the widths to which columns may shrink when words up to so
-// many columns are kept whole.
-func leastWidths(rows [][]string, kept int) []int {
-	least := make([]int, len(rows[0]))
-	for i := range least {
-		least[i] = narrowest
-		for _, row := range rows {
-			if kept == 0 {
-				break
-			}
+			widths[i] = max(widths[i], width(row[i]), 1)
 			for _, w := range strings.Fields(row[i]) {
-				least[i] = max(least[i], min(width(w), kept))
+				least[i] = max(least[i], width(w))
 			}
 		}
+		least[i] = max(least[i], min(widths[i], broken))
+		sum += widths[i]
 	}
-	return least
+	for screen > 0 && sum > screen {
+		wide := -1
+		for i := range widths {
+			if widths[i] > least[i] && (wide < 0 || widths[i] > widths[wide]) {
+				wide = i
+			}
+		}
+		if wide < 0 {
+			return widths, false
+		}
+		widths[wide]--
+		sum--
+	}
+	return widths, true
 }
 
-// Fits reports whether a table has room on the screen without a word cut.
+// Fits reports whether a table has room on the screen without a word cut, and
+// with texts that can be read.
 func (p *Printer) Fits(t *call.Table) bool {
-	rows := append([][]string{t.Head}, t.Rows...)
-	whole := leastWidths(rows, math.MaxInt)
-	sum := gap * (len(whole) - 1)
-	for i, w := range columnWidths(rows, 0) {
-		sum += min(w, whole[i])
+	_, ok := columnWidths(cells(t), p.Width)
+	return ok
+}
+
+// listed is a row of a table as one text, for a screen that has no room for the
+// table.
+func listed(head, row []string) string {
+	text, lead := row[0], ": "
+	for i, s := range row[1:] {
+		if s != "" {
+			text += lead + strings.ToLower(head[i+1]) + " " + s
+			lead = "; "
+		}
 	}
-	return p.Width == 0 || sum <= p.Width
+	return text
 }
