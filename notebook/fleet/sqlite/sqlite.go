@@ -14,11 +14,18 @@ import (
 	"ohmcall/notebook/fleet"
 )
 
+// inserter puts one row into its table.
+type inserter func(values []any) error
+
+// sink holds the engine by what it does and not by its types: an interface that
+// leads to them would keep all their methods in the program.
 type sink struct {
 	path, temp string
 	made       bool
-	db         *sqlite.Conn
-	insert     map[*fleet.Table]*sqlite.Stmt
+	exec       func(query string) error
+	prepare    func(query string) (inserter, error)
+	shut       func() error // nil while no database is open
+	insert     map[*fleet.Table]inserter
 }
 
 // File is a sink that writes a new database, mode 0600, in one transaction.
@@ -34,7 +41,7 @@ func File(path string, replace bool) (fleet.Sink, error) {
 	case err != nil && !errors.Is(err, os.ErrNotExist):
 		return nil, err
 	}
-	return &sink{path: path, temp: path + ".tmp", insert: map[*fleet.Table]*sqlite.Stmt{}}, nil
+	return &sink{path: path, temp: path + ".tmp", insert: map[*fleet.Table]inserter{}}, nil
 }
 
 func (s *sink) Begin(tables []*fleet.Table) error {
@@ -49,7 +56,7 @@ func (s *sink) Begin(tables []*fleet.Table) error {
 	if err := f.Close(); err != nil {
 		return err
 	}
-	if s.db, err = sqlite.OpenConn(s.temp, sqlite.OpenReadWrite); err != nil {
+	if err := s.open(); err != nil {
 		return err
 	}
 	// The file is thrown away when anything fails, so no journal is kept; it
@@ -62,21 +69,32 @@ func (s *sink) Begin(tables []*fleet.Table) error {
 	}
 	for _, t := range tables {
 		marks := strings.TrimSuffix(strings.Repeat("?, ", len(t.Columns)), ", ")
-		if s.insert[t], err = s.db.Prepare("INSERT INTO " + t.Name + " VALUES (" + marks + ")"); err != nil {
+		if s.insert[t], err = s.prepare("INSERT INTO " + t.Name + " VALUES (" + marks + ")"); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// exec runs one statement whose rows nobody asks for.
-func (s *sink) exec(query string) error {
-	stmt, _, err := s.db.PrepareTransient(query)
+func (s *sink) open() error {
+	db, err := sqlite.OpenConn(s.temp, sqlite.OpenReadWrite)
 	if err != nil {
 		return err
 	}
-	defer stmt.Finalize()
-	return run(stmt)
+	s.shut = db.Close
+	s.exec = func(query string) error {
+		stmt, _, err := db.PrepareTransient(query)
+		if err != nil {
+			return err
+		}
+		defer stmt.Finalize()
+		return run(stmt)
+	}
+	s.prepare = func(query string) (inserter, error) {
+		stmt, err := db.Prepare(query)
+		return func(values []any) error { return insert(stmt, values) }, err
+	}
+	return nil
 }
 
 func run(stmt *sqlite.Stmt) error {
@@ -87,8 +105,9 @@ func run(stmt *sqlite.Stmt) error {
 	}
 }
 
-func (s *sink) Row(t *fleet.Table, _ string, values []any) error {
-	stmt := s.insert[t]
+func (s *sink) Row(t *fleet.Table, _ string, values []any) error { return s.insert[t](values) }
+
+func insert(stmt *sqlite.Stmt, values []any) error {
 	for i, v := range values {
 		switch v := fleet.SQLValue(v).(type) {
 		case nil:
@@ -115,10 +134,9 @@ func (s *sink) Commit() error {
 	if err := s.exec("COMMIT"); err != nil {
 		return err
 	}
-	if err := s.db.Close(); err != nil {
+	if err := s.close(); err != nil {
 		return err
 	}
-	s.db = nil
 	f, err := os.OpenFile(s.temp, os.O_RDWR, 0)
 	if err != nil {
 		return err
@@ -133,11 +151,18 @@ func (s *sink) Commit() error {
 	return os.Rename(s.temp, s.path)
 }
 
-func (s *sink) Abort() {
-	if s.db != nil {
-		s.db.Close()
-		s.db = nil
+// close closes the database, if one is open.
+func (s *sink) close() error {
+	if s.shut == nil {
+		return nil
 	}
+	err := s.shut()
+	s.shut = nil
+	return err
+}
+
+func (s *sink) Abort() {
+	s.close()
 	if s.made {
 		os.Remove(s.temp)
 	}
