@@ -174,7 +174,7 @@ func FindFindings(text string) []string {
 		part = strings.TrimSpace(part)
 		each := []string{part}
 		if rest, both := strings.CutPrefix(strings.TrimPrefix(strings.ToLower(part), "both "), "fans "); both {
-			if does, more, _ := strings.Cut(rest, " "); does == "run" || does == "running" {
+			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); does == "run" || does == "running" {
 				rest = "runs " + more
 			}
 			each = []string{"cond-fan " + rest, "evap-fan " + rest}

@@ -79,6 +79,7 @@ func TestFindFindings(t *testing.T) {
 	for text, want := range map[string]string{
 		"both fans run":                     "cond-fan-runs evap-fan-runs",
 		"Both fans running fine":            "cond-fan-runs evap-fan-runs",
+		"fans are running":                  "cond-fan-runs evap-fan-runs",
 		"both fans stopped":                 "cond-fan-stopped evap-fan-stopped",
 		"cond-fan runs, evap-fan stopped":   "cond-fan-runs evap-fan-stopped",
 		"clicks, every 3 minutes":           "clicks",

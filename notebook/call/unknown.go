@@ -2,6 +2,7 @@ package call
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -53,7 +54,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
-	if n := len(l.Words); (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
+	n := len(l.Words) // of the first of several readings
+	if i := slices.IndexFunc(l.Words, func(w script.Word) bool { return w.Text == "," }); i > 0 {
+		n = i
+	}
+	if (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
 		word := "ohm"
 		if k := len(c.readings); k > 0 && n == 2 {
 			word = c.readings[k-1].quality.word
