@@ -196,6 +196,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
 	}
+	if kind == "psi" || kind == "capload" || kind == "part" {
+		rs = c.ofOneState(rs)
+	}
 	switch kind {
 	case "case":
 		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r) }), true
@@ -214,7 +217,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "trip":
 		of := c.mainMachine()
 		in := judge.TripIn{Seconds: c.value(latest(rs)), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of), Amps: measure.Open(0)}
-		if a := c.lastAmps(before); a != nil {
+		if a := c.ampsBeside(latest(rs), before); a != nil {
 			in.Amps = c.value(a)
 		}
 		return judge.Trip(in), true
@@ -244,7 +247,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case surgeKind:
 		return c.judgeSurge(name, latest(rs), before), true
 	case "psi":
-		return c.judgePressure(rs), true
+		return c.judgePressure(rs, before), true
 	case "temp":
 		r := latest(rs)
 		v := judge.TemperatureTarget(c.spaceOf(name), c.value(r))
@@ -465,14 +468,35 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 	return v, true
 }
 
-// lastAmps is the last reading of the amps of the machine that the call is about,
-// or of its line, before an entry.
-func (c *Call) lastAmps(before int) *reading {
-	c.spend(2 * len(c.readings))
+// ampsBeside is the reading of the main machine's amps before an entry that is
+// of the same state as a time to trip: the last before that, else the first behind.
+func (c *Call) ampsBeside(trip *reading, before int) *reading {
+	c.spend(4 * len(c.readings))
+	rep := c.repairs()
+	var after *reading
 	for i := len(c.readings) - 1; i >= 0; i-- {
-		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) && (c.machineFor(r.a) == c.mainMachine() || strings.EqualFold(r.a, "line")) {
+		r := c.readings[i]
+		if r.quality.word != "amp" || r.entry >= before || !c.alive(r.entry) || c.isCapacitor(r.a) || phase(rep, r.entry) != phase(rep, trip.entry) {
+			continue
+		}
+		if c.machineFor(r.a) != c.mainMachine() && !strings.EqualFold(r.a, "line") {
+			continue
+		}
+		if r.index < trip.index {
 			return r
 		}
+		after = r
 	}
-	return nil
+	return after
+}
+
+// ofOneState leaves out the readings from before the work that came before the
+// last of them: they are of another state of the machine.
+func (c *Call) ofOneState(rs []*reading) []*reading {
+	rep := c.repairs()
+	now := phase(rep, latest(rs).entry)
+	for phase(rep, rs[0].entry) != now {
+		rs = rs[1:]
+	}
+	return rs
 }

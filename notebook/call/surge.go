@@ -88,6 +88,7 @@ func (c *Call) tellBeside(reply *Reply) {
 	}
 	volts := c.reads(func(r *reading) bool { return r.quality.word == "volt" && r.cond.is("run") })
 	amps := c.reads(func(r *reading) bool { return r.quality.word == "amp" })
+	air := c.reads(func(r *reading) bool { return r.quality.word == "temp" })
 	start := c.reads(func(r *reading) bool { return r.quality.word == "volt" && c.atMachine(r) && starting(r) })
 	c.spend(2 * len(c.subjects))
 	for _, key := range c.subjects {
@@ -101,6 +102,7 @@ func (c *Call) tellBeside(reply *Reply) {
 			kind == "part" && strings.HasPrefix(name, "potential") && relay("potential"),
 			kind == "amp" && volts && isHeater(name),
 			kind == "trip" && amps,
+			kind == "psi" && air,
 			kind == "supply" && start:
 		default:
 			continue
