@@ -170,6 +170,7 @@ func (p *part) three() {
 	in.Leads = 0
 	inferThree(sub, m, in, &r)
 	p.out.State, p.out.Settled, p.out.Gap, p.out.Conflicts = r.State, r.Settled, r.Gap, r.Conflicts
+	p.out.Disputed = r.Disputed
 	p.out.Windings = append(r.Windings, p.out.Windings...)
 	p.out.Notes = append(r.Notes, p.out.Notes...)
 	p.out.fact(r.Facts...)

@@ -212,6 +212,7 @@ type Result struct {
 	Gap         *Gap    // nil unless three pairs were read
 	Sheet       BySheet // what a sheet adds to roles that are not settled
 	Repeats     []Repeat
+	Disputed    bool // the readings add up, and make another pin common than the marking
 	Conflicts   []string
 	Facts       []string
 	Cautions    []string // codes of calc/caution

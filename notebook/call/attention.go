@@ -41,6 +41,9 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+cmp.Or(e.why, tooClose))
 		}
 	}
+	if m := c.machines[c.mainMachine()]; m != nil && m.result.Disputed {
+		add("Contradiction", disputes+" ("+entryList(c.windingEntries(m.name))+"); settle which pin is common, or strike the one that is wrong")
+	}
 	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {
 		if c.alive(j.entry) && c.alive(j.was) && phase(c.repairs(), j.entry) == phase(c.repairs(), j.was) {
 			add("Contradiction", j.text)
@@ -259,6 +262,9 @@ func (c *Call) wanting() []want {
 			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.DoesNotAddUp && strings.HasPrefix(n.What, "windings") {
 				n.What += " that add up"
+				if m.result.Disputed {
+					n.What = "which pin is common: " + disputes
+				}
 			}
 			if j := c.judged[supplyKey]; j != nil && among(n.Any, "supply-sound") {
 				n.What += ": " + j.verdict.Text

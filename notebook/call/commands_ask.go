@@ -169,6 +169,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
+	case c.disputed():
+		return "settle which pin is common first: " + disputes + "; look at it again and read the three pairs again, then strike the one that is wrong"
 	case c.gapWide():
 		return "read the three pairs again, contacts clean and leads zeroed: they do not add up, so one of them is wrong and the roles rest on it"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
@@ -259,6 +261,21 @@ func (c *Call) gapWide() bool {
 		return false
 	}
 	return !c.readTwice(m.name) && !c.alike(m.name, math.MaxInt) // three like pairs are what they are
+}
+
+// disputes is said of a marking that the readings go against.
+const disputes = "the readings add up and contradict the marking"
+
+// disputed reports whether they do on the machine that the call is about.
+func (c *Call) disputed() bool {
+	m := c.machines[c.mainMachine()]
+	return m != nil && m.result.Disputed
+}
+
+// windingEntries are what the windings of a machine rest on, its markings too.
+func (c *Call) windingEntries(of string) []int {
+	v, _ := c.windingVerdict(of, c.machines[of].result)
+	return v.Entries
 }
 
 // readTwice reports whether a pair of a machine was read again, the case not

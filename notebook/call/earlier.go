@@ -21,6 +21,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if prev.over && readsCold(r) && !readsCold(prev) {
 		return // it has cooled: that an open pair reads through now is no slip
 	}
+	if r.quality.word == "volt" && c.onSecond(c.secondSupply(c.entry), r.entry) && prev.entry < c.secondSupply(c.entry) {
+		return // it is another supply
+	}
 	if prev.cond.test != r.cond.test {
 		return // an insulation tester sees what an ohm-meter does not
 	}

@@ -52,8 +52,19 @@ func (c *Call) facts(before int) []cause.Fact {
 			out = append(out, cause.Fact{Code: code, Entry: entry})
 		}
 	}
+	cut := c.secondSupply(before)
 	for _, code := range c.seenCodes {
-		c.sightings(code, before, add)
+		c.sightings(code, before, func(code string, entry int) {
+			if c.onSecond(cut, entry) {
+				switch code {
+				case "plugged-direct":
+					return
+				case "starts-and-runs":
+					code = "starts-on-other-outlet"
+				}
+			}
+			add(code, entry)
+		})
 	}
 	var cases []cause.Fact
 	var parts []partFact
@@ -64,6 +75,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			continue
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
+		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(cut, entries[0]) {
+			codes, entries, word = c.codesOf(key, kind, name, cut)
+		}
 		j := c.judged[key]
 		if j == nil { // of a machine or part that was replaced since
 			j = &judged{}

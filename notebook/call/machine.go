@@ -173,7 +173,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 		v.Word = verdict.Failed
 	}
 	// What condemns a winding is not the sum of its readings.
-	if g := res.Gap; g != nil && g.Tolerance > 0 && v.Word != verdict.Failed {
+	if g := res.Gap; g != nil && g.Tolerance > 0 && !res.Disputed && res.State != winding.EqualWindings && !res.Alike && v.Word != verdict.Failed {
 		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
 		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/calc/winding"
@@ -212,7 +213,7 @@ func (c *Call) proofMissing() []string {
 	if len(rep) == 0 {
 		return nil
 	}
-	since := rep[len(rep)-1]
+	since := c.provedSince()
 	if g := c.grounds(); g != "" {
 		return []string{g + " replaced, or read again and sound; until then it must not be energised"}
 	}
@@ -375,6 +376,20 @@ func (c *Call) since() int {
 		return rep[len(rep)-1]
 	}
 	return 0
+}
+
+// provedSince is the entry from which on readings and findings prove the last
+// work: that itself, or, where it takes a weak supply away, the test without it
+// which came before.
+func (c *Call) provedSince() int {
+	since := c.since()
+	cut := c.secondSupply(since)
+	if cut > 0 && phase(c.repairs(), cut) == phase(c.repairs(), since) {
+		if i := slices.IndexFunc(c.works, func(w work) bool { return w.entry == since }); i >= 0 && cause.Mends("supply-weak", c.works[i].text) {
+			return cut
+		}
+	}
+	return since
 }
 
 // fewestForCourse is how many timed temperatures of a place make a course.

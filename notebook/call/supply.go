@@ -84,7 +84,7 @@ func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
 // judgeSupply judges the volts at rest, or the sag when volts at start were
 // read too.
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
-	rs = c.notProvingDead(rs)
+	rs = c.ofOneSupply(c.notProvingDead(rs), before)
 	rest, unloaded, load := c.restAndLoad(rs)
 	if rest == nil {
 		return verdict.Verdict{}, false
@@ -158,7 +158,7 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
 	}
-	if rest, _, _ := c.restAndLoad(c.recent("supply", c.bySubject[supplyKey], min(before, r.entry+1))); rest != nil {
+	if rest, _, _ := c.restAndLoad(c.ofOneSupply(c.recent("supply", c.bySubject[supplyKey], min(before, r.entry+1)), r.entry)); rest != nil {
 		sag := c.sag(rest, r, "at "+r.where())
 		sag.Fact = append(sag.Fact, out.Fact...)
 		sag.Entries = slices.Compact(sag.Entries)

@@ -343,7 +343,7 @@ func (c *Call) drawProof(r *record.Record) {
 	if len(rep) == 0 {
 		return
 	}
-	since := rep[len(rep)-1]
+	since := c.provedSince()
 	for _, p := range c.proofList() {
 		label := p.point()
 		r.Proof = append(r.Proof, record.Fact{Label: strings.ToUpper(label[:1]) + label[1:], Text: p.held(c, since).words()})
