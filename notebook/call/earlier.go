@@ -13,6 +13,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if prev == nil || prev == r || prev.entry <= c.renewedAt(cmp.Or(r.of, r.a)) {
 		return
 	}
+	if prev.cond.state() != r.cond.state() {
+		return // two positions are two states of the part
+	}
 	for _, b := range breakers {
 		if breaks(r, b.places) && prev.entry <= c.renewedBreaker(b.words) {
 			return
@@ -23,6 +26,10 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	}
 	if r.quality.word == "volt" && c.onSecond(c.secondSupply(c.entry), r.entry) && prev.entry < c.secondSupply(c.entry) {
 		return // it is another supply
+	}
+	if r.quality.word == "ohm" && closesLater(prev, r) && r.entry <= c.closedSince(r.of, math.MaxInt) {
+		reply.add(Ask, r.where()+" was open in entry "+itoa(prev.entry)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
+		return
 	}
 	if prev.cond.test != r.cond.test {
 		return // an insulation tester sees what an ohm-meter does not

@@ -288,10 +288,10 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 		switch code {
 		case winding.FactSound:
 			add(code, at)
-			if c.wasOpen(of, before, res.Roles) {
+			switch {
+			case c.wasOpen(of, before, res.Roles):
 				add("protector-reset", at)
-			}
-			if kindOf(of) == winding.Compressor {
+			case kindOf(of) == winding.Compressor:
 				add("protector-closed", at)
 			}
 		case winding.FactProtector:

@@ -204,6 +204,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r) }), true
 	case "part":
 		v := partOf(name).judge(c, name, rs, before)
+		if v.Word == "" {
+			return v, false
+		}
 		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {
 			v = judge.OnWrongRange(v)
 		}
@@ -306,7 +309,7 @@ func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 	}
 	var out verdict.Verdict
 	if strings.HasPrefix(strings.ToLower(name), "start") || p.ranged {
-		in := judge.StartCapIn{Name: name, Measured: v, Low: marked}
+		in := judge.StartCapIn{Name: name, Measured: v, Low: marked, Tolerance: p.tol}
 		if p.ranged {
 			in.High, _ = p.hi.In("uF")
 		}

@@ -179,9 +179,12 @@ func wanted(r *reading) string {
 	return ""
 }
 
-func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+func judgePotential(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	all := c.relayValues("potential", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil {
+		if !strings.EqualFold(all[judge.Coil].a, name) {
+			return verdict.Verdict{}
+		}
 		return judge.PotentialRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]))
 	}
 	r := latest(rs)

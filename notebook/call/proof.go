@@ -103,7 +103,7 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list = proofs[""]
 	}
-	of, inverter := c.mainMachine(), c.plateText(c.mainMachine(), "type") == "inverter"
+	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
 	dried, dries := c.dries()
 	var out []proofWanted

@@ -46,6 +46,9 @@ func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	}
 	all := c.relayValues("relay", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
+		if !strings.EqualFold(all[judge.Coil].a, name) { // it is said once, of the coil
+			return verdict.Verdict{}
+		}
 		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
 	}
 	r := latest(rs)

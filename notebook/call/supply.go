@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
@@ -153,6 +154,11 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	fed, unfed := c.feedFacts(r)
 	if c.value(r).Over || fed == "" {
 		return verdict.Verdict{}, false
+	}
+	if c.atMachine(r) && c.driven(c.mainMachine()) {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice",
+			Caution: []string{caution.MainsLive, caution.InverterLine},
+			Text:    r.shown() + ": a drive feeds it pulses of varying width, which an ordinary meter cannot read; the drive's own lamp tells"}, true
 	}
 	out := c.feed(r, fed, unfed)
 	if !c.atMachine(r) || !starting(r) {

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -108,7 +109,14 @@ func (c *Call) tellBeside(reply *Reply) {
 			continue
 		}
 		was := c.judged[key].verdict
-		if j, _ := c.judge(kind, name); kind != "part" && j != nil && (j.verdict.Word != was.Word || kind != surgeKind && j.verdict.Text != was.Text) {
+		j, _ := c.judge(kind, name)
+		switch {
+		case j == nil:
+		case kind == "part": // the whole of a relay, of which another part was read
+			if !slices.Equal(j.verdict.Entries, was.Entries) && !c.reads(func(r *reading) bool { return strings.EqualFold(r.a, name) }) {
+				c.tellVerdict(j, reply)
+			}
+		case j.verdict.Word != was.Word || kind != surgeKind && j.verdict.Text != was.Text:
 			c.tellVerdict(j, reply)
 		}
 	}
