@@ -138,6 +138,8 @@ func (c *Call) facts(before int) []cause.Fact {
 			add("start-cap-none", p.entry)
 		case p.key == "type" && p.text == "inverter":
 			add("driven", p.entry)
+		case p.key == "type" && p.text == said.ThreePhase && len(c.bySubjectKind["mfd"]) == 0 && !c.marked(false):
+			add("run-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":
 			add("run-cap-none", p.entry)
 		case p.key == "volts":
@@ -350,20 +352,35 @@ func excludes(a, b string) bool {
 func (c *Call) weigh(before int) cause.Result {
 	facts := c.facts(before)
 	complaint := cause.Refine(c.complaint(), facts)
+	if c.onThreePhases() && slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "phase-lost" || f.Code == "leg-lost" }) {
+		complaint = said.ThreePhase // whatever else it does, it lacks a leg
+	}
 	heard := c.appliance().Heard
 	w := &c.weighed
-	if !w.done || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
+	if !w.done || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
 		c.spend(20_000)
-		*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
+		*w = weighed{done: true, told: false, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
 	}
 	r := w.result
 	c.lockedNext(&r, facts) // which rests on the plates too
 	return r
 }
 
+// weigh0 weighs facts as they are. A machine on one phase has no two legs to swap,
+// and nothing is said of it.
+func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cause.Result {
+	if c.onThreePhases() {
+		return cause.Weigh(complaint, facts, heard...)
+	}
+	r := cause.Weigh(complaint, append(slices.Clip(facts), cause.Fact{Code: "one-phase"}), heard...)
+	r.Standings = slices.DeleteFunc(r.Standings, func(s cause.Standing) bool { return s.Cause.Code == "wrong-rotation" })
+	return r
+}
+
 // weighed is the last weighing.
 type weighed struct {
 	done      bool
+	three     bool // of a machine on three phases
 	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact
