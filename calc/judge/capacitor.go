@@ -263,6 +263,12 @@ func undecided(part, subject, text string, vs ...measure.Value) verdict.Verdict 
 	return out
 }
 
+// NotHere is the verdict on what was read as a part that the appliance does not
+// have, or whose like this package does not judge.
+func NotHere(subject, why string, v measure.Value) verdict.Verdict {
+	return cannot(subject, why, v)
+}
+
 // cannot is the verdict when something needed is missing.
 //
 //go:noinline

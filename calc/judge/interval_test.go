@@ -175,7 +175,7 @@ func judgements(t testing.TB) []judgement {
 var unbounded = map[string]string{
 	"CapOhms": "judges how readings follow each other", "CurrentRelayWhole": "joins three verdicts",
 	"PotentialRelayWhole": "joins two verdicts", "OnWrongRange": "softens a verdict", "WrongRange": "judges digits", "RelayCoil": "judges open or not",
-	"Igniter": "judges open or not",
+	"Igniter": "judges open or not", "NotHere": "judges nothing",
 }
 
 // A judge that is added is held to the bounds too, or says above why not.

@@ -70,6 +70,9 @@ func listedPart(name string) bool { return among(partNamed(), strings.ToLower(na
 func twoWordPart(a, b string) string {
 	name := a + "-" + b
 	p := partStarting(name)
+	if low := strings.ToLower(b); p == nil && (low == "coil" || low == "contact") && isName(a) && !isMotor(a) && partOf(name) != nil {
+		return name
+	}
 	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}

@@ -13,6 +13,9 @@ import (
 
 // subject says which judgement a reading bears on: its kind and name.
 func (c *Call) subject(r *reading) (kind, name string) {
+	if c.ofHighVolts(r) {
+		return "", ""
+	}
 	switch r.quality.word {
 	case "ohm":
 		switch {
@@ -195,6 +198,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	rs := c.recent(kind, c.bySubject[kind+"\x00"+name], before)
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
+	}
+	if c.ofHighVolts(latest(rs)) {
+		return verdict.Verdict{}, false // the unit was named after it
 	}
 	if kind == "psi" || kind == "capload" || kind == "part" {
 		rs = c.ofOneState(rs)
@@ -380,10 +386,33 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
+	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
+		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
+	}
 	if len(out.Fact) == 0 {
 		out.Fact = []string{"amps-undecided"}
 	}
 	return out
+}
+
+// platedElse is the one machine whose plate gives amps, when it is another than
+// one; "" when there is none or more.
+func (c *Call) platedElse(of string) string {
+	c.spend(2 * len(c.plates))
+	at := ""
+	for _, p := range c.plates {
+		if p.key != "amps" || !c.alive(p.entry) {
+			continue
+		}
+		if at != "" && at != p.of {
+			return ""
+		}
+		at = p.of
+	}
+	if at == of {
+		return ""
+	}
+	return at
 }
 
 // ampsIn is a current and what the plate says of the machine that draws it.
@@ -419,6 +448,8 @@ func (c *Call) machineFor(name string) string {
 		return defaultMachine
 	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3':
 		return c.machineAtHand() // one of its legs
+	case among([]string{"motor", "machine", "unit"}, n) && c.platedElse(name) != "":
+		return c.platedElse(name) // the only one of which a plate was typed
 	}
 	return name
 }

@@ -40,8 +40,16 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 	return out
 }
 
+// noStartRelay reports whether a relay of this appliance is one that a control
+// works: where nothing is sealed, and in air conditioners and heat pumps unless the
+// plate says that a relay starts them (common practice).
+func (c *Call) noStartRelay() bool {
+	is := c.appliance()
+	return is.Unsealed || (is.Air || strings.Contains(strings.ToLower(is.Unit), "heat pump")) && c.plateText(c.mainMachine(), "start") != relayDevice
+}
+
 func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	if c.appliance().Unsealed {
+	if c.noStartRelay() {
 		return plainRelay(c, name, latest(rs))
 	}
 	all := c.relayValues("relay", before)
@@ -66,7 +74,7 @@ const turnedOver = "now turned over, where it must close: ohm relay 0.2 inverted
 // halfRelay is what is still to be read of a current relay whose contact was
 // found open upright, "" when nothing is.
 func (c *Call) halfRelay() string {
-	if c.appliance().Unsealed {
+	if c.noStartRelay() {
 		return ""
 	}
 	all := c.relayValues("relay", c.entry+1)

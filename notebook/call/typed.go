@@ -287,6 +287,12 @@ func (c *Call) Doubtful(text string) error {
 	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
+		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):
+			pin := "A"
+			if pins := c.pins(); len(pins) > 0 {
+				pin = pins[0]
+			}
+			return w.Errorf("each pin of it is read to the case").WithHint("ohm %s case %s", pin, pointWords(l.Words[min(i+3, len(l.Words)):]))
 		case w.Text == "all" && isShell(next.Text):
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
