@@ -43,8 +43,16 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
 		return
 	}
-	if r.over || r.quality.word == "temp" {
+	if r.over {
 		return
+	}
+	if f := c.shifted(prev, r); f != "" {
+		c.jumped(prev, r)
+		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is "+f+", the same digits. If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+		return
+	}
+	if r.quality.word == "temp" {
+		return // which may well be ten times as many degrees
 	}
 	if r.quality.word == "amp" && (prev.cond.is("run") != r.cond.is("run") || c.isLocked(prev) != c.isLocked(r)) {
 		return // what a locked rotor draws is some ten times what it runs at
@@ -61,6 +69,31 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(now/was)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
 	}
 }
+
+// shifted says of a reading with the digits of an earlier one, a hundred or a
+// thousand times as much or as little, how much it is; "" of any other.
+func (c *Call) shifted(prev, r *reading) string {
+	was, unit, _ := prev.q.Shown()
+	now, same, _ := r.q.Shown()
+	if r.quality.word != "temp" {
+		was, now, same = prev.x, r.x, unit
+	}
+	if was*now <= 0 || unit != same {
+		return ""
+	}
+	for times, words := range map[float64][2]string{100: {"a hundred times that", "a hundredth of that"}, 1000: {"a thousand times that", "a thousandth of that"}} {
+		if math.Abs(now/was/times-1) < smallShare {
+			return words[0]
+		}
+		if math.Abs(was/now/times-1) < smallShare {
+			return words[1]
+		}
+	}
+	return ""
+}
+
+// smallShare is what rounding makes of one value typed with its point elsewhere.
+const smallShare = 1e-9
 
 // A slip of the decimal point is about ten times off, give or take what the value
 // itself may have changed meanwhile (common practice).

@@ -389,7 +389,11 @@ func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.V
 
 func judgeEarth(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	v := judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	if p := c.probes(); p > 0 && !r.over && !r.derived {
+		v.Text = twoDigits(c.value(r).X) + " Ω, " + r.shown() + " less " + number(p) + " Ω of the leads: " + v.Text
+	}
+	return v
 }
 
 func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
