@@ -62,7 +62,7 @@ var leads = [3][3]string{
 	{"a weak pump, or it has just started", "a large load or too much charge", "a condenser short of air, too much charge, another gas in it, or a large load"},
 }
 
-var sideWords = [3]string{"low", "as usual", "high"}
+var sideWords = []string{"low", "as usual", "high"}
 
 const handleGas = "taken by a person certified for the refrigerant"
 

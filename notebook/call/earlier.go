@@ -93,7 +93,7 @@ func (c *Call) shifted(prev, r *reading) string {
 }
 
 // smallShare is what rounding makes of one value typed with its point elsewhere.
-const smallShare = 1e-9
+const smallShare = 1e-9 // of the arithmetic: common practice
 
 // A slip of the decimal point is about ten times off, give or take what the value
 // itself may have changed meanwhile (common practice).
