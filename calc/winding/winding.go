@@ -222,7 +222,9 @@ type Result struct {
 func (r *Result) note(s ...string) { r.Notes = append(r.Notes, s...) }
 
 //go:noinline
-func (r *Result) fact(s ...string)    { r.Facts = once(r.Facts, s) }
+func (r *Result) fact(s ...string) { r.Facts = once(r.Facts, s) }
+
+//go:noinline
 func (r *Result) caution(s ...string) { r.Cautions = once(r.Cautions, s) }
 
 // once appends the codes that are not there yet.

@@ -183,21 +183,9 @@ func (c *Call) doubts() []string {
 		out = append(out, "under power while gas that can burn was found and not shown to be gone, "+entryList(n))
 	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
-	out = append(out, told(c.earthInDoubt(), true)...)
+	out = append(out, told(c.verdictsWith("earth-undecided"), true)...)
 	if n := c.undeadTests(); len(n) > 0 {
 		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
-	}
-	return out
-}
-
-// earthInDoubt are the verdicts on an earth path that settle nothing.
-func (c *Call) earthInDoubt() []*judged {
-	var out []*judged
-	for _, key := range c.subjects {
-		kind, name, _ := strings.Cut(key, "\x00")
-		if j := c.judged[key]; kind == "part" && j != nil && partOf(name).words[0] == "earth" && (j.verdict.Word == verdict.CannotTell || j.verdict.Word == verdict.Suspect) {
-			out = append(out, j)
-		}
 	}
 	return out
 }

@@ -134,6 +134,8 @@ func commandWords() []string {
 }
 
 // Find returns the command of that word, nil when there is none.
+//
+//go:noinline
 func Find(word string) *Command {
 	filled()
 	return lexicon.byWord[word]

@@ -130,6 +130,8 @@ func (c *Call) putAtHand() bool {
 }
 
 // pins lists the pins of the machine at hand.
+//
+//go:noinline
 func (c *Call) pins() []string {
 	m := c.machines[c.machineAtHand()]
 	if m == nil {

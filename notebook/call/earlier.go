@@ -81,16 +81,18 @@ func (c *Call) shifted(prev, r *reading) string {
 	if was*now <= 0 || unit != same {
 		return ""
 	}
-	for times, words := range map[float64][2]string{100: {"a hundred times that", "a hundredth of that"}, 1000: {"a thousand times that", "a thousandth of that"}} {
-		if math.Abs(now/was/times-1) < smallShare {
-			return words[0]
-		}
-		if math.Abs(was/now/times-1) < smallShare {
-			return words[1]
-		}
+	f := now / was
+	switch {
+	case near(f, 100), near(f, 1000):
+		return number(math.Round(f)) + " times that"
+	case near(1/f, 100), near(1/f, 1000):
+		return "a " + number(math.Round(1/f)) + "th of that"
 	}
 	return ""
 }
+
+//go:noinline
+func near(x, to float64) bool { return math.Abs(x/to-1) < smallShare }
 
 // smallShare is what rounding makes of one value typed with its point elsewhere.
 const smallShare = 1e-9 // of the arithmetic: common practice

@@ -33,38 +33,13 @@ type finding struct {
 // complaint is seen again after it, nothing of what the machine did before
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
-	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	air := c.complaint() == said.ACWarm
-	gas := c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0
-	behind := func() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
-	add := func(code string, entry int) {
-		if gas && code == "gas-off" {
-			return // it was shut for safety, and says nothing of why there was no flame
-		}
-		if code == "phase-lost" && behind() {
-			code = "leg-lost" // read behind what was found open
-		}
-		if other := airCodes[code]; air && other != "" {
-			code = other
-		}
-		if _, known := cause.Lookup(code); known {
-			out = append(out, cause.Fact{Code: code, Entry: entry})
-		}
-	}
+	list := factList{c: c, air: c.complaint() == said.ACWarm, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
+	add := list.add
 	cut := c.secondSupply(before)
+	list.cut = cut
 	for _, code := range c.seenCodes {
-		c.sightings(code, before, func(code string, entry int) {
-			if c.onSecond(cut, entry) {
-				switch code {
-				case "plugged-direct":
-					return
-				case "starts-and-runs":
-					code = "starts-on-other-outlet"
-				}
-			}
-			add(code, entry)
-		})
+		c.sightings(code, before, add)
 	}
 	var cases []cause.Fact
 	var parts []partFact
@@ -86,7 +61,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		for i, code := range codes {
 			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
-			} else if kind == legAmpsKind && code == "leg-lost" && !behind() && c.lastShown([]string{"phase-lost"}) > 0 {
+			} else if kind == legAmpsKind && code == "leg-lost" && !c.behindOpen() && c.lastShown([]string{"phase-lost"}) > 0 {
 				continue // what the supply lost is lost behind it too, and says nothing of what lies between
 			} else if kind != "case" {
 				add(code, entries[i])
@@ -122,7 +97,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		switch {
 		case c.appliance().Electric:
 			add("no-burner", n)
-		case !slices.ContainsFunc(out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
+		case !slices.ContainsFunc(list.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
 			add("heater-none", n) // a gas oven can have an electric broiler, which is read then
 		}
 	}
@@ -151,9 +126,39 @@ func (c *Call) facts(before int) []cause.Fact {
 	if ptc > 0 && !c.hasStartCap() {
 		add("start-cap-none", ptc)
 	}
-	byEntry(out)
-	return c.supersede(c.restored(c.rattling(out, before), before))
+	byEntry(list.out)
+	return c.supersede(c.restored(c.rattling(list.out, before), before))
 }
+
+// factList gathers facts under the codes that they have in this call.
+type factList struct {
+	c        *Call
+	air, gas bool // of an air conditioner; gas was smelled
+	cut      int  // where a second state of the supply begins
+	out      []cause.Fact
+}
+
+//go:noinline
+func (l *factList) add(code string, entry int) {
+	switch {
+	case l.gas && code == "gas-off":
+		return // it was shut for safety, and says nothing of why there was no flame
+	case code == "phase-lost" && l.c.behindOpen():
+		code = "leg-lost" // read behind what was found open
+	case code == "plugged-direct" && l.c.onSecond(l.cut, entry):
+		return
+	case code == "starts-and-runs" && l.c.onSecond(l.cut, entry):
+		code = "starts-on-other-outlet"
+	case l.air && airCodes[code] != "":
+		code = airCodes[code]
+	}
+	if _, known := cause.Lookup(code); known {
+		l.out = append(l.out, cause.Fact{Code: code, Entry: entry})
+	}
+}
+
+// behindOpen reports whether a pole or a fuse was found open.
+func (c *Call) behindOpen() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
 
 // sightings gives a finding at its first entry that counts and, when it was
 // seen again after a repair, at its last.
@@ -373,7 +378,12 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 		return cause.Weigh(complaint, facts, heard...)
 	}
 	r := cause.Weigh(complaint, append(slices.Clip(facts), cause.Fact{Code: "one-phase"}), heard...)
-	r.Standings = slices.DeleteFunc(r.Standings, func(s cause.Standing) bool { return s.Cause.Code == "wrong-rotation" })
+	for i := range r.Standings {
+		if r.Standings[i].Cause.Code == "wrong-rotation" {
+			r.Standings = append(r.Standings[:i], r.Standings[i+1:]...)
+			break
+		}
+	}
 	return r
 }
 

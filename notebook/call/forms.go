@@ -83,6 +83,8 @@ func twoWordPart(a, b string) string {
 }
 
 // isOver tells what meters show when a reading is over their range.
+//
+//go:noinline
 func isOver(text string) bool {
 	switch strings.ToUpper(text) {
 	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.", "INF", "∞":

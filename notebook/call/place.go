@@ -89,6 +89,7 @@ func heaterOf(r *reading) string {
 	return ""
 }
 
+//go:noinline
 func isHeater(name string) bool {
 	p := partOf(name)
 	return p != nil && p.words[0] == "heater"
@@ -150,7 +151,13 @@ func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict
 // interlocks stick: closed and open are said of the door (common practice).
 func judgeMonitor(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	want := map[string]string{"closed": "open", "open": "closed"}[wanted(r)]
+	want := wanted(r)
+	switch want {
+	case "closed":
+		want = "open"
+	case "open":
+		want = "closed"
+	}
 	v := judge.Switch(judge.SwitchIn{Path: judge.Switched, Name: "monitor-switch", Ohms: c.value(r), Want: want})
 	v.Fact = nil // it lies beside the circuit
 	if want == "" && v.Word == verdict.CannotTell {

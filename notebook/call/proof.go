@@ -371,6 +371,8 @@ var courseFacts = map[string]string{
 
 // since is the entry from which temperatures belong together: the last
 // repair, or the beginning.
+//
+//go:noinline
 func (c *Call) since() int {
 	if rep := c.repairs(); len(rep) > 0 {
 		return rep[len(rep)-1]

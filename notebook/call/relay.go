@@ -153,6 +153,7 @@ func (c *Call) tellRattle(codes []string, r *Reply) {
 	}
 }
 
+//go:noinline
 func factsOf(codes []string, entry int) []cause.Fact {
 	var out []cause.Fact
 	for _, code := range codes {

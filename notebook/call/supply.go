@@ -144,6 +144,7 @@ func (c *Call) startAtMachine(before int) *reading {
 	return nil
 }
 
+//go:noinline
 func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") }
 
 // judgeVolt judges volts at a machine: whether it is fed, and how far they

@@ -267,6 +267,8 @@ func (c *Call) closedSince(of string, before int) int {
 
 // readsCold tells a reading taken on a machine at which a protector has closed
 // again.
+//
+//go:noinline
 func readsCold(r *reading) bool {
 	return r.cond.is("cold") || r.cond.hasAt && r.cond.at < measure.CoolBelow
 }
@@ -349,6 +351,8 @@ func fromHot(v measure.Value) measure.Value {
 }
 
 // readHot tells a pair that was read hot with no temperature to correct it by.
+//
+//go:noinline
 func readHot(r *reading) bool {
 	return r != nil && !r.over && r.b != caseName && r.cond.is("hot") && !r.cond.hasAt
 }
