@@ -167,6 +167,9 @@ func judgements(t testing.TB) []judgement {
 		judgement{"pressure at rest", []float64{35, 25}, func(v []measure.Value) verdict.Verdict {
 			return AtRest(AtRestIn{PSI: v[0], Celsius: v[1], Gas: "R-600a"})
 		}})
+	one("start capacitor with a tolerance", 60, func(v measure.Value) verdict.Verdict {
+		return StartCap(StartCapIn{Measured: v, Low: 60, Tolerance: 10})
+	})
 	return out
 }
 

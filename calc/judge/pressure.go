@@ -130,47 +130,47 @@ func (in PumpingIn) sides(out verdict.Verdict, says string) verdict.Verdict {
 		return out
 	}
 	out.Source = formula.SaturationSource(in.Gas) + "; " + commonPractice + ", " + handleGas
-	at := in.Gas + " boils at " + num(tenth(boils.X)) + " °C and condenses at " + num(tenth(condenses.X)) + " °C"
-	z, high := boilsFreezing, -1
+	at := fmt.Sprintf("%s boils at %s °C and condenses at %s °C", in.Gas, num(tenth(boils.X)), num(tenth(condenses.X)))
+	z, low, high := boilsFreezing, -1, -1
 	if in.For == CoolsAir {
 		z = boilsCooling
 	}
 	if in.Air.Over {
-		at += "; how far above the air round the condenser tells more: temp " + in.AirName + " …"
+		out.Also = []string{at + "; how far above the air round the condenser tells more: temp " + in.AirName + " …"}
 	} else {
 		above := measure.Value{X: condenses.X - in.Air.X, Lo: condenses.Lo - in.Air.Hi, Hi: condenses.Hi - in.Air.Lo}
 		high = condensesAbove.place(above)
-		beside := " K above"
+		beside := "above"
 		if above.X < 0 {
-			beside = " K below"
+			beside = "below"
 		}
-		at += ", " + num(tenth(math.Abs(above.X))) + beside + " the air (" + in.AirName + ")"
+		out.Also = []string{fmt.Sprintf("%s, %s K %s the air (%s)", at, num(tenth(math.Abs(above.X))), beside, in.AirName)}
 		out.Entries = entries(in.Suction, in.Discharge, in.Air)
 	}
-	out.Also = []string{at}
 	if in.For == "" {
 		return out
 	}
-	low := z.place(boils)
-	switch low {
-	case 0:
-		out.Fact = append(out.Fact, "suction-low")
-	case 2:
-		out.Fact = append(out.Fact, "suction-high")
+	if low = z.place(boils); low == 0 || low == 2 {
+		out.Fact = append(out.Fact, "suction-"+sideWords[low])
 	}
 	switch {
 	case low == 1 && high == 1:
 		out.Word, out.Text, out.Fact = verdict.Sound, says+"both sides as usual", append(out.Fact, "suction-normal")
-	case low >= 0 && high >= 0:
+	case low == 0 || low == 2 || high == 0 || high == 2:
 		out.Word = verdict.Suspect
-		out.Text = says + "suction " + sideWords[low] + ", discharge " + sideWords[high]
-		out.Also = append(out.Also, "that leads to "+leads[low][high]+" (an inference by "+commonPractice+")")
-	case low == 0 || low == 2:
-		out.Word, out.Text = verdict.Suspect, says+"the suction is "+sideWords[low]+", the discharge cannot be told"
-	case high == 0 || high == 2:
-		out.Word, out.Text = verdict.Suspect, says+"the discharge is "+sideWords[high]+", the suction cannot be told"
+		out.Text = fmt.Sprintf("%ssuction %s, discharge %s", says, sideWord(low), sideWord(high))
+		if low >= 0 && high >= 0 {
+			out.Also = append(out.Also, fmt.Sprintf("that leads to %s (an inference by %s)", leads[low][high], commonPractice))
+		}
 	}
 	return out
+}
+
+func sideWord(place int) string {
+	if place < 0 {
+		return "not to be told"
+	}
+	return sideWords[place]
 }
 
 // boiling is the temperature in °C at which a gas boils or condenses at a gauge

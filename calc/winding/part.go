@@ -69,6 +69,8 @@ func (p *part) nearZeros() {
 }
 
 // lead is the pin that stands for a node: never the protector's own lead.
+//
+//go:noinline
 func (p *part) lead(node []int) int {
 	for _, i := range node {
 		if r := p.m.role[p.t.pins[i]]; r != "" && r != Protector {

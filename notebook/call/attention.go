@@ -212,13 +212,19 @@ func (c *Call) missing() []string {
 // that stands in its own words, or is nothing but the form of a record.
 type want struct{ what, asked string }
 
+// wantList gathers them.
+type wantList []want
+
+//go:noinline
+func (l *wantList) add(what, asked string) { *l = append(*l, want{what, asked}) }
+
 // untreatedLead begins what is missing of what was found and not mended.
 const untreatedLead = "work for what was found: "
 
 // wanting lists what is missing, with what asks for it.
 func (c *Call) wanting() []want {
-	var out []want
-	add := func(what, asked string) { out = append(out, want{what, asked}) }
+	var list wantList
+	add := list.add
 	for _, f := range identityFields {
 		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
 			add(f.help+" ("+f.word+")", "")
@@ -294,5 +300,5 @@ func (c *Call) wanting() []want {
 	for _, p := range c.proofMissing() {
 		add("proof: "+p, repaired)
 	}
-	return out
+	return list
 }

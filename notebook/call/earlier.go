@@ -28,7 +28,7 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		return // it is another supply
 	}
 	if r.quality.word == "ohm" && closesLater(prev, r) && r.entry <= c.closedSince(r.of, math.MaxInt) {
-		reply.add(Ask, r.where()+" was open in entry "+itoa(prev.entry)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
+		reply.add(Ask, was(prev, r)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
 		return
 	}
 	if prev.cond.test != r.cond.test {
@@ -40,15 +40,15 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 			counts = "both stand"
 		}
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
+		reply.add(Warn, was(prev, r)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
 		return
 	}
 	if r.over {
 		return
 	}
-	if f := c.shifted(prev, r); f != "" {
+	if f := digitsMoved(prev, r); f != "" {
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is "+f+", the same digits. If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+		tellShift(prev, r, f+", the same digits", reply)
 		return
 	}
 	if r.quality.word == "temp" {
@@ -66,13 +66,27 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	}
 	if f := max(now/was, was/now); f > tenfoldLeast && f < tenfoldMost {
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(now/was)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+		tellShift(prev, r, "about "+tenfold(now/was), reply)
 	}
 }
 
-// shifted says of a reading with the digits of an earlier one, a hundred or a
+// was says what an earlier reading of the same points was.
+//
+//go:noinline
+func was(prev, r *reading) string {
+	return r.where() + " was " + prev.shown() + " in entry " + itoa(prev.entry)
+}
+
+// tellShift points out a value whose point may be in the wrong place.
+//
+//go:noinline
+func tellShift(prev, r *reading, is string, reply *Reply) {
+	reply.add(Warn, was(prev, r)+": this is "+is+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+}
+
+// digitsMoved says of a reading with the digits of an earlier one, a hundred or a
 // thousand times as much or as little, how much it is; "" of any other.
-func (c *Call) shifted(prev, r *reading) string {
+func digitsMoved(prev, r *reading) string {
 	was, unit, _ := prev.q.Shown()
 	now, same, _ := r.q.Shown()
 	if r.quality.word != "temp" {

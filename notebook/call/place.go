@@ -169,7 +169,7 @@ func judgeMonitor(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	if c.appliance().Unsealed && c.plateText(c.mainMachine(), "start") != discDevice {
-		return judge.NotHere("PTC "+name, "no PTC starts a motor here; of one in a lock or a heater its sheet gives the ohms", c.value(r))
+		return judge.NotHere(name, "no PTC starts a motor here; of one in a lock or a heater its sheet gives the ohms", c.value(r))
 	}
 	in := judge.PTCIn{Name: name, Ohms: c.value(r), Volts: c.ratedVolts()}
 	switch {
@@ -261,7 +261,7 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			in.Want = "closed"
 		}
 		if v := in.Ohms; path == judge.Switched && isLock(name) && !v.Over && v.Lo > lockCoil {
-			return judge.NotHere("lock "+name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
+			return judge.NotHere(name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
 		}
 		out := judge.Switch(in)
 		if out.Word == verdict.Failed && path == judge.Switched && strings.Contains(name, "door") && cools(c.last("unit")) {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/caution"
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
@@ -72,6 +73,9 @@ func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
 	for _, r := range rs {
 		if starting(r) || r.cond.is("run") {
 			before, load = last, r
+			if last != nil && c.supplyWorked(last.entry, r.entry) {
+				before = nil
+			}
 		} else {
 			last = r
 		}
@@ -80,6 +84,22 @@ func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
 		return last, nil, nil
 	}
 	return last, before, load
+}
+
+// supplyWorked reports whether work between two entries was on the cord, the outlet
+// or the supply: what was read at rest before it is of another one.
+func (c *Call) supplyWorked(from, to int) bool {
+	rep := c.repairs()
+	if phase(rep, from) == phase(rep, to) {
+		return false
+	}
+	c.spend(200 * len(c.done))
+	for _, w := range c.done {
+		if w.entry > from && w.entry < to && c.alive(w.entry) && cause.Mends("supply-weak", w.text) {
+			return true
+		}
+	}
+	return false
 }
 
 // judgeSupply judges the volts at rest, or the sag when volts at start were
