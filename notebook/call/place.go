@@ -168,7 +168,7 @@ func judgeMonitor(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
 
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	if c.appliance().Unsealed && c.plateText(c.mainMachine(), "start") != discDevice {
+	if c.appliance().Unsealed && c.plateText("", "start") != discDevice {
 		return judge.NotHere(name, "no PTC starts a motor here; of one in a lock or a heater its sheet gives the ohms", c.value(r))
 	}
 	in := judge.PTCIn{Name: name, Ohms: c.value(r), Volts: c.ratedVolts()}

@@ -45,7 +45,7 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 // plate says that a relay starts them (common practice).
 func (c *Call) noStartRelay() bool {
 	is := c.appliance()
-	return is.Unsealed || (is.Air || strings.Contains(strings.ToLower(is.Unit), "heat pump")) && c.plateText(c.mainMachine(), "start") != relayDevice
+	return is.Unsealed || (is.Air || strings.Contains(strings.ToLower(is.Unit), "heat pump")) && c.plateText("", "start") != relayDevice
 }
 
 func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {

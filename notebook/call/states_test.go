@@ -65,7 +65,9 @@ func TestOneStateOfTheMachine(t *testing.T) {
 	}
 	r := again.weigh(math.MaxInt)
 	for i := range r.Standings {
-		if s := &r.Standings[i]; s.Cause.Code == "protector-hot" && slices.ContainsFunc(s.Against, func(f cause.Fact) bool { return slices.ContainsFunc(s.For, func(g cause.Fact) bool { return g.Entry == f.Entry }) }) {
+		if s := &r.Standings[i]; s.Cause.Code == "protector-hot" && slices.ContainsFunc(s.Against, func(f cause.Fact) bool {
+			return slices.ContainsFunc(s.For, func(g cause.Fact) bool { return g.Entry == f.Entry })
+		}) {
 			t.Errorf("entries both for and against: %v, %v", s.For, s.Against)
 		}
 	}

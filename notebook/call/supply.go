@@ -4,8 +4,8 @@ import (
 	"slices"
 	"strings"
 
-	"ohmcall/calc/caution"
 	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
