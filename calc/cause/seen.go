@@ -207,9 +207,6 @@ heats-when-off | heats when off, still calls when hot, heat stays on, element st
 heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
 pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt, contactor pitted, contacts pitted, contactor contacts burnt, contactor burned | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
-turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped | it turns the wrong way, or its legs come in the wrong order | rotation-right
-rotation-right | rotation right, phase rotation right, phase sequence right, turns right way | its legs come in the order in which it turns the right way |
-after-wiring | after wiring work, after utility work, after panel work | the trouble began after work on the wiring or by the utility |
 fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
 switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed
 heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element, bake element burnt through, element burned out, heater burnt out, bake element broken, heater element broken | the heater is open | heater-sound heater-suspect

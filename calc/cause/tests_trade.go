@@ -41,8 +41,6 @@ var tradeTests = []Test{
 		Outcomes: []string{"phases-sound", "phases-unbalanced", "phase-lost", "supply-absent"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}, On: []string{"three-phase"}},
 	{Code: "legs", Name: "volts between every two legs at the machine while it is called on", How: "volt T1 T2 231 run, T2 T3 229 run, T1 T3 232 run",
 		Outcomes: []string{"legs-sound", "legs-unbalanced", "leg-lost", "control-not-calling"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded, On: []string{"three-phase"}},
-	{Code: "rotation", Name: "order of the legs with a phase rotation meter, or two legs swapped with the power off by who is licensed to, then amps and pressures", How: "saw rotation right",
-		Outcomes: []string{"rotation-right", "turns-wrong-way"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded, On: []string{"three-phase", "ac-warm", "no-cool"}},
 	{Code: "contactor", Name: "look at the contactor's poles and read each closed by hand, dead", How: "saw contactor good",
 		Outcomes: []string{"pole-sound", "pole-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 }
