@@ -1,9 +1,6 @@
 package call
 
-import (
-	"sort"
-	"strings"
-)
+import "sort"
 
 // goodOutlet are the findings with which a second state of the supply begins.
 var goodOutlet = []string{"plugged-direct", "starts-on-other-outlet"}
@@ -15,8 +12,10 @@ var goodOutlet = []string{"plugged-direct", "starts-on-other-outlet"}
 func (c *Call) secondSupply(before int) int {
 	at := 0
 	for _, code := range goodOutlet {
-		for _, n := range c.seenAt[code] {
-			if n < before && c.alive(n) && (at == 0 || n < at) && c.weakBefore(n) {
+		list := c.seenAt[code]
+		next := sort.SearchInts(list, before)
+		for _, n := range list[max(0, next-mostSeen):next] {
+			if c.alive(n) && (at == 0 || n < at) && c.weakBefore(n) {
 				at = n
 			}
 		}
@@ -24,25 +23,33 @@ func (c *Call) secondSupply(before int) int {
 	return at
 }
 
+// mostSeen is how many of the last sightings of one finding are looked at.
+const mostSeen = 4
+
 // weakBefore reports whether a cord or low volts were found before an entry, in
 // the same phase of the call.
 func (c *Call) weakBefore(entry int) bool {
 	rep := c.repairs()
-	for _, n := range c.seenAt["long-cord"] {
-		if n < entry && c.alive(n) && phase(rep, n) == phase(rep, entry) {
+	now := phase(rep, entry)
+	cords := c.seenAt["long-cord"]
+	next := sort.SearchInts(cords, entry)
+	for _, n := range cords[max(0, next-mostSeen):next] {
+		if c.alive(n) && phase(rep, n) == now {
 			return true
 		}
 	}
-	for _, key := range c.subjects {
-		kind, name, _ := strings.Cut(key, "\x00")
-		if kind != "supply" && kind != "volt" {
-			continue
-		}
-		if v, ok := c.verdictOn(kind, name, entry); ok && intersects(v.Fact, []string{"sag-deep", "supply-low"}) && phase(rep, lastEntry(v)) == phase(rep, entry) {
-			return true
-		}
+	rest, unloaded, load := c.restAndLoad(c.recent("supply", c.bySubject[supplyKey], entry))
+	if rest == nil {
+		return false
 	}
-	return false
+	if at := c.startAtMachine(entry); at != nil {
+		unloaded, load = rest, at
+	}
+	c.spend(2000)
+	if unloaded != nil && load != nil && phase(rep, load.entry) == now && among(c.sag(unloaded, load, "").Fact, "sag-deep") {
+		return true
+	}
+	return phase(rep, rest.entry) == now && among(c.atRest(rest, entry).Fact, "supply-low")
 }
 
 // onSecond reports whether an entry is of the second state of the supply that

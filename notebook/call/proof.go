@@ -386,6 +386,7 @@ func (c *Call) since() int {
 func (c *Call) provedSince() int {
 	since := c.since()
 	cut := c.secondSupply(since)
+	c.spend(len(c.works))
 	if cut > 0 && phase(c.repairs(), cut) == phase(c.repairs(), since) {
 		if i := slices.IndexFunc(c.works, func(w work) bool { return w.entry == since }); i >= 0 && cause.Mends("supply-weak", c.works[i].text) {
 			return cut

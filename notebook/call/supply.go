@@ -93,10 +93,12 @@ func (c *Call) supplyWorked(from, to int) bool {
 	if phase(rep, from) == phase(rep, to) {
 		return false
 	}
-	c.spend(200 * len(c.done))
+	c.spend(10 * len(c.done))
 	for _, w := range c.done {
-		if w.entry > from && w.entry < to && c.alive(w.entry) && cause.Mends("supply-weak", w.text) {
-			return true
+		if w.entry > from && w.entry < to && c.alive(w.entry) {
+			if c.spend(2000); cause.Mends("supply-weak", w.text) {
+				return true
+			}
 		}
 	}
 	return false
