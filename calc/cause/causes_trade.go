@@ -372,7 +372,7 @@ var phaseCauses = []Cause{
 		Code: "wrong-rotation", Name: "two legs swapped: it turns the wrong way",
 		ShownBy:  []string{"turns-wrong-way"},
 		Predicts: []string{"after-wiring", "noisy", "amps-low", "pressures-level", "does-not-cool", "cools-slowly", "runs-all-the-time", "split-small", "will-not-reach", "condenser-cold"},
-		Contradicts: []string{"one-phase", "rotation-right", "phase-lost", "leg-lost", "amps-none", "amps-locked-rotor", "amps-high", "suction-low", "frost-even", "frost-heavy",
+		Contradicts: []string{"one-phase", "rotation-right", "hums", "silent", "phase-lost", "leg-lost", "amps-none", "amps-locked-rotor", "amps-high", "suction-low", "frost-even", "frost-heavy",
 			"pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-iced"},
 		Fix:    "power off, locked out and proved dead, swap two of the three legs, by who is licensed to; then read amps and pressures again",
 		Work:   "swap leg, swap phase, swap two, swapped, rotation",

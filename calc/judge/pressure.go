@@ -136,7 +136,10 @@ func (in PumpingIn) sides(out verdict.Verdict, says string) verdict.Verdict {
 		z = boilsCooling
 	}
 	if in.Air.Over {
-		out.Also = []string{at + "; how far above the air round the condenser tells more: temp " + in.AirName + " …"}
+		out.Also = []string{at}
+		if in.For != "" {
+			out.Text = says + "now the air round the condenser: temp " + in.AirName + " …"
+		}
 	} else {
 		above := measure.Value{X: condenses.X - in.Air.X, Lo: condenses.Lo - in.Air.Hi, Hi: condenses.Hi - in.Air.Lo}
 		high = condensesAbove.place(above)

@@ -263,21 +263,6 @@ func (c *Call) gapWide() bool {
 	return !c.readTwice(m.name) && !c.alike(m.name, math.MaxInt) // three like pairs are what they are
 }
 
-// disputes is said of a marking that the readings go against.
-const disputes = "the readings add up and contradict the marking"
-
-// disputed reports whether they do on the machine that the call is about.
-func (c *Call) disputed() bool {
-	m := c.machines[c.mainMachine()]
-	return m != nil && m.result.Disputed
-}
-
-// windingEntries are what the windings of a machine rest on, its markings too.
-func (c *Call) windingEntries(of string) []int {
-	v, _ := c.windingVerdict(of, c.machines[of].result)
-	return v.Entries
-}
-
 // readTwice reports whether a pair of a machine was read again, the case not
 // among the pins.
 func (c *Call) readTwice(of string) bool {

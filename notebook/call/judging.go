@@ -395,26 +395,6 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	return out
 }
 
-// platedElse is the one machine whose plate gives amps, when it is another than
-// one; "" when there is none or more.
-func (c *Call) platedElse(of string) string {
-	c.spend(2 * len(c.plates))
-	at := ""
-	for _, p := range c.plates {
-		if p.key != "amps" || !c.alive(p.entry) {
-			continue
-		}
-		if at != "" && at != p.of {
-			return ""
-		}
-		at = p.of
-	}
-	if at == of {
-		return ""
-	}
-	return at
-}
-
 // ampsIn is a current and what the plate says of the machine that draws it.
 func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
 	of := c.machineFor(name)
@@ -500,37 +480,4 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 		v.Text += "; 60 Hz assumed"
 	}
 	return v, true
-}
-
-// ampsBeside is the reading of the main machine's amps before an entry that is
-// of the same state as a time to trip: the last before that, else the first behind.
-func (c *Call) ampsBeside(trip *reading, before int) *reading {
-	c.spend(4 * len(c.readings))
-	rep := c.repairs()
-	var after *reading
-	for i := len(c.readings) - 1; i >= 0; i-- {
-		r := c.readings[i]
-		if r.quality.word != "amp" || r.entry >= before || !c.alive(r.entry) || c.isCapacitor(r.a) || phase(rep, r.entry) != phase(rep, trip.entry) {
-			continue
-		}
-		if c.machineFor(r.a) != c.mainMachine() && !strings.EqualFold(r.a, "line") {
-			continue
-		}
-		if r.index < trip.index {
-			return r
-		}
-		after = r
-	}
-	return after
-}
-
-// ofOneState leaves out the readings from before the work that came before the
-// last of them: they are of another state of the machine.
-func (c *Call) ofOneState(rs []*reading) []*reading {
-	rep := c.repairs()
-	now := phase(rep, latest(rs).entry)
-	for phase(rep, rs[0].entry) != now {
-		rs = rs[1:]
-	}
-	return rs
 }

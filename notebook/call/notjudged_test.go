@@ -60,6 +60,9 @@ func TestNotJudgedAsWhatItIsNot(t *testing.T) {
 			t.Errorf("%s: %v", l, err)
 		}
 	}
+	if err := c.Doubtful("ohm cond-fan case OL"); err == nil || !strings.Contains(flat(err), "on cond-fan, then ohm 1 case OL") {
+		t.Errorf("another machine: %v", err)
+	}
 	relay := applyAll(t, strings.Split(fridge+"ohm relay-contact OL upright, relay-contact 0.2 inverted", "; ")...)
 	if got := must(t, relay, "ohm relay-coil 0.6").Reply.Plain(); strings.Count(got, "current relay: sound") != 1 {
 		t.Error(got)

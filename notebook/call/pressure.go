@@ -37,7 +37,8 @@ func (c *Call) gas() string {
 var outdoors, indoors = []string{"outdoor", "outside", "ambient"}, []string{"room", "ambient", "kitchen"}
 
 // usedFor is what the evaporator of this appliance cools, and what the air round
-// its condenser is called. A heat pump's do either.
+// its condenser is called. A heat pump's do either, and of other machines nobody
+// said.
 func (c *Call) usedFor() (judge.Evaporator, []string) {
 	is := c.appliance()
 	switch unit := strings.ToLower(is.Unit); {
@@ -48,7 +49,10 @@ func (c *Call) usedFor() (judge.Evaporator, []string) {
 	case is.OneFan:
 		return judge.CoolsAir, indoors
 	}
-	return judge.Freezes, indoors
+	if cools(is.Unit) {
+		return judge.Freezes, indoors
+	}
+	return "", indoors
 }
 
 // airRound is the last temperature of the air round the condenser before an entry.

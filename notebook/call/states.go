@@ -1,6 +1,9 @@
 package call
 
-import "sort"
+import (
+	"sort"
+	"strings"
+)
 
 // goodOutlet are the findings with which a second state of the supply begins.
 var goodOutlet = []string{"plugged-direct", "starts-on-other-outlet"}
@@ -66,4 +69,37 @@ func (c *Call) ofOneSupply(rs []*reading, before int) []*reading {
 		return rs
 	}
 	return rs[sort.Search(len(rs), func(i int) bool { return rs[i].entry >= cut }):]
+}
+
+// ampsBeside is the reading of the main machine's amps before an entry that is
+// of the same state as a time to trip: the last before that, else the first behind.
+func (c *Call) ampsBeside(trip *reading, before int) *reading {
+	c.spend(4 * len(c.readings))
+	rep := c.repairs()
+	var after *reading
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		r := c.readings[i]
+		if r.quality.word != "amp" || r.entry >= before || !c.alive(r.entry) || c.isCapacitor(r.a) || phase(rep, r.entry) != phase(rep, trip.entry) {
+			continue
+		}
+		if c.machineFor(r.a) != c.mainMachine() && !strings.EqualFold(r.a, "line") {
+			continue
+		}
+		if r.index < trip.index {
+			return r
+		}
+		after = r
+	}
+	return after
+}
+
+// ofOneState leaves out the readings from before the work that came before the
+// last of them: they are of another state of the machine.
+func (c *Call) ofOneState(rs []*reading) []*reading {
+	rep := c.repairs()
+	now := phase(rep, latest(rs).entry)
+	for phase(rep, rs[0].entry) != now {
+		rs = rs[1:]
+	}
+	return rs
 }
