@@ -180,6 +180,9 @@ func sideWord(place int) string {
 // pressure, false outside its table.
 func boiling(gas string, psi measure.Value) (measure.Value, bool) {
 	x, ok := formula.SaturationCelsius(gas, psi.X)
+	if psi.Lo == psi.Hi {
+		return measure.Exact(x), ok
+	}
 	lo, okLo := formula.SaturationCelsius(gas, psi.Lo)
 	hi, okHi := formula.SaturationCelsius(gas, psi.Hi)
 	return measure.Value{X: x, Lo: lo, Hi: hi}, ok && okLo && okHi
