@@ -337,7 +337,7 @@ var phaseCauses = []Cause{
 		ShownBy:     []string{"phase-lost"},
 		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "leg-lost", "comp-hot"},
 		Contradicts: []string{"phases-sound", "legs-sound", "fuse-open", "pole-open"},
-		Fix:         "keep it off; the lost leg is an electrician's or the utility's",
+		Fix:         "keep it off, on two legs it burns out; dead, look at the breaker's poles, the fuse of each leg and the contactor (saw fuse open, saw contactor pole open); a leg lost before them is an electrician's or the utility's",
 		Work:        "leg, phase, electrician, utility, breaker",
 		Source:      commonPractice,
 	},
@@ -367,5 +367,24 @@ var phaseCauses = []Cause{
 		Fix:         "tighten and clean the joints of the legs; what is unbalanced at the service is an electrician's or the utility's",
 		Work:        "leg, phase, electrician, utility, joint, terminal",
 		Source:      "NEMA MG 1: largest deviation from the average by the average; at most 5 % (from memory)",
+	},
+	{
+		Code: "wrong-rotation", Name: "two legs swapped: it turns the wrong way",
+		ShownBy:  []string{"turns-wrong-way"},
+		Predicts: []string{"after-wiring", "noisy", "amps-low", "pressures-level", "does-not-cool", "cools-slowly", "runs-all-the-time", "split-small", "will-not-reach", "condenser-cold"},
+		Contradicts: []string{"one-phase", "rotation-right", "hums", "silent", "phase-lost", "leg-lost", "amps-none", "amps-locked-rotor", "amps-high", "suction-low", "frost-even", "frost-heavy",
+			"pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-iced"},
+		Fix:    "power off, locked out and proved dead, swap two of the three legs, by who is licensed to; then read amps and pressures again",
+		Work:   "swap leg, swap phase, swap two, swapped, rotation",
+		Note:   "a scroll that turns the wrong way is loud, draws little on every leg and raises hardly any pressure, often after work on the wiring or by the utility",
+		Source: commonPractice,
+		Own: &Own{
+			Seen: `
+				turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped | it turns the wrong way, or its legs come in the wrong order | rotation-right
+				rotation-right | rotation right, phase rotation right, phase sequence right, turns right way | its legs come in the order in which it turns the right way |
+				after-wiring | after wiring work, after utility work, after panel work | the trouble began after work on the wiring or by the utility |`,
+			Test: Test{Code: "rotation", Name: "order of the legs with a phase rotation meter, or two legs swapped with the power off by who is licensed to, then amps and pressures", How: "saw rotation right",
+				Outcomes: []string{"rotation-right", "turns-wrong-way"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded, On: []string{"three-phase", "ac-warm", "no-cool"}},
+		},
 	},
 }

@@ -106,7 +106,7 @@ var complaints = []Complaint{
 		Cured: []string{"split-sound"},
 		Causes: []string{"winding-grounded", "set-not-cooling", "compressor-off", "coil-dirty", "coil-iced", "condenser-dirty", "blower-failed", "blower-unfed",
 			"selector-open", "control-not-calling", "sensor-cold", "connection-weak", "supply-weak", "run-cap-failed", "overload-hot", "overload-failed", "protector-hot", "protector-failed",
-			"winding-open", "winding-shorted", "compressor-seized", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"},
+			"winding-open", "winding-shorted", "compressor-seized", "wrong-rotation", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"},
 		Need: []Need{needStart, {"fan seen", []string{"blower-runs", "blower-stopped"}}, {"filter and coils", []string{"airflow-clear", "airflow-blocked"}},
 			{"air it takes in and gives out", []string{"split-sound", "split-small", "split-large"}}, needAmps, needEarth},
 	},
@@ -207,7 +207,7 @@ var complaints = []Complaint{
 		Signs: []string{"leg-lost", "phase-lost"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "load-jammed",
-			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized"},
+			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},
 		Need: []Need{{"volts of the three legs at the machine", []string{"legs-sound", "legs-unbalanced", "leg-lost"}}, needWindings, needCase, needStart, needAmps},
 	},
 	{
@@ -241,7 +241,7 @@ var complaints = []Complaint{
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",
-			"gasket-leaks", "sensor-cold", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
+			"gasket-leaks", "sensor-cold", "wrong-rotation", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"}, defrostCauses...),
 		Need: []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
 	},
 	{

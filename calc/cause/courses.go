@@ -73,6 +73,10 @@ var courses = []Course{
 		On: []string{"trips-breaker"}, Tests: []string{"unplugged", "plug-pins", "case-ohms"}, Source: commonPractice,
 	},
 	{
+		// Legs that were worked on may be swapped.
+		On: []string{"three-phase", "ac-warm"}, When: []string{"after-wiring"}, Tests: []string{"case-ohms", "rotation"}, Source: commonPractice,
+	},
+	{
 		// What hums or clicks is set right already, and is opened; what is silent may
 		// be set wrong.
 		On: []string{"ac-warm"}, When: []string{"hums"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,

@@ -123,6 +123,7 @@ blower-volts-absent | | the fan motor gets no volts although it should run | blo
 split-sound | | the air leaves as much colder as it should | split-small split-large does-not-cool
 split-small | | the air leaves hardly colder than it came | split-large
 split-large | | the air leaves far colder than it came: there is too little of it |
+one-phase | | the machine is on one phase |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost
 phases-unbalanced | | the volts of the supply's legs are unbalanced | phase-lost
 phase-lost | | a leg of the supply is lost |

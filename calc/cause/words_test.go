@@ -32,7 +32,7 @@ func TestFindFinding(t *testing.T) {
 		// What limits a good finding leaves nothing of it; a bad one stays.
 		{"starts sometimes", "", ""},
 		{"starts after 3 tries", "", ""},
-		{"runs backwards", "", ""},
+		{"runs backwards", "turns-wrong-way", "runs backwards"},
 		{"comp runs 2 min then off on overload", "", ""},
 		{"cools down to 45F only", "", ""},
 		{"cools down slowly", "cools-slowly", "cools down slowly"},

@@ -100,12 +100,13 @@ func stricterRunTolerances(in RunCapIn, applied float64) []string {
 }
 
 // StartCapIn is a start capacitor read in µF and marked with a range, such
-// as 88–108. High may be 0 when one value is marked: the range is then the
-// value to 20 % above it.
+// as 88–108. High may be 0 when one value is marked: the range is then that
+// within the tolerance on the can, or the value to 20 % above it.
 type StartCapIn struct {
 	Name      string
 	Measured  measure.Value
 	Low, High float64
+	Tolerance float64 // percent beside one marked value, 0 when none is marked
 }
 
 // StartCap judges a start capacitor against its marked range.
@@ -116,10 +117,18 @@ func StartCap(in StartCapIn) verdict.Verdict {
 		return undecided("start-cap", subject, "the marked range in µF is needed to judge it", in.Measured)
 	}
 	w := window{in.Low, in.High}
-	if in.High <= 0 {
+	switch {
+	case in.High > 0:
+	case in.Tolerance > 0:
+		w, source = around(in.Low, in.Tolerance), "±"+num(in.Tolerance)+" % marked on the can"
+	default:
 		w.hi, source = in.Low*formula.StartSpread, "EIA-463, −0/+20 % of the marked minimum (from memory)"
 	}
 	out := begin(subject, in.Measured, w, "µF", source)
+	if in.High <= 0 {
+		said, _, _ := strings.Cut(source, " of ")
+		out.Limit += ", " + said
+	}
 	out.Caution = []string{caution.ProveDead, caution.Capacitor}
 	if in.Measured.Over {
 		out.Word = verdict.CannotTell
@@ -142,8 +151,8 @@ func StartCap(in StartCapIn) verdict.Verdict {
 		out.Text = x + " is within the marked range"
 	}
 	out.Fact = []string{capFact(StartKind, out.Word)}
-	if in.Measured.Hi < in.Low*openShare {
-		out.Text = x + " where " + quantity(in.Low, "µF") + " or more is marked: open"
+	if in.Measured.Hi < w.lo*openShare {
+		out.Text = x + " where " + quantity(w.lo, "µF") + " or more is marked: open"
 		out.Fact = append(out.Fact, "start-cap-open")
 	}
 	return out
@@ -252,6 +261,12 @@ func undecided(part, subject, text string, vs ...measure.Value) verdict.Verdict 
 	out := cannot(subject, text, vs...)
 	out.Fact = []string{fact(part, out.Word)}
 	return out
+}
+
+// NotHere is the verdict on what was read as a part that the appliance does not
+// have, or whose like this package does not judge.
+func NotHere(subject, why string, v measure.Value) verdict.Verdict {
+	return cannot(subject, why, v)
 }
 
 // cannot is the verdict when something needed is missing.

@@ -79,6 +79,22 @@ func TestStartCap(t *testing.T) {
 			t.Errorf("%s: source %q", c.name, got.Source)
 		}
 	}
+	// A tolerance on the can beats the standard's default: common practice.
+	for _, c := range []struct {
+		x     float64
+		word  verdict.Word
+		limit string
+	}{
+		{55, verdict.Sound, "54 to 66 µF, ±10 % marked on the can"}, {70, verdict.Suspect, "54 to 66 µF, ±10 % marked on the can"},
+		{52, verdict.Failed, "54 to 66 µF, ±10 % marked on the can"}, {65.9, verdict.CannotTell, "54 to 66 µF, ±10 % marked on the can"},
+	} {
+		if got := StartCap(StartCapIn{Measured: within(c.x, 0.9), Low: 60, Tolerance: 10}); got.Word != c.word || got.Limit != c.limit {
+			t.Errorf("%v µF of 60 ±10 %%: %s, limit %q", c.x, got.Word, got.Limit)
+		}
+	}
+	if got := StartCap(StartCapIn{Measured: within(55, 0.9), Low: 60}); got.Word != verdict.Failed || got.Limit != "60 to 72 µF, EIA-463, −0/+20 %" {
+		t.Errorf("no tolerance: %s, limit %q", got.Word, got.Limit)
+	}
 	check(t, "open", StartCap(StartCapIn{Measured: within(0.3, 0.3), Low: 88, High: 108}), verdict.Failed,
 		"start-cap-failed", "start-cap-open")
 	check(t, "range reversed", StartCap(StartCapIn{Measured: within(97, 1), Low: 108, High: 88}), verdict.CannotTell, "start-cap-undecided")

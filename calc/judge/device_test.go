@@ -71,11 +71,12 @@ func TestRelayIsSoundOnlyAsAWhole(t *testing.T) {
 	coil, low, ol := within(0.6, 0.3), within(0.2, 0.3), measure.Open(8)
 	got := CurrentRelayWhole("K1", coil, ol, low)
 	check(t, "current relay", got, verdict.Sound, "start-device-sound")
-	if !slices.Equal(got.Entries, []int{7, 8, 7}) {
+	if !slices.Equal(got.Entries, []int{7, 8}) {
 		t.Errorf("entries %v", got.Entries)
 	}
 	check(t, "welded", CurrentRelayWhole("K1", coil, low, low), verdict.Failed, "start-device-failed")
-	check(t, "potential relay", PotentialRelayWhole("K1", within(5200, 60), low), verdict.Sound, "start-device-sound")
+	// At rest: whether it picks up no ohm-meter sees (common practice).
+	check(t, "potential relay", PotentialRelayWhole("K1", within(5200, 60), low), verdict.Sound, "start-device-undecided")
 	check(t, "potential relay open", PotentialRelayWhole("K1", within(5200, 60), ol), verdict.Failed, "start-device-failed")
 }
 

@@ -52,7 +52,7 @@ func Earth(in EarthIn) verdict.Verdict {
 			out.Also = append(out.Also, "a test at 10 A or more would prove that it carries a fault current")
 		}
 	case w.place(in.Ohms) == above:
-		out.Word = verdict.Suspect
+		out.Word, out.Fact = verdict.Suspect, []string{"earth-undecided"}
 		out.Text = ohms(in.Ohms.X) + " is over the limit: take off the probes' ohms, clean the points, or test at 10 A"
 	default:
 		out.Word, out.Fact = verdict.CannotTell, []string{"earth-undecided"}

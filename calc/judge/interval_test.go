@@ -158,9 +158,18 @@ func judgements(t testing.TB) []judgement {
 		judgement{"running pressures", []float64{10, 40}, func(v []measure.Value) verdict.Verdict {
 			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1]})
 		}},
+		judgement{"pressures of a freezer", []float64{2, 120}, func(v []measure.Value) verdict.Verdict {
+			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1], Air: measure.Exact(24), Gas: "R-134a", AirName: "room", For: Freezes})
+		}},
+		judgement{"pressures of an air conditioner", []float64{118, 365}, func(v []measure.Value) verdict.Verdict {
+			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1], Air: measure.Exact(35), Gas: "R-410A", AirName: "outdoor", For: CoolsAir})
+		}},
 		judgement{"pressure at rest", []float64{35, 25}, func(v []measure.Value) verdict.Verdict {
 			return AtRest(AtRestIn{PSI: v[0], Celsius: v[1], Gas: "R-600a"})
 		}})
+	one("start capacitor with a tolerance", 60, func(v measure.Value) verdict.Verdict {
+		return StartCap(StartCapIn{Measured: v, Low: 60, Tolerance: 10})
+	})
 	return out
 }
 
@@ -169,7 +178,7 @@ func judgements(t testing.TB) []judgement {
 var unbounded = map[string]string{
 	"CapOhms": "judges how readings follow each other", "CurrentRelayWhole": "joins three verdicts",
 	"PotentialRelayWhole": "joins two verdicts", "OnWrongRange": "softens a verdict", "WrongRange": "judges digits", "RelayCoil": "judges open or not",
-	"Igniter": "judges open or not",
+	"Igniter": "judges open or not", "NotHere": "judges nothing",
 }
 
 // A judge that is added is held to the bounds too, or says above why not.

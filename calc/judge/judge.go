@@ -38,7 +38,9 @@ type window struct{ lo, hi float64 }
 
 // atLeast is the window without an upper end, atMost that without a lower.
 func atLeast(lo float64) window { return window{lo, math.Inf(1)} }
-func atMost(hi float64) window  { return window{math.Inf(-1), hi} }
+
+//go:noinline
+func atMost(hi float64) window { return window{math.Inf(-1), hi} }
 
 // around is the window of tol percent on either side of x.
 func around(x, tol float64) window {
@@ -87,6 +89,8 @@ func (w window) margin(v measure.Value) (float64, bool) {
 }
 
 // word applies the rule of the package to a hard limit.
+//
+//go:noinline
 func (w window) word(v measure.Value) verdict.Word {
 	switch w.place(v) {
 	case inside:

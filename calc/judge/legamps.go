@@ -19,6 +19,9 @@ type LegAmpsIn struct {
 const (
 	noLeg     = 0.1
 	mostApart = 10.0
+	// farUnder is the share of the plate below which a motor of three legs carries
+	// hardly any load.
+	farUnder = 0.5
 )
 
 // LegAmps judges the currents of a motor's legs together: whether it runs on two
@@ -53,6 +56,10 @@ func LegAmps(in LegAmpsIn) verdict.Verdict {
 	}
 	if len(in.Legs) < 3 {
 		return out
+	}
+	if out.Word == verdict.Sound && top.Hi < farUnder*in.Plate {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = quantity(top.X, "A") + " is far under the plate of " + quantity(in.Plate, "A") + ": little load, a weak pump, or it turns the wrong way"
 	}
 	u := unbalance([3]measure.Value(in.Legs))
 	apart := num(tenth(u.X)) + " % apart round " + quantity(mean(in.Legs), "A")

@@ -71,9 +71,10 @@ func Phases(in PhasesIn) verdict.Verdict {
 	case len(lost) > 0:
 		out.Word, out.Fact, out.Source = verdict.Failed, []string{part + "-lost"}, commonPractice
 		out.Limit, out.Judged = "", false
-		out.Text = "a leg is lost"
+		const off = ": keep it off, on two legs it burns out"
+		out.Text = "a leg is lost" + off
 		if len(lost) == 2 { // the pair between the two legs that are there leaves it out
-			out.Text = "leg " + in.Names[3-lost[0]-lost[1]] + " is lost"
+			out.Text = "leg " + in.Names[3-lost[0]-lost[1]] + " is lost" + off
 		}
 	default:
 		out.Word, out.Text = atMost(mostUnbalance).word(u), x

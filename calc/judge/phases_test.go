@@ -31,8 +31,8 @@ func TestPhases(t *testing.T) {
 	}{
 		{"balanced", false, 231, 229, 232, 0.8, verdict.Sound, []string{"phases-sound"}, ""},
 		{"a modest meter still sees 5 %", true, 231, 229, 232, 5.3, verdict.Sound, []string{"legs-sound"}, ""},
-		{"lost at the machine", true, 231, 118, 117, 5, verdict.Failed, []string{"leg-lost"}, "leg T3 is lost"},
-		{"lost at the supply, nothing on two pairs", false, 0.5, 0.5, 231, 1, verdict.Failed, []string{"phase-lost"}, "leg T2 is lost"},
+		{"lost at the machine", true, 231, 118, 117, 5, verdict.Failed, []string{"leg-lost"}, "leg T3 is lost: keep it off, on two legs it burns out"},
+		{"lost at the supply, nothing on two pairs", false, 0.5, 0.5, 231, 1, verdict.Failed, []string{"phase-lost"}, "leg T2 is lost: keep it off, on two legs it burns out"},
 		{"unbalanced", false, 240, 220, 215, 0.5, verdict.Failed, []string{"phases-unbalanced"}, ""},
 		{"too near", true, 240, 225, 222, 3, verdict.CannotTell, nil, ""},
 		{"all dead", true, 0.1, 0.2, 0.1, 0.1, verdict.CannotTell, []string{"control-not-calling"}, "no volts on any leg"},

@@ -28,17 +28,66 @@ const (
 	goneShare = 0.1
 )
 
+// zone parts what a temperature is: low under low, usual from from to to, high
+// over high. Between them it cannot be told.
+type zone struct{ low, from, to, high float64 }
+
+// Where a sound system condenses, in kelvin above the air round its condenser,
+// and boils, in °C: an air conditioner above freezing, a household freezer some
+// kelvin below its compartment (common practice).
+var (
+	condensesAbove = zone{3, 6, 20, 23}
+	boilsCooling   = zone{0, 2, 10, 13}
+	boilsFreezing  = zone{-33, -30, -12, -5}
+)
+
+// place is 0 for low, 1 for usual, 2 for high, and -1 where it cannot be told.
+func (z zone) place(v measure.Value) int {
+	switch {
+	case v.Hi < z.low:
+		return 0
+	case v.Lo > z.high:
+		return 2
+	case v.Lo >= z.from && v.Hi <= z.to:
+		return 1
+	}
+	return -1
+}
+
+// leads are what both sides lead to, by the place of the suction and of the
+// discharge (common practice).
+var leads = [3][3]string{
+	{"little charge or a restriction", "a restriction, little charge, or little air over the evaporator", "a restriction beside a condenser short of air"},
+	{"a light load, little charge or a weak pump", "", "a condenser short of air, too much charge, or another gas in it"},
+	{"a weak pump, or it has just started", "a large load or too much charge", "a condenser short of air, too much charge, another gas in it, or a large load"},
+}
+
+var sideWords = []string{"low", "as usual", "high"}
+
 const handleGas = "taken by a person certified for the refrigerant"
+
+// Evaporator is what a machine cools with its evaporator.
+type Evaporator string
+
+// The evaporators that Pumping knows; the empty one is of another use.
+const (
+	CoolsAir Evaporator = "air of rooms"
+	Freezes  Evaporator = "food"
+)
 
 // PumpingIn is the gauge pressure in psi on both sides of a compressor, read
 // while it runs.
 type PumpingIn struct {
 	Suction, Discharge measure.Value
-	Gas                string // refrigerant of the plate, "" when not known
+	Gas                string        // refrigerant of the plate, "" when not known
+	Air                measure.Value // round the condenser, °C
+	AirName            string        // of the place where it is read
+	For                Evaporator
 }
 
-// Pumping judges whether a running compressor raises the pressure. That it
-// does says nothing of whether it does so enough.
+// Pumping judges the pressures of a running compressor. Their ratio says that it
+// pumps and no more; where the gas condenses and boils says whether charge, flow
+// and air are what they should be.
 func Pumping(in PumpingIn) verdict.Verdict {
 	const subject = "pressures while it runs"
 	if in.Suction.Over || in.Discharge.Over || in.Suction.Lo <= -airPSI {
@@ -52,19 +101,91 @@ func Pumping(in PumpingIn) verdict.Verdict {
 	out.Entries = entries(s, d)
 	out.Caution = []string{caution.SealedSystem, caution.HotMoving}
 	says := fmt.Sprintf("%s and %s, absolute 1 to %s", quantity(s.X, "psi"), quantity(d.X, "psi"), num(math.Round(ratio.X*10)/10))
-	switch out.Word = w.advisoryWord(ratio); out.Word {
-	case verdict.Sound:
-		out.Text, out.Fact = says+": it pumps; whether enough, frost and timed temperatures tell", []string{"pressures-apart"}
-	case verdict.Suspect:
-		out.Text, out.Fact = says+": it does not pump, or had run too short a time, or is not running", []string{"pressures-level"}
+	switch w.place(ratio) {
+	case inside:
+		return in.sides(out, says+": it pumps; ")
+	case below:
+		out.Word, out.Text, out.Fact = verdict.Suspect, says+": it does not pump, or had run too short a time, or is not running", []string{"pressures-level"}
 	default:
-		out.Text = says + ": too near to say; let it run ten minutes and read again on finer gauges"
-	}
-	if t, ok := formula.SaturationCelsius(in.Gas, s.X); ok {
-		out.Also = append(out.Also, fmt.Sprintf("%s boils at %s °C at this suction pressure; no space can get colder than that (%s)",
-			in.Gas, num(math.Round(t*10)/10), formula.SaturationSource(in.Gas)))
+		near := says + ": too near to say; let it run ten minutes and read again on finer gauges"
+		// Where it would be suspect if it pumped too, it is.
+		if it := in.sides(out, ""); it.Word == verdict.Suspect {
+			it.Text, it.Fact = near, it.Fact[1:]
+			return it
+		}
+		out.Word, out.Text = verdict.CannotTell, near
 	}
 	return out
+}
+
+// sides judges both pressures of a compressor that pumps by where the gas
+// condenses and boils.
+func (in PumpingIn) sides(out verdict.Verdict, says string) verdict.Verdict {
+	out.Word, out.Fact = verdict.CannotTell, []string{"pressures-apart"}
+	out.Limit, out.Judged, out.Margin = "", false, 0
+	out.Text = says + "whether enough, frost and timed temperatures tell"
+	boils, okS := boiling(in.Gas, in.Suction)
+	condenses, okD := boiling(in.Gas, in.Discharge)
+	if !okS || !okD {
+		return out
+	}
+	out.Source = formula.SaturationSource(in.Gas) + "; " + commonPractice + ", " + handleGas
+	at := fmt.Sprintf("%s boils at %s °C and condenses at %s °C", in.Gas, num(tenth(boils.X)), num(tenth(condenses.X)))
+	z, low, high := boilsFreezing, -1, -1
+	if in.For == CoolsAir {
+		z = boilsCooling
+	}
+	if in.Air.Over {
+		out.Also = []string{at}
+		if in.For != "" {
+			out.Text = says + "now the air round the condenser: temp " + in.AirName + " …"
+		}
+	} else {
+		above := measure.Value{X: condenses.X - in.Air.X, Lo: condenses.Lo - in.Air.Hi, Hi: condenses.Hi - in.Air.Lo}
+		high = condensesAbove.place(above)
+		beside := "above"
+		if above.X < 0 {
+			beside = "below"
+		}
+		out.Also = []string{fmt.Sprintf("%s, %s K %s the air (%s)", at, num(tenth(math.Abs(above.X))), beside, in.AirName)}
+		out.Entries = entries(in.Suction, in.Discharge, in.Air)
+	}
+	if in.For == "" {
+		return out
+	}
+	if low = z.place(boils); low == 0 || low == 2 {
+		out.Fact = append(out.Fact, "suction-"+sideWords[low])
+	}
+	switch {
+	case low == 1 && high == 1:
+		out.Word, out.Text, out.Fact = verdict.Sound, says+"both sides as usual", append(out.Fact, "suction-normal")
+	case low == 0 || low == 2 || high == 0 || high == 2:
+		out.Word = verdict.Suspect
+		out.Text = fmt.Sprintf("%ssuction %s, discharge %s", says, sideWord(low), sideWord(high))
+		if low >= 0 && high >= 0 {
+			out.Also = append(out.Also, fmt.Sprintf("that leads to %s (an inference by %s)", leads[low][high], commonPractice))
+		}
+	}
+	return out
+}
+
+func sideWord(place int) string {
+	if place < 0 {
+		return "not to be told"
+	}
+	return sideWords[place]
+}
+
+// boiling is the temperature in °C at which a gas boils or condenses at a gauge
+// pressure, false outside its table.
+func boiling(gas string, psi measure.Value) (measure.Value, bool) {
+	x, ok := formula.SaturationCelsius(gas, psi.X)
+	if psi.Lo == psi.Hi {
+		return measure.Exact(x), ok
+	}
+	lo, okLo := formula.SaturationCelsius(gas, psi.Lo)
+	hi, okHi := formula.SaturationCelsius(gas, psi.Hi)
+	return measure.Value{X: x, Lo: lo, Hi: hi}, ok && okLo && okHi
 }
 
 // AtRestIn is the gauge pressure in psi of a system that has stood until it

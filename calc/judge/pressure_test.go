@@ -35,24 +35,40 @@ func TestAtRest(t *testing.T) {
 }
 
 // Suction -6 and discharge 70 psi gauge are of an R-600a system at work
-// (saturation at -25 °C and 47 °C, Bücker & Wagner 2006).
+// (saturation at -25 °C and 47 °C, Bücker & Wagner 2006). R-134a at 60 psi
+// saturates at 62 °F and at -8 psi at -43 °C (Tillner-Roth & Baehr 1994); R-410A at
+// 55 and 210 psi at -15 and 22 °C, at 118 and 365 at 4.5 and 43 °C (Lemmon 2003).
+// What is usual of condensing and boiling is common practice.
 func TestPumping(t *testing.T) {
+	room, hot, none := measure.Within(23.9, 1), measure.Within(35, 1), measure.Open(0)
+	of := func(s, d measure.Value, gas string, air measure.Value, use Evaporator) PumpingIn {
+		return PumpingIn{Suction: s, Discharge: d, Gas: gas, Air: air, AirName: "room", For: use}
+	}
 	for _, c := range []struct {
 		name  string
 		in    PumpingIn
 		word  verdict.Word
 		facts []string
+		says  string
 	}{
-		{"at work", PumpingIn{within(-6, 0.4), within(70, 1), "R-600a"}, verdict.Sound, []string{"pressures-apart"}},
-		{"level", PumpingIn{within(30, 1), within(31, 1), "R-600a"}, verdict.Suspect, []string{"pressures-level"}},
-		{"near the limit", PumpingIn{within(10, 1), within(35, 2), ""}, verdict.CannotTell, nil},
-		{"one side only", PumpingIn{within(10, 1), measure.Open(0), ""}, verdict.CannotTell, nil},
-		{"deeper than a vacuum", PumpingIn{within(-15, 1), within(35, 2), ""}, verdict.CannotTell, nil},
+		{"at work", of(within(-6, 0.4), within(70, 1), "R-600a", measure.Within(30, 1), Freezes), verdict.Sound, []string{"pressures-apart", "suction-normal"}, "as usual"},
+		{"at work, the gas not known", of(within(-6, 0.4), within(70, 1), "", room, Freezes), verdict.CannotTell, []string{"pressures-apart"}, "it pumps"},
+		{"at work, the room not known", of(within(-6, 0.4), within(70, 1), "R-600a", none, Freezes), verdict.CannotTell, []string{"pressures-apart"}, "temp room"},
+		{"starved", of(within(-8, 3.1), within(60, 3.6), "R-134a", room, Freezes), verdict.Suspect, []string{"pressures-apart", "suction-low"}, "7.2 K below the air (room); that leads to little charge or a restriction"},
+		{"an air conditioner starved", of(within(55, 3.6), within(210, 5), "R-410A", hot, CoolsAir), verdict.Suspect, []string{"pressures-apart", "suction-low"}, "suction low, discharge low"},
+		{"an air conditioner, both high", of(within(170, 4.7), within(560, 8.6), "R-410A", hot, CoolsAir), verdict.Suspect, []string{"pressures-apart", "suction-high"}, "suction high, discharge high; R-410A"},
+		{"an air conditioner at work", of(within(118, 2), within(365, 5), "R-410A", hot, CoolsAir), verdict.Sound, []string{"pressures-apart", "suction-normal"}, "both sides as usual"},
+		{"of another use", of(within(55, 3.6), within(210, 5), "R-410A", hot, ""), verdict.CannotTell, []string{"pressures-apart"}, "12.4 K below the air"},
+		{"suction alone is low", of(within(-10, 1), within(110, 2), "R-134a", room, Freezes), verdict.Suspect, []string{"pressures-apart", "suction-low"}, "that leads to a restriction"},
+		{"level", of(within(30, 1), within(31, 1), "R-600a", room, Freezes), verdict.Suspect, []string{"pressures-level"}, "does not pump"},
+		{"near the limit", of(within(10, 1), within(35, 2), "", none, ""), verdict.CannotTell, nil, ""},
+		{"one side only", of(within(10, 1), measure.Open(0), "", none, ""), verdict.CannotTell, nil, ""},
+		{"deeper than a vacuum", of(within(-15, 1), within(35, 2), "", none, ""), verdict.CannotTell, nil, ""},
 	} {
-		check(t, c.name, Pumping(c.in), c.word, c.facts...)
-	}
-	got := Pumping(PumpingIn{within(2, 0.4), within(70, 1), "R-600a"})
-	if len(got.Also) != 1 || !strings.Contains(got.Also[0], "R-600a boils at -8.") { // 115 kPa: -8.2 °C
-		t.Errorf("also %q", got.Also)
+		got := Pumping(c.in)
+		check(t, c.name, got, c.word, c.facts...)
+		if says := got.Text + "; " + strings.Join(got.Also, "; "); !strings.Contains(says, c.says) {
+			t.Errorf("%s: %s", c.name, says)
+		}
 	}
 }

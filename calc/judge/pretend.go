@@ -59,4 +59,5 @@ func inverse(curve func(float64) (float64, bool), ohms, cold, warm float64) (flo
 	return (cold + warm) / 2, true
 }
 
+//go:noinline
 func tenth(x float64) float64 { return math.Round(x*10) / 10 }

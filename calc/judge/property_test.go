@@ -64,7 +64,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Earth(EarthIn{Part: "cabinet", Ohms: draw(r, 0.2), WithCord: r.IntN(2) == 0, TestAmps: pick(0, 10, 25)}),
 		Plug(draw(r, 2)),
 		Feed(FeedIn{Place: "comp", Volts: draw(r, 60), Rated: pick(0, 115), Called: r.IntN(2) == 0, Fed: "control-calling", Unfed: "control-not-calling"}),
-		Pumping(PumpingIn{Suction: draw(r, 5), Discharge: draw(r, 60), Gas: "R-600a"}),
+		Pumping(PumpingIn{Suction: draw(r, 5), Discharge: draw(r, 60), Gas: "R-600a", Air: measure.Within(20+20*r.Float64(), 1), AirName: "room", For: []Evaporator{"", CoolsAir, Freezes}[r.IntN(3)]}),
 		AtRest(AtRestIn{PSI: draw(r, 36), Celsius: measure.Within(40*r.Float64(), r.Float64()), Gas: []string{"", "R-600a", "R600a", "R-404A"}[r.IntN(4)]}),
 		TemperatureTarget([]Space{FreshFood, Freezer}[r.IntN(2)], measure.Within(60*r.Float64()-30, r.Float64())),
 	}
@@ -138,7 +138,7 @@ const vocabulary = `sensor-reads-cold sensor-reads-warm insulation-sound insulat
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open
 	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target
 	plug-to-plug-sound plug-to-plug-shorted control-calling control-not-calling
-	pressures-apart pressures-level standing-pressure-sound standing-pressure-high standing-pressure-none
+	pressures-apart pressures-level suction-low suction-normal suction-high standing-pressure-sound standing-pressure-high standing-pressure-none
 	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided
 	heater-undecided heater-insulation-undecided heater-insulation-suspect speed-switch-closed speed-switch-open speed-switch-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
 	cord-undecided sensor-undecided earth-undecided`

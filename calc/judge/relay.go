@@ -2,6 +2,7 @@ package judge
 
 import (
 	"math"
+	"slices"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
@@ -111,11 +112,18 @@ func CurrentRelayWhole(name string, coil, upright, inverted measure.Value) verdi
 		CurrentRelay(RelayIn{name, Inverted, inverted}))
 }
 
-// PotentialRelayWhole joins the two readings of a potential relay.
+// PotentialRelayWhole joins the two readings of a potential relay at rest. They
+// condemn it and cannot clear it: whether it picks up, and at which volts, no
+// ohm-meter sees (common practice).
 func PotentialRelayWhole(name string, coil, rest measure.Value) verdict.Verdict {
-	return whole(named("potential relay", name),
+	out := whole(named("potential relay", name)+" at rest",
 		PotentialRelay(RelayIn{name, Coil, coil}),
 		PotentialRelay(RelayIn{name, Contact, rest}))
+	if out.Word == verdict.Sound {
+		out.Text += "; whether it picks up is not tested"
+		out.Fact = deviceFact(verdict.CannotTell)
+	}
+	return out
 }
 
 // whole takes the worst of the parts and is sound when every part is.
@@ -128,7 +136,8 @@ func whole(subject string, parts ...verdict.Verdict) verdict.Verdict {
 			worst = p
 		}
 	}
-	worst.Subject, worst.Entries = subject, seen
+	slices.Sort(seen)
+	worst.Subject, worst.Entries = subject, slices.Compact(seen)
 	worst.Fact = deviceFact(worst.Word)
 	if worst.Word == verdict.Sound {
 		worst.Text, worst.Limit = "coil and contact read as they must at rest", ""

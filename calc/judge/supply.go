@@ -72,6 +72,10 @@ func Supply(in SupplyIn) verdict.Verdict {
 	if in.Volts.Over {
 		return cannot(subject, "over the meter's range: take a higher one and read again", in.Volts)
 	}
+	if in.Nominal <= 0 && in.Volts.Hi < LegNominal*absentShare {
+		return verdict.Verdict{Subject: subject, Word: verdict.Failed, Text: "no supply: " + quantity(in.Volts.X, "V") + " is dead by any plate",
+			Fact: []string{"supply-absent"}, Source: commonPractice, Caution: []string{caution.MainsLive}, Entries: entries(in.Volts)}
+	}
 	if in.Nominal <= 0 {
 		return cannot(subject, "the plate's volts are needed to judge it: plate volts …", in.Volts)
 	}

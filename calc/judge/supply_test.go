@@ -50,6 +50,8 @@ func TestSupply(t *testing.T) {
 		{"near the limit", 108.9, 1.4, 120, "", verdict.CannotTell, []string{"supply-undecided"}, "2011"},
 		{"plate of 115", 118, 1.5, 115, "", verdict.Sound, []string{"supply-sound"}, "MG 1"},
 		{"230", 212, 2.4, 230, "", verdict.Sound, []string{"supply-sound"}, "60038"},
+		{"0 V without a plate: dead by any (common practice)", 0, 3, 0, "", verdict.Failed, []string{"supply-absent"}, "common practice"},
+		{"20 V without a plate", 20, 3, 0, "", verdict.CannotTell, nil, ""},
 		{"edition of another system", 230, 2.6, 230, "illinois", verdict.CannotTell, nil, ""},
 	} {
 		got := Supply(SupplyIn{Place: "line", Volts: within(c.v, c.half), Nominal: c.nominal, Edition: c.edition})

@@ -69,6 +69,8 @@ func (p *part) nearZeros() {
 }
 
 // lead is the pin that stands for a node: never the protector's own lead.
+//
+//go:noinline
 func (p *part) lead(node []int) int {
 	for _, i := range node {
 		if r := p.m.role[p.t.pins[i]]; r != "" && r != Protector {
@@ -170,6 +172,7 @@ func (p *part) three() {
 	in.Leads = 0
 	inferThree(sub, m, in, &r)
 	p.out.State, p.out.Settled, p.out.Gap, p.out.Conflicts = r.State, r.Settled, r.Gap, r.Conflicts
+	p.out.Disputed = r.Disputed
 	p.out.Windings = append(r.Windings, p.out.Windings...)
 	p.out.Notes = append(r.Notes, p.out.Notes...)
 	p.out.fact(r.Facts...)

@@ -78,6 +78,8 @@ func (p *part) load(leadUp float64) {
 }
 
 // name is the pin of a node in search order.
+//
+//go:noinline
 func (p *part) name(k int) string {
 	if p.nodes[k] == nil {
 		return "joint"

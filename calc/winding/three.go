@@ -130,8 +130,10 @@ func (x three) complete() {
 	x.conflicts(ranked, topology, order)
 	switch {
 	case !topology:
-		res.State = DoesNotAddUp
-		res.fact(FactDoNotAddUp)
+		res.State, res.Disputed = DoesNotAddUp, !g.Beyond
+		if g.Beyond {
+			res.fact(FactDoNotAddUp)
+		}
 		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1],
 			"Readings: "+x.others(func(int, int) bool { return true })+".")
 		return

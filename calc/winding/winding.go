@@ -212,6 +212,7 @@ type Result struct {
 	Gap         *Gap    // nil unless three pairs were read
 	Sheet       BySheet // what a sheet adds to roles that are not settled
 	Repeats     []Repeat
+	Disputed    bool // the readings add up, and make another pin common than the marking
 	Conflicts   []string
 	Facts       []string
 	Cautions    []string // codes of calc/caution
@@ -221,7 +222,9 @@ type Result struct {
 func (r *Result) note(s ...string) { r.Notes = append(r.Notes, s...) }
 
 //go:noinline
-func (r *Result) fact(s ...string)    { r.Facts = once(r.Facts, s) }
+func (r *Result) fact(s ...string) { r.Facts = once(r.Facts, s) }
+
+//go:noinline
 func (r *Result) caution(s ...string) { r.Cautions = once(r.Cautions, s) }
 
 // once appends the codes that are not there yet.

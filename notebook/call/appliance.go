@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/notebook/said"
@@ -16,6 +17,16 @@ func (c *Call) appliance() *said.Appliance {
 		c.is = said.ApplianceOf(unit, fault)
 	}
 	return c.is
+}
+
+// highVolts are the parts of the high-voltage side of a microwave oven.
+var highVolts = []string{"secondary", "primary", "magnetron", "filament", "transformer", "diode", "doubler", "hv", "high-voltage"}
+
+// ofHighVolts tells a reading on that side, of which nothing is judged here.
+func (c *Call) ofHighVolts(r *reading) bool {
+	return c.appliance().HighVolts && slices.ContainsFunc(highVolts, func(w string) bool {
+		return strings.HasPrefix(strings.ToLower(r.a), w) || strings.HasPrefix(strings.ToLower(r.b), w)
+	})
 }
 
 // complaint is the code of the complaint weighed.

@@ -41,6 +41,9 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+cmp.Or(e.why, tooClose))
 		}
 	}
+	if m := c.machines[c.mainMachine()]; m != nil && m.result.Disputed {
+		add("Contradiction", disputes+" ("+entryList(c.windingEntries(m.name))+"); settle which pin is common, or strike the one that is wrong")
+	}
 	for _, j := range c.jumps[max(0, len(c.jumps)-mostRenewals):] {
 		if c.alive(j.entry) && c.alive(j.was) && phase(c.repairs(), j.entry) == phase(c.repairs(), j.was) {
 			add("Contradiction", j.text)
@@ -185,6 +188,7 @@ func (c *Call) doubts() []string {
 		}
 	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
+	out = append(out, told(c.verdictsWith("earth-undecided"), true)...)
 	if n := c.undeadTests(); len(n) > 0 {
 		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
 	}
@@ -213,13 +217,19 @@ func (c *Call) missing() []string {
 // that stands in its own words, or is nothing but the form of a record.
 type want struct{ what, asked string }
 
+// wantList gathers them.
+type wantList []want
+
+//go:noinline
+func (l *wantList) add(what, asked string) { *l = append(*l, want{what, asked}) }
+
 // untreatedLead begins what is missing of what was found and not mended.
 const untreatedLead = "work for what was found: "
 
 // wanting lists what is missing, with what asks for it.
 func (c *Call) wanting() []want {
-	var out []want
-	add := func(what, asked string) { out = append(out, want{what, asked}) }
+	var list wantList
+	add := list.add
 	for _, f := range identityFields {
 		if (f.word == "client" || f.word == "unit" || f.word == "fault") && c.last(f.word) == "" {
 			add(f.help+" ("+f.word+")", "")
@@ -264,6 +274,9 @@ func (c *Call) wanting() []want {
 			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.DoesNotAddUp && strings.HasPrefix(n.What, "windings") {
 				n.What += " that add up"
+				if m.result.Disputed {
+					n.What = "which pin is common: " + disputes
+				}
 			}
 			if j := c.judged[supplyKey]; j != nil && among(n.Any, "supply-sound") {
 				n.What += ": " + j.verdict.Text
@@ -292,5 +305,5 @@ func (c *Call) wanting() []want {
 	for _, p := range c.proofMissing() {
 		add("proof: "+p, repaired)
 	}
-	return out
+	return list
 }

@@ -169,6 +169,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
 		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
+	case c.disputed():
+		return "settle which pin is common first: " + disputes + "; look at it again and read the three pairs again, then strike the one that is wrong"
 	case c.gapWide():
 		return "read the three pairs again, contacts clean and leads zeroed: they do not add up, so one of them is wrong and the roles rest on it"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":

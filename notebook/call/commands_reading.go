@@ -130,6 +130,8 @@ func (c *Call) putAtHand() bool {
 }
 
 // pins lists the pins of the machine at hand.
+//
+//go:noinline
 func (c *Call) pins() []string {
 	m := c.machines[c.machineAtHand()]
 	if m == nil {
@@ -237,7 +239,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 				}
 			}
 		}
-		if kind == "" && q.word == "ohm" && r.b == "" {
+		if c.ofHighVolts(r) {
+			reply.add(Ask, r.where()+" is written down; nothing here judges the high-voltage side: it is for who is trained and equipped for it.")
+		} else if kind == "" && q.word == "ohm" && r.b == "" {
 			reply.add(Ask, unknownPart(r))
 		}
 		c.suspectRange(r, reply)
@@ -310,6 +314,9 @@ func (c *Call) addReading(r *reading) {
 		}
 		if r.b == caseName && isSupplyPoint(r.a) && !among(c.pins(), r.a) {
 			r.of = "" // nor is a conductor of the supply
+		}
+		if c.ofHighVolts(r) {
+			r.of = "" // nor a part of another trade
 		}
 	}
 	c.readings = append(c.readings, r)

@@ -410,5 +410,9 @@ func (c *Call) wiring() repair.WireTable {
 			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})
 		}
 	}
-	return repair.Wiring(wires, roles)
+	t := repair.Wiring(wires, roles)
+	if m := c.machines[c.machineAtHand()]; m != nil && m.result.Disputed {
+		t.Problems = append(t.Problems, disputes+": settle which pin is common before this is connected")
+	}
+	return t
 }

@@ -72,6 +72,7 @@ func (c *Call) testsNeeded() []cause.Test {
 	return out
 }
 
+//go:noinline
 func intersects(a, b []string) bool {
 	for _, s := range a {
 		if among(b, s) {

@@ -37,6 +37,19 @@ func (c *condition) put(word string) {
 	}
 }
 
+// positions are the conditions of a contact that conducts in one of them.
+var positions = []string{"inverted", "open", "closed"}
+
+// state is the position in which a contact was read, "" as it stands.
+func (c condition) state() string {
+	for _, w := range positions {
+		if c.is(w) {
+			return w
+		}
+	}
+	return ""
+}
+
 //go:noinline
 func (c condition) is(word string) bool { return among(c.words, word) }
 

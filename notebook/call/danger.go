@@ -169,6 +169,9 @@ func (c *Call) defeated() []said.Guard {
 // is in doubt.
 func (c *Call) stateWords(of string) string {
 	s := windingState(c.machines[of].result.State)
+	if c.machines[of].result.Disputed {
+		s = disputes
+	}
 	if pins := c.doubtful(of); len(pins) > 0 {
 		s += ", insulation in doubt at " + strings.Join(pins, ", ")
 	}

@@ -13,6 +13,9 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if prev == nil || prev == r || prev.entry <= c.renewedAt(cmp.Or(r.of, r.a)) {
 		return
 	}
+	if prev.cond.state() != r.cond.state() {
+		return // two positions are two states of the part
+	}
 	for _, b := range breakers {
 		if breaks(r, b.places) && prev.entry <= c.renewedBreaker(b.words) {
 			return
@@ -20,6 +23,13 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	}
 	if prev.over && readsCold(r) && !readsCold(prev) {
 		return // it has cooled: that an open pair reads through now is no slip
+	}
+	if r.quality.word == "volt" && c.onSecond(c.secondSupply(c.entry), r.entry) && prev.entry < c.secondSupply(c.entry) {
+		return // it is another supply
+	}
+	if r.quality.word == "ohm" && closesLater(prev, r) && r.entry <= c.closedSince(r.of, math.MaxInt) {
+		reply.add(Ask, was(prev, r)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
+		return
 	}
 	if prev.cond.test != r.cond.test {
 		return // an insulation tester sees what an ohm-meter does not
@@ -30,11 +40,19 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 			counts = "both stand"
 		}
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
+		reply.add(Warn, was(prev, r)+" and is "+r.shown()+" now; "+counts+".").flag("jump")
 		return
 	}
-	if r.over || r.quality.word == "temp" {
+	if r.over {
 		return
+	}
+	if f := digitsMoved(prev, r); f != "" {
+		c.jumped(prev, r)
+		tellShift(prev, r, f+", the same digits", reply)
+		return
+	}
+	if r.quality.word == "temp" {
+		return // which may well be ten times as many degrees
 	}
 	if r.quality.word == "amp" && (prev.cond.is("run") != r.cond.is("run") || c.isLocked(prev) != c.isLocked(r)) {
 		return // what a locked rotor draws is some ten times what it runs at
@@ -48,9 +66,50 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	}
 	if f := max(now/was, was/now); f > tenfoldLeast && f < tenfoldMost {
 		c.jumped(prev, r)
-		reply.add(Warn, r.where()+" was "+prev.shown()+" in entry "+itoa(prev.entry)+": this is about "+tenfold(now/was)+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+		tellShift(prev, r, "about "+tenfold(now/was), reply)
 	}
 }
+
+// was says what an earlier reading of the same points was.
+//
+//go:noinline
+func was(prev, r *reading) string {
+	return r.where() + " was " + prev.shown() + " in entry " + itoa(prev.entry)
+}
+
+// tellShift points out a value whose point may be in the wrong place.
+//
+//go:noinline
+func tellShift(prev, r *reading, is string, reply *Reply) {
+	reply.add(Warn, was(prev, r)+": this is "+is+". If it is a slip: strike "+itoa(r.entry)+` "slip"`).flag("tenfold")
+}
+
+// digitsMoved says of a reading with the digits of an earlier one, a hundred or a
+// thousand times as much or as little, how much it is; "" of any other.
+func digitsMoved(prev, r *reading) string {
+	was, unit, _ := prev.q.Shown()
+	now, same, _ := r.q.Shown()
+	if r.quality.word != "temp" {
+		was, now, same = prev.x, r.x, unit
+	}
+	if was*now <= 0 || unit != same {
+		return ""
+	}
+	f := now / was
+	switch {
+	case near(f, 100), near(f, 1000):
+		return number(math.Round(f)) + " times that"
+	case near(1/f, 100), near(1/f, 1000):
+		return "a " + number(math.Round(1/f)) + "th of that"
+	}
+	return ""
+}
+
+//go:noinline
+func near(x, to float64) bool { return math.Abs(x/to-1) < smallShare }
+
+// smallShare is what rounding makes of one value typed with its point elsewhere.
+const smallShare = 1e-9 // of the arithmetic: common practice
 
 // A slip of the decimal point is about ten times off, give or take what the value
 // itself may have changed meanwhile (common practice).

@@ -170,6 +170,7 @@ func (c *Call) carriesOn(last *reading, word string) bool {
 	return isShell(word) || len([]rune(word)) <= 3 || partOf(word) != nil
 }
 
+//go:noinline
 func onlyDigits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }
 
 func valueLike(s, unit string) bool {

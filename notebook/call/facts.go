@@ -33,25 +33,11 @@ type finding struct {
 // complaint is seen again after it, nothing of what the machine did before
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
-	var out []cause.Fact
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	air := c.complaint() == said.ACWarm
-	gas := c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0
-	behind := func() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
-	add := func(code string, entry int) {
-		if gas && code == "gas-off" {
-			return // it was shut for safety, and says nothing of why there was no flame
-		}
-		if code == "phase-lost" && behind() {
-			code = "leg-lost" // read behind what was found open
-		}
-		if other := airCodes[code]; air && other != "" {
-			code = other
-		}
-		if _, known := cause.Lookup(code); known {
-			out = append(out, cause.Fact{Code: code, Entry: entry})
-		}
-	}
+	list := factList{c: c, air: c.complaint() == said.ACWarm, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
+	add := list.add
+	cut := c.secondSupply(before)
+	list.cut = cut
 	for _, code := range c.seenCodes {
 		c.sightings(code, before, add)
 	}
@@ -64,6 +50,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			continue
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
+		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(cut, entries[0]) {
+			codes, entries, word = c.codesOf(key, kind, name, cut)
+		}
 		j := c.judged[key]
 		if j == nil { // of a machine or part that was replaced since
 			j = &judged{}
@@ -72,7 +61,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		for i, code := range codes {
 			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
-			} else if kind == legAmpsKind && code == "leg-lost" && !behind() && c.lastShown([]string{"phase-lost"}) > 0 {
+			} else if kind == legAmpsKind && code == "leg-lost" && !c.behindOpen() && c.lastShown([]string{"phase-lost"}) > 0 {
 				continue // what the supply lost is lost behind it too, and says nothing of what lies between
 			} else if kind != "case" {
 				add(code, entries[i])
@@ -108,7 +97,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		switch {
 		case c.appliance().Electric:
 			add("no-burner", n)
-		case !slices.ContainsFunc(out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
+		case !slices.ContainsFunc(list.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
 			add("heater-none", n) // a gas oven can have an electric broiler, which is read then
 		}
 	}
@@ -124,6 +113,8 @@ func (c *Call) facts(before int) []cause.Fact {
 			add("start-cap-none", p.entry)
 		case p.key == "type" && p.text == "inverter":
 			add("driven", p.entry)
+		case p.key == "type" && p.text == said.ThreePhase && len(c.bySubjectKind["mfd"]) == 0 && !c.marked(false):
+			add("run-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":
 			add("run-cap-none", p.entry)
 		case p.key == "volts":
@@ -135,9 +126,39 @@ func (c *Call) facts(before int) []cause.Fact {
 	if ptc > 0 && !c.hasStartCap() {
 		add("start-cap-none", ptc)
 	}
-	byEntry(out)
-	return c.supersede(c.restored(c.rattling(out, before), before))
+	byEntry(list.out)
+	return c.supersede(c.restored(c.rattling(list.out, before), before))
 }
+
+// factList gathers facts under the codes that they have in this call.
+type factList struct {
+	c        *Call
+	air, gas bool // of an air conditioner; gas was smelled
+	cut      int  // where a second state of the supply begins
+	out      []cause.Fact
+}
+
+//go:noinline
+func (l *factList) add(code string, entry int) {
+	switch {
+	case l.gas && code == "gas-off":
+		return // it was shut for safety, and says nothing of why there was no flame
+	case code == "phase-lost" && l.c.behindOpen():
+		code = "leg-lost" // read behind what was found open
+	case code == "plugged-direct" && l.c.onSecond(l.cut, entry):
+		return
+	case code == "starts-and-runs" && l.c.onSecond(l.cut, entry):
+		code = "starts-on-other-outlet"
+	case l.air && airCodes[code] != "":
+		code = airCodes[code]
+	}
+	if _, known := cause.Lookup(code); known {
+		l.out = append(l.out, cause.Fact{Code: code, Entry: entry})
+	}
+}
+
+// behindOpen reports whether a pole or a fuse was found open.
+func (c *Call) behindOpen() bool { return c.lastShown([]string{"pole-open", "fuse-open"}) > 0 }
 
 // sightings gives a finding at its first entry that counts and, when it was
 // seen again after a repair, at its last.
@@ -274,10 +295,10 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 		switch code {
 		case winding.FactSound:
 			add(code, at)
-			if c.wasOpen(of, before, res.Roles) {
+			switch {
+			case c.wasOpen(of, before, res.Roles):
 				add("protector-reset", at)
-			}
-			if kindOf(of) == winding.Compressor {
+			case kindOf(of) == winding.Compressor:
 				add("protector-closed", at)
 			}
 		case winding.FactProtector:
@@ -336,20 +357,40 @@ func excludes(a, b string) bool {
 func (c *Call) weigh(before int) cause.Result {
 	facts := c.facts(before)
 	complaint := cause.Refine(c.complaint(), facts)
+	if c.onThreePhases() && slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "phase-lost" || f.Code == "leg-lost" }) {
+		complaint = said.ThreePhase // whatever else it does, it lacks a leg
+	}
 	heard := c.appliance().Heard
 	w := &c.weighed
-	if !w.done || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
+	if !w.done || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
 		c.spend(20_000)
-		*w = weighed{done: true, told: false, complaint: complaint, facts: facts, heard: heard, result: cause.Weigh(complaint, facts, heard...)}
+		*w = weighed{done: true, told: false, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
 	}
 	r := w.result
 	c.lockedNext(&r, facts) // which rests on the plates too
 	return r
 }
 
+// weigh0 weighs facts as they are. A machine on one phase has no two legs to swap,
+// and nothing is said of it.
+func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cause.Result {
+	if c.onThreePhases() {
+		return cause.Weigh(complaint, facts, heard...)
+	}
+	r := cause.Weigh(complaint, append(slices.Clip(facts), cause.Fact{Code: "one-phase"}), heard...)
+	for i := range r.Standings {
+		if r.Standings[i].Cause.Code == "wrong-rotation" {
+			r.Standings = append(r.Standings[:i], r.Standings[i+1:]...)
+			break
+		}
+	}
+	return r
+}
+
 // weighed is the last weighing.
 type weighed struct {
 	done      bool
+	three     bool // of a machine on three phases
 	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact

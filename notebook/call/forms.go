@@ -70,6 +70,9 @@ func listedPart(name string) bool { return among(partNamed(), strings.ToLower(na
 func twoWordPart(a, b string) string {
 	name := a + "-" + b
 	p := partStarting(name)
+	if low := strings.ToLower(b); p == nil && (low == "coil" || low == "contact") && isName(a) && !isMotor(a) && partOf(name) != nil {
+		return name
+	}
 	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}
@@ -80,6 +83,8 @@ func twoWordPart(a, b string) string {
 }
 
 // isOver tells what meters show when a reading is over their range.
+//
+//go:noinline
 func isOver(text string) bool {
 	switch strings.ToUpper(text) {
 	case "OL", "0L", "O.L", "0.L", "O.L.", "0.L.", "INF", "∞":

@@ -13,6 +13,9 @@ import (
 
 // subject says which judgement a reading bears on: its kind and name.
 func (c *Call) subject(r *reading) (kind, name string) {
+	if c.ofHighVolts(r) {
+		return "", ""
+	}
 	switch r.quality.word {
 	case "ohm":
 		switch {
@@ -196,11 +199,20 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	if len(rs) == 0 {
 		return verdict.Verdict{}, false
 	}
+	if c.ofHighVolts(latest(rs)) {
+		return verdict.Verdict{}, false // the unit was named after it
+	}
+	if kind == "psi" || kind == "capload" || kind == "part" {
+		rs = c.ofOneState(rs)
+	}
 	switch kind {
 	case "case":
 		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r) }), true
 	case "part":
 		v := partOf(name).judge(c, name, rs, before)
+		if v.Word == "" {
+			return v, false
+		}
 		if _, doubt := latest(rs).wrongRange(); doubt && partOf(name).words[0] != "earth" {
 			v = judge.OnWrongRange(v)
 		}
@@ -214,7 +226,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "trip":
 		of := c.mainMachine()
 		in := judge.TripIn{Seconds: c.value(latest(rs)), Plate: c.plateNumber(of, "amps", "A"), LRA: c.plateNumber(of, "lra", "A"), Volts: c.voltsOf(of), Amps: measure.Open(0)}
-		if a := c.lastAmps(before); a != nil {
+		if a := c.ampsBeside(latest(rs), before); a != nil {
 			in.Amps = c.value(a)
 		}
 		return judge.Trip(in), true
@@ -244,7 +256,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case surgeKind:
 		return c.judgeSurge(name, latest(rs), before), true
 	case "psi":
-		return c.judgePressure(rs), true
+		return c.judgePressure(rs, before), true
 	case "temp":
 		r := latest(rs)
 		v := judge.TemperatureTarget(c.spaceOf(name), c.value(r))
@@ -303,7 +315,7 @@ func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 	}
 	var out verdict.Verdict
 	if strings.HasPrefix(strings.ToLower(name), "start") || p.ranged {
-		in := judge.StartCapIn{Name: name, Measured: v, Low: marked}
+		in := judge.StartCapIn{Name: name, Measured: v, Low: marked, Tolerance: p.tol}
 		if p.ranged {
 			in.High, _ = p.hi.In("uF")
 		}
@@ -374,6 +386,9 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
+	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
+		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
+	}
 	if len(out.Fact) == 0 {
 		out.Fact = []string{"amps-undecided"}
 	}
@@ -413,6 +428,8 @@ func (c *Call) machineFor(name string) string {
 		return defaultMachine
 	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3':
 		return c.machineAtHand() // one of its legs
+	case among([]string{"motor", "machine", "unit"}, n) && c.platedElse(name) != "":
+		return c.platedElse(name) // the only one of which a plate was typed
 	}
 	return name
 }
@@ -463,16 +480,4 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 		v.Text += "; 60 Hz assumed"
 	}
 	return v, true
-}
-
-// lastAmps is the last reading of the amps of the machine that the call is about,
-// or of its line, before an entry.
-func (c *Call) lastAmps(before int) *reading {
-	c.spend(2 * len(c.readings))
-	for i := len(c.readings) - 1; i >= 0; i-- {
-		if r := c.readings[i]; r.quality.word == "amp" && r.entry < before && c.alive(r.entry) && !c.isCapacitor(r.a) && (c.machineFor(r.a) == c.mainMachine() || strings.EqualFold(r.a, "line")) {
-			return r
-		}
-	}
-	return nil
 }

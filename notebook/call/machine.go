@@ -173,7 +173,7 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 		v.Word = verdict.Failed
 	}
 	// What condemns a winding is not the sum of its readings.
-	if g := res.Gap; g != nil && g.Tolerance > 0 && v.Word != verdict.Failed {
+	if g := res.Gap; g != nil && g.Tolerance > 0 && !res.Disputed && res.State != winding.EqualWindings && !res.Alike && v.Word != verdict.Failed {
 		v.Limit = "start + run within " + twoDigits(g.Tolerance) + " Ω of the highest pair"
 		v.Margin, v.Judged = (g.Tolerance-math.Abs(g.Ohms))/g.Tolerance, true
 	}
@@ -294,4 +294,19 @@ func (c *Call) mixedHeat(of string, before int) bool {
 		other = other || !now.over && now.b != caseName && !readHot(now)
 	}
 	return hot && other
+}
+
+// disputes is said of a marking that the readings go against.
+const disputes = "the readings add up and contradict the marking"
+
+// disputed reports whether they do on the machine that the call is about.
+func (c *Call) disputed() bool {
+	m := c.machines[c.mainMachine()]
+	return m != nil && m.result.Disputed
+}
+
+// windingEntries are what the windings of a machine rest on, its markings too.
+func (c *Call) windingEntries(of string) []int {
+	v, _ := c.windingVerdict(of, c.machines[of].result)
+	return v.Entries
 }

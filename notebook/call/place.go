@@ -40,6 +40,7 @@ func init() {
 		{[]string{"plug"}, "between the plug's supply pins, with everything switched on", judgePlug},
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
+		{[]string{"monitor-switch"}, "monitor switch of a microwave oven, open with the door shut", judgeMonitor},
 		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath(judge.Switched)},
 		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgeFlame},
 		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
@@ -88,6 +89,7 @@ func heaterOf(r *reading) string {
 	return ""
 }
 
+//go:noinline
 func isHeater(name string) bool {
 	p := partOf(name)
 	return p != nil && p.words[0] == "heater"
@@ -145,8 +147,30 @@ func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	return judgePath(judge.Flame)(c, name, rs, before)
 }
 
+// judgeMonitor judges the switch that blows the fuse of a microwave oven when its
+// interlocks stick: closed and open are said of the door (common practice).
+func judgeMonitor(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
+	r := latest(rs)
+	want := wanted(r)
+	switch want {
+	case "closed":
+		want = "open"
+	case "open":
+		want = "closed"
+	}
+	v := judge.Switch(judge.SwitchIn{Path: judge.Switched, Name: "monitor-switch", Ohms: c.value(r), Want: want})
+	v.Fact = nil // it lies beside the circuit
+	if want == "" && v.Word == verdict.CannotTell {
+		v.Text += ": open with the door shut, closed with it open; write closed or open of the door behind it"
+	}
+	return v
+}
+
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
+	if c.appliance().Unsealed && c.plateText("", "start") != discDevice {
+		return judge.NotHere(name, "no PTC starts a motor here; of one in a lock or a heater its sheet gives the ohms", c.value(r))
+	}
 	in := judge.PTCIn{Name: name, Ohms: c.value(r), Volts: c.ratedVolts()}
 	switch {
 	case r.cond.is("hot") || r.cond.is("run"):
@@ -179,9 +203,12 @@ func wanted(r *reading) string {
 	return ""
 }
 
-func judgePotential(c *Call, _ string, rs []*reading, before int) verdict.Verdict {
+func judgePotential(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	all := c.relayValues("potential", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil {
+		if !strings.EqualFold(all[judge.Coil].a, name) {
+			return verdict.Verdict{}
+		}
 		return judge.PotentialRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]))
 	}
 	r := latest(rs)
@@ -233,8 +260,30 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit || path == judge.Flame:
 			in.Want = "closed"
 		}
-		return judge.Switch(in)
+		if v := in.Ohms; path == judge.Switched && isLock(name) && !v.Over && v.Lo > lockCoil {
+			return judge.NotHere(name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
+		}
+		out := judge.Switch(in)
+		if out.Word == verdict.Failed && path == judge.Switched && strings.Contains(name, "door") && cools(c.last("unit")) {
+			return judge.NotHere(out.Subject, out.Text+" for a fan; a lamp's is open with the door shut: see what it feeds", in.Ohms)
+		}
+		return out
 	}
+}
+
+// lockCoil is what no contact of a lock reads and each coil or PTC of one does, in
+// ohms (common practice).
+const lockCoil = 20
+
+func isLock(name string) bool {
+	return strings.Contains(name, "lock") || strings.Contains(name, "latch")
+}
+
+// cools tells a refrigerator or freezer by what it is called: of its door switches
+// one feeds a lamp and one a fan.
+func cools(unit string) bool {
+	unit = strings.ToLower(unit)
+	return strings.Contains(unit, "fridge") || strings.Contains(unit, "refriger") || strings.Contains(unit, "freezer")
 }
 
 // judgePlug judges the ohms between the plug's supply pins.
@@ -347,7 +396,11 @@ func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.V
 
 func judgeEarth(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	return judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	v := judge.Earth(judge.EarthIn{Part: strings.TrimPrefix(strings.TrimPrefix(name, "earth"), "-"), Ohms: c.value(r), WithCord: true, TestAmps: r.cond.amps})
+	if p := c.probes(); p > 0 && !r.over && !r.derived {
+		v.Text = twoDigits(c.value(r).X) + " Ω, " + r.shown() + " less " + number(p) + " Ω of the leads: " + v.Text
+	}
+	return v
 }
 
 func judgeCapOhms(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

@@ -431,3 +431,23 @@ func (c *Call) mainMachine() string {
 	}
 	return first
 }
+
+// platedElse is the one machine whose plate gives amps, when it is another than
+// one; "" when there is none or more.
+func (c *Call) platedElse(of string) string {
+	c.spend(2 * len(c.plates))
+	at := ""
+	for _, p := range c.plates {
+		if p.key != "amps" || !c.alive(p.entry) {
+			continue
+		}
+		if at != "" && at != p.of {
+			return ""
+		}
+		at = p.of
+	}
+	if at == of {
+		return ""
+	}
+	return at
+}

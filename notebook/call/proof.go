@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/calc/winding"
@@ -104,7 +105,7 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list = proofs[""]
 	}
-	of, inverter := c.mainMachine(), c.plateText(c.mainMachine(), "type") == "inverter"
+	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
 	dried, dries := c.dries()
 	var out []proofWanted
@@ -214,7 +215,7 @@ func (c *Call) proofMissing() []string {
 	if len(rep) == 0 {
 		return nil
 	}
-	since := rep[len(rep)-1]
+	since := c.provedSince()
 	if g := c.grounds(); g != "" {
 		return []string{g + " replaced, or read again and sound; until then it must not be energised"}
 	}
@@ -372,11 +373,28 @@ var courseFacts = map[string]string{
 
 // since is the entry from which temperatures belong together: the last
 // repair, or the beginning.
+//
+//go:noinline
 func (c *Call) since() int {
 	if rep := c.repairs(); len(rep) > 0 {
 		return rep[len(rep)-1]
 	}
 	return 0
+}
+
+// provedSince is the entry from which on readings and findings prove the last
+// work: that itself, or, where it takes a weak supply away, the test without it
+// which came before.
+func (c *Call) provedSince() int {
+	since := c.since()
+	cut := c.secondSupply(since)
+	c.spend(len(c.works))
+	if cut > 0 && phase(c.repairs(), cut) == phase(c.repairs(), since) {
+		if i := slices.IndexFunc(c.works, func(w work) bool { return w.entry == since }); i >= 0 && cause.Mends("supply-weak", c.works[i].text) {
+			return cut
+		}
+	}
+	return since
 }
 
 // fewestForCourse is how many timed temperatures of a place make a course.

@@ -66,6 +66,8 @@ var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 const fullVacuum = 14.74
 
 // number writes a float shortly.
+//
+//go:noinline
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
 
 // reading is one reading as typed. What it is worth (see Call.value) depends
@@ -285,6 +287,7 @@ var (
 	earths = []string{"earth", "ground", "gnd", "grd", "pe"}
 )
 
+//go:noinline
 func isShell(p string) bool {
 	p = strings.ToLower(p)
 	return among(shells, p) || among(earths, p)
@@ -376,6 +379,7 @@ func (c *Call) placeOf(kind string) string {
 // defaultPlace is where a reading without a place was taken.
 var defaultPlace = map[string]string{"volt": "line", "amp": "comp", "watt": "unit", "trip": "overload"}
 
+//go:noinline
 func startsLikeNumber(s string) bool {
 	s = strings.TrimLeft(s, "~>+-")
 	return s != "" && (s[0] >= '0' && s[0] <= '9' || s[0] == '.')

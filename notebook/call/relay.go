@@ -40,12 +40,23 @@ func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*readi
 	return out
 }
 
+// noStartRelay reports whether a relay of this appliance is one that a control
+// works: where nothing is sealed, and in air conditioners and heat pumps unless the
+// plate says that a relay starts them (common practice).
+func (c *Call) noStartRelay() bool {
+	is := c.appliance()
+	return is.Unsealed || (is.Air || strings.Contains(strings.ToLower(is.Unit), "heat pump")) && c.plateText("", "start") != relayDevice
+}
+
 func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	if c.appliance().Unsealed {
+	if c.noStartRelay() {
 		return plainRelay(c, name, latest(rs))
 	}
 	all := c.relayValues("relay", before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
+		if !strings.EqualFold(all[judge.Coil].a, name) { // it is said once, of the coil
+			return verdict.Verdict{}
+		}
 		return judge.CurrentRelayWhole("", c.value(all[judge.Coil]), c.value(all[judge.Contact]), c.value(all[judge.Inverted]))
 	}
 	r := latest(rs)
@@ -63,7 +74,7 @@ const turnedOver = "now turned over, where it must close: ohm relay 0.2 inverted
 // halfRelay is what is still to be read of a current relay whose contact was
 // found open upright, "" when nothing is.
 func (c *Call) halfRelay() string {
-	if c.appliance().Unsealed {
+	if c.noStartRelay() {
 		return ""
 	}
 	all := c.relayValues("relay", c.entry+1)
@@ -142,6 +153,7 @@ func (c *Call) tellRattle(codes []string, r *Reply) {
 	}
 }
 
+//go:noinline
 func factsOf(codes []string, entry int) []cause.Fact {
 	var out []cause.Fact
 	for _, code := range codes {

@@ -49,6 +49,8 @@ func (c *Call) establishedBetween(a, b int) bool {
 }
 
 // phase is how many repairs came before an entry.
+//
+//go:noinline
 func phase(repairs []int, entry int) int {
 	return sort.SearchInts(repairs, entry)
 }

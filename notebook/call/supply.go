@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
@@ -71,6 +73,9 @@ func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
 	for _, r := range rs {
 		if starting(r) || r.cond.is("run") {
 			before, load = last, r
+			if last != nil && c.supplyWorked(last.entry, r.entry) {
+				before = nil
+			}
 		} else {
 			last = r
 		}
@@ -81,10 +86,28 @@ func (c *Call) restAndLoad(rs []*reading) (rest, before, load *reading) {
 	return last, before, load
 }
 
+// supplyWorked reports whether work between two entries was on the cord, the outlet
+// or the supply: what was read at rest before it is of another one.
+func (c *Call) supplyWorked(from, to int) bool {
+	rep := c.repairs()
+	if phase(rep, from) == phase(rep, to) {
+		return false
+	}
+	c.spend(10 * len(c.done))
+	for _, w := range c.done {
+		if w.entry > from && w.entry < to && c.alive(w.entry) {
+			if c.spend(2000); cause.Mends("supply-weak", w.text) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // judgeSupply judges the volts at rest, or the sag when volts at start were
 // read too.
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
-	rs = c.notProvingDead(rs)
+	rs = c.ofOneSupply(c.notProvingDead(rs), before)
 	rest, unloaded, load := c.restAndLoad(rs)
 	if rest == nil {
 		return verdict.Verdict{}, false
@@ -143,6 +166,7 @@ func (c *Call) startAtMachine(before int) *reading {
 	return nil
 }
 
+//go:noinline
 func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") }
 
 // judgeVolt judges volts at a machine: whether it is fed, and how far they
@@ -154,11 +178,16 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if c.value(r).Over || fed == "" {
 		return verdict.Verdict{}, false
 	}
+	if c.atMachine(r) && c.driven(c.mainMachine()) {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice",
+			Caution: []string{caution.MainsLive, caution.InverterLine},
+			Text:    r.shown() + ": a drive feeds it pulses of varying width, which an ordinary meter cannot read; the drive's own lamp tells"}, true
+	}
 	out := c.feed(r, fed, unfed)
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
 	}
-	if rest, _, _ := c.restAndLoad(c.recent("supply", c.bySubject[supplyKey], min(before, r.entry+1))); rest != nil {
+	if rest, _, _ := c.restAndLoad(c.ofOneSupply(c.recent("supply", c.bySubject[supplyKey], min(before, r.entry+1)), r.entry)); rest != nil {
 		sag := c.sag(rest, r, "at "+r.where())
 		sag.Fact = append(sag.Fact, out.Fact...)
 		sag.Entries = slices.Compact(sag.Entries)

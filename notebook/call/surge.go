@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -88,6 +89,7 @@ func (c *Call) tellBeside(reply *Reply) {
 	}
 	volts := c.reads(func(r *reading) bool { return r.quality.word == "volt" && r.cond.is("run") })
 	amps := c.reads(func(r *reading) bool { return r.quality.word == "amp" })
+	air := c.reads(func(r *reading) bool { return r.quality.word == "temp" })
 	start := c.reads(func(r *reading) bool { return r.quality.word == "volt" && c.atMachine(r) && starting(r) })
 	c.spend(2 * len(c.subjects))
 	for _, key := range c.subjects {
@@ -101,12 +103,20 @@ func (c *Call) tellBeside(reply *Reply) {
 			kind == "part" && strings.HasPrefix(name, "potential") && relay("potential"),
 			kind == "amp" && volts && isHeater(name),
 			kind == "trip" && amps,
+			kind == "psi" && air,
 			kind == "supply" && start:
 		default:
 			continue
 		}
 		was := c.judged[key].verdict
-		if j, _ := c.judge(kind, name); kind != "part" && j != nil && (j.verdict.Word != was.Word || kind != surgeKind && j.verdict.Text != was.Text) {
+		j, _ := c.judge(kind, name)
+		switch {
+		case j == nil:
+		case kind == "part": // the whole of a relay, of which another part was read
+			if !slices.Equal(j.verdict.Entries, was.Entries) && !c.reads(func(r *reading) bool { return strings.EqualFold(r.a, name) }) {
+				c.tellVerdict(j, reply)
+			}
+		case j.verdict.Word != was.Word || kind != surgeKind && j.verdict.Text != was.Text:
 			c.tellVerdict(j, reply)
 		}
 	}

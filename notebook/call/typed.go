@@ -9,6 +9,7 @@ import (
 
 	"ohmcall/calc/formula"
 	"ohmcall/calc/sum"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -304,6 +305,16 @@ func (c *Call) Doubtful(text string) error {
 	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
+		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):
+			e, value := w.Errorf("each pin of it is read to the case"), pointWords(l.Words[min(i+3, len(l.Words)):])
+			if of := c.machineAtHand(); !strings.EqualFold(motorName(w.Text), of) && !strings.EqualFold(w.Text, "motor") && kindOf(w.Text) != winding.Compressor {
+				return e.WithHint("on %s, then ohm 1 case %s", motorName(w.Text), value)
+			}
+			pin := "A"
+			if pins := c.pins(); len(pins) > 0 {
+				pin = pins[0]
+			}
+			return e.WithHint("ohm %s case %s", pin, value)
 		case w.Text == "all" && isShell(next.Text):
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):

@@ -280,5 +280,5 @@ func (c *Call) leftToMend(left []group) cause.Result {
 			})
 		}
 	}
-	return cause.Weigh(r.Complaint, facts)
+	return c.weigh0(r.Complaint, facts)
 }

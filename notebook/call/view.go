@@ -136,6 +136,9 @@ func (c *Call) drawEvidence(r *record.Record) {
 			(!intersects(v.Fact, barring) || c.replacedSince(key, j)) {
 			v.Subject += " (before the repair)"
 		}
+		if kind, name, _ := strings.Cut(key, "\x00"); kind == "temp" && v.Word != verdict.Sound && c.onCourse(name) {
+			v.Text += "; on course to its target by the timed readings"
+		}
 		r.Verdicts = append(r.Verdicts, drawn(v))
 	}
 	for _, s := range c.sums {
@@ -164,6 +167,13 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Sums = append(r.Sums, row)
 	}
 	sort.SliceStable(r.Sums, func(i, j int) bool { return r.Sums[i].Entry < r.Sums[j].Entry })
+}
+
+// onCourse reports whether the timed temperatures of a place lead to its target.
+func (c *Call) onCourse(place string) bool {
+	return slices.ContainsFunc(c.curves(c.since(), math.MaxInt), func(k record.Curve) bool {
+		return k.Place == place && courseFacts[k.Verdict] == "pulls-down-on-course"
+	})
 }
 
 func drawn(v verdict.Verdict) record.Verdict {
@@ -343,7 +353,7 @@ func (c *Call) drawProof(r *record.Record) {
 	if len(rep) == 0 {
 		return
 	}
-	since := rep[len(rep)-1]
+	since := c.provedSince()
 	for _, p := range c.proofList() {
 		label := p.point()
 		r.Proof = append(r.Proof, record.Fact{Label: strings.ToUpper(label[:1]) + label[1:], Text: p.held(c, since).words()})

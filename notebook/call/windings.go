@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"time"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
@@ -142,6 +143,20 @@ func (c *Call) sheet(of string, mixed bool, before int) *winding.Sheet {
 	return &s
 }
 
+// driven reports whether a machine is fed by a drive: by its plate, or by three
+// like windings, its own or those of the one that it replaced.
+func (c *Call) driven(of string) bool {
+	if c.plateText(of, "type") == "inverter" {
+		return true
+	}
+	m := c.machines[of]
+	if m == nil || c.onThreePhases() {
+		return false
+	}
+	at := c.renewedAt(of)
+	return m.result.State == winding.EqualWindings || at > 0 && c.inferWindings(of, at).State == winding.EqualWindings
+}
+
 // alike reports whether three pairs of a machine were read and cannot be told
 // apart.
 func (c *Call) alike(of string, before int) bool {
@@ -213,14 +228,47 @@ func (c *Call) staleBefore(of string, before int) func(*reading) bool {
 			return false
 		}
 		if cold < 0 {
-			cold = c.lastCold(of, before)
+			cold = max(c.lastCold(of, before), c.closedSince(of, before))
 		}
 		return r.entry < cold
 	}
 }
 
+// coolMinutes is the least in which an inside protector cools and closes again:
+// they take from some ten minutes to hours (common practice).
+const coolMinutes = 15
+
+// closesLater tells a pair that read open, and reads through after a protector
+// had the time to cool and close.
+func closesLater(prev, now *reading) bool {
+	return prev != nil && now != nil && prev.over && !now.over && now.b != caseName && now.at.Sub(prev.at) >= coolMinutes*time.Minute
+}
+
+// closedSince is the last entry before another at which one of two pairs that
+// were open read through after such a time, 0 when none did: what was open before
+// says nothing of now.
+func (c *Call) closedSince(of string, before int) int {
+	at, open := 0, 0
+	for _, key := range c.keysOf(of) {
+		prev, now := c.pairBefore(key, before)
+		switch {
+		case now == nil || now.b == caseName:
+		case closesLater(prev, now):
+			at, open = max(at, now.entry), open+1
+		case now.over:
+			open++
+		}
+	}
+	if open < 2 {
+		return 0
+	}
+	return at
+}
+
 // readsCold tells a reading taken on a machine at which a protector has closed
 // again.
+//
+//go:noinline
 func readsCold(r *reading) bool {
 	return r.cond.is("cold") || r.cond.hasAt && r.cond.at < measure.CoolBelow
 }
@@ -303,6 +351,8 @@ func fromHot(v measure.Value) measure.Value {
 }
 
 // readHot tells a pair that was read hot with no temperature to correct it by.
+//
+//go:noinline
 func readHot(r *reading) bool {
 	return r != nil && !r.over && r.b != caseName && r.cond.is("hot") && !r.cond.hasAt
 }

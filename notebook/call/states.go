@@ -1,0 +1,105 @@
+package call
+
+import (
+	"sort"
+	"strings"
+)
+
+// goodOutlet are the findings with which a second state of the supply begins.
+var goodOutlet = []string{"plugged-direct", "starts-on-other-outlet"}
+
+// secondSupply is the entry from which on the machine is fed otherwise, straight
+// from a good outlet, after its cord or circuit was found or read to be weak; 0
+// when there is none. What was read before it stays true of the weak supply, what
+// was read behind it proves that the machine is good without.
+func (c *Call) secondSupply(before int) int {
+	at := 0
+	for _, code := range goodOutlet {
+		list := c.seenAt[code]
+		next := sort.SearchInts(list, before)
+		for _, n := range list[max(0, next-mostSeen):next] {
+			if c.alive(n) && (at == 0 || n < at) && c.weakBefore(n) {
+				at = n
+			}
+		}
+	}
+	return at
+}
+
+// mostSeen is how many of the last sightings of one finding are looked at.
+const mostSeen = 4
+
+// weakBefore reports whether a cord or low volts were found before an entry, in
+// the same phase of the call.
+func (c *Call) weakBefore(entry int) bool {
+	rep := c.repairs()
+	now := phase(rep, entry)
+	cords := c.seenAt["long-cord"]
+	next := sort.SearchInts(cords, entry)
+	for _, n := range cords[max(0, next-mostSeen):next] {
+		if c.alive(n) && phase(rep, n) == now {
+			return true
+		}
+	}
+	rest, unloaded, load := c.restAndLoad(c.recent("supply", c.bySubject[supplyKey], entry))
+	if rest == nil {
+		return false
+	}
+	if at := c.startAtMachine(entry); at != nil {
+		unloaded, load = rest, at
+	}
+	c.spend(2000)
+	if unloaded != nil && load != nil && phase(rep, load.entry) == now && among(c.sag(unloaded, load, "").Fact, "sag-deep") {
+		return true
+	}
+	return phase(rep, rest.entry) == now && among(c.atRest(rest, entry).Fact, "supply-low")
+}
+
+// onSecond reports whether an entry is of the second state of the supply that
+// begins with another: behind it, and before the next work.
+func (c *Call) onSecond(cut, entry int) bool {
+	return cut > 0 && entry >= cut && phase(c.repairs(), entry) == phase(c.repairs(), cut)
+}
+
+// ofOneSupply leaves out the readings before a second state of the supply when
+// the last of them is of that.
+func (c *Call) ofOneSupply(rs []*reading, before int) []*reading {
+	cut := c.secondSupply(before)
+	if len(rs) == 0 || cut == 0 || latest(rs).entry < cut {
+		return rs
+	}
+	return rs[sort.Search(len(rs), func(i int) bool { return rs[i].entry >= cut }):]
+}
+
+// ampsBeside is the reading of the main machine's amps before an entry that is
+// of the same state as a time to trip: the last before that, else the first behind.
+func (c *Call) ampsBeside(trip *reading, before int) *reading {
+	c.spend(4 * len(c.readings))
+	rep := c.repairs()
+	var after *reading
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		r := c.readings[i]
+		if r.quality.word != "amp" || r.entry >= before || !c.alive(r.entry) || c.isCapacitor(r.a) || phase(rep, r.entry) != phase(rep, trip.entry) {
+			continue
+		}
+		if c.machineFor(r.a) != c.mainMachine() && !strings.EqualFold(r.a, "line") {
+			continue
+		}
+		if r.index < trip.index {
+			return r
+		}
+		after = r
+	}
+	return after
+}
+
+// ofOneState leaves out the readings from before the work that came before the
+// last of them: they are of another state of the machine.
+func (c *Call) ofOneState(rs []*reading) []*reading {
+	rep := c.repairs()
+	now := phase(rep, latest(rs).entry)
+	for phase(rep, rs[0].entry) != now {
+		rs = rs[1:]
+	}
+	return rs
+}

@@ -1,0 +1,143 @@
+package call
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"ohmcall/calc/cause"
+)
+
+// Of a pair that is judged together both were read of one state of the machine;
+// what is right in one state does not contradict what is right in another. Common
+// practice throughout.
+func TestOneStateOfTheMachine(t *testing.T) {
+	const (
+		relay  = "unit refrigerator; fault clicks and does not cool; plate volts 115, hz 60, amps 1.3, lra 14, gas R-134a, start relay, run none; "
+		cold   = "unit refrigerator; fault runs but does not cool; plate volts 115, amps 1.3, gas R-134a; temp room 75F; "
+		cord   = relay + "saw long cord; saw clicks; volt line 114.2; volt line 84.1 start; "
+		direct = cord + "saw plugged direct; volt line 118.3; volt line 115.2 start; saw starts; amp comp 1.31 run"
+		open   = relay + "saw comp hot; ohm 1 2 OL, 1 3 OL, 2 3 9.8; "
+	)
+	checkTrade(t, []tradeCase{
+		{"a trip before the repair is not of the amps behind it", relay + "amp comp 13.5 peak; trip 8s; did replaced start relay; saw starts; amp comp 12.1 peak; amp comp 1.30 run; show verdicts",
+			[]string{"running amps comp | sound"}, []string{"within the plate"}, nil, "", "common practice"},
+		{"a trip and its amps in the other order", relay + "trip 8s; amp comp 13.5 peak; show verdicts", []string{"overload trip | sound"}, nil, nil, "", "common practice"},
+		{"the amps of a fan are not those of the protector", relay + "amp cond-fan 0.3 run; trip 8s", []string{"overload trip: cannot tell"}, nil, nil, "", "common practice"},
+		{"the discharge of the empty system", cold + "psi suction -8 run, discharge 60 run; did recharged with 120 g; psi suction 1 run", []string{"one side alone"}, []string{"60 psi"}, nil, "", "common practice"},
+		{"volts at rest before work on the outlet", relay + "volt line 114; did electrician renewed the outlet; volt line 115.2 start; show verdicts", nil, []string{"supply at start"}, nil, "", "common practice"},
+		{"volts at rest before other work", relay + "volt line 118; did replaced start relay; volt line 112 start", []string{"supply at start: sound"}, nil, nil, "", "common practice"},
+
+		{"bad on the cord and good direct is the proof", direct, nil, []string{"contradict"}, map[string]cause.State{"supply-weak": cause.Supported}, "mend", "common practice"},
+		{"the same by another outlet", cord + "saw starts on other outlet; volt line 118.3; volt line 115.2 start; show verdicts", []string{"supply at start | sound"}, []string{"contradict"},
+			map[string]cause.State{"supply-weak": cause.Supported}, "mend", "common practice"},
+		{"good on the cord too", relay + "saw long cord; volt line 118; volt line 115 start; saw plugged direct", nil, []string{"contradict"},
+			map[string]cause.State{"supply-weak": cause.RuledOut}, "", "common practice"},
+
+		{"a contact in its two positions", relay + "ohm relay-contact OL upright, relay-contact 0.2 inverted", []string{"sound"}, []string{"both stand"}, nil, "", "training manual 14259, fig. 14-40"},
+		{"in one position it is a jump", relay + "ohm relay-contact OL upright; ohm relay-contact 0.2 upright", []string{"both stand"}, nil, nil, "", "common practice"},
+		{"a switch open and closed", "unit washer; ohm lid-switch OL open; ohm lid-switch 0.1 closed", []string{"sound"}, []string{"both stand"}, nil, "", "common practice"},
+		{"a protector that has closed", open + "+50min ohm 1 2 2.3", []string{"a protector that has cooled closes (inferred)", "Wanted next: 1–3"}, []string{"Contradiction", "both stand"}, nil, "", "common practice"},
+		{"all pairs read through", open + "+50min ohm 1 2 2.3; +1min ohm 1 3 7.5; roles", []string{"1 is common"}, nil, map[string]cause.State{"protector-hot": cause.Supported}, "", "common practice"},
+		{"at once it is a probe that missed", open + "ohm 1 2 2.3", []string{"a probe missed its contact"}, []string{"cooled"}, nil, "", "common practice"},
+		{"of a pair alone nobody knows", relay + "ohm 1 2 OL; +50min ohm 1 2 2.3", []string{"both stand"}, []string{"cooled"}, nil, "", "common practice"},
+	})
+	c := applyAll(t, strings.Split(direct+"; did removed the extension cord", "; ")...)
+	for _, a := range c.Record().Alerts {
+		for _, bad := range []string{"Contradiction", "Work for what", "the start seen", "running amps", "volts while it starts"} {
+			if strings.Contains(a, bad) {
+				t.Errorf("after the cord was removed: %q", a)
+			}
+		}
+	}
+	if out := c.Record().Outcome; !strings.Contains(flat(out), "supply too low") {
+		t.Errorf("the cause found is %v", out)
+	}
+	var again *Call
+	for _, l := range strings.Split(open+"+50min ohm 1 2 2.3; +1min ohm 1 3 7.5", "; ") {
+		if again == nil {
+			again = New()
+		}
+		if _, err := again.Apply(again.Clock(l, testDay), l); err != nil {
+			t.Fatal(err)
+		}
+	}
+	r := again.weigh(math.MaxInt)
+	for i := range r.Standings {
+		if s := &r.Standings[i]; s.Cause.Code == "protector-hot" && slices.ContainsFunc(s.Against, func(f cause.Fact) bool {
+			return slices.ContainsFunc(s.For, func(g cause.Fact) bool { return g.Entry == f.Entry })
+		}) {
+			t.Errorf("entries both for and against: %v, %v", s.For, s.Against)
+		}
+	}
+	for _, a := range again.Record().Alerts {
+		if strings.HasPrefix(a, "Contradiction") {
+			t.Error(a)
+		}
+	}
+}
+
+// A marking that the readings go against is said, asked and written down as that.
+// Common practice.
+func TestMarkingAgainstReadings(t *testing.T) {
+	const at = "unit refrigerator; fault clicks; plate start ptc, run none; ohm A B 3.6, A C 10.1, B C 6.7; mark A common; "
+	checkTrade(t, []tradeCase{
+		{"said and asked", at + "show", nil, []string{"do not add up"}, nil, "settle which pin is common first", "common practice"},
+		{"a wire is warned of", at + "wire black common", []string{"settle which pin is common before this is connected"}, nil, nil, "", "common practice"},
+		{"missing", at + "missing", []string{"which pin is common: the readings add up and contradict the marking"}, []string{"that add up."}, nil, "", "common practice"},
+		{"settled once the marking is struck", at + "strike 5 misread; wire black common", []string{"pin B"}, []string{"settle"}, nil, "", "common practice"},
+	})
+	r := applyAll(t, strings.Split(at+"wire black common", "; ")...).Record()
+	if got := strings.Join(r.Alerts, "\n"); !strings.Contains(got, "Contradiction: the readings add up and contradict the marking (entries 4, 5)") || !strings.Contains(got, "In doubt: wiring: the readings") {
+		t.Error(got)
+	}
+	if got := flat(r.Machines); !strings.Contains(got, disputes) || strings.Contains(got, "do not add up") {
+		t.Error(got)
+	}
+	if got := flat(r.Wiring); !strings.Contains(got, disputes) {
+		t.Error(got)
+	}
+}
+
+// Digits that stand two or three places elsewhere are a slip likelier than a
+// change: common practice.
+func TestDigitsMoved(t *testing.T) {
+	for _, x := range []struct{ a, b, want string }{
+		{"temp freezer 3.4", "temp freezer 340", "100 times that"}, {"temp freezer 3.4F", "temp freezer 340F", "100 times that"},
+		{"temp freezer -2F", "temp freezer -200F", "100 times that"}, {"temp freezer 34F", "temp freezer 0.34F", "a 100th of that"},
+		{"temp oven 0.18", "temp oven 180", "1000 times that"}, {"ohm A B 3.4", "ohm A B 340", "100 times that"}, {"ohm A B 3.4", "ohm A B 3.4k", "1000 times that"},
+		{"temp freezer 20F", "temp freezer 2F", ""}, {"temp freezer 3.4", "temp freezer 341", ""}, {"temp freezer 3.4F", "temp freezer 340C", ""}, {"ohm A B 3.4", "ohm A B 345", ""},
+		{"temp freezer 2F", "temp freezer -200F", ""},
+	} {
+		c := applyAll(t, x.a)
+		got := must(t, c, x.b).Reply.Plain()
+		if told := strings.Contains(got, "the same digits"); told != (x.want != "") || !strings.Contains(got, x.want) {
+			t.Errorf("%s, %s: %q", x.a, x.b, got)
+		}
+	}
+}
+
+// A doubt about the earth path, and the leads taken off it, are told; a freezer on
+// its way is not only failed. Common practice; 0.2 Ω is EN 50106:2008.
+func TestEarthAndCourseInTheRecord(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"leads taken off", "probes 0.3; ohm earth 0.35", []string{"0.05 Ω, 0.35 Ω less 0.3 Ω of the leads"}, nil, nil, "", "common practice"},
+		{"no leads declared", "ohm earth 0.05", []string{"earth: "}, []string{"less"}, nil, "", "common practice"},
+	})
+	for line, doubt := range map[string]bool{"ohm earth 0.19": true, "ohm earth 0.6": true, "ohm earth 0.05 test 10A": false} {
+		alerts := strings.Join(applyAll(t, "fault does not cool", line).Record().Alerts, "\n")
+		if strings.Contains(alerts, "In doubt: earth") != doubt {
+			t.Errorf("%s: %s", line, alerts)
+		}
+	}
+	c := New()
+	for _, l := range strings.Split("unit refrigerator; fault does not cool; did cleaned condenser; +1min temp freezer 50F; +30min temp freezer 32F; +30min temp freezer 20F; +30min temp freezer 11F; +30min temp freezer 5F", "; ") {
+		if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if got := flat(c.Record().Verdicts); !strings.Contains(got, "on course to its target") {
+		t.Error(got)
+	}
+}
