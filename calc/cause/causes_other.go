@@ -233,6 +233,22 @@ var otherCauses = []Cause{
 		},
 	},
 	{
+		Code: "tacho-open", Name: "tachogenerator of the motor open or unplugged",
+		ShownBy:     []string{"tacho-open"},
+		Predicts:    []string{"does-not-spin", "drum-stands"},
+		Contradicts: []string{"tacho-conducts"},
+		Fix:         "replace the tachogenerator or mend its plug and wires; see that its magnet sits tight on the shaft",
+		Work:        "tacho, plug, connector",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				tacho-open | tacho open, tacho unplugged, tacho wire broken, tacho magnet loose, tacho magnet off | the tachogenerator is open, unplugged, or its magnet is loose | tacho-conducts
+				tacho-conducts | tacho good, tacho conducts, no tacho | the tachogenerator conducts and its magnet sits tight, or there is none |`,
+			Test: Test{Code: "tacho", Name: "ohms of the tachogenerator, its plug off; look at its magnet", How: "ohm tacho 68",
+				Outcomes: []string{"tacho-conducts", "tacho-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
+	},
+	{
 		Code: "motor-seized", Name: "motor bearings seized", Machine: true,
 		Predicts:    []string{"hums", "amps-locked-rotor", "cuts-out", "windings-sound"},
 		ShownBy:     []string{"shaft-stuck"},

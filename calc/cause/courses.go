@@ -30,6 +30,10 @@ var courses = []Course{
 		Source: commonPractice,
 	},
 	{
+		// The brushes of a universal motor wear first.
+		On: []string{"no-spin", "motor-dead"}, When: []string{"brushed"}, Tests: []string{"brushes", "tacho", "case-ohms"}, Source: commonPractice,
+	},
+	{
 		// An ice maker is looked at from its arm back to the tap.
 		On: []string{"no-ice"}, Tests: []string{"ice-arm", "ice-cold", "fill-tube", "water-filter", "tap", "ice-harvest"}, Source: commonPractice,
 	},

@@ -27,6 +27,8 @@ const (
 )
 
 var scenarios = []scenario{
+	{"a universal motor, nothing seen", "no-spin", "does-not-spin brushed", "", "start-device-failed run-cap-failed start-cap-failed", "brushes-worn tacho-open winding-open", "brushes", ""},
+	{"a tachogenerator that is open", "no-spin", "does-not-spin brushed brushes-sound tacho-open", "tacho-open", "brushes-worn", "", "", "tacho-open"},
 	{"an ice maker, nothing seen", "no-ice", "no-ice-made", "", "", "ice-switched-off fill-tube-frozen ice-maker-failed valve-coil-open", "ice-arm", ""},
 	{"an ice maker that is on and cold", "no-ice", "no-ice-made ice-arm-down ice-cold-enough", "", "ice-switched-off freezer-too-warm", "fill-tube-frozen", "fill-tube", ""},
 	{"a frozen fill tube", "no-ice", "no-ice-made ice-arm-down fill-tube-frozen", "fill-tube-frozen", "ice-switched-off", "", "", "fill-tube-frozen"},

@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -19,6 +20,7 @@ type CoilIn struct {
 	Ohms      measure.Value
 	Marked    float64 // ohms by plate or service sheet, 0 when not known
 	Tolerance float64 // percent, 0 for the default
+	Facts     string  // what its facts begin with, "" for coil
 }
 
 // SmallCoil judges a coil by its marked ohms. Without them only an open one is
@@ -36,10 +38,11 @@ func SmallCoil(in CoilIn) verdict.Verdict {
 	if in.Marked <= 0 {
 		out.Limit, out.Judged, out.Margin = "finite", false, 0
 	}
-	out.Fact = []string{"coil-conducts"}
+	of := cmp.Or(in.Facts, "coil")
+	out.Fact = []string{of + "-conducts"}
 	switch {
 	case in.Ohms.Over:
-		out.Word, out.Text, out.Fact = verdict.Failed, "open: the coil or its wire is broken", []string{"coil-open"}
+		out.Word, out.Text, out.Fact = verdict.Failed, "open: the coil or its wire is broken", []string{of + "-open"}
 	case in.Ohms.Hi < contactOhms:
 		out.Word, out.Text = verdict.Suspect, ohms(in.Ohms.X)+": hardly any coil is that low; lift one wire and repeat"
 	case in.Marked <= 0:

@@ -113,6 +113,8 @@ func (c *Call) facts(before int) []cause.Fact {
 			add("start-cap-none", p.entry)
 		case p.key == "type" && p.text == "inverter":
 			add("driven", p.entry)
+		case p.key == "type" && p.text == "universal":
+			add("brushed", p.entry)
 		case p.key == "type" && p.text == said.ThreePhase && len(c.bySubjectKind["mfd"]) == 0 && !c.marked(false):
 			add("run-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":

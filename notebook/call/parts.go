@@ -116,12 +116,21 @@ func (p *place) names() []string {
 
 // judgeCoil judges the coil of a solenoid or valve.
 func judgeCoil(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-	in := judge.CoilIn{Name: name, Ohms: c.value(latest(rs))}
+	return c.smallCoil(name, rs, "")
+}
+
+func (c *Call) smallCoil(name string, rs []*reading, facts string) verdict.Verdict {
+	in := judge.CoilIn{Name: name, Ohms: c.value(latest(rs)), Facts: facts}
 	if p, ok := c.plateAt("", "ohms", name); ok && strings.EqualFold(p.name, name) {
 		in.Marked, _ = p.q.In("ohm")
 		in.Tolerance = p.tol
 	}
 	return judge.SmallCoil(in)
+}
+
+// judgeTacho judges the tachogenerator of a motor, which is a small coil.
+func judgeTacho(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	return c.smallCoil(name, rs, "tacho")
 }
 
 func isIgniter(name string) bool { return strings.HasPrefix(strings.ToLower(name), "igniter") }

@@ -45,6 +45,7 @@ func init() {
 		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgeFlame},
 		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
+		{[]string{"tacho"}, "tachogenerator of a motor", judgeTacho},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 	}
 }

@@ -34,7 +34,7 @@ var plateKeys = []plateKey{
 	{word: "metering", words: []string{"capillary", "valve"}, help: "capillary tube or expansion valve"},
 	{word: "start", words: []string{"cap", "none", "ptc", "relay"}, help: "start cap fitted by the maker, or none"},
 	{word: "run", words: []string{"cap", "none"}, help: "run cap fitted by the maker, or none"},
-	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole"}, help: "kind of machine"},
+	{word: "type", words: []string{"split-phase", "inverter", "three-phase", "reversing", "shaded-pole", "universal"}, help: "kind of machine"},
 	{word: "phase", also: "phases ph", words: []string{"1", "3"}, help: "1 or 3; 3 is type three-phase"},
 	{word: "windings", words: []string{"isolated", "joined"}, help: "what the wiring diagram shows of groups that read open to each other"},
 	{word: "leads", unit: "", help: "number of leads"},

@@ -40,7 +40,7 @@ func plateWordsOf(text string) []string {
 var decimalsOfUnit = said.Lazily(`(?i)\b(\d+),(\d{1,2}(?:v|hz|a|w|kw|hp|uf|µf|mfd|kg|oz|lbs?)\b)`)
 
 // onPlates are words that stand on a plate without their key.
-var onPlates = map[string]string{"inverter": "type", "split-phase": "type", "shaded-pole": "type", "capillary": "metering", "ptc": "start"}
+var onPlates = map[string]string{"inverter": "type", "split-phase": "type", "shaded-pole": "type", "universal": "type", "capillary": "metering", "ptc": "start"}
 
 // takesPlate reports whether a text is values of a plate as the language has
 // them.
