@@ -104,6 +104,7 @@ evap-fan-windings-failed | | the evaporator fan motor's windings are open or sho
 pulls-down-on-course | | the timed temperatures lead to the set point | pulls-down-slowly will-not-reach does-not-cool
 pulls-down-slowly | | the timed temperatures lead to the set point far too late | will-not-reach cools-down
 will-not-reach | | the timed temperatures level off above the set point | cools-down
+temp-above | | the temperature is above its target | temp-at-target
 temp-at-target | | the temperature is at or below its target | will-not-reach does-not-cool
 
 # Igniters, coils, the air of an air conditioner, three phases.

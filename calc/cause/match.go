@@ -110,13 +110,14 @@ func follows(text, phrase []string) bool {
 // becomes names the complaint that another one turns out to be once a fact is
 // known: a machine that did not start because its protector had opened on heat
 // is one that cuts out, and what made the heat is looked for; behind a breaker
-// that was found tripped is the reason why it tripped; what has an igniter burns gas; what does not cool
-// because its compressor does not run is a machine that does not start.
+// that was found tripped is the reason why it tripped; what has an igniter burns gas; what runs
+// all the time and stays warm does not cool; what does not cool because its compressor does not run is a machine that does not start.
 var becomes = []turn{
 	{[]string{"no-start"}, []string{"protector-reset"}, "hums-trips", nil},
 	{[]string{"no-start", "no-power", "no-cool", "no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
 	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced"}, "three-phase", nil},
+	{[]string{"runs-always"}, []string{"temp-above"}, "no-cool", []string{"cycles-off", "freezes-food", "temp-at-target"}},
 	{[]string{"no-cool"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"no-cool"}, []string{"does-not-start", "clicks", "silent"}, "no-start", runsNow},
 }

@@ -24,7 +24,7 @@ var passing = codeSet(
 	"blower-runs", "blower-stopped", "blower-volts-present", "blower-volts-absent", "coil-cold", "coil-partial", "coil-warm", "coil-iced", "rested",
 	"igniter-glows", "igniter-dark", "flame-lights", "flame-drops-out", "flame-none", "flame-sensed", "flame-weak", "too-hot", "heat-right", "heats-when-off", "heat-stops", "valve-volts-present", "valve-volts-absent",
 	"split-sound", "split-small", "split-large", "leg-lost", "legs-sound", "legs-unbalanced",
-	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-at-target",
+	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-above", "temp-at-target",
 )
 
 // codeSet is a set that is made when first asked.

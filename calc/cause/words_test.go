@@ -183,6 +183,8 @@ func TestRefine(t *testing.T) {
 		{"no-cool", "hums starts-and-runs", "no-cool"},
 		{"no-cool", "leg-lost", "three-phase"},
 		{"runs-always", "phases-unbalanced", "three-phase"},
+		{"runs-always", "temp-above", "no-cool"},
+		{"runs-always", "temp-above cycles-off", "runs-always"},
 		{"leaks-ices", "breaker-tripped", "leaks-ices"},
 		{"", "protector-reset", ""},
 	} {

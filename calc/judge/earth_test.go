@@ -85,11 +85,11 @@ func TestTemperatureTarget(t *testing.T) {
 		facts   []string
 	}{
 		{"fresh food 3 °C", FreshFood, within(3, 0.5), verdict.Sound, []string{"temp-at-target"}},
-		{"fresh food 9 °C", FreshFood, within(9, 0.5), verdict.Failed, nil},
+		{"fresh food 9 °C", FreshFood, within(9, 0.5), verdict.Failed, []string{"temp-above"}},
 		{"fresh food 4.2 °C", FreshFood, within(4.2, 0.5), verdict.CannotTell, nil},
 		{"fresh food freezes", FreshFood, within(-3, 0.5), verdict.Suspect, nil},
 		{"freezer -19 °C", Freezer, within(-19, 0.5), verdict.Sound, []string{"temp-at-target"}},
-		{"freezer -10 °C", Freezer, within(-10, 0.5), verdict.Failed, nil},
+		{"freezer -10 °C", Freezer, within(-10, 0.5), verdict.Failed, []string{"temp-above"}},
 		{"freezer -17.5 °C", Freezer, within(-17.5, 0.5), verdict.CannotTell, nil},
 		{"exactly 0 °F", Freezer, measure.Exact(FreezerCelsius), verdict.Sound, []string{"temp-at-target"}},
 		{"open probe", Freezer, measure.Open(7), verdict.CannotTell, nil},

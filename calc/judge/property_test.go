@@ -136,7 +136,7 @@ const vocabulary = `sensor-reads-cold sensor-reads-warm insulation-sound insulat
 	heater-sound heater-open heater-failed heater-suspect heater-insulation-sound heater-grounded
 	thermostat-open thermostat-closed thermostat-stuck-closed thermostat-opens limit-closed limit-open
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open
-	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target
+	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target temp-above
 	plug-to-plug-sound plug-to-plug-shorted control-calling control-not-calling
 	pressures-apart pressures-level suction-low suction-normal suction-high standing-pressure-sound standing-pressure-high standing-pressure-none
 	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided

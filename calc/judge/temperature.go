@@ -42,7 +42,7 @@ func TemperatureTarget(space Space, celsius measure.Value) verdict.Verdict {
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, "at or below "+name, []string{"temp-at-target"}
 	case p == above:
-		out.Word, out.Text = verdict.Failed, "above "+name
+		out.Word, out.Text, out.Fact = verdict.Failed, "above "+name, []string{"temp-above"}
 	default:
 		out.Word = verdict.CannotTell
 		out.Text = "too near " + name + " to say: read a thermometer that stood for hours in a glass of water"
