@@ -2,14 +2,10 @@ package call
 
 import (
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
-	"ohmcall/calc/formula"
-	"ohmcall/calc/sum"
-	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -245,149 +241,6 @@ func sortOf(part string) int {
 		return 3
 	}
 	return 2
-}
-
-// Doubtful refuses a line typed live that a stored one may be, though it is
-// likelier a slip: a comma that can be a sign of thousands, of decimals, or part
-// two readings, as in watt unit 1,200; a value in the place of a point, as in
-// ohm coil 1320 550; what a client or a unit did, in the place of their name; the accuracy of what no meter shows; ohms of a machine under power;
-// what has no pins read yet for all of them; several entries behind strike; a formula's name for another sum;
-// a sum that begins with a word for a reading, or what sum.Doubtful has.
-func (c *Call) Doubtful(text string) error {
-	l, err := script.Parse(text)
-	if err != nil || l.Blank() {
-		return nil
-	}
-	if first := l.Words[0].Text; len(l.Words) > 1 && c.isName(first) && said.Tells(l.Words[1].Text) {
-		return l.Words[1].Errorf("this tells something of the %s and would take the place of its name", first).
-			WithHint("note %s; how the unit is left: left unplugged; the complaint: fault …", clip(l.Body, 60))
-	}
-	if w := l.Words; w[0].Text == "meter" && len(w) > 1 && w[1].Text == "trip" {
-		return w[1].Errorf("a time to trip is counted by a person and has no meter").WithHint("its doubt is half its last digit: trip overload 7s")
-	}
-	name, _ := Defines(text)
-	if _, ok := formula.Lookup(name); ok {
-		return l.Words[1].Errorf("%s is built in and cannot be given another meaning", name).WithHint("choose another name")
-	}
-	for _, expr := range c.expressions(text) {
-		if err := sum.Doubtful(expr, &scope{c: c}); err != nil {
-			before, _, _ := strings.Cut(text, expr)
-			return shifted(err, 1+len([]rune(before)))
-		}
-	}
-	if l.Words[0].Text == "strike" {
-		rest, col := l.Rest()
-		if m := severalEntries().FindStringSubmatch(rest); m != nil {
-			if n, _ := strconv.Atoi(m[2]); n > 0 && n <= len(c.entries) {
-				w := script.Word{Col: col, End: col + len([]rune(strings.TrimSpace(m[0])))}
-				return w.Errorf("strike takes one entry at a time").WithHint("strike each with its reason: strike %s probe slipped", m[1])
-			}
-		}
-	}
-	if l.Words[0].Text == "need" && len(l.Words) > 1 {
-		return c.needless(l)
-	}
-	q := qualityOf(l.Words[0].Text)
-	if q == nil || len(text) > longestTyped || strings.Contains(text, "(") {
-		return nil
-	}
-	if m := patterns().two.FindStringSubmatch(l.Text); m != nil {
-		col := 1 + len([]rune(m[1]))
-		w := script.Word{Col: col, End: col + len(m[2]) + 1 + len(m[3])}
-		return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
-			WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
-	}
-	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
-		return w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text).WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
-	}
-	if err := c.sumOfReadings(q, l); err != nil {
-		return err
-	}
-	for i, w := range l.Words[1:] {
-		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
-		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):
-			e, value := w.Errorf("each pin of it is read to the case"), pointWords(l.Words[min(i+3, len(l.Words)):])
-			if of := c.machineAtHand(); !strings.EqualFold(motorName(w.Text), of) && !strings.EqualFold(w.Text, "motor") && kindOf(w.Text) != winding.Compressor {
-				return e.WithHint("on %s, then ohm 1 case %s", motorName(w.Text), value)
-			}
-			pin := "A"
-			if pins := c.pins(); len(pins) > 0 {
-				pin = pins[0]
-			}
-			return e.WithHint("ohm %s case %s", pin, value)
-		case w.Text == "all" && isShell(next.Text):
-			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
-		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
-			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
-		}
-	}
-	return nil
-}
-
-// sumOfReadings refuses what reads as a sum: volt line - 3. A plus or minus that
-// stands apart is a pole beside another or the case, or alone with volts.
-func (c *Call) sumOfReadings(q *quality, l *script.Line) error {
-	m := readAsSum().FindStringSubmatch(l.Body)
-	if m == nil {
-		return nil
-	}
-	word, at, sign, rest := q.word, strings.TrimSpace(m[1]), m[2], m[3]
-	if (sign == "+" || sign == "-") && (word == "temp" || at == "" && word == "volt" || isShell(at) || at == "+" || at == "-") {
-		return nil
-	}
-	for _, w := range l.Words {
-		if w.Text != sign {
-			continue
-		}
-		e := w.Errorf("%s stands where a point is wanted, as in a sum", sign)
-		if at == "" {
-			return e.WithHint("as in: %s", Find(word).Examples[0])
-		}
-		if word == "ohm" && len(at) < 3 {
-			at = c.lastPair(at)
-		}
-		if !strings.Contains("*/^×·÷", sign) && onlyDigits(strings.ReplaceAll(rest[1:], ".", "")) {
-			rest += q.unit
-		}
-		return e.WithHint("the sum: %s(%s) %s%s", word, strings.ReplaceAll(at, " ", ", "), sign, rest)
-	}
-	return nil
-}
-
-// lastPair is what a pin, which has no ohms alone, was read with last.
-func (c *Call) lastPair(pin string) string {
-	c.spend(2 * len(c.readings))
-	for _, r := range slices.Backward(c.readings) {
-		if r.quality.word == "ohm" && r.b != "" && (strings.EqualFold(r.a, pin) || strings.EqualFold(r.b, pin)) {
-			return r.a + " " + r.b
-		}
-	}
-	return "A B"
-}
-
-// readAsSum finds an operator between points and a number.
-var readAsSum = said.Lazily(`(?:^\w+|,)((?: [^\s,]+){0,2}?) ([*/^×·÷+–−-])( [~.\d][^,]*)`)
-
-// needless refuses a need that no reading can ever meet.
-func (c *Call) needless(l *script.Line) error {
-	q := qualityOf(l.Words[1].Text)
-	n := len(l.Words)
-	for n > 2 && among(conditionWords, l.Words[n-1].Text) {
-		n--
-	}
-	if q == nil || n == 2 {
-		return nil
-	}
-	read, err := script.Parse(pointWords(l.Words[1:n]) + " 1")
-	if err == nil {
-		_, err = c.parseReadings(q, read.Words[1:])
-	}
-	if err == nil {
-		return nil
-	}
-	w := l.Words[2]
-	w.End = l.Words[n-1].End
-	return w.Errorf("no reading can be of this: %s", faultOf(err)).WithHint("as in: need temp freezer, or: need ohm A case")
 }
 
 // parted is the hint for readings that no commas part: the line with commas
