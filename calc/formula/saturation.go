@@ -265,29 +265,6 @@ func saturated(gas string, press float64, line string) (float64, error) {
 	return v.temperature(p) - zeroC, nil
 }
 
-// apart is the formula of a line's distance from saturation at its pressure,
-// taken with a sign.
-func apart(name, on string, sign float64, help, equation string, example Example) Formula {
-	return Formula{
-		Name: name, Topic: satTopic, Unit: "K",
-		Params: []Param{refrigerant, {Name: "press", Unit: "psig", Help: "gauge pressure at the line"}, pointParam("temp", "of the line, where the pressure is read")},
-		Help:   help, Equation: equation, Example: example,
-		Valid:  satValid + "; a gauge belongs to certified hands",
-		Source: "definition by common practice; saturation: " + satSource,
-		Fn: func(a Args) (float64, error) {
-			t, err := saturated(a.Word[0], a.Num[1], on)
-			return sign * (a.Num[2] - t), err
-		},
-		Say: func(a Args, result float64) string {
-			s := gasNamed(a.Word[0]).say(on)
-			if result < 0 {
-				s = "below zero: the readings, their place or the gas do not fit each other; " + s
-			}
-			return s
-		},
-	}
-}
-
 // plateGas finds the refrigerant of the table that a plate names, as in
 // "R600a" or "r-600A"; false when it is not in the table.
 func plateGas(plate string) (name string, ok bool) {

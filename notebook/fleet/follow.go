@@ -232,32 +232,32 @@ func manner(returns bool, days int) string {
 }
 
 // follows tells a call and the one after it of each other.
-func (o *visit) follows(v *visit) {
-	days := int(v.day.Sub(o.day).Hours() / 24)
-	is := manner(o.returns, days)
-	if is == "" && !o.unsafe {
+func (v *visit) follows(later *visit) {
+	days := int(later.day.Sub(v.day).Hours() / 24)
+	is := manner(v.returns, days)
+	if is == "" && !v.unsafe {
 		return
 	}
-	o.followedBy(v)
+	v.followedBy(later)
 	switch {
-	case is == aReturn && v.Follow != nil:
-		v.Return, v.ReturnOf = &days, o.path
-		v.put(5, o.id)
+	case is == aReturn && later.Follow != nil:
+		later.Return, later.ReturnOf = &days, v.path
+		later.put(5, v.id)
 	case is == calledBack:
-		if v.Follow != nil {
-			v.CallBack, v.Earlier = &days, o.path
-			v.put(1, o.id)
+		if later.Follow != nil {
+			later.CallBack, later.Earlier = &days, v.path
+			later.put(1, v.id)
 		}
-		if o.Follow != nil {
-			o.LaterOn, o.Later = v.day.Format(time.DateOnly), v.path
-			o.put(2, o.LaterOn, v.id)
+		if v.Follow != nil {
+			v.LaterOn, v.Later = later.day.Format(time.DateOnly), later.path
+			v.put(2, v.LaterOn, later.id)
 		}
 	}
 }
 
-func (o *visit) followedBy(v *visit) {
-	if o.Follow != nil {
-		o.FollowedOn, o.Followed, o.FollowedAs = v.day.Format(time.DateOnly), v.path, v.told()
-		o.put(6, o.FollowedOn, v.id, o.FollowedAs)
+func (v *visit) followedBy(later *visit) {
+	if v.Follow != nil {
+		v.FollowedOn, v.Followed, v.FollowedAs = later.day.Format(time.DateOnly), later.path, later.told()
+		v.put(6, v.FollowedOn, later.id, v.FollowedAs)
 	}
 }
