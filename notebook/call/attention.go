@@ -197,7 +197,7 @@ func (c *Call) doubts() []string {
 
 // provedBy gives the point of a proof that brings what a record wants too.
 var provedBy = map[string]string{
-	"earth continuity": "earth from plug pin", "running amps": "running amps", "start observed": "the start seen",
+	"earth continuity": "earth from", "running amps": "running amps", "start observed": "the start seen",
 	"heating observed": "the temperature it reaches", "temperatures over time": "timed temperatures",
 	"condenser fan seen": "the condenser fan seen to run", "evaporator fan seen": "the evaporator fan seen to run",
 	"fan seen": "fan seen to run", "air it takes in and gives out": "the air split", "filling seen": "that it fills", "draining seen": "that it drains", "drain of its pan": "that it stays dry", "the drum seen to turn": "the drum seen",

@@ -139,6 +139,9 @@ func (c *Call) proofList() []proofWanted {
 				p = proofMotorAmps
 			}
 		}
+		if c.appliance().Wired {
+			p.what = strings.Replace(p.what, "plug pin", "its earth terminal", 1)
+		}
 		p.what = strings.Replace(p.what, "PLACE", c.placeOfProof(), 1)
 		if of != defaultMachine && partOf(of) == nil {
 			p.what = strings.Replace(p.what, "amp motor", "amp "+of, 1)
