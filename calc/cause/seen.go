@@ -117,7 +117,7 @@ trips-at-once | trips at once, breaker trips at once, trips immediately, breaker
 trips-later | trips later, breaker trips later, breaker trips after a while | the breaker trips after minutes | breaker-holds
 breaker-holds | breaker holds, breaker reset and holds, reset and holds, breaker stays on | the breaker holds with everything connected and called on |
 residual-trips | residual trips, gfci trips, gfci tripped, rcd trips, rcd tripped, earth leakage trips, trips gfci, trips the gfci, trips rcd, trips the rcd, trips earth leakage | it is the residual-current (ground-fault) device that trips |
-trips-only-when-called | trips only when called, trips when heater starts, trips when comp starts, trips when motor starts | the breaker trips only when a load of the appliance is called on | breaker-holds trips-unplugged
+trips-only-when-called | trips only when called, trips when heater starts, trips when comp starts, trips when motor starts, trips when heat comes on, trips when the heat comes on, trips when element comes on | the breaker trips only when a load of the appliance is called on | breaker-holds trips-unplugged
 trips-unplugged | trips unplugged, breaker trips unplugged | the breaker trips with the appliance unplugged | holds-unplugged
 holds-unplugged | holds unplugged, breaker holds unplugged | the breaker holds with the appliance unplugged |
 trips-with-other-load | trips with other load, other appliance trips it | another appliance of like load trips the breaker as well | holds-with-other-load
@@ -155,12 +155,12 @@ shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a sho
 called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
-no-smoke | no smoke, no sparks, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
+no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
 no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight | a leak test of the fuel gas found none | gas-leak gas-smell
 gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas, gas fitting leaks, gas valve leaks, gas pipe leaks, gas hose leaks, gas regulator leaks | fuel gas leaks |
 co | co alarm, co alarm sounding, co detector, carbon monoxide, co found, co in the room, heat exchanger cracked, cracked heat exchanger, flue blocked, blocked flue, flue disconnected, flue off, flue open, chimney blocked, burner sooted, soot, flue gas in the room | what makes or spills carbon monoxide, or a warning of it | no-co
-no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm, flue draws | a meter found no carbon monoxide, and the flue draws |
+no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm | a meter found no carbon monoxide |
 smoke | smoke, smokes, smoking, sparks, sparking, arcing, burning smell, smells burnt, smell of burning, burnt smell | smoke, sparks or a smell of burning |
 gas-smell | gas smell, smell of gas, smells of gas, smells gas, smell gas, i smell gas, gas odor, odor of gas, smelled gas, strong gas smell | a smell of gas |
 

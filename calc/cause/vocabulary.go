@@ -224,7 +224,7 @@ var denies = map[string]bool{
 // it: it starts, but trips; tight, except one; runs backwards.
 var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally", "intermittent", "intermittently", "erratic", "erratically", "barely", "hardly", "almost", "partly", "half",
 	"slow", "slowly", "weak", "weakly", "stiff", "stiffly", "backward", "backwards", "reverse", "briefly", "until", "unless", "wobbles",
-	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "pushed", "tries", "sec", "secs", "second", "seconds", "fan")
+	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "push", "pushed", "lift", "lifted", "yet", "tries", "sec", "secs", "second", "seconds", "fan")
 
 // hedges are the words behind which stands what a machine needs to start.
 var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")

@@ -31,6 +31,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"window ac", "leaks water inside", "ac-drips"}, {"window ac", "trips breaker", "trips-breaker"}, {"vacuum cleaner", "no power", "no-power"},
 		{"dishwasher", "no water coming in", "no-fill"}, {"washer", "fills slowly", "no-fill"}, {"washer", "leaks while filling", "leaks-water"},
 		{"washer", "keeps filling", "overfills"}, {"washer", "won't start", "wont-run"}, {"washer", "runs all the time", "never-ends"},
+		{"washer", "fills and drains but won't spin", "no-spin"}, {"gas hob", "burner won't light, clicks", "gas-no-heat"},
 		{"refrigerator", "rattles at night", "noisy-cold"}, {"refrigerator", "loud buzzing, does not cool", "hums-trips"}, {"fridge freezer", "ice maker not working", "no-ice"},
 		{"refrigerator", "no ice", "no-ice"}, {"freezer", "making ice on the walls", "leaks-ices"}, {"heat pump", "not cooling", "ac-warm"}, {"heat pump dryer", "does not dry", "no-dry"},
 		{"gas furnace", "short cycles on limit", "gas-no-heat"}, {"hob", "one ring dead", "no-heat"}, {"window air conditioner", "hums and trips breaker", "trips-breaker"},

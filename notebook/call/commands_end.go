@@ -30,6 +30,7 @@ func endCommands() []Command {
 				c.set("closing", a.text("TEXT"))
 				c.hearEnding(a.text("TEXT"), true)
 				c.told(r, a.text("TEXT"))
+				c.guards(r, a.text("TEXT"))
 				m := c.missing()
 				unsafe := c.unsafe()
 				switch {

@@ -329,13 +329,25 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	return c.afterRepair(r), nil
 }
 
-// warnOfWork gives the cautions that belong to the words of what was done.
-func (c *Call) warnOfWork(r *Reply, text string) *Reply {
-	c.alarmed(r, text)
-	if len(said.Out(said.Guards(0, text))) > 0 {
+// guards takes what a line that is no work says of protective devices down, and
+// warns of it.
+func (c *Call) guards(r *Reply, text string) {
+	list := said.Guards(c.entry, text)
+	c.guarding = append(c.guarding, list...)
+	c.warnOfGuards(r, list)
+}
+
+func (c *Call) warnOfGuards(r *Reply, list []said.Guard) {
+	if len(said.Out(list)) > 0 {
 		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
+}
+
+// warnOfWork gives the cautions that belong to the words of what was done.
+func (c *Call) warnOfWork(r *Reply, text string) *Reply {
+	c.alarmed(r, text)
+	c.warnOfGuards(r, said.Guards(c.entry, text))
 	if said.OpensSystem(text) && said.OpensSystem(strings.Join(said.Stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {

@@ -126,6 +126,7 @@ func leftCommand() Command {
 			c.set("left", t)
 			r := say("Left: " + t + ".")
 			c.told(r, t)
+			c.guards(r, t)
 			if state == said.Running && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)
 			}

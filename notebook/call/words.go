@@ -52,6 +52,7 @@ func (c *Call) alarmed(r *Reply, text string) {
 // told takes a danger that a line speaks of in passing for seen, and says so: a
 // note is read less than a verdict.
 func (c *Call) told(r *Reply, text string) {
+	c.spend(400 * min(len(text), said.MostBytes))
 	for _, a := range said.Alarms(text) {
 		code := c.inAppliance(a.Finding)
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {

@@ -108,6 +108,7 @@ func SinglePhase(complaint string) bool { return slices.Contains(singlePhase, co
 
 var appliances = []byAppliance{
 	{phases3, "", ThreePhase, singlePhase},
+	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
 	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
@@ -132,7 +133,7 @@ var appliances = []byAppliance{
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
 	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
-	{gasUnits, `(not|n.?t|never) (light|stay lit)`, "gas-no-heat", []string{""}},
+	{gasUnits, `(not|n.?t|never) (light|stay lit)`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips"}},
 	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|stops heat`, "gas-no-heat", []string{""}},
 }
 

@@ -12,13 +12,13 @@ var (
 	// protective are the devices that must be in their circuit, bridges what
 	// takes them out.
 	protective = []string{"overload", "protector", "limit", "thermostat", "fuse", "switch", "interlock", "cut-out", "cutout", "thermal", "earth", "ground", "cover"}
-	bridges    = []string{"bypass", "by-pass", "jumper", "bridge"}
+	bridges    = []string{"bypass", "by-pass", "jump", "bridge"}
 
 	defeats = sync.OnceValue(func() *regexp.Regexp {
 		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
 		const unset = `(limit|fuse|overload|protector|(lid|door) switch|interlock|cut-?out|thermal)` // a switch or thermostat may well be off
 		const pin = `(earth|ground)( (wire|lead|strap|bond|pin|prong))?`
-		return regexp.MustCompile(`by-?pass|jumper|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (around|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over|round|around) (the |a |its )?(\w+ )?(terminals?|holder|contacts?|breaker|` + device + `)` +
+		return regexp.MustCompile(`by-?pass|jumper|\b(disabled|defeated) (the |its )?(\w+ )?(lock|` + device + `)|\bpenny\b|` + device + ` (is )?(held|kept) (shut |closed |in )?(with|by) (tape|wire|a)\b|\b(removed|took out|took) (the |its )?(\w+ )?(overload|limit|protector|interlock|thermal|fuse|cut-?out)( \w+)?( out)? (of|from) (the |its )?circuit|\btook out (the |its )?(\w+ )?` + device + ` and (joined|twisted|connected)|\bwithout (the |its )?thermal|\bleft (the |its )?(\w+ )?` + device + ` disconnected|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (a?round|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over|round|around) (the |a |its )?(\w+ )?(terminals?|holder|contacts?|breaker|` + device + `)` +
 			`|\bshorted (the|a|its|out|across|over)\b.*` + device + `|\b(looped|strapped|wedged|linked|taped|tied|pinned)\b.{0,30}` + device +
 			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
 			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
@@ -29,7 +29,7 @@ var (
 	})
 	// harmless is what speaks of a bridge that there is not.
 	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
-	restores = []string{"removed the bypass", "removed bypass", "bypass removed", "removed the bridge", "removed bridge", "bridge removed", "took the bridge", "took out the bridge", "bridge out", "removed the link", "link removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
+	restores = []string{"took the jumper off", "took jumper off", "removed the wire across", "removed the bypass", "removed bypass", "bypass removed", "removed the bridge", "removed bridge", "bridge removed", "took the bridge", "took out the bridge", "bridge out", "removed the link", "link removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
 		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
 		"limit back", "overload back", "thermostat back", "fuse back", "switch back", "earth back", "ground back", "cover back", "back on", "back in"}
 )
@@ -46,7 +46,7 @@ type Guard struct {
 // dangerous are the words without which no clause takes a device out: looking
 // for them is cheap.
 var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "wire", "foil", "nail", "coin", "clip", "loop", "strap", "wedg", "tape", "tied", "pinned",
-	"together", "out", "off", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
+	"together", "out", "off", "round", "disabled", "defeat", "penny", "held", "kept", "removed", "disconnected", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
 
 func takesOut(clause string) bool {
 	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
