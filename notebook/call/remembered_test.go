@@ -10,10 +10,12 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"ohmcall/calc/cause"
 )
 
-// typedLines are the lines of the examples and of the calls of the tests, and
-// what changes the worth of what was read.
+// typedLines are the lines of the examples and of the calls of the tests, every
+// finding, what is typed in a hurry, and what changes the worth of what was read.
 func typedLines(t testing.TB) []string {
 	t.Helper()
 	lines := []string{"probes 0.3", "probes 0.5", "limit 10M", "limit 1000/V", "limit c84-2006", "units F", "meter ohm 0.5% 1", "meter temp 0.2C",
@@ -36,6 +38,21 @@ func typedLines(t testing.TB) []string {
 					lines = append(lines, l)
 				}
 			}
+		}
+	}
+	for _, f := range cause.Findings() {
+		lines = append(lines, "saw "+f.Code)
+	}
+	for _, c := range Commands() {
+		lines = append(lines, c.Examples...)
+	}
+	b, err := os.ReadFile("testdata/terse.txt")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, l := range strings.Split(string(b), "\n") {
+		if !strings.HasPrefix(l, "#") {
+			lines = append(lines, New().Expand(l))
 		}
 	}
 	return lines
@@ -84,7 +101,7 @@ func randomCall(t *testing.T, lines []string, seed uint64, long int, after func(
 // comes of working it out anew, whatever was typed in whatever order.
 func TestRememberedIsWorkedOutAnew(t *testing.T) {
 	lines := typedLines(t)
-	for seed := range uint64(100) {
+	for seed := range uint64(150) {
 		randomCall(t, lines, seed, 40, func(c *Call, l string) {
 			kept := remembered(c)
 			if forget(c); remembered(c) != kept {
@@ -117,6 +134,7 @@ func TestVerdictsOfAnyOrder(t *testing.T) {
 		{"", "ohm relay OL", "unit electric oven", "part\x00relay"},
 		{"", "ohm relay OL", "fault oven does not heat", "part\x00relay"},
 		{"plate amps 1.2, lra 12", "amp comp 12 run", "trip overload 7s", "trip\x00overload"},
+		{"fault compressor does not start", "volt comp 120 run", "ohm U V 12.4, V W 12.4, U W 12.5", "volt\x00comp"},
 		{"", "ohm potential-coil 5.2k", "ohm potential-contact OL", "part\x00potential-coil"},
 	} {
 		var got [2]string

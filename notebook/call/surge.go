@@ -91,6 +91,7 @@ func (c *Call) tellBeside(reply *Reply) {
 	amps := c.reads(func(r *reading) bool { return r.quality.word == "amp" })
 	air := c.reads(func(r *reading) bool { return r.quality.word == "temp" })
 	start := c.reads(func(r *reading) bool { return r.quality.word == "volt" && c.atMachine(r) && starting(r) })
+	pins := c.reads(func(r *reading) bool { return r.quality.word == "ohm" && r.of == c.mainMachine() && r.b != "" })
 	c.spend(2 * len(c.subjects))
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
@@ -104,6 +105,7 @@ func (c *Call) tellBeside(reply *Reply) {
 			kind == "amp" && volts && isHeater(name),
 			kind == "trip" && amps,
 			kind == "psi" && air,
+			kind == "volt" && pins, // three like windings are fed by a drive
 			kind == "supply" && start:
 		default:
 			continue
