@@ -33,6 +33,13 @@ func TestFullCall(t *testing.T) {
 		if !errors.Is(err, ErrFull) || n.Call().Len() != typed-1 {
 			t.Fatalf("%s: line %d: %v, %d entries", what, typed, err, n.Call().Len())
 		}
+		// What is asked is answered and not written down; another line is refused.
+		if e, err := n.Do("next"); err != nil || len(e) != 1 || e[0].N != 0 {
+			t.Errorf("%s: next: %v, %v", what, e, err)
+		}
+		if _, err := n.Do("note y"); !errors.Is(err, ErrFull) {
+			t.Errorf("%s: note: %v", what, err)
+		}
 		if _, err := n.Do("close"); err != nil {
 			t.Errorf("%s: close: %v", what, err)
 		}

@@ -42,6 +42,9 @@ type Notebook struct {
 	remarks map[string]string
 	begun   bool // something was written since it was opened
 	dirty   bool // the file's derived part is behind its log
+	// full is why the call takes no more lines but its closing, once one was
+	// refused for that.
+	full error
 	// mend is set when the file's tail cannot be appended to as it is: the
 	// next entry replaces the file.
 	mend bool
@@ -212,7 +215,7 @@ func (n *Notebook) Do(text string) ([]call.Entry, error) {
 	switch {
 	case err == nil && s.Kind() == "help" && n.onlyKept(s.Word(0)):
 		return n.showKept(text, s.Word(0))
-	case err == nil && s.Asks() && (n.call.Closed() || n.damaged()):
+	case err == nil && s.Asks() && (n.call.Closed() || n.damaged() || n.full != nil):
 		return n.ask(text)
 	case err == nil && !n.begun && !s.Screens():
 		before, late := n.marks(s), n.late(s)
@@ -385,6 +388,11 @@ func (n *Notebook) enterLine(text string) (call.Entry, error) {
 	if err != nil {
 		return call.Entry{}, err
 	}
+	if n.full != nil {
+		if s, err := n.call.Parse(text); err == nil && s.Kind() != "close" && !s.Screens() {
+			return call.Entry{}, n.full
+		}
+	}
 	spent, free := n.cost, reserve
 	e, err := n.cost.apply(n.call, at, text)
 	if err != nil || e.N == 0 {
@@ -396,7 +404,8 @@ func (n *Notebook) enterLine(text string) (call.Entry, error) {
 	}
 	if err := n.cost.over(free); err != nil {
 		n.undo(e.N-1, spent)
-		return call.Entry{}, fmt.Errorf("%w; close it and go on in another", err)
+		n.full = fmt.Errorf("%w; close it and go on in another", err)
+		return call.Entry{}, n.full
 	}
 	if n.journal == nil {
 		return e, nil

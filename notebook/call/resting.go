@@ -62,15 +62,17 @@ func (c *Call) revalue() {
 		}
 		was[m.word] = m
 	}
-	probes := 0.0
+	probes, as := 0.0, ""
 	for i := range c.fields {
-		if f := &c.fields[i]; f.key == "probes" && c.alive(f.entry) {
-			if x := ohmsOf(f.value); x != probes {
+		if f := &c.fields[i]; f.key == "probes" && f.value != as && c.alive(f.entry) {
+			c.spend(200)
+			as = f.value
+			if x := ohmsOf(as); x != probes {
 				c.revalued["ohm"], probes = max(c.revalued["ohm"], f.entry), x
 			}
 		}
 	}
-	c.spend(2 * (len(c.meters) + len(c.fields)))
+	c.spend(16*len(c.meters) + 2*len(c.fields))
 }
 
 // otherwise is the entry since which what a sum rests on is worth something
