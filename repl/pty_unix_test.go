@@ -88,6 +88,24 @@ func TestTabFillsInWhatIsWanted(t *testing.T) {
 	s.holds("ohm A B 3.45", "ohm A C 6.5", "ohm B C 3.1", "strike 2 slip", "close")
 }
 
+// TestFaultOfCompletingLosesNothing: what is on the line stays there.
+func TestFaultOfCompletingLosesNothing(t *testing.T) {
+	s := start(t)
+	s.expect(prompt)
+	s.send("use mi\t")
+	s.expect("failed at completing this line (no list of scripts)")
+	s.send("ne.call\r")
+	s.expect("mine.call")
+	s.send("note all the same\r")
+	s.expect("Noted.")
+	s.send("\x04")
+	if err := s.ended(); err != nil {
+		t.Error(err)
+	}
+	s.sane()
+	s.holds("note all the same")
+}
+
 func TestCtrlCCancelsTheLine(t *testing.T) {
 	s := start(t)
 	s.expect(prompt)

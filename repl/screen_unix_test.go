@@ -49,8 +49,9 @@ func child(name string) int {
 	}
 	dumb := os.Getenv(childDumb) != ""
 	code := Run(Options{Notebook: n, In: os.Stdin, Out: os.Stdout, Err: os.Stderr, Terminal: !dumb, Dumb: dumb, Where: "the file",
-		Width:  func() int { w, _, _ := xterm.GetSize(1); return w },
-		Height: func() int { _, h, _ := xterm.GetSize(1); return h }})
+		Scripts: func() []string { panic("no list of scripts") },
+		Width:   func() int { w, _, _ := xterm.GetSize(1); return w },
+		Height:  func() int { _, h, _ := xterm.GetSize(1); return h }})
 	if err := n.Close(); err != nil {
 		return 1
 	}

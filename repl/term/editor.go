@@ -204,7 +204,10 @@ func (l listener) OnChange(line []rune, pos int, key rune) ([]rune, int, bool) {
 		return nil, 0, false
 	}
 	head := string(line[:pos])
-	text, list := e.o.Complete.Complete(head)
+	text, list, fault := l.complete(head)
+	if fault != nil {
+		fmt.Fprintf(e.rl.Stdout(), "ohmcall itself failed at completing this line (%v); it is as it was\n", fault)
+	}
 	if len(list) > 0 {
 		var b bytes.Buffer
 		e.o.List(&b, list)
@@ -215,4 +218,16 @@ func (l listener) OnChange(line []rune, pos int, key rune) ([]rune, int, bool) {
 	}
 	r := []rune(script.Clean(text))
 	return append(r, line[pos:]...), len(r), true
+}
+
+// complete completes a line; where that fails, the line stays as it is and is
+// not lost with the program.
+func (l listener) complete(head string) (text string, list []string, fault any) {
+	defer func() {
+		if fault = recover(); fault != nil {
+			text, list = head, nil
+		}
+	}()
+	text, list = l.e.o.Complete.Complete(head)
+	return text, list, nil
 }
