@@ -192,6 +192,7 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	c.tellRows(values, r)
+	c.shake(r, c.entry)
 	return c.rejudgeAll(r), nil
 }
 

@@ -28,7 +28,7 @@ type scope struct {
 
 // own notes a definition that the sum uses.
 func (s *scope) own(d definition) {
-	s.rest(basis{d.entry, s.c.entry})
+	s.rest(basis{entry: d.entry, asOf: s.c.entry})
 	if !slices.ContainsFunc(s.asked, func(o definition) bool { return o.entry == d.entry }) {
 		s.asked = append(s.asked, d)
 	}
@@ -378,7 +378,7 @@ func plateFunc(in *scope) sum.Func {
 			if !ok || !p.isQ {
 				return nil, (&source.Error{Early: true, Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
 			}
-			in.rest(basis{p.entry, c.entry})
+			in.rest(basis{p.entry, c.entry, p.id()})
 			return p.q, nil
 		}}
 }
@@ -413,7 +413,7 @@ func hasFunc(in *scope) sum.Func {
 				if r == nil {
 					return false, nil
 				}
-				in.rest(basis{r.entry, math.MaxInt})
+				in.rest(basis{entry: r.entry, asOf: math.MaxInt})
 				return r.over, nil
 			}
 			met, err := c.holds(s)

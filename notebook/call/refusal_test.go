@@ -2,6 +2,7 @@ package call
 
 import (
 	"errors"
+	"slices"
 	"strings"
 	"testing"
 
@@ -164,6 +165,32 @@ func TestHasOpen(t *testing.T) {
 		{`need ohm A case OL`, "OL is a value"},
 		{"pi", "= 3.14159"},
 	})
+}
+
+// TestPlateTypedAnew: what a sum took from a plate is in doubt once the plate
+// reads otherwise there, and that of no other value or machine.
+func TestPlateTypedAnew(t *testing.T) {
+	const before = "plate volts 115, amps 1.2; plate(volts) * 2; plate(amps) * 2; "
+	for _, tt := range []struct {
+		lines string
+		doubt []string
+	}{
+		{before + "plate volts 230", []string{"rests on entry 1, which counts otherwise since the plate of entry 4", ""}},
+		{before + "plate amps 2", []string{"", "rests on entry 1, which counts otherwise since the plate of entry 4"}},
+		{before + "plate volts 115", []string{"", ""}},
+		{before + "plate volts 230; plate(volts) * 3; strike 4 slip; strike 5 slip", []string{"", "", "rests on entry 4, which was struck"}},
+		{before + "plate lra 12", []string{"", ""}},
+		{before + "on heater; plate volts 230", []string{"", ""}},
+		{before + "did replaced compressor; plate volts 230, amps 2", []string{"", ""}},
+	} {
+		var got []string
+		for _, s := range applyAll(t, strings.Split(tt.lines, "; ")...).Record().Sums {
+			got = append(got, s.Meaning)
+		}
+		if !slices.Equal(got, tt.doubt) {
+			t.Errorf("%s: in doubt %q, want %q", tt.lines, got, tt.doubt)
+		}
+	}
 }
 
 // TestReasonsOfAStrike holds that numbers among the words of a reason stay part

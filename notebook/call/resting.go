@@ -1,13 +1,17 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
 
 // basis is an entry that a sum rests on, and the entry whose sum took what it
-// was worth then.
-type basis struct{ entry, asOf int }
+// was worth then; of a line of plate which of its values.
+type basis struct {
+	entry, asOf int
+	plate       string
+}
 
 // rest notes that the sum rests on entries; the oldest use of one counts.
 //
@@ -16,7 +20,7 @@ func (s *scope) rest(on ...basis) {
 next:
 	for _, b := range on {
 		for i := range s.used {
-			if u := &s.used[i]; u.entry == b.entry {
+			if u := &s.used[i]; u.entry == b.entry && u.plate == b.plate {
 				u.asOf = min(u.asOf, b.asOf)
 				continue next
 			}
@@ -30,20 +34,20 @@ next:
 func (s *scope) restOnReading(r *reading) {
 	c := s.c
 	if r.derived { // it has a doubt of its own, whatever is declared
-		s.rest(basis{r.entry, math.MaxInt})
+		s.rest(basis{entry: r.entry, asOf: math.MaxInt})
 		return
 	}
-	s.rest(basis{r.entry, c.entry})
+	s.rest(basis{entry: r.entry, asOf: c.entry})
 	if n := c.meterFor(r.quality.word).entry; n > 0 {
-		s.rest(basis{n, c.entry})
+		s.rest(basis{entry: n, asOf: c.entry})
 	}
 	if n := c.lastAt("probes"); n > 0 && r.quality.word == "ohm" {
-		s.rest(basis{n, c.entry})
+		s.rest(basis{entry: n, asOf: c.entry})
 	}
 }
 
 // revalue notes since which entry the readings of a kind are worth what they
-// are now, by their meter and the probes.
+// are now, by their meter and the probes, and since which a plate reads as it does.
 func (c *Call) revalue() {
 	c.revalued = map[string]int{}
 	was := map[string]*meter{}
@@ -72,15 +76,30 @@ func (c *Call) revalue() {
 			}
 		}
 	}
-	c.spend(16*len(c.meters) + 2*len(c.fields))
+	c.spend(16*len(c.meters) + 2*len(c.fields) + 32*len(c.plates))
+	plates := map[string]*plate{}
+	for i := range c.plates {
+		p := &c.plates[i]
+		if !c.alive(p.entry) {
+			continue
+		}
+		// A machine that was replaced has a plate of its own.
+		if old := plates[p.id()]; old != nil && (old.text != p.text || old.tol != p.tol) && c.renewedBefore(p.of, p.entry) < old.entry {
+			c.revalued[p.id()] = p.entry
+		}
+		plates[p.id()] = p
+	}
 }
+
+// id is what a plate's value is told from its others by.
+func (p *plate) id() string { return p.of + "\x00" + p.key + "\x00" + p.name }
 
 // otherwise is the entry since which what a sum rests on is worth something
 // else than it took, 0 when it is worth the same.
 //
 //go:noinline
 func (c *Call) otherwise(b basis) int {
-	if n := c.revalued[c.entries[b.entry-1].Kind]; n > b.asOf {
+	if n := c.revalued[cmp.Or(b.plate, c.entries[b.entry-1].Kind)]; n > b.asOf {
 		return n
 	}
 	return 0
