@@ -27,8 +27,9 @@ protector-closed | | the protector conducts | protector-open-cold
 protector-open-cold | | the protector stays open below ` + measure.CoolWords + `, ` + measure.CoolSource + ` | protector-reset
 protector-reset | | the protector was open when hot and closed again on cooling |
 overload-open | | the outside overload does not conduct | overload-closed
-overload-open-cold | | the outside overload does not conduct although it is cold | overload-closed
+overload-open-cold | | the outside overload does not conduct although it is cold | overload-closed overload-reset
 overload-closed | | the outside overload conducts |
+overload-reset | | the outside overload was open when hot and closed again on cooling |
 
 # Start gear and capacitors.
 start-device-sound | | the start device reads as it should | start-device-failed start-device-suspect windings-equal drive-fault-shown drive-no-fault
@@ -175,6 +176,7 @@ standing-pressure-none | | hardly any standing pressure |
 var yields = map[string][]string{
 	"insulation-no-gross-fault": {"insulation-sound", "insulation-suspect", "insulation-failed"},
 	"protector-closed":          {"protector-reset"},
+	"overload-closed":           {"overload-reset"},
 	"sag-sound":                 {"supply-low"},
 	"start-device-sound":        {"starts-with-test-device"},
 }

@@ -113,7 +113,7 @@ func follows(text, phrase []string) bool {
 // that was found tripped is the reason why it tripped; what has an igniter burns gas; what runs
 // all the time and stays warm does not cool; what does not cool because its compressor does not run is a machine that does not start.
 var becomes = []turn{
-	{[]string{"no-start"}, []string{"protector-reset"}, "hums-trips", nil},
+	{[]string{"no-start"}, []string{"protector-reset", "overload-reset"}, "hums-trips", nil},
 	{[]string{"no-start", "no-power", "no-cool", "no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
 	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced"}, "three-phase", nil},

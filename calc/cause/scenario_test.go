@@ -69,6 +69,8 @@ var scenarios = []scenario{
 		"protector-hot protector-failed", "winding-open", "start-device-failed", "cool-and-ohm", ""},
 	{"open protector that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault protector-reset windings-sound protector-closed",
 		"protector-hot", "protector-failed winding-open", "supply-weak start-device-failed", "start-device", ""},
+	{"outside overload that closes on cooling", "no-start", "clicks comp-hot cond-fan-runs insulation-no-gross-fault overload-reset windings-sound",
+		"overload-hot", "overload-failed winding-open", "supply-weak start-device-failed", "start-device", ""},
 	{"protector that stays open when cold", "no-start", "silent comp-cold cond-fan-runs insulation-no-gross-fault protector-open-cold",
 		"protector-failed", "protector-hot", "", "", "protector-failed"},
 	{"weak supply through a long cord, by another outlet", "no-start",

@@ -45,7 +45,7 @@ var startTests = []Test{
 		Caution: []string{caution.ProveDead, caution.Capacitor},
 		When:    []string{"protector-open", "open-unplaced"}, Source: "ice machine operation manual 80-0111-9, p. 176"},
 	{Code: "overload-ohms", Name: "ohms through the outside overload, cold", How: "ohm overload 0.4 cold",
-		Outcomes: []string{"overload-closed", "overload-open-cold"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"overload-closed", "overload-open-cold", "overload-reset"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "start-device", Name: "take the start device off, shake it and read its ohms cold", How: "ohm ptc 8.2 cold",
 		Outcomes: []string{"start-device-sound", "start-device-failed", "device-rattles", "device-burnt"},
 		Vague:    []string{"start-device-suspect", "start-device-undecided", "windings-equal"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},

@@ -31,6 +31,10 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 		reply.add(Ask, was(prev, r)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
 		return
 	}
+	if kind, name := c.subject(r); kind == "part" && partOf(name).words[0] == "overload" && c.overloadReset(name, math.MaxInt) {
+		reply.add(Plain, was(prev, r)+" and closed "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: it has cooled (inferred).")
+		return
+	}
 	if prev.cond.test != r.cond.test {
 		return // an insulation tester sees what an ohm-meter does not
 	}

@@ -129,7 +129,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		add("start-cap-none", ptc)
 	}
 	byEntry(list.out)
-	return c.supersede(c.restored(c.rattling(list.out, before), before))
+	return c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
 }
 
 // factList gathers facts under the codes that they have in this call.
@@ -249,8 +249,11 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 		}
 	}
 	for _, code := range v.Fact {
-		if code == "overload-open" {
+		switch {
+		case code == "overload-open":
 			code = "overload-open-cold" // judged so only when read cold
+		case code == "overload-closed" && c.overloadReset(name, before):
+			code = "overload-reset"
 		}
 		codes, entries = append(codes, code), append(entries, at)
 	}

@@ -1,8 +1,12 @@
 package call
 
 import (
+	"slices"
 	"sort"
 	"strings"
+	"time"
+
+	"ohmcall/calc/cause"
 )
 
 // goodOutlet are the findings with which a second state of the supply begins.
@@ -102,4 +106,35 @@ func (c *Call) ofOneState(rs []*reading) []*reading {
 		rs = rs[1:]
 	}
 	return rs
+}
+
+// overloadReset reports whether an outside overload that reads closed before an
+// entry read open when it was hot: it opened on heat and has closed on cooling.
+func (c *Call) overloadReset(name string, before int) bool {
+	rs := c.recent("part", c.bySubject["part\x00"+name], before)
+	if len(rs) < 2 || latest(rs).over {
+		return false
+	}
+	return slices.ContainsFunc(c.ofOneState(rs), func(r *reading) bool {
+		return r.over && !readsCold(r) && (r.cond.is("hot") || latest(rs).at.Sub(r.at) >= coolMinutes*time.Minute)
+	})
+}
+
+// cooled settles what a compressor's shell that was felt hot and cold tells: what
+// cooled in the meantime, or ran hot, is no contradiction, and the last counts. Of
+// a protector that closed on cooling the heat before counts.
+func (c *Call) cooled(facts []cause.Fact, before int) []cause.Fact {
+	hot, cold := c.lastOf(c.seenAt["comp-hot"], before-1), c.lastOf(c.seenAt["comp-cold"], before-1)
+	if hot == 0 || cold == 0 || phase(c.repairs(), hot) != phase(c.repairs(), cold) {
+		return facts
+	}
+	reset := slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "protector-reset" || f.Code == "overload-reset" })
+	drop := "comp-hot"
+	if hot > cold || reset {
+		drop = "comp-cold"
+	}
+	if c.timeOf(max(hot, cold)).Sub(c.timeOf(min(hot, cold))) < coolMinutes*time.Minute && !reset {
+		return facts
+	}
+	return slices.DeleteFunc(facts, func(f cause.Fact) bool { return f.Code == drop })
 }

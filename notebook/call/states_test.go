@@ -41,6 +41,16 @@ func TestOneStateOfTheMachine(t *testing.T) {
 		{"a protector that has closed", open + "+50min ohm 1 2 2.3", []string{"a protector that has cooled closes (inferred)", "Wanted next: 1–3"}, []string{"Contradiction", "both stand"}, nil, "", "common practice"},
 		{"all pairs read through", open + "+50min ohm 1 2 2.3; +1min ohm 1 3 7.5; roles", []string{"1 is common"}, nil, map[string]cause.State{"protector-hot": cause.Supported}, "", "common practice"},
 		{"at once it is a probe that missed", open + "ohm 1 2 2.3", []string{"a probe missed its contact"}, []string{"cooled"}, nil, "", "common practice"},
+		{"an outside overload that has closed", relay + "saw comp hot; ohm overload OL; +50min ohm overload 0.2", []string{"it has cooled (inferred)", "opened on heat"},
+			[]string{"both stand"}, map[string]cause.State{"overload-hot": cause.Supported}, "", "common practice"},
+		{"and is felt cold then", relay + "saw comp hot; ohm overload OL; +50min ohm overload 0.2; saw comp cold; next", []string{"condenser fan"},
+			[]string{"contradict", "cannot both"}, map[string]cause.State{"overload-hot": cause.Supported}, "", "common practice"},
+		{"an overload read cold has not closed by itself", relay + "ohm overload OL cold; +50min ohm overload 0.2 cold", []string{"both stand"}, []string{"it has cooled"}, nil, "", "common practice"},
+		{"an overload read again at once", relay + "ohm overload OL; ohm overload 0.2", []string{"both stand"}, []string{"it has cooled"}, nil, "", "common practice"},
+		{"an overload replaced", relay + "ohm overload OL hot; did replaced overload; +50min ohm overload 0.2", nil, []string{"it has cooled", "opened on heat"}, nil, "", "common practice"},
+		{"a shell that has cooled", relay + "saw comp hot; +50min saw comp cold", nil, []string{"contradict"}, map[string]cause.State{"protector-hot": cause.RuledOut}, "", "common practice"},
+		{"a shell that ran hot", relay + "saw comp cold; +50min saw comp hot", nil, []string{"contradict"}, nil, "", "common practice"},
+		{"hot and cold at once", relay + "saw comp hot; saw comp cold", []string{"contradict"}, nil, nil, "", "common practice"},
 		{"of a pair alone nobody knows", relay + "ohm 1 2 OL; +50min ohm 1 2 2.3", []string{"both stand"}, []string{"cooled"}, nil, "", "common practice"},
 	})
 	c := applyAll(t, strings.Split(direct+"; did removed the extension cord", "; ")...)
