@@ -44,8 +44,6 @@ type Call struct {
 	keys          []string // of byKey, in the order of first use
 	bySubject     map[string][]*reading
 	bySubjectKind map[string][]*reading
-	curveKey      curveKey // of curveMemo
-	curveMemo     []record.Curve
 	secondLeg     []*reading // volts that name the second leg of a supply
 	wasSplit      bool       // how resubject last filed them
 	wasPhased     bool
@@ -55,13 +53,9 @@ type Call struct {
 	seenCodes     []string         // of the findings, in the order first seen
 	seenAt        map[string][]int // entries by code
 	mended        []int            // entries of did and part
-	phases        phasesMemo
 	mendedWhat    map[int][]string // the facts that showed what each was done for
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
-	weighed       weighed
-	foundKey      foundKey     // of found
-	found         cause.Result // what the repairs were for, see foundOnce
 	works         []work
 	parts         []part
 	wires         []wire
@@ -94,10 +88,8 @@ type Call struct {
 	subjects []string // keys of judged, in the order of first use
 	settled  int      // how often the facts of a judgement changed
 	caution  []cautioned
-	warned   map[string]int  // the entry at which each caution was last given
-	standing standing        // causes as last shown
-	is       *said.Appliance // what the words for unit and complaint tell
-	phased   phased
+	warned   map[string]int // the entry at which each caution was last given
+	standing standing       // causes as last shown
 
 	discharged float64 // µF of the largest capacitor whose discharge was summed
 
@@ -108,6 +100,22 @@ type Call struct {
 	entry  int       // its number
 	steps  int       // see Work
 	hinted int       // words not known that were looked for
+
+	memos
+}
+
+// memos are what a call remembers of its own work, each with what it was worked
+// out from. Nothing is lost with them; TestRememberedIsWorkedOutAnew holds that
+// each is what working it out anew gives.
+type memos struct {
+	curveKey  curveKey // of curveMemo
+	curveMemo []record.Curve
+	phases    phasesMemo
+	weighed   weighed
+	foundKey  foundKey        // of found
+	found     cause.Result    // what the repairs were for, see foundOnce
+	is        *said.Appliance // what the words for unit and complaint tell
+	phased    phased
 }
 
 // text is a plain fact with the entry that holds it.

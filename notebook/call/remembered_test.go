@@ -68,7 +68,7 @@ func remembered(c *Call) string {
 }
 
 func forget(c *Call) {
-	c.foundKey, c.curveKey, c.phases, c.weighed, c.phased, c.is = foundKey{}, curveKey{}, phasesMemo{}, weighed{}, phased{}, nil
+	c.memos = memos{}
 }
 
 // randomCall applies so many lines in an order of its own, strikes among them.
