@@ -37,6 +37,22 @@ type Call struct {
 	entries []Entry
 	struck  map[int]string // reason by entry
 
+	typedIn
+	workDone
+	sumsMade
+	ended
+	judgements
+
+	at     time.Time // of the entry being applied
+	entry  int       // its number
+	steps  int       // see Work
+	hinted int       // words not known that were looked for
+
+	memos
+}
+
+// typedIn is what was typed of the machine.
+type typedIn struct {
 	fields        []text // client, site, unit, model, serial, fault, tech
 	plates        []plate
 	readings      []*reading
@@ -52,56 +68,62 @@ type Call struct {
 	findings      []finding
 	seenCodes     []string         // of the findings, in the order first seen
 	seenAt        map[string][]int // entries by code
-	mended        []int            // entries of did and part
-	mendedWhat    map[int][]string // the facts that showed what each was done for
 	dead          []int            // entries that prove the unit dead
 	live          []int            // entries that show it live
-	works         []work
-	parts         []part
-	wires         []wire
+	sparked       []int            // entries of something under power while gas could burn
+	defied        []int            // entries that show a machine energised that should not be
 	meters        []meter
-	revalued      map[string]int // see revalue
-	defs          []definition
-	sums          []sumLine
-	needs         []need
-	expects       []*expectation
-	waiting       []*expectation
-	assumed       []assumption
 	jumps         []jump
-	units         []jump  // changes of the unit to one of another kind, after work
-	worths        []worth // the repair-or-replace sums that came to something
+	units         []jump // changes of the unit to one of another kind, after work
 	clocks        []clock
-	closed        []int
-	reopened      int           // the entry that last opened it again
-	endings       []heardEnding // why it stops short, as heard
-	done          []doneWork    // what was done and fitted
-	renewed       []work        // of it, what was replaced by new
-	capsFitted    []fittedCap
-	guarding      []said.Guard // what took a protective device out, or put it back
-	broken        []int        // entries that say that the file was not as it was closed
-	spoken        []work       // notes of a danger that only the head of a damaged file told
-	sparked       []int        // entries of something under power while gas could burn
-	defied        []int        // entries that show a machine energised that should not be
+}
 
-	machines map[string]*machine
-	judged   map[string]*judged
-	subjects []string // keys of judged, in the order of first use
-	settled  int      // how often the facts of a judgement changed
-	caution  []cautioned
-	warned   map[string]int // the entry at which each caution was last given
-	standing standing       // causes as last shown
+// workDone is what was done and fitted.
+type workDone struct {
+	mended     []int            // entries of did and part
+	mendedWhat map[int][]string // the facts that showed what each was done for
+	works      []work
+	parts      []part
+	wires      []wire
+	done       []doneWork // as its words tell it
+	renewed    []work     // of it, what was replaced by new
+	capsFitted []fittedCap
+	guarding   []said.Guard // what took a protective device out, or put it back
+}
 
+// sumsMade is what was worked out and what was asked of the call.
+type sumsMade struct {
+	defs       []definition
+	sums       []sumLine
+	revalued   map[string]int // see revalue
+	needs      []need
+	expects    []*expectation
+	waiting    []*expectation
+	assumed    []assumption
+	worths     []worth // the repair-or-replace sums that came to something
 	discharged float64 // µF of the largest capacitor whose discharge was summed
+}
 
+// ended is how the call ended, or its file was found.
+type ended struct {
+	closed   []int
+	reopened int           // the entry that last opened it again
+	endings  []heardEnding // why it stops short, as heard
+	broken   []int         // entries that say that the file was not as it was closed
+	spoken   []work        // notes of a danger that only the head of a damaged file told
+}
+
+// judgements is what it amounts to, and what of that was said.
+type judgements struct {
+	machines  map[string]*machine
+	judged    map[string]*judged
+	subjects  []string // keys of judged, in the order of first use
+	settled   int      // how often the facts of a judgement changed
+	caution   []cautioned
+	warned    map[string]int // the entry at which each caution was last given
+	standing  standing       // causes as last shown
 	proofTold string         // the proof last asked for
 	said      map[string]int // the entry at which what is said once was said
-
-	at     time.Time // of the entry being applied
-	entry  int       // its number
-	steps  int       // see Work
-	hinted int       // words not known that were looked for
-
-	memos
 }
 
 // memos are what a call remembers of its own work, each with what it was worked
@@ -150,16 +172,10 @@ type cautioned struct {
 //go:noinline
 func New() *Call {
 	return &Call{
-		struck:        map[int]string{},
-		byKey:         map[string][]*reading{},
-		seenAt:        map[string][]int{},
-		bySubject:     map[string][]*reading{},
-		bySubjectKind: map[string][]*reading{},
-		machines:      map[string]*machine{},
-		judged:        map[string]*judged{},
-		warned:        map[string]int{},
-		said:          map[string]int{},
-		mendedWhat:    map[int][]string{},
+		struck:     map[int]string{},
+		typedIn:    typedIn{byKey: map[string][]*reading{}, seenAt: map[string][]int{}, bySubject: map[string][]*reading{}, bySubjectKind: map[string][]*reading{}},
+		judgements: judgements{machines: map[string]*machine{}, judged: map[string]*judged{}, warned: map[string]int{}, said: map[string]int{}},
+		workDone:   workDone{mendedWhat: map[int][]string{}},
 	}
 }
 
