@@ -16,18 +16,34 @@ type FeedIn struct {
 	Fed, Unfed string
 }
 
+// fullShare is the least share of its rated volts with which a machine works as it
+// should: 104 V of 120 V are 0.87 (ANSI C84.1-2011 Table 1, utilization voltage,
+// range B; from memory), rounded down.
+const fullShare = 0.85
+
 // Feed judges whether a machine gets its volts. Without a word that it should
-// be called, none is no fault: it may well be switched off.
+// be called, none is no fault: it may well be switched off. What is called and gets
+// too little shows that it is called, and that something takes the rest.
 func Feed(in FeedIn) verdict.Verdict {
 	if in.Volts.Over || in.Rated <= 0 {
 		return cannot("volts at "+in.Place, "finite volts and the rated volts are needed", in.Volts)
 	}
-	w := atLeast(in.Rated * ghostShare)
+	w, full, share := atLeast(in.Rated*ghostShare), atLeast(in.Rated*fullShare), ghostShare
+	if w.place(in.Volts) == inside {
+		w, share = full, fullShare
+	}
 	out := begin("volts at "+in.Place, in.Volts, w, "V", commonPractice)
-	out.Limit += " (" + num(ghostShare*100) + " % of " + quantity(in.Rated, "V") + ")"
+	out.Limit += " (" + num(share*100) + " % of " + quantity(in.Rated, "V") + ")"
 	out.Caution = []string{caution.MainsLive}
 	x := quantity(in.Volts.X, "V")
 	switch at := w.place(in.Volts); {
+	case share == fullShare && at == below:
+		out.Word, out.Text = verdict.Suspect, "it is called, and "+x+" are too little: a low supply, a poor joint or a lost leg"
+		if in.Rated <= TwoLegs { // above it takes two legs, of which one may be lost
+			out.Fact = facts(in.Fed)
+		}
+	case share == fullShare && at != inside:
+		out.Word, out.Text, out.Fact = verdict.CannotTell, "it is called; whether "+x+" are enough is within the meter's doubt", facts(in.Fed)
 	case at == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, "it is given "+x, facts(in.Fed)
 	case at == below && in.Called:

@@ -84,6 +84,9 @@ func judgements(t testing.TB) []judgement {
 	leg := measure.Exact(120)
 	for _, l2 := range []*measure.Value{nil, &leg} {
 		one("legs", 240, func(v measure.Value) verdict.Verdict { return Legs(LegsIn{Pair: v, L1: &leg, L2: l2, Nominal: 240}) })
+		one("legs without a plate", 240, func(v measure.Value) verdict.Verdict {
+			return Legs(LegsIn{Pair: v, L1: &leg, L2: l2, Nominal: 240, Assumed: true})
+		})
 	}
 	out = append(out, judgement{"air split", []float64{25, 14}, func(v []measure.Value) verdict.Verdict { return AirSplit(v[0], v[1]) }})
 	for _, at := range []bool{false, true} {

@@ -13,7 +13,18 @@ type LegsIn struct {
 	L1, L2  *measure.Value
 	Nominal float64 // between the legs
 	Edition string
+	// Assumed says that no plate gave Nominal: the pair may as well be two of the
+	// three legs of a 208Y/120 V supply.
+	Assumed bool
 }
+
+// TwoLegs is the plate voltage above which an appliance in a split-phase house is
+// fed by both legs: they are 208 or 240 V apart (ANSI C84.1, from memory).
+const TwoLegs = 200
+
+// wyeNominal is between two legs of a three-phase service of 120 V to neutral
+// (ANSI C84.1, from memory).
+const wyeNominal = 208.0
 
 // LegNominal is the nominal voltage of one leg to neutral, of a 240 V
 // split-phase or a 208 V three-phase service (ANSI C84.1, from memory).
@@ -25,9 +36,16 @@ var oneLeg = window{0.75 * LegNominal, 1.15 * LegNominal}
 
 // Legs judges the volts between the legs by what each leg alone reads. Half of
 // the nominal volts is one leg lost, not a low supply; and a lost leg that is
-// fed back through a load reads like a sound one to neutral.
+// fed back through a load reads like a sound one to neutral. What is low for the
+// volts assumed and right for a 208Y/120 V supply is that when both legs are sound
+// to neutral: of a split-phase supply that is low both would be low.
 func Legs(in LegsIn) (out verdict.Verdict) {
 	out = Supply(SupplyIn{Place: in.Place, Volts: in.Pair, Nominal: in.Nominal, Edition: in.Edition})
+	if in.Assumed && out.Word != verdict.Sound {
+		if wye := Supply(SupplyIn{Place: in.Place, Volts: in.Pair, Nominal: wyeNominal, Edition: in.Edition}); wye.Word == verdict.Sound || wye.Word == verdict.CannotTell {
+			return in.wye(out, wye)
+		}
+	}
 	if in.Pair.Over || in.Nominal <= oneLeg.hi {
 		return out
 	}
@@ -65,4 +83,22 @@ func Legs(in LegsIn) (out verdict.Verdict) {
 	}
 	out.Entries = entries(append([]measure.Value{in.Pair}, legs...)...)
 	return out
+}
+
+// wye judges a pair that fits a 208Y/120 V supply better than the volts assumed.
+func (in LegsIn) wye(low, wye verdict.Verdict) verdict.Verdict {
+	sound := func(leg *measure.Value) bool {
+		return leg != nil && Supply(SupplyIn{Volts: *leg, Nominal: LegNominal}).Word == verdict.Sound
+	}
+	if sound(in.L1) && sound(in.L2) {
+		wye.Text += "; each leg gives its " + quantity(LegNominal, "V") + " to neutral"
+		wye.Entries = entries(in.Pair, *in.L1, *in.L2)
+		return wye
+	}
+	if in.L1 != nil && in.L2 != nil {
+		return low
+	}
+	low.Word, low.Fact, low.Also = verdict.CannotTell, []string{"supply-undecided"}, nil
+	low.Text = quantity(in.Pair.X, "V") + " is low for " + quantity(in.Nominal, "V") + " and may be right for " + quantity(wyeNominal, "V") + ": its plate tells (plate volts …), or each leg to neutral"
+	return low
 }

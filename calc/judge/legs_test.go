@@ -31,8 +31,38 @@ func TestLegs(t *testing.T) {
 		{"none though both read", 1, v(119), v(118), 240, verdict.Failed, []string{"leg-missing"}, "fed back"},
 		{"none at all", 1, v(0), v(0), 240, verdict.Failed, []string{"supply-absent"}, "no supply"},
 		{"low", 205, v(102), v(103), 240, verdict.Failed, []string{"supply-low"}, "low"},
+		{"of another supply than the plate's", 208, v(120), v(120), 240, verdict.Failed, []string{"supply-low"}, "low for 240"},
 	} {
 		got := Legs(LegsIn{Pair: within(c.pair, 1.5), L1: c.l1, L2: c.l2, Nominal: c.nominal})
+		check(t, c.name, got, c.word, c.facts...)
+		if !strings.Contains(got.Text, c.text) {
+			t.Errorf("%s: %q does not say %q", c.name, got.Text, c.text)
+		}
+	}
+}
+
+// Without a plate 208 V are those of a 208Y/120 V supply when each leg gives 120 V:
+// the sides of a star are the root of three times its legs, those of a split phase
+// twice (arithmetic).
+func TestLegsOfNoPlate(t *testing.T) {
+	v := func(x float64) *measure.Value { w := within(x, 1.5); return &w }
+	for _, c := range []struct {
+		name   string
+		pair   float64
+		l1, l2 *measure.Value
+		word   verdict.Word
+		facts  []string
+		text   string
+	}{
+		{"the pair alone", 208, nil, nil, verdict.CannotTell, []string{"supply-undecided"}, "low for 240 V and may be right for 208 V"},
+		{"one leg too", 208, v(120), nil, verdict.CannotTell, []string{"supply-undecided"}, "or each leg to neutral"},
+		{"both legs", 208, v(120), v(121), verdict.Sound, []string{"supply-sound"}, "each leg gives its 120 V"},
+		{"both legs low", 208, v(104), v(104), verdict.Failed, []string{"supply-low"}, "low for 240 V"},
+		{"240 V", 240, v(120), v(120), verdict.Sound, []string{"supply-sound"}, "is within"},
+		{"too low for either", 180, v(90), v(90), verdict.Failed, []string{"supply-low"}, "low for 240 V"},
+		{"half", 118, nil, nil, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
+	} {
+		got := Legs(LegsIn{Pair: within(c.pair, 1.5), L1: c.l1, L2: c.l2, Nominal: 240, Assumed: true})
 		check(t, c.name, got, c.word, c.facts...)
 		if !strings.Contains(got.Text, c.text) {
 			t.Errorf("%s: %q does not say %q", c.name, got.Text, c.text)

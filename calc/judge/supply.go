@@ -175,6 +175,9 @@ func Sag(in SagIn) verdict.Verdict {
 			out.Limit = window{-lineDrift, limit}.text("%") + " of the no-load volts"
 			out.Margin, out.Judged = window{-lineDrift, limit}.margin(drop)
 			out.Word, out.Text, out.Fact = verdict.CannotTell, "the volts rise by "+x+" under load: the line moved, or the neutral is poor; read both again", []string{fact("sag", verdict.CannotTell)}
+			if drop.X >= 0 {
+				out.Text = "the volts fall by " + x + ", less than the meter's doubt: read both again on a finer range"
+			}
 			if risen == below {
 				out.Word, out.Text = verdict.Suspect, "the volts rise by "+x+" under load: a poor or lost neutral does that; read each leg to it"
 			}

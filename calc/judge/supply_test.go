@@ -105,7 +105,12 @@ func TestSag(t *testing.T) {
 	check(t, "a rise too near to say", Sag(SagIn{NoLoad: within(118, 1.5), Loaded: within(124, 1.5)}), verdict.CannotTell, "sag-undecided")
 	check(t, "the line moved a little", Sag(SagIn{NoLoad: within(118, 0.2), Loaded: within(119, 0.2)}), verdict.Sound, "sag-sound")
 
-	got := Sag(SagIn{NoLoad: within(120, 1.5), Loaded: within(115, 1.4), CountsHalf: 0.1})
+	got := Sag(SagIn{NoLoad: within(97, 4), Loaded: within(96, 4), CountsHalf: 3, Starting: true})
+	check(t, "a fall too small for the meter", got, verdict.CannotTell, "sag-undecided")
+	if !strings.Contains(got.Text, "fall by 1.0 %, less than the meter's doubt") {
+		t.Errorf("97 to 96 V: %s", got.Text)
+	}
+	got = Sag(SagIn{NoLoad: within(120, 1.5), Loaded: within(115, 1.4), CountsHalf: 0.1})
 	if got.Word != verdict.Sound || len(got.Also) != 1 || !strings.Contains(got.Also[0], "210.19(A)") {
 		t.Errorf("4.2 %%: %s, also %q", got.Word, got.Also)
 	}

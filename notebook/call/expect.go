@@ -36,7 +36,7 @@ func init() {
 		"supply-volts": func(c *Call) forecast {
 			n := c.nominalVolts(120)
 			f := forecast{verdict: judge.Supply(judge.SupplyIn{Volts: measure.Exact(n), Nominal: n, Edition: c.last("edition")}), line: "volt line " + number(n)}
-			if n > twoLegs {
+			if n > judge.TwoLegs {
 				f.line = "volt L1 L2 " + number(n)
 			}
 			return f

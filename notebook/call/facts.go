@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -120,7 +121,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		case p.key == "run" && p.text == "none":
 			add("run-cap-none", p.entry)
 		case p.key == "volts":
-			if v, err := p.q.In("V"); err == nil && v > twoLegs {
+			if v, err := p.q.In("V"); err == nil && v > judge.TwoLegs {
 				add("two-legs", p.entry)
 			}
 		}

@@ -326,7 +326,7 @@ func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 	switch {
 	case !known:
 		out.Text = "the marked µF is needed to judge it: plate mfd " + name + " …"
-	case p.name == "" && otherCan(v, marked):
+	case p.name == "" && otherCan(v, marked) && !(c.onlyRunCap(name) && v.Hi < marked):
 		out = verdict.Verdict{Subject: out.Subject, Word: verdict.CannotTell, Caution: out.Caution, Entries: out.Entries,
 			Text: latest(rs).shown() + " is far from the one marking typed, " + p.text + "; name the can that is marked so: plate mfd " + name + " …"}
 	}
@@ -341,6 +341,12 @@ const smallestCan = 1
 // be that of another can.
 func otherCan(v measure.Value, marked float64) bool {
 	return !v.Over && v.Hi >= smallestCan && (v.Hi < marked/2 || v.Lo > marked*2)
+}
+
+// onlyRunCap reports whether a name is that of the run capacitor of a machine that
+// has one: an air conditioner has a second, of its fan, often in the same can.
+func (c *Call) onlyRunCap(name string) bool {
+	return strings.HasPrefix(strings.ToLower(name), "run") && !c.appliance().Air
 }
 
 // marking is what is marked on a capacitor. A marking typed without a name is

@@ -9,11 +9,6 @@ import (
 	"ohmcall/calc/verdict"
 )
 
-// twoLegs is the plate voltage above which an appliance in a split-phase
-// house is fed by both legs: they are 208 or 240 V apart (ANSI C84.1, from
-// memory).
-const twoLegs = 200
-
 // splitNominal is taken between two legs when no plate gives their volts
 // (ANSI C84.1, from memory).
 const splitNominal = 240
@@ -49,7 +44,7 @@ func (c *Call) split() bool {
 		return false
 	}
 	if v := c.ratedVolts(); v > 0 {
-		return v > twoLegs
+		return v > judge.TwoLegs
 	}
 	return fedByBoth(c.last("unit")) || slices.ContainsFunc(c.secondLeg, func(r *reading) bool { return c.alive(r.entry) })
 }
@@ -117,14 +112,15 @@ func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 	nominal := c.nominalVolts(v.X)
 	if c.ratedVolts() == 0 && v.Lo > mostSplit {
 		nominal = 0 // no household's: its plate must tell
-	} else if betweenLegs(r) && nominal <= twoLegs && c.split() {
+	} else if betweenLegs(r) && nominal <= judge.TwoLegs && c.split() {
 		nominal = splitNominal
 	}
-	if !c.split() || nominal <= twoLegs {
+	if !c.split() || nominal <= judge.TwoLegs {
 		return judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal, Edition: edition})
 	}
 	in := judge.LegsIn{Pair: v, Nominal: nominal, Edition: edition}
 	in.L1, in.L2 = c.leg("L1", before), c.leg("L2", before)
+	in.Assumed = c.ratedVolts() == 0
 	return judge.Legs(in)
 }
 

@@ -66,6 +66,9 @@ func TestMarkingOfItsOwn(t *testing.T) {
 		{"plate mfd 45; mfd C1 0.3", "failed"},
 		{"plate mfd C2 45; mfd C1 44.8", "plate mfd C1 …"},
 		{"plate mfd run 12; mfd run-cap 11.9", "sound"},
+		{"plate run cap, mfd 5; mfd run-cap 2.1", "run capacitor run-cap: failed"},
+		{"plate run cap, mfd 5; mfd run-cap 25", "cannot tell, 25 µF is far from the one marking typed"},
+		{"unit window air conditioner; plate mfd 35; mfd run-cap 5", "cannot tell, 5 µF is far from the one marking typed"},
 		{"mfd C1 4.8", "needed to judge it: plate mfd C1 …"},
 	})
 }
