@@ -103,7 +103,7 @@ var startCauses = []Cause{
 	{
 		Code: "winding-open", Name: "winding open", Machine: true,
 		Predicts:    []string{"one-speed-dead", "silent", "hums", "amps-none", "open-unplaced", "does-not-drain"},
-		ShownBy:     []string{"winding-open"},
+		ShownBy:     []string{"winding-open", "winding-open-hot"},
 		Contradicts: []string{"pump-runs", "windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs", "agitates", "spins", "drum-turns"},
 		Fix:         "replace the machine; first let it cool and measure once more, as an open protector looks alike on unmarked pins",
 		Work:        "compressor, motor, machine, pump, fan",

@@ -2,7 +2,7 @@ package cause
 
 // Needs that several complaints share.
 var (
-	needWindings = Need{"windings of the machine, three pairs", []string{"windings-sound", "windings-equal", "winding-open", "winding-shorted",
+	needWindings = Need{"windings of the machine, three pairs", []string{"windings-sound", "windings-equal", "winding-open", "winding-open-hot", "winding-shorted",
 		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced", "windings-isolated", "winding-grounded"}}
 	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-undecided", "insulation-failed", "winding-grounded"}}
 	// needSupply is met by the supply judged or seen to work.

@@ -16,6 +16,7 @@ windings-do-not-add-up | | the two lower readings do not add up to the highest: 
 open-unplaced | | two open pairs on unmarked pins: protector, start or run winding open | windings-sound windings-equal
 not-a-winding | | the readings are not those of a winding | windings-sound windings-equal
 winding-open | | a winding is open | protector-open
+winding-open-hot | | a winding was open when hot and reads through cold: a joint that parts when it warms | protector-reset
 winding-shorted | | a winding is far below its sound value |
 winding-grounded | | a winding has a path to the case | insulation-sound insulation-no-gross-fault
 insulation-sound | | an insulation tester found the winding sound to the case | insulation-failed insulation-suspect

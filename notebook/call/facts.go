@@ -350,14 +350,6 @@ func (c *Call) readCold(of string, before int) bool {
 	return n > 0
 }
 
-func excludes(a, b string) bool {
-	if f, ok := cause.Lookup(a); ok && among(f.Excludes, b) {
-		return true
-	}
-	f, ok := cause.Lookup(b)
-	return ok && among(f.Excludes, a)
-}
-
 // weigh says where the causes stand before an entry. The same facts are
 // weighed once.
 func (c *Call) weigh(before int) cause.Result {

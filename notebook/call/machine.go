@@ -160,8 +160,11 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 	switch res.State {
 	case winding.Sound:
 		v.Word = verdict.Sound
-		if among(res.Facts, winding.FactIsolated) {
+		switch {
+		case among(res.Facts, winding.FactIsolated):
 			v.Word = verdict.CannotTell
+		case among(res.Facts, factOpenHot):
+			v.Word = verdict.Suspect
 		}
 	case winding.Incomplete:
 		return v, false

@@ -61,8 +61,13 @@ func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	}
 	r := latest(rs)
 	out := judge.CurrentRelay(judge.RelayIn{Part: relayPart(r), Ohms: c.value(r)})
-	if relayPart(r) == judge.Contact && out.Word == verdict.Sound && all[judge.Inverted] == nil {
+	switch {
+	case relayPart(r) != judge.Contact:
+	case out.Word == verdict.Sound && all[judge.Inverted] == nil:
 		out.Word, out.Text = verdict.CannotTell, "open upright, as it must be, which is half the test: "+turnedOver
+	case out.Word != verdict.Sound && !r.over && !r.cond.is("upright"):
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = r.shown() + ": welded if it stood upright, sound if turned over, or its coil: write upright, inverted or relay-coil"
 	}
 	return out
 }
@@ -72,14 +77,18 @@ func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict
 const turnedOver = "now turned over, where it must close: ohm relay 0.2 inverted"
 
 // halfRelay is what is still to be read of a current relay whose contact was
-// found open upright, "" when nothing is.
+// found open upright, or read without a word of how it was held, "" when nothing is.
 func (c *Call) halfRelay() string {
 	if c.noStartRelay() {
 		return ""
 	}
 	all := c.relayValues("relay", c.entry+1)
-	if r := all[judge.Contact]; r != nil && r.over && all[judge.Inverted] == nil && phase(c.repairs(), r.entry) == len(c.repairs()) {
+	switch r := all[judge.Contact]; {
+	case r == nil || all[judge.Inverted] != nil || phase(c.repairs(), r.entry) < len(c.repairs()):
+	case r.over:
 		return turnedOver
+	case !r.cond.is("upright"):
+		return "the relay in both positions: ohm relay-contact OL upright, relay-contact 0.2 inverted"
 	}
 	return ""
 }

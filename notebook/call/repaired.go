@@ -55,6 +55,14 @@ func phase(repairs []int, entry int) int {
 	return sort.SearchInts(repairs, entry)
 }
 
+func excludes(a, b string) bool {
+	if f, ok := cause.Lookup(a); ok && among(f.Excludes, b) {
+		return true
+	}
+	f, ok := cause.Lookup(b)
+	return ok && among(f.Excludes, a)
+}
+
 // supersede drops facts that one of a later phase excludes.
 func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
 	repairs := c.repairs()

@@ -36,6 +36,9 @@ func TestOneStateOfTheMachine(t *testing.T) {
 			map[string]cause.State{"supply-weak": cause.RuledOut}, "", "common practice"},
 
 		{"a contact in its two positions", relay + "ohm relay-contact OL upright, relay-contact 0.2 inverted", []string{"sound"}, []string{"both stand"}, nil, "", "training manual 14259, fig. 14-40"},
+		{"a contact held nobody knows how", relay + "ohm relay 0.4", []string{"cannot tell", "welded if it stood upright, sound if turned over"}, []string{"supported"}, nil,
+			"ohm relay-contact OL upright, relay-contact 0.2 inverted", "training manual 14259, fig. 14-40"},
+		{"a contact closed upright", relay + "ohm relay 0.4 upright", []string{"failed, the contact is welded"}, nil, map[string]cause.State{"start-device-failed": cause.Supported}, "", "training manual 14259, fig. 14-40"},
 		{"in one position it is a jump", relay + "ohm relay-contact OL upright; ohm relay-contact 0.2 upright", []string{"both stand"}, nil, nil, "", "common practice"},
 		{"a switch open and closed", "unit washer; ohm lid-switch OL open; ohm lid-switch 0.1 closed", []string{"sound"}, []string{"both stand"}, nil, "", "common practice"},
 		{"a protector that has closed", open + "+50min ohm 1 2 2.3", []string{"a protector that has cooled closes (inferred)", "Wanted next: 1–3"}, []string{"Contradiction", "both stand"}, nil, "", "common practice"},
@@ -51,6 +54,11 @@ func TestOneStateOfTheMachine(t *testing.T) {
 		{"a shell that has cooled", relay + "saw comp hot; +50min saw comp cold", nil, []string{"contradict"}, map[string]cause.State{"protector-hot": cause.RuledOut}, "", "common practice"},
 		{"a shell that ran hot", relay + "saw comp cold; +50min saw comp hot", nil, []string{"contradict"}, nil, "", "common practice"},
 		{"hot and cold at once", relay + "saw comp hot; saw comp cold", []string{"contradict"}, nil, nil, "", "common practice"},
+		{"a start winding open when hot", relay + "saw comp hot; ohm 1 2 OL hot, 1 3 OL hot, 2 3 4.0 hot; +2h ohm 1 2 9.6 cold, 1 3 13.4 cold, 2 3 4.0 cold",
+			[]string{"1, start, was open in entry 5 and reads through now"}, nil, map[string]cause.State{"winding-open": cause.Supported}, "", "common practice"},
+		{"common open when hot is the protector", relay + "saw comp hot; ohm 1 2 OL hot, 1 3 OL hot, 2 3 13.4 hot; +2h ohm 1 2 9.6 cold, 1 3 4.0 cold, 2 3 13.4 cold",
+			nil, []string{"parts when it warms"}, map[string]cause.State{"protector-hot": cause.Supported}, "", "common practice"},
+		{"a probe that missed is no open winding", relay + "ohm 1 2 OL, 1 3 OL, 2 3 4.0; ohm 1 2 9.6, 1 3 13.4", nil, []string{"parts when it warms"}, nil, "", "common practice"},
 		{"of a pair alone nobody knows", relay + "ohm 1 2 OL; +50min ohm 1 2 2.3", []string{"both stand"}, []string{"cooled"}, nil, "", "common practice"},
 	})
 	c := applyAll(t, strings.Split(direct+"; did removed the extension cord", "; ")...)

@@ -76,6 +76,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	} else if res.State == winding.EqualWindings && c.onThreePhases() {
 		noRoles(&res, said.ThreePhase, true)
 	}
+	if res.State == winding.Sound {
+		c.openHot(of, before, &res)
+	}
 	return res
 }
 
@@ -242,6 +245,37 @@ const coolMinutes = 15
 // had the time to cool and close.
 func closesLater(prev, now *reading) bool {
 	return prev != nil && now != nil && prev.over && !now.over && now.b != caseName && now.at.Sub(prev.at) >= coolMinutes*time.Minute
+}
+
+// factOpenHot is that a winding was open when hot and reads through now.
+const factOpenHot = "winding-open-hot"
+
+// openHot says of windings that are whole which of them was open when it was hot,
+// or some time ago: both pairs to a pin that is not common. No protector lies
+// there, so a winding or its joint parts when it warms.
+func (c *Call) openHot(of string, before int, res *winding.Result) {
+	since := c.renewedBefore(of, before)
+	open := map[string]int{}
+	at := 0
+	for _, key := range c.keysOf(of) {
+		prev, now := c.pairBefore(key, before)
+		if prev == nil || prev.entry <= since || !prev.over || now.over || now.b == caseName || readsCold(prev) {
+			continue
+		}
+		if prev.cond.is("hot") || closesLater(prev, now) {
+			open[now.a]++
+			open[now.b]++
+			at = prev.entry
+		}
+	}
+	for _, pin := range res.Pins {
+		if role := res.Roles[pin]; open[pin] >= 2 && (role == winding.Start || role == winding.Run) {
+			res.Facts = slices.DeleteFunc(res.Facts, func(f string) bool { return f == winding.FactSound })
+			res.Facts = append(res.Facts, factOpenHot)
+			res.Notes = append([]string{pin + ", " + string(role) + ", was open in entry " + itoa(at) + " and reads through now: a joint that parts when it warms (inferred)."}, res.Notes...)
+			return
+		}
+	}
 }
 
 // closedSince is the last entry before another at which one of two pairs that
