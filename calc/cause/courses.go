@@ -23,6 +23,11 @@ var courses = []Course{
 		On: []string{"no-start", "hums-trips"}, When: []string{"hums", "windings-sound"}, Tests: besidePins, Source: commonPractice,
 	},
 	{
+		// A rotor that stands draws that current whatever cools the condenser: its own
+		// circuit is read first.
+		On: []string{"no-start", "hums-trips"}, When: []string{"amps-locked-rotor"}, Tests: []string{"case-ohms", "winding-ohms", "start-device", "run-cap", "start-cap"}, Source: commonPractice,
+	},
+	{
 		// Ice beyond measure comes of a fan that stands or a defrost that fails far
 		// more often than of the door.
 		On: []string{"no-cool", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
