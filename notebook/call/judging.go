@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -432,8 +433,14 @@ func (c *Call) machineFor(name string) string {
 	switch {
 	case strings.HasPrefix(n, "comp"), n == "line":
 		return defaultMachine
-	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3':
-		return c.machineAtHand() // one of its legs
+	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3', c.legOfMotor(name) != "":
+		// One of its legs; of the only one of which a plate was typed when that at
+		// hand has none.
+		of := c.machineAtHand()
+		if c.plateNumber(of, "amps", "A") == 0 {
+			of = cmp.Or(c.platedElse(of), of)
+		}
+		return of
 	case among([]string{"motor", "machine", "unit"}, n) && c.platedElse(name) != "":
 		return c.platedElse(name) // the only one of which a plate was typed
 	}
