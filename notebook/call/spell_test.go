@@ -81,6 +81,8 @@ func TestSpelling(t *testing.T) {
 		{"", "amp comp 1.1A running", "amp comp 1.1A run"},
 		{"", "Amp comp 14 Starting.", "amp comp 14 start"},
 		{"", "amp comp 14 inrush", "amp comp 14 peak"},
+		{"", "amp comp 14 lra", "amp comp 14 peak"},
+		{"", "amp comp 14 locked rotor", "amp comp 14 run"},
 		{"", "ohm ptc 5.2 Cold", "ohm ptc 5.2 cold"},
 		{"", "ohm sensor 10k @25C", "ohm sensor 10k at 25C"},
 		{"", "ohm A case OL, B case OL after", "ohm A case OL after, B case OL after"},

@@ -62,6 +62,8 @@ var respellings = []respelling{
 	{from: `(?i) running( |$)`, to: ` run$1`},
 	{from: `(?i) starting( |$)`, to: ` start$1`},
 	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
+	{of: "amp", from: `(?i) lra( |$)`, to: ` peak$1`},
+	{of: "amp", from: `(?i) (?:locked|stalled)(?: rotor)?( |$)`, to: ` run$1`}, // it stays
 	{from: `(?i) afterwards?( |$)`, to: ` after$1`},
 	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
 	{from: `(?i)(^| )htr `, to: `${1}heater `},
