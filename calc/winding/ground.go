@@ -59,8 +59,12 @@ func wantCase(t *table, res *Result) {
 	}
 	pins := make([]string, 0, len(t.pins))
 	res.Wanted = make([]Pair, 0, len(t.pins))
+	told := func(pin string) bool { // of a winding of which both ends come out, one tells
+		j := slices.Index(t.pins, OtherEnd(pin))
+		return j >= 0 && (t.toCase[j].known || slices.Contains(pins, t.pins[j]))
+	}
 	for i, c := range t.toCase {
-		if !c.known {
+		if !c.known && !told(t.pins[i]) {
 			res.Wanted = append(res.Wanted, Pair{t.pins[i], Case})
 			pins = append(pins, t.pins[i])
 		}

@@ -27,6 +27,9 @@ func inferNetwork(t *table, m marks, in Input, res *Result) {
 		return
 	}
 	x.groups = t.groups(id)
+	if x.sixEnds() {
+		return
+	}
 	if x.apart(); len(res.Wanted) > 0 {
 		res.note("Recorded: " + strconv.Itoa(t.known) + " of " + strconv.Itoa(len(t.pins)*(len(t.pins)-1)/2) + " pairs.")
 		x.outline()

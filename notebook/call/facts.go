@@ -208,11 +208,17 @@ func (c *Call) notToCase(of string, before int) []string {
 	since := c.renewedBefore(of, before)
 	var out []string
 	for _, p := range pins {
-		if _, now := c.pairBefore(pairKey(of, p, caseName), before); now == nil || now.entry <= since {
+		// Of a winding of which both ends come out, one tells.
+		if other := winding.OtherEnd(p); !c.readToCase(of, p, before, since) && (other == "" || !among(out, other) && !c.readToCase(of, other, before, since)) {
 			out = append(out, p)
 		}
 	}
 	return out
+}
+
+func (c *Call) readToCase(of, pin string, before, since int) bool {
+	_, now := c.pairBefore(pairKey(of, pin, caseName), before)
+	return now != nil && now.entry > since
 }
 
 // worstCases keeps, of what several pins say of one machine's insulation, the

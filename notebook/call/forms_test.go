@@ -24,7 +24,7 @@ func TestReadingForms(t *testing.T) {
 		{"ohm AB 3.4", "Joined: A and B"},
 		{"volt start 104.0", "line 104.0 V"},
 		{"amp comp start 14.0", "comp 14.0 A"},
-		{"amp comp LRA 14", "refused: current is read at one place"},
+		{"amp comp LRA 14", "start surge comp"},
 		{"volt evap fan 0", "evap-fan 0 V"},
 		{"volt evaporator fan 0", "evap-fan 0 V"},
 		{"volt cond fan 118.0", "cond-fan 118.0 V"},
