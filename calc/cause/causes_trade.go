@@ -15,7 +15,7 @@ var airCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				set-to-cool | set to cool | it is set to cool and below the room's temperature | set-off-cool
+				set-to-cool | set to cool, cooling mode, in cooling, in cooling mode, in cool mode | it is set to cool and below the room's temperature | set-off-cool
 				set-off-cool | set to fan only, set to fan, set too warm | it is set to fan only or above the room's temperature |`,
 			Test: Test{Code: "mode", Name: "read how it is set: cool, and below the room's temperature", How: "saw set to cool",
 				Outcomes: []string{"set-to-cool", "set-off-cool"}, Effort: 1, Danger: Look},
@@ -74,6 +74,60 @@ var airCauses = []Cause{
 		Fix:         "replace the selector switch or relay with one of its rating",
 		Work:        "selector, switch, relay",
 		Source:      commonPractice,
+	},
+}
+
+// heatCauses are those of a heat pump that heats rooms: its indoor coil is warm then
+// and its outdoor coil cold, and frosts.
+var heatCauses = []Cause{
+	{
+		Code: "set-not-heating", Name: "set to cool or fan only, or too low",
+		ShownBy:     []string{"set-off-heat"},
+		Predicts:    []string{"does-not-heat", "silent"},
+		Contradicts: []string{"set-to-heat", "rise-sound"},
+		Fix:         "set it to heat and above the room's temperature, and read the air ten minutes later",
+		Work:        "set, dial, turn",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				set-to-heat | set to heat, heating mode, heat mode, in heating, in heating mode, in heat mode | it is set to heat and above the room's temperature | set-off-heat
+				set-off-heat | set to cool only, set too low, set below room | it is set to cool or fan only, or below the room's temperature |`,
+			Test: Test{Code: "mode-heat", Name: "read how it is set: heat, and above the room's temperature", How: "saw set to heat",
+				Outcomes: []string{"set-to-heat", "set-off-heat"}, Effort: 1, Danger: Look},
+		},
+	},
+	{
+		Code: "outdoor-iced", Name: "outdoor coil iced over, its defrost failed",
+		ShownBy:     []string{"outdoor-iced"},
+		Predicts:    []string{"heats-slowly", "does-not-heat", "rise-small", "suction-low", "cond-fan-runs"},
+		Contradicts: []string{"outdoor-clear", "rise-sound"},
+		Fix:         "let it thaw with water or time, never with a tool; then see sensor and board of the defrost, and the drain under the coil",
+		Work:        "defrost, thaw, ice, sensor, board",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				outdoor-iced | outdoor coil iced, outdoor coil iced over, outdoor unit iced, outdoor unit iced up, outdoor coil frozen, outdoor unit frozen, outdoor coil packed with ice | ice on the outdoor coil that no defrost clears | outdoor-clear
+				outdoor-clear | outdoor coil clear, outdoor coil clean, outdoor coil frosted lightly, outdoor unit clear, defrosts normally | the outdoor coil is free of ice, or has a thin frost that a defrost clears |`,
+			Test: Test{Code: "outdoor-look", Name: "look at the outdoor coil: a thin frost that a defrost clears is usual, ice is not", How: "saw outdoor coil clear",
+				Outcomes: []string{"outdoor-clear", "outdoor-iced"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
+		},
+	},
+	{
+		Code: "reversing-stuck", Name: "reversing valve stuck, or its coil not fed",
+		ShownBy:     []string{"reversing-stuck"},
+		Predicts:    []string{"does-not-heat", "rise-small", "coil-cold", "pressures-apart"},
+		Contradicts: []string{"reversing-shifts", "rise-sound", "rise-large"},
+		Fix:         "read its coil and the volts at it while the mode is changed; the valve itself is in the sealed system and is for a person certified for the refrigerant",
+		Work:        "reversing, four-way, 4-way, valve, coil, solenoid",
+		Note:        "some are fed to heat and others to cool: the diagram tells",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				reversing-stuck | reversing valve stuck, reversing valve does not shift, reversing valve not shifting, cools in heating, cools in heat mode, blows cold in heating, blows cold air in heating, blows cold in heat mode, blows cold air in heat mode | it does the same in heating as in cooling: the reversing valve does not shift | reversing-shifts
+				reversing-shifts | reversing valve shifts, reversing valve works, indoor line hot in heating | the reversing valve is heard to shift, and the indoor line grows hot in heating |`,
+			Test: Test{Code: "reversing", Name: "change it between heat and cool: hear the reversing valve shift, and feel the indoor line grow hot in heating", How: "saw reversing valve shifts",
+				Outcomes: []string{"reversing-shifts", "reversing-stuck"}, Effort: 2, Danger: Look, Caution: []string{caution.HotMoving}},
+		},
 	},
 }
 

@@ -111,6 +111,15 @@ var complaints = []Complaint{
 			{"air it takes in and gives out", []string{"split-sound", "split-small", "split-large"}}, needAmps, needEarth},
 	},
 	{
+		Code: "hp-no-heat", Name: "a heat pump that does not heat",
+		Signs: []string{"rise-small", "does-not-heat", "heats-slowly"},
+		Cured: []string{"rise-sound", "heats-up"},
+		Causes: []string{"set-not-heating", "compressor-off", "airflow-blocked", "outdoor-iced", "cond-fan-failed", "cond-fan-unfed", "blower-failed", "blower-unfed", "control-not-calling",
+			"sensor-stops-heat", "connection-weak", "reversing-stuck", "heater-failed", "refrigerant-low", "restriction", "compressor-weak"},
+		Need: []Need{needStart, {"outdoor coil seen", []string{"outdoor-clear", "outdoor-iced"}}, {"outdoor fan seen", []string{"cond-fan-runs", "cond-fan-stopped"}},
+			{"reversing valve", []string{"reversing-shifts", "reversing-stuck"}}, {"air it takes in and gives out", []string{"rise-sound", "rise-small", "rise-large"}}, needAmps, needEarth},
+	},
+	{
 		Code: "ac-drips", Name: "an air conditioner that drips",
 		Causes: []string{"not-level", "pan-drain-blocked", "pan-cracked", "coil-dirty", "coil-iced"},
 		Need:   []Need{{"drain of its pan", []string{"drain-clear", "drain-blocked"}}, {"how it stands", []string{"level", "not-level"}}, needEarth},

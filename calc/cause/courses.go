@@ -146,6 +146,14 @@ var courses = []Course{
 		On: []string{"too-hot"}, Tests: []string{"sensor-ohms", "heat-off", "heater-case"}, Source: commonPractice,
 	},
 	{
+		// A heat pump in heating is looked at before anything is opened: its setting, its
+		// air, ice outdoors, both fans, then whether its valve shifts.
+		On: []string{"hp-no-heat"}, When: []string{"starts-and-runs"}, Tests: []string{"mode-heat", "airflow", "outdoor-look", "cond-fan-look", "blower-look", "air-rise", "reversing"}, Source: commonPractice,
+	},
+	{
+		On: []string{"hp-no-heat"}, Tests: []string{"mode-heat", "airflow", "listen", "outdoor-look", "cond-fan-look", "blower-look", "air-rise", "reversing"}, Source: commonPractice,
+	},
+	{
 		// Supply, fuses and contactor lie before the machine.
 		On: []string{"three-phase"}, Tests: []string{"case-ohms", "phases", "fuse", "contactor", "legs", "winding-ohms"}, Source: commonPractice,
 	},

@@ -126,6 +126,9 @@ blower-volts-present | | the fan motor gets its volts | blower-volts-absent
 blower-volts-absent | | the fan motor gets no volts although it should run | blower-runs
 split-sound | | the air leaves as much colder as it should | split-small split-large does-not-cool
 split-small | | the air leaves hardly colder than it came | split-large
+rise-sound | | the air leaves as much warmer as it should | rise-small rise-large does-not-heat heats-slowly
+rise-small | | the air leaves hardly warmer than it came | rise-large
+rise-large | | the air leaves far warmer than it came: there is too little of it, or an electric heater helps |
 split-large | | the air leaves far colder than it came: there is too little of it |
 one-phase | | the machine is on one phase |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost

@@ -27,6 +27,11 @@ const (
 )
 
 var scenarios = []scenario{
+	{"a heat pump that does not heat, nothing seen", "hp-no-heat", "does-not-heat", "", "", "set-not-heating outdoor-iced reversing-stuck refrigerant-low heater-failed", "mode-heat", ""},
+	{"an outdoor coil full of ice", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-iced", "outdoor-iced", "set-not-heating airflow-blocked compressor-off", "refrigerant-low", "", "outdoor-iced"},
+	{"an outdoor fan that stands", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-stopped", "cond-fan-failed cond-fan-unfed", "outdoor-iced", "", "cond-fan-motor", ""},
+	{"a reversing valve that stays in cooling", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-runs blower-runs reversing-stuck", "reversing-stuck", "cond-fan-failed blower-failed", "", "", "reversing-stuck"},
+	{"all that can be looked at is sound", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-runs blower-runs reversing-shifts heater-none connections-sound", "", "reversing-stuck outdoor-iced heater-failed", "refrigerant-low restriction compressor-weak", "restriction-look", ""},
 	{"a universal motor, nothing seen", "no-spin", "does-not-spin brushed", "", "start-device-failed run-cap-failed start-cap-failed", "brushes-worn tacho-open winding-open", "brushes", ""},
 	{"a tachogenerator that is open", "no-spin", "does-not-spin brushed brushes-sound tacho-open", "tacho-open", "brushes-worn", "", "", "tacho-open"},
 	{"an ice maker, nothing seen", "no-ice", "no-ice-made", "", "", "ice-switched-off fill-tube-frozen ice-maker-failed valve-coil-open", "ice-arm", ""},

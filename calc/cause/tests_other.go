@@ -8,7 +8,7 @@ var cold = []string{"leaks-ices", "too-cold", "runs-always", "no-cool", "hums-tr
 // coldTests bear on a machine that runs but does not keep its temperature.
 var coldTests = []Test{
 	{Code: "listen", Name: "listen and feel whether the compressor runs", How: "saw comp runs",
-		Outcomes: []string{"starts-and-runs", "does-not-start"}, Vague: []string{"clicks", "hums", "silent", "runs-all-the-time"}, Effort: 1, Danger: Look, On: append([]string{"no-start", "trips-breaker", "no-dry", "ac-warm", "three-phase"}, cold...)},
+		Outcomes: []string{"starts-and-runs", "does-not-start"}, Vague: []string{"clicks", "hums", "silent", "runs-all-the-time"}, Effort: 1, Danger: Look, On: append([]string{"no-start", "trips-breaker", "no-dry", "ac-warm", "hp-no-heat", "three-phase"}, cold...)},
 	{Code: "evap-fan-look", Name: "hold the door switch in and see whether the evaporator fan runs", How: "saw evap-fan runs",
 		Outcomes: []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none"}, Effort: 1, Danger: Look, On: append([]string{"no-start"}, cold...), Caution: []string{caution.HotMoving}},
 	{Code: "cond-look", Name: "look at the condenser and feel along it", How: "saw condenser clean",

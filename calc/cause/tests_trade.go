@@ -6,11 +6,13 @@ import "ohmcall/calc/caution"
 // burners and three phases.
 var tradeTests = []Test{
 	{Code: "blower-look", Name: "see whether the fan blows", How: "saw blower runs",
-		Outcomes: []string{"blower-runs", "blower-stopped"}, Effort: 1, Danger: Look, On: []string{"ac-warm"}},
+		Outcomes: []string{"blower-runs", "blower-stopped"}, Effort: 1, Danger: Look, On: []string{"ac-warm", "hp-no-heat"}},
 	{Code: "coil-look", Name: "look at the evaporator coil and feel along it, panel off", How: "saw coil cold",
 		Outcomes: []string{"coil-cold", "coil-partial", "coil-warm", "coil-iced"}, Effort: 2, Danger: Look, On: []string{"ac-warm", "ac-drips"}},
 	{Code: "air-split", Name: "temperatures of the air that it takes in and gives out, ten minutes after it started", How: "temp return 78F, supply 60F", Source: commonPractice,
 		Outcomes: []string{"split-sound", "split-small", "split-large"}, Effort: 2, Danger: Look, On: []string{"ac-warm"}},
+	{Code: "air-rise", Name: "temperatures of the air that it takes in and gives out in heating, ten minutes after it started and not while it defrosts", How: "temp return 68F, supply 95F", Source: commonPractice,
+		Outcomes: []string{"rise-sound", "rise-small", "rise-large"}, Effort: 2, Danger: Look, On: []string{"hp-no-heat"}},
 	{Code: "blower-motor", Name: "turn the fan by hand and read its windings", How: "saw blower stiff",
 		Outcomes: []string{"blower-stiff", "blower-windings-failed", "blower-windings-sound"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor},
 		When: []string{"blower-stopped"}},

@@ -19,7 +19,7 @@ func AirSplit(in, out measure.Value) verdict.Verdict {
 	if in.Over || out.Over {
 		return cannot("air split", "a number is needed of both, the thermometer is out of its range", in, out)
 	}
-	d := measure.Value{X: in.X - out.X, Lo: in.Lo - out.Hi, Hi: in.Hi - out.Lo}
+	d := less(in, out)
 	v := begin("air split", d, split, "K", commonPractice)
 	v.Entries = entries(in, out)
 	v.Word = split.advisoryWord(d)
@@ -31,6 +31,41 @@ func AirSplit(in, out measure.Value) verdict.Verdict {
 		v.Text, v.Fact = x+": it hardly cools", []string{"split-small"}
 	case above:
 		v.Text, v.Fact = x+": too little air over the coil", []string{"split-large"}
+	default:
+		v.Text = x + ", too near the limit to say: let it run ten minutes and read both with one thermometer"
+	}
+	return v
+}
+
+// less is what one of two temperatures is more than the other.
+func less(a, b measure.Value) measure.Value {
+	return measure.Value{X: a.X - b.X, Lo: a.Lo - b.Hi, Hi: a.Hi - b.Lo}
+}
+
+// rise is how much warmer, in kelvin, a heat pump that heats gives the air out than
+// it takes it in once it has run for ten minutes: 15 °F of a ducted one on a cold
+// day to some 55 °F of a room unit on a mild one (common practice).
+var rise = window{8, 30}
+
+// AirRise judges the temperatures in °C of the air that a heat pump in heating takes
+// in and gives out. Outdoor cold and a defrost lower what is usual, so it condemns
+// nothing.
+func AirRise(in, out measure.Value) verdict.Verdict {
+	if in.Over || out.Over {
+		return cannot("air rise", "a number is needed of both, the thermometer is out of its range", in, out)
+	}
+	d := less(out, in)
+	v := begin("air rise", d, rise, "K", commonPractice)
+	v.Entries = entries(in, out)
+	v.Word = rise.advisoryWord(d)
+	x := quantity(tenth(d.X), "K") + " (" + num(tenth(d.X*fahrenheit)) + " °F) warmer than it was taken in"
+	switch rise.place(d) {
+	case inside:
+		v.Text, v.Fact = x+", by one thermometer", []string{"rise-sound"}
+	case below:
+		v.Text, v.Fact = x+": it hardly heats, or it was defrosting: see that it was not", []string{"rise-small"}
+	case above:
+		v.Text, v.Fact = x+": too little air over the indoor coil, or an electric heater helps", []string{"rise-large"}
 	default:
 		v.Text = x + ", too near the limit to say: let it run ten minutes and read both with one thermometer"
 	}

@@ -48,6 +48,27 @@ func TestPhases(t *testing.T) {
 	}
 }
 
+// 15 to 54 °F that a heat pump in heating adds to the air: common practice.
+func TestAirRise(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		in, out float64 // °F
+		word    verdict.Word
+		facts   []string
+	}{
+		{"ducted", 68, 90, verdict.Sound, []string{"rise-sound"}},
+		{"a room unit", 68, 115, verdict.Sound, []string{"rise-sound"}},
+		{"it hardly heats", 68, 71, verdict.Suspect, []string{"rise-small"}},
+		{"it cools", 68, 50, verdict.Suspect, []string{"rise-small"}},
+		{"too little air", 68, 135, verdict.Suspect, []string{"rise-large"}},
+		{"near the limit", 68, 82, verdict.CannotTell, nil},
+	} {
+		v := AirRise(within((c.in-32)/1.8, 0.5), within((c.out-32)/1.8, 0.5))
+		check(t, c.name, v, c.word, c.facts...)
+	}
+	check(t, "out of range", AirRise(measure.Open(3), within(30, 0.5)), verdict.CannotTell)
+}
+
 // 14 to 25 °F between the air taken in and given out: common practice.
 func TestAirSplit(t *testing.T) {
 	for _, c := range []struct {

@@ -42,7 +42,7 @@ func (c *Call) complaint() string {
 func (c *Call) itsFan(name string) string {
 	switch {
 	case !strings.EqualFold(name, "fan"):
-	case c.complaint() == said.ACWarm:
+	case c.complaint() == said.ACWarm, c.complaint() == said.NoHeatPump:
 		return "blower"
 	case c.appliance().OneFan:
 		return "cond-fan"
@@ -88,6 +88,7 @@ var (
 	proofDrains = proofWanted{"that it drains (saw drains)", seen("drains")}
 	proofPump   = proofWanted{"running amps (amp pump … run)", running}
 	proofAir    = proofWanted{"the air split, ten minutes after the start (temp return …, supply …)", whole((*Call).ofAir)}
+	proofRise   = proofWanted{"the air rise, ten minutes after the start and not while it defrosts (temp return …, supply …)", whole((*Call).ofAir)}
 	proofCoil   = proofWanted{"that it dries: a coil well below the room (temp coil …, temp room …), or water in the bucket (saw dries)",
 		func(c *Call, since int) shown {
 			coil, room := c.lastTemp("coil", since), c.lastTemp("room", since)

@@ -44,6 +44,10 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"range hood", "runs all the time", "never-ends"}, {"electric range", "one burner stays on", "too-hot"}, {"oven", "too hot", "too-hot"}, {"oven", "runs all the time", "too-hot"}, {"oven", "not hot enough", "no-heat"},
 		{"fridge", "fan runs, compressor hums and trips", "hums-trips"}, {"outdoor unit", "fan runs compressor wont start, hums", said.ACWarm},
 		{"three-phase compressor", "hums and trips", said.ThreePhase}, {"walk-in freezer, 3 phase", "not cooling", "no-cool"},
+		{"room heat pump", "no heat", said.NoHeatPump}, {"mini split heat pump", "not heating", said.NoHeatPump}, {"heat pump", "blows cold air", said.NoHeatPump},
+		{"air-to-air heat pump", "outdoor unit iced up", said.NoHeatPump}, {"reverse cycle air conditioner", "won't heat", said.NoHeatPump}, {"", "heat pump not heating", said.NoHeatPump},
+		{"heat pump", "not heating well, runs all the time", said.NoHeatPump}, {"heat pump", "blows warm air in cooling", said.ACWarm}, {"heat pump", "no cold air", said.ACWarm},
+		{"mini split", "not heating", "no-heat"}, {"heat pump dryer", "no heat", said.NoDry}, {"heat pump water heater", "no hot water", "no-heat"},
 		{"fridge", "", ""},
 	} {
 		c := New()

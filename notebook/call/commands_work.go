@@ -196,6 +196,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	if live || among(codes, "igniter-glows") || among(codes, "flame-lights") {
 		c.sparking(r)
 	}
+	if among(codes, "set-to-heat") || among(codes, "set-to-cool") {
+		c.rejudge(r)
+	}
 	c.tellRattle(codes, r)
 	return c.finish(r), nil
 }

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -144,7 +145,30 @@ func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
 	if in == nil || out == nil {
 		return verdict.Verdict{}, false
 	}
+	if by := c.heating(c.byOne(in), c.byOne(out)); by != "" {
+		v := judge.AirRise(c.byOne(in), c.byOne(out))
+		v.Text += "; taken as heating by " + by
+		return v, true
+	}
 	return judge.AirSplit(c.byOne(in), c.byOne(out)), true
+}
+
+// heating says by what a machine is taken to heat the air, "" when it is taken to
+// cool it: by what was seen of its setting last, by the complaint, else by the air
+// itself.
+func (c *Call) heating(in, out measure.Value) string {
+	heat, cool := c.lastOf(c.seenAt["set-to-heat"], math.MaxInt-1), c.lastOf(c.seenAt["set-to-cool"], math.MaxInt-1)
+	switch {
+	case heat > cool:
+		return "entry " + itoa(heat)
+	case cool > 0 || !c.appliance().HeatPump || c.complaint() == said.ACWarm:
+		return ""
+	case c.complaint() == said.NoHeatPump:
+		return "the complaint; saw set to cool changes it"
+	case out.Lo > in.Hi:
+		return "the air, which a heat pump gives out warmer only when it heats (inferred); saw set to cool changes it"
+	}
+	return ""
 }
 
 // byOne is a temperature beside another one of the same thermometer: its own

@@ -174,6 +174,13 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 			}
 			return v, words[1].Errorf("%s takes no value", k.word).WithHint("what is marked on the can has its own key: plate %s cap, mfd %s", k.word, line)
 		}
+		if kind := strings.ReplaceAll(strings.ToLower(v.text), "-", " "); k.word == "type" && kind == "heat pump" {
+			unit := c.last("unit")
+			if !c.appliance().HeatPump {
+				unit = strings.TrimSpace(unit + " heat pump")
+			}
+			return v, words[0].Errorf("type is that of the motor or compressor").WithHint("what the appliance is has its own line: unit %s", unit)
+		}
 		if len(words) > 1 || !among(k.words, last.Text) {
 			return v, withNearest(words[0].Errorf("%s takes one of %s", k.word, strings.Join(k.words, ", ")), words[0].Text, k.words)
 		}

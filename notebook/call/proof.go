@@ -47,6 +47,7 @@ var proofs = map[string][]proofWanted{
 	said.NoDrain:    {proofEarth, proofDrains, proofPump},
 	said.NoDry:      {proofEarth, proofAmps, proofCoil},
 	said.ACWarm:     {proofEarth, proofAmps, proofAir},
+	said.NoHeatPump: {proofEarth, proofAmps, proofRise},
 	said.ThreePhase: {proofEarth, proofStart, proofAmps, proofLegs},
 	"gas-no-heat":   {proofEarth, proofHeat},
 	"no-spin":       {proofEarth, proofMotorAmps},

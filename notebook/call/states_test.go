@@ -159,3 +159,39 @@ func TestEarthAndCourseInTheRecord(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// A heat pump in heating gives warm air out and frosts outdoors; its mode is said, or
+// inferred from the air. Common practice throughout.
+func TestHeatPumpThatHeats(t *testing.T) {
+	const (
+		hp  = "unit mini split heat pump; "
+		air = "temp return 68F; temp supply 92F"
+		no  = hp + "fault not heating; saw comp runs; "
+	)
+	checkTrade(t, []tradeCase{
+		{"taken as such", hp + "fault no heat", []string{"a heat pump that does not heat"}, nil, nil, "how it is set", "common practice"},
+		{"it heats", no + air, []string{"air rise: sound, 13.3 K", "taken as heating by the complaint"}, []string{"cools"}, map[string]cause.State{"reversing-stuck": cause.RuledOut, "refrigerant-low": cause.RuledOut}, "", "common practice"},
+		{"it hardly heats", no + "temp return 68F; temp supply 71F", []string{"air rise: suspect", "it hardly heats"}, nil, map[string]cause.State{"reversing-stuck": cause.Open, "refrigerant-low": cause.Open, "outdoor-iced": cause.Open}, "how it is set", "common practice"},
+		{"nobody says the mode", hp + "fault noisy; " + air, []string{"air rise: sound", "(inferred)", "saw set to cool changes it"}, []string{"hardly cools"}, nil, "", "common practice"},
+		{"said to cool after all", hp + "fault noisy; " + air + "; saw set to cool", []string{"air split: suspect", "it hardly cools"}, nil, nil, "", "common practice"},
+		{"said to heat afterwards", hp + "fault not cooling; " + air + "; saw heating mode", []string{"air rise: sound", "taken as heating by entry 5"}, nil, nil, "", "common practice"},
+		{"asked to cool", hp + "fault not cooling; " + air, []string{"air split: suspect", "it hardly cools"}, nil, nil, "", "common practice"},
+		{"it cools", hp + "fault noisy; temp return 78F; temp supply 59F", []string{"air split: sound"}, []string{"rise"}, nil, "", "common practice"},
+		{"an air conditioner has no other mode", "unit window air conditioner; fault noisy; temp return 70F; temp supply 80F", []string{"air split: suspect"}, []string{"rise"}, nil, "", "common practice"},
+		{"the outdoor fan is not the indoor one", no + "saw set to heat, outdoor coil clear; saw outdoor fan stopped", nil, nil, map[string]cause.State{"cond-fan-failed": cause.Supported, "blower-failed": cause.Open}, "", "common practice"},
+		{"ice outdoors", no + "saw set to heat, filter clean; saw outdoor coil iced", []string{"outdoor coil iced over"}, nil, map[string]cause.State{"outdoor-iced": cause.Supported}, "defrost", "common practice"},
+		{"blows cold", no + "saw set to heat; saw blows cold air in heating", nil, nil, map[string]cause.State{"reversing-stuck": cause.Supported}, "", "common practice"},
+		{"it stands still", hp + "fault no heat; saw set to heat; saw comp not running", []string{"taken from here on as: clicks or stays silent"}, nil, nil, "", "common practice"},
+		{"proved by its air", no + "saw outdoor coil iced; did replaced the defrost sensor; missing", []string{"the air rise, ten minutes after"}, nil, nil, "", "common practice"},
+		{"and then proved", no + "saw outdoor coil iced; did replaced the defrost sensor; " + air + "; missing", nil, []string{"the air rise"}, nil, "", "common practice"},
+		{"a resistance heater stays one", "unit wall heater; fault no heat", []string{"a heater appliance"}, []string{"heat pump"}, nil, "", "common practice"},
+	})
+	c := applyAll(t, "unit mini split heat pump", "fault not heating")
+	if is := c.appliance(); is != c.appliance() {
+		t.Error("what a heat pump is, is worked out with every question")
+	}
+	_, err := c.Apply(testDay(), "plate type heat pump")
+	if err == nil || !strings.Contains(err.Error()+hintOf(err), "unit mini split heat pump") {
+		t.Errorf("the refusal of a plate's type: %v", err)
+	}
+}

@@ -21,6 +21,7 @@ type Appliance struct {
 	Gas, Electric bool        // said of what heats
 	OneFan        bool        // a single fan for both of its coils, as dehumidifiers have
 	HeatPumpDryer bool
+	HeatPump      bool // warms and cools rooms by turning its circuit round
 	Still         bool // moves no air and no water through itself
 	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
@@ -29,7 +30,11 @@ type Appliance struct {
 
 // ApplianceOf reads the words for a unit and those of its complaint.
 func ApplianceOf(unit, fault string) *Appliance {
-	unit = roomHeatPump(unit)
+	named := unit
+	unit = roomHeatPump(cmp.Or(unit, roomHeatPump(fault)))
+	if named == "" && !isKind(roomPumps, unit) {
+		unit = ""
+	}
 	both := strings.ToLower(unit + " " + fault)
 	heard := cause.Heard(fault)
 	for _, a := range Alarms(fault) {
@@ -38,7 +43,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		}
 	}
 	return &Appliance{
-		Unit: unit, Fault: fault, Complaints: complaintsOf(fault, unit), Heard: heard,
+		Unit: named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
@@ -80,14 +85,16 @@ type byAppliance struct {
 
 // Patterns of kinds of appliance.
 const (
-	washers  = `\b(dish)?wash(er|ing)`
-	dryers   = `dryer|drier|tumbl`
-	laundry  = `\bwash(er|ing)|laundry|` + dryers
-	airUnits = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
-	gasUnits = `\bgas\b`
-	colds    = `fridge|refrig|freez|\bice|cooler`
-	hotter   = `too hot|overheat|burns |scorch`
-	phases3  = `\b(three|3).?ph(ase)?\b`
+	washers   = `\b(dish)?wash(er|ing)`
+	dryers    = `dryer|drier|tumbl`
+	laundry   = `\bwash(er|ing)|laundry|` + dryers
+	airUnits  = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
+	gasUnits  = `\bgas\b`
+	colds     = `fridge|refrig|freez|\bice|cooler`
+	hotter    = `too hot|overheat|burns |scorch`
+	pumps     = `heat.?pump|reverse.?cycle`
+	roomPumps = `(` + pumps + `).*(` + airUnits + `)|(` + airUnits + `).*(` + pumps + `)`
+	phases3   = `\b(three|3).?ph(ase)?\b`
 )
 
 // Complaints that the kind of appliance tells from others of the same words.
@@ -96,6 +103,7 @@ const (
 	NoDrain    = "no-drain"
 	NoDry      = "no-dry"
 	ACWarm     = "ac-warm"
+	NoHeatPump = "hp-no-heat"  // of a heat pump that heats rooms
 	ThreePhase = "three-phase" // of a machine that takes three phases
 )
 
@@ -111,6 +119,8 @@ var appliances = []byAppliance{
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
 	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
+	{roomPumps, `(no|not|n.?t|never|hardly|barely|stopped|little|less|poor|weak|enough|low) (\w+ ){0,2}?heat(s|ing|$|[,;.]| (in|on|at|from|when|but|and|since|any|up|the|enough|now|out|to))|heat\w* (mode|setting)|in heating|heats? (poor|slow|bad|weak|little)|blow\w* cold|cold air in|defrost|outdoor (unit|coil) \w*ic|(aux\w*|emergency) heat`, NoHeatPump,
+		[]string{"", "no-heat", "no-cool", "runs-always", "too-cold", "leaks-ices"}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
 	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
 		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},

@@ -35,7 +35,7 @@ func hasNoCompressor(unit, fault string) bool {
 }
 
 // heatPumps tells an appliance that heats or dries by a sealed system.
-var heatPumps = Lazily(`(?i)heat.?pump`)
+var heatPumps = Lazily(`(?i)` + pumps)
 
 // cools tells an appliance that has a compressor by the words of a complaint
 // that speak of a heater or fan in it too.
