@@ -304,6 +304,7 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 		in.Table, doubts, fault = judge.NewTable(rows)
 	}
 	v := judge.NTC(in)
+	v.Text = but(v.Text, in.Celsius, c.notBeside(r))
 	if fault != nil {
 		v.Also = append(v.Also, "the table typed from the sheet is not used: "+fault.Error())
 		if v.Word == verdict.CannotTell {
@@ -347,7 +348,18 @@ func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 			r0 = 1000
 		}
 	}
-	return judge.Platinum(judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0, Class: c.plateText("", "class")})
+	in := judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0, Class: c.plateText("", "class")}
+	v := judge.Platinum(in)
+	v.Text = but(v.Text, in.Celsius, c.notBeside(r))
+	return v
+}
+
+// but adds to a text why no temperature is held against a sensor.
+func but(text string, at measure.Value, why string) string {
+	if !at.Over || why == "" {
+		return text
+	}
+	return text + "; " + why
 }
 
 // iceBath is how near to 0 °C stirred ice water holds a sensor, in kelvin
@@ -361,22 +373,47 @@ const besideFor = 15 * time.Minute
 // pipes are places whose temperature no sensor of a cabinet has.
 var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
 
+// sensed are places that the name of a sensor can say it sits in.
+var sensed = []string{"freezer", "fridge", "room", "oven", "water", "outdoor"}
+
+// mayHave reports whether a sensor can have the temperature of a place: of a pipe or
+// a space only where its name does not say another.
+func mayHave(sensor, place string) bool {
+	sensor = strings.ToLower(sensor)
+	if among(pipes, place) {
+		return strings.Contains(sensor, place)
+	}
+	return !among(sensed, place) || strings.Contains(sensor, place) || !slices.ContainsFunc(sensed, func(s string) bool { return strings.Contains(sensor, s) })
+}
+
 // temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
-// or that read last of what it may sit in, a little before it.
+// or that read last of what it may sit in, a little before it and with no work
+// between: a new one has the temperature of where it came from.
 func (c *Call) temperatureBeside(r *reading) measure.Value {
-	return c.temperatureOf(r, func(place string) bool {
-		return !among(pipes, place) || strings.Contains(strings.ToLower(r.a), place)
+	rep := c.repairs()
+	return c.temperatureOf(r, func(t *reading) bool {
+		return mayHave(r.a, strings.ToLower(t.a)) && phase(rep, t.entry) == phase(rep, r.entry)
 	})
+}
+
+// notBeside says why the temperature read last before a sensor is not held against
+// it, and what can be; "" when none was read.
+func (c *Call) notBeside(r *reading) string {
+	at := c.temperatureOf(r, func(*reading) bool { return true })
+	if at.Over {
+		return ""
+	}
+	return "that of entry " + itoa(at.Entry) + " is of another place or of before the work: read it anew where the sensor is, once it has taken it on (temp …), or the sensor in ice water (ohm " + r.a + " … ice)"
 }
 
 // roomBeside is the temperature of the room at which a pressure stood.
 func (c *Call) roomBeside(r *reading) measure.Value {
-	return c.temperatureOf(r, func(place string) bool { return place == "room" })
+	return c.temperatureOf(r, func(t *reading) bool { return strings.EqualFold(t.a, "room") })
 }
 
 // temperatureOf is the temperature written behind a reading, else that read last
 // of a place that fits, a little before it.
-func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.Value {
+func (c *Call) temperatureOf(r *reading, fits func(*reading) bool) measure.Value {
 	if r.cond.hasAt {
 		doubt := c.meterFor("temp").fixed
 		if r.cond.is(iceWord) {
@@ -388,7 +425,7 @@ func (c *Call) temperatureOf(r *reading, fits func(place string) bool) measure.V
 	}
 	for i := r.index - 1; i >= 0 && r.at.Sub(c.readings[i].at) <= besideFor; i-- {
 		c.spend(2)
-		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && fits(strings.ToLower(t.a)) {
+		if t := c.readings[i]; t.quality.word == "temp" && c.alive(t.entry) && fits(t) {
 			return c.value(t)
 		}
 	}

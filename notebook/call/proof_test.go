@@ -239,3 +239,22 @@ func TestWhatProofBringsIsToldOnce(t *testing.T) {
 		t.Errorf("missing %q", m)
 	}
 }
+
+// A furnace is proved by the air that it gives out, or by its rise over the air that
+// it takes in: common practice.
+func TestHeatIsProvedWhereItIsMade(t *testing.T) {
+	const (
+		start = "unit gas furnace; fault no heat; ohm igniter OL; did replaced the igniter; saw flame lights; "
+		want  = "the temperature it reaches"
+	)
+	checkTrade(t, []tradeCase{
+		{"return read last", start + "temp supply 120F; temp return 68F; missing", nil, []string{want}, nil, "", "common practice"},
+		{"return read first", start + "temp return 68F; temp supply 120F; missing", nil, []string{want}, nil, "", "common practice"},
+		{"the return alone", start + "temp return 68F; missing", []string{want}, nil, nil, "", "common practice"},
+		{"a hot return is no heat", start + "temp return 110F; missing", []string{want}, nil, nil, "", "common practice"},
+		{"by its rise", start + "temp return 60F; temp supply 97F; missing", nil, []string{want}, nil, "", "common practice"},
+		{"too small a rise", start + "temp supply 80F; temp return 68F; missing", []string{want, "80 °F from 68 °F (entries 6, 7)"}, nil, nil, "", "common practice"},
+		{"an oven, the kitchen read last", "unit electric oven; fault stays cold; ohm bake OL; did replaced the bake element; temp oven 350F; temp kitchen 72F; missing", nil, []string{want}, nil, "", "common practice"},
+		{"an oven, the kitchen alone", "unit electric oven; fault stays cold; ohm bake OL; did replaced the bake element; temp kitchen 130F; missing", []string{want}, nil, nil, "", "common practice"},
+	})
+}

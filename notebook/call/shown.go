@@ -159,13 +159,29 @@ func course(freezerToo bool) func(*Call, int) shown {
 	}
 }
 
+// unheated are places whose temperature no heater makes.
+var unheated = append([]string{"room", "outdoor", "outside", "ambient", "kitchen", "set"}, airTaken...)
+
+// leastRise is the least, in kelvin, by which furnaces are marked to warm the air,
+// 30 °F (common practice).
+const leastRise = 16.7
+
 // heat is the temperature that a heater reaches.
 func heat(c *Call, since int) shown {
-	r := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "temp" && !r.over })
+	r := c.lastAfter(since, func(r *reading) bool {
+		return r.quality.word == "temp" && !r.over && !among(unheated, strings.ToLower(r.a))
+	})
 	if r == nil {
 		s := seen("heats-up")(c, since)
 		s.held = false
 		return s
+	}
+	if in := c.lastAfter(since, func(r *reading) bool {
+		return r.quality.word == "temp" && !r.over && among(airTaken, strings.ToLower(r.a))
+	}); in != nil && c.appliance().Furnace {
+		d := c.value(r).Lo - c.value(in).Hi
+		return shown{held: c.value(r).Lo >= heatedWater || d >= leastRise,
+			text: r.shown() + " from " + in.shown() + " (entries " + itoa(min(in.entry, r.entry)) + ", " + itoa(max(in.entry, r.entry)) + ")"}
 	}
 	least := float64(heated)
 	if strings.EqualFold(r.a, "water") || c.appliance().Furnace {

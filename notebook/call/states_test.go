@@ -195,3 +195,20 @@ func TestHeatPumpThatHeats(t *testing.T) {
 		t.Errorf("the refusal of a plate's type: %v", err)
 	}
 }
+
+// A new sensor has the temperature of where it came from until it has taken on that of
+// its place, and a sensor of one space not that of another: common practice; the ohms
+// by IEC 60539-1.
+func TestSensorHasATemperatureOfItsOwn(t *testing.T) {
+	const cold = "unit refrigerator; fault not cooling; plate r25 10k, beta 3977; safe; temp freezer 20F; "
+	checkTrade(t, []tradeCase{
+		{"replaced and read at once", cold + "ohm sensor 120k; did replaced the sensor; ohm sensor 9.8k", []string{"cannot tell", "that of entry 5 is of another place or of before the work", "ohm sensor … ice"}, []string{"failed", "wrong"}, nil, "", "common practice"},
+		{"its temperature written behind it", cold + "ohm sensor 120k; did replaced the sensor; ohm sensor 9.9k at 25C", []string{"sound, 9.9 kΩ is right at 25 °C"}, []string{"wrong", "before the work"}, nil, "", "IEC 60539-1"},
+		{"its temperature read anew", cold + "ohm sensor 120k; did replaced the sensor; temp freezer 20F; ohm sensor 48k", []string{"no gross fault"}, []string{"before the work"}, nil, "", "IEC 60539-1"},
+		{"the old one is still held against it", cold + "ohm sensor 120k", []string{"failed"}, []string{"before the work"}, nil, "", "IEC 60539-1"},
+		{"of another space", cold + "ohm fridge-sensor 27k", []string{"cannot tell", "another place"}, []string{"failed"}, nil, "", "common practice"},
+		{"of its own space", cold + "ohm freezer-sensor 120k", []string{"failed"}, nil, nil, "", "IEC 60539-1"},
+		{"of a space that was read before another", cold + "temp fridge 50F; ohm freezer-sensor 120k", []string{"failed"}, nil, nil, "", "IEC 60539-1"},
+		{"platinum", "unit electric oven; fault stays cold; plate r0 1000; temp oven 350F; ohm sensor 1500; did replaced the sensor; ohm sensor 1085", []string{"before the work"}, []string{"failed"}, nil, "", "IEC 60751"},
+	})
+}
