@@ -398,8 +398,8 @@ var phaseCauses = []Cause{
 	{
 		Code: "leg-fuse-open", Name: "fuse of one leg open",
 		ShownBy:     []string{"leg-lost", "fuse-open"},
-		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot"},
-		Contradicts: []string{"fuse-sound", "fuse-none", "legs-sound", "phase-lost", "pole-open"},
+		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
+		Contradicts: []string{"fuse-sound", "fuse-none", "legs-sound", "pole-open"},
 		Fix:         "find what opened it, then fit three fuses of the same rating",
 		Work:        "fuse",
 		Source:      commonPractice,
@@ -407,8 +407,8 @@ var phaseCauses = []Cause{
 	{
 		Code: "pole-open", Name: "contactor pole open or burnt",
 		ShownBy:     []string{"leg-lost", "pole-open"},
-		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot"},
-		Contradicts: []string{"pole-sound", "legs-sound", "phase-lost", "fuse-open"},
+		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
+		Contradicts: []string{"pole-sound", "legs-sound", "fuse-open"},
 		Fix:         "replace the contactor with one of its rating",
 		Work:        "contactor, pole",
 		Source:      commonPractice,

@@ -168,7 +168,10 @@ var scenarios = []scenario{
 	{"igniter glows and no flame follows", "gas-no-heat", "igniter-glows flame-none gas-on", "", "igniter-open flame-sensor-open limit-open control-not-calling no-supply gas-off", "gas-coil-open igniter-weak", "valve-coil", ""},
 	{"oven sensor reads too cold", "too-hot", "too-hot sensor-reads-cold", "sensor-heats-on", "", "heat-relay-stuck", "", "sensor-heats-on"},
 	{"lost leg behind a sound supply", "three-phase", "hums insulation-no-gross-fault phases-sound leg-lost", "leg-fuse-open pole-open", "phase-lost phases-unequal no-supply control-not-calling", "connection-weak", "fuse", ""},
-	{"lost leg of the supply", "three-phase", "hums insulation-no-gross-fault phase-lost", "phase-lost", "pole-open leg-fuse-open no-supply", "", "", "phase-lost"},
+	// L1 to L3 are met at the breaker, at the fuses and on the contactor's line side:
+	// where they were read was not said.
+	{"lost leg of the supply", "three-phase", "hums insulation-no-gross-fault phase-lost", "phase-lost", "no-supply", "pole-open leg-fuse-open", "", "phase-lost"},
+	{"lost leg of the supply, fuses and poles sound", "three-phase", "hums insulation-no-gross-fault phase-lost fuse-sound pole-sound", "phase-lost", "pole-open leg-fuse-open no-supply", "", "", "phase-lost"},
 	{"drain frozen", "leaks-ices", "water-inside drain-blocked", "drain-blocked", "", "pan-cracked", "", "drain-blocked"},
 }
 

@@ -196,6 +196,17 @@ func TestHeatPumpThatHeats(t *testing.T) {
 	}
 }
 
+// Volts of legs by the names L1 to L3 are met at breaker, fuses and contactor; which
+// was read was not said, so none of them is ruled out. Common practice.
+func TestLostLegOfNobodyKnowsWhere(t *testing.T) {
+	const lost = "unit walk-in cooler; plate volts 230, phase 3; fault does not run; volt L1 L2 231; volt L2 L3 118; volt L1 L3 116"
+	checkTrade(t, []tradeCase{
+		{"not said where", lost, []string{"leg L3 is lost"}, nil, map[string]cause.State{"phase-lost": cause.Supported, "leg-fuse-open": cause.Open, "pole-open": cause.Open}, "the fuse of each leg", "common practice"},
+		{"the fuse is sound", lost + "; safe; ohm fuse 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut, "pole-open": cause.Open}, "", "common practice"},
+		{"the fuse is open", lost + "; safe; ohm fuse OL", nil, []string{"contradict"}, map[string]cause.State{"leg-fuse-open": cause.Supported, "phase-lost": cause.RuledOut}, "fuse", "common practice"},
+	})
+}
+
 // A new sensor has the temperature of where it came from until it has taken on that of
 // its place, and a sensor of one space not that of another: common practice; the ohms
 // by IEC 60539-1.
