@@ -19,6 +19,7 @@ var (
 	ptcLow      = window{3, 20}
 	ptcHigh     = window{3, 100}
 	ptcHotLeast = atLeast(1000)
+	ptcColdMost = 1000.0 // what a device reads hot none reads at room temperature (common practice)
 	ptcStuck    = 100.0
 )
 
@@ -67,6 +68,8 @@ func PTC(in PTCIn) verdict.Verdict {
 		out.Word, out.Text = verdict.Suspect, "open: let it cool to room temperature for some minutes and repeat"
 	case in.Ohms.Hi < contactOhms && in.State == Cold:
 		out.Word, out.Text = verdict.Failed, "near zero ohms: shorted, it would hold the start winding in"
+	case in.State == Cold && in.Ohms.Lo >= ptcColdMost:
+		out.Word, out.Text = verdict.Failed, ohms(in.Ohms.X)+" is what one reads hot: at room temperature its disc is cracked or worn out, and it lets the start winding get too little; had it run within minutes, let it cool and repeat"
 	default:
 		out.Word = w.advisoryWord(in.Ohms)
 		switch w.place(in.Ohms) {

@@ -173,6 +173,7 @@ func judgements(t testing.TB) []judgement {
 	one("start capacitor with a tolerance", 60, func(v measure.Value) verdict.Verdict {
 		return StartCap(StartCapIn{Measured: v, Low: 60, Tolerance: 10})
 	})
+	one("start device that reads high when cold", 1000, func(v measure.Value) verdict.Verdict { return PTC(PTCIn{Ohms: v, State: Cold, Volts: 230}) })
 	out = append(out, judgement{"air rise", []float64{20, 34}, func(v []measure.Value) verdict.Verdict { return AirRise(v[0], v[1]) }})
 	return out
 }

@@ -419,6 +419,8 @@ func TestWhatAReadingIsOf(t *testing.T) {
 		{"the second leg lost", "unit dryer; fault no heat; volt L1 L2 241.2; volt L2 N 0.4; volt L1 L2 0.6", []string{"supply: failed"}, nil, map[string]cause.State{"no-supply": cause.Supported}, "", source},
 		{"a disc, nobody says cold", "fault clicks; ohm ptc OL", []string{"suspect", "let it cool"}, []string{"failed"}, nil, "", source},
 		{"a disc, cold", "fault clicks; ohm ptc OL cold", []string{"failed, open when cold"}, nil, nil, "", source},
+		{"a disc that reads hot when cold", "unit refrigerator; fault clicks; plate volts 115; safe; ohm ptc 6k cold", []string{"failed, 6 kΩ is what one reads hot"}, []string{"suspect"}, map[string]cause.State{"start-device-failed": cause.Supported}, "", source},
+		{"a disc that reads hot, nobody says cold", "unit refrigerator; fault clicks; plate volts 115; safe; ohm ptc 6k", []string{"suspect", "let it cool"}, []string{"failed"}, map[string]cause.State{"start-device-failed": cause.Open}, "", source},
 		{"a coil of 24 V", "unit air conditioner; fault does not cool; plate volts 230; volt coil 26.5 run", []string{"sound, it is given 26.5 V"}, nil, nil, "", source},
 		{"a heater beside the compressor", cold + "safe; did replaced bimetal; amp heater 4.1 run; missing", []string{"running amps (amp comp … run)"}, nil, nil, "", source},
 		{"no place where there is no compressor", "unit water heater; fault no heat; amp 18.6", []string{"line 18.6 A"}, []string{"comp"}, nil, "", source},
