@@ -130,7 +130,7 @@ var coldCauses = []Cause{
 		Code: "heater-failed", Name: "heater failed",
 		Predicts:    []string{"frost-heavy", "defrost-dead-by-hand", "does-not-heat", "heats-slowly", "heater-suspect", "heater-volts-present"},
 		ShownBy:     []string{"heater-open", "heater-failed"},
-		Contradicts: append([]string{"heater-none", "heater-sound", "heater-volts-absent", "defrost-runs-by-hand", "heats-up"}, notIced...),
+		Contradicts: append([]string{"other-dead", "heater-none", "heater-sound", "heater-volts-absent", "defrost-runs-by-hand", "heats-up"}, notIced...),
 		Fix:         "replace it with a heater of the same volts and watts; look for why a limit beside it did not act",
 		Work:        "heater, element, bake, broil, igniter",
 		Source:      "ohms from watts and volts; power limits IEC 60335-1 cl. 10.1 (from memory)",

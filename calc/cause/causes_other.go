@@ -7,9 +7,9 @@ import "ohmcall/calc/caution"
 var otherCauses = []Cause{
 	{
 		Code: "leg-missing", Name: "one leg of the supply missing",
-		Predicts:    []string{"light-works", "does-not-heat", "heats-slowly", "heater-volts-absent"},
+		Predicts:    []string{"light-works", "other-dead", "does-not-heat", "heats-slowly", "heater-volts-absent"},
 		ShownBy:     []string{"leg-missing"},
-		Contradicts: []string{"heater-none", "heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
+		Contradicts: []string{"other-heats", "heater-none", "heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
 		Fix:         "have the breaker, outlet or wiring mended by an electrician",
 		Work:        "leg, breaker, electrician, supply, outlet, wir",
 		Source:      commonPractice,
@@ -114,7 +114,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "airflow-blocked", Name: "air or water path blocked",
-		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "too-hot", "runs-all-the-time", "rise-large"},
+		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "too-hot", "runs-all-the-time", "rise-large", "cuts-out", "starts-after-wait"},
 		ShownBy:     []string{"airflow-blocked"},
 		Contradicts: []string{"no-air-path", "airflow-clear"},
 		Fix:         "clear vent, filter and path; then prove the limit and the heater",

@@ -235,7 +235,7 @@ var wetCauses = []Cause{
 	{
 		Code: "bearings-worn", Name: "bearings or rollers of the drum worn",
 		ShownBy:     []string{"bearings-worn"},
-		Predicts:    []string{"noisy"},
+		Predicts:    []string{"noisy", "cuts-out", "starts-after-wait"},
 		Contradicts: []string{"bearings-sound"},
 		Fix:         "replace bearings and seal, or rollers and slides",
 		Work:        "bearing, roller, slide",
@@ -278,6 +278,36 @@ var wetCauses = []Cause{
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
+		},
+	},
+	{
+		Code: "ends-it-early", Name: "timer, moisture sensor or control ends it early",
+		Predicts:    []string{"restarts-at-once", "windings-sound", "airflow-clear"},
+		Contradicts: []string{"starts-after-wait"},
+		Fix:         "clean the moisture bars and see their wires; else replace timer or control, after the motor and its air have been proved",
+		Work:        "timer, control, board, moisture, sensor",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				restarts-at-once | restarts at once, restarts right away, starts again at once, starts again right away | when it has stopped it starts again as soon as it is asked to: nothing had to cool | starts-after-wait`,
+			Test: Test{Code: "restart", Name: "press start as soon as it has stopped, and again when it has stood for ten minutes", How: "saw starts after wait",
+				Outcomes: []string{"restarts-at-once", "starts-after-wait"}, Effort: 2, Danger: Look, On: []string{"stops-early"}},
+		},
+	},
+	{
+		Code: "door-switch-slips", Name: "door switch lets go while it runs",
+		ShownBy:     []string{"door-slips"},
+		Predicts:    []string{"restarts-at-once"},
+		Contradicts: []string{"door-holds", "starts-after-wait"},
+		Fix:         "set the strike, or replace the switch; never bridge an interlock",
+		Work:        "switch, strike, latch, door",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				door-slips | door switch slips, stops when door is pressed, stops when door is pulled, door switch intermittent | it stops when the door is moved: its switch lets go | door-holds
+				door-holds | door switch holds, runs when door is pulled | it runs on when the door is pressed and pulled |`,
+			Test: Test{Code: "door", Name: "press and pull the shut door while it runs", How: "saw door switch holds",
+				Outcomes: []string{"door-holds", "door-slips"}, Effort: 1, Danger: Look},
 		},
 	},
 	{

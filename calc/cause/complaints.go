@@ -192,6 +192,14 @@ var complaints = []Complaint{
 		Need:   []Need{{"the end of a cycle seen", []string{"cycles-off", "runs-all-the-time"}}, needEarth},
 	},
 	{
+		Code: "stops-early", Name: "a dryer that stops before its cycle ends",
+		Signs: []string{"cuts-out", "restarts-at-once", "starts-after-wait"},
+		Cured: []string{"cycles-off", "dries"},
+		Causes: []string{"airflow-blocked", "bearings-worn", "protector-hot", "supply-weak", "connection-weak", "door-switch-slips", "ends-it-early", "winding-shorted"},
+		Need: []Need{{"vent and filter", []string{"airflow-clear", "airflow-blocked"}}, {"whether it starts again at once", []string{"restarts-at-once", "starts-after-wait"}},
+			{"drum turned by hand", []string{"bearings-sound", "bearings-worn"}}, needAmps, needEarth},
+	},
+	{
 		Code: "slow-dry", Name: "takes too long to dry",
 		Cured:  []string{"dries"},
 		Causes: []string{"airflow-blocked", "leg-missing", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "igniter-weak", "gas-coil-open"},

@@ -127,6 +127,10 @@ var courses = []Course{
 		On: []string{"wont-run"}, Tests: []string{"outlet-lamp", "switch", "fuse", "limit-ohms", "cord"}, Source: commonPractice,
 	},
 	{
+		// A motor that has to cool drives against something or gets no air.
+		On: []string{"stops-early"}, Tests: []string{"airflow", "door", "restart", "bearings", "start-amps", "winding-ohms", "connections"}, Source: commonPractice,
+	},
+	{
 		On: []string{"slow-dry"}, Tests: []string{"airflow", "heater-ohms", "limit-ohms", "sensor-ohms"}, Source: commonPractice,
 	},
 	{

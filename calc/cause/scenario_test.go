@@ -27,6 +27,12 @@ const (
 )
 
 var scenarios = []scenario{
+	{"a dryer that stops, nothing seen", "stops-early", "cuts-out", "", "", "airflow-blocked bearings-worn ends-it-early protector-hot", "airflow", ""},
+	{"a dryer that stops and whose vent is blocked", "stops-early", "cuts-out airflow-blocked", "airflow-blocked", "", "bearings-worn", "", "airflow-blocked"},
+	{"a dryer that starts again at once", "stops-early", "cuts-out airflow-clear door-holds restarts-at-once", "", "protector-hot airflow-blocked door-switch-slips", "ends-it-early connection-weak", "bearings", ""},
+	{"a dryer that has to cool", "stops-early", "cuts-out airflow-clear door-holds starts-after-wait", "", "ends-it-early door-switch-slips airflow-blocked", "bearings-worn protector-hot winding-shorted", "bearings", ""},
+	{"an oven of which the broil heats", "no-heat", "does-not-heat several-elements other-heats", "", "no-supply leg-missing supply-weak", "heater-failed switch-open control-not-calling", "heater-ohms", ""},
+	{"an oven of which nothing heats", "no-heat", "does-not-heat several-elements other-dead", "", "heater-failed", "no-supply leg-missing", "outlet-lamp", ""},
 	{"a heat pump that does not heat, nothing seen", "hp-no-heat", "does-not-heat", "", "", "set-not-heating outdoor-iced reversing-stuck refrigerant-low heater-failed", "mode-heat", ""},
 	{"an outdoor coil full of ice", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-iced", "outdoor-iced", "set-not-heating airflow-blocked compressor-off", "refrigerant-low", "", "outdoor-iced"},
 	{"an outdoor fan that stands", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-stopped", "cond-fan-failed cond-fan-unfed", "outdoor-iced", "", "cond-fan-motor", ""},

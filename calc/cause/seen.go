@@ -21,7 +21,7 @@ short-cycles | short cycles, short cycling | runs for a minute or two at a time 
 comp-hot | comp hot, compressor hot, comp very hot, comp runs hot, compressor runs hot | the compressor's shell is too hot to keep a hand on | comp-cold
 comp-cold | comp cold, compressor cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
 restarted-soon | restarted soon, restart too soon, plugged back in, power blip, power cut | called on again within minutes of stopping |
-starts-after-wait | starts after wait, starts after waiting, starts after ten minutes | starts after a rest of ten minutes or more | no-start-after-wait
+starts-after-wait | starts after wait, starts after waiting, starts after ten minutes, restarts after cooling, restarts when cool, starts again when cool | starts after a rest of ten minutes or more | no-start-after-wait
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest of ten minutes or more | starts-and-runs
 starts-on-other-outlet | starts on other outlet, starts on another outlet, runs on another outlet | starts when plugged straight into a good outlet | no-start-on-other-outlet
 no-start-on-other-outlet | no start on other outlet, no start on another outlet, same on other outlet, same on another outlet | does the same when plugged straight into a good outlet |
@@ -131,6 +131,8 @@ heats-slowly | heats slowly, lukewarm | gets warm but not to its set point | doe
 does-not-heat | does not heat, no heat, stays cold, doesn't heat, not heating, won't heat, not hot, not heat | does not get warm |
 heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open
+other-heats | broil works, bake works, broil heats, bake heats, broil good, bake good, broiler works, grill works, grill heats, other element heats, other elements heat, other elements work, other rings work, other rings heat, other burners work, other burners heat, top burners work, oven works | another element of the same appliance heats: it has its supply, both legs of it | other-dead all-dead leg-missing supply-absent outlet-dead
+other-dead | no element heats, all elements dead, nothing heats, other elements dead, broil dead too, bake dead too | no element of the appliance heats: what all share is gone | heats-up
 airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct clogged, duct crushed, vent crushed, vent hose crushed, lint filter blocked, lint filter clogged, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed | the air or water path is blocked | airflow-clear
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
 shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand, turns free by hand, turns easily by hand, turns good by hand, motor turns freely, motor turns by hand | the shaft turns freely by hand | shaft-stuck

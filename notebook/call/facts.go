@@ -94,6 +94,9 @@ func (c *Call) facts(before int) []cause.Fact {
 	if n := c.kindSaid(before); n > 0 && c.appliance().Unsealed {
 		add("no-sealed-system", n)
 	}
+	if n := c.kindSaid(before); n > 0 && c.appliance().Elements && !c.appliance().Gas {
+		add("several-elements", n)
+	}
 	if n := c.kindSaid(before); n > 0 && c.appliance().Gas != c.appliance().Electric {
 		switch {
 		case c.appliance().Electric:

@@ -434,3 +434,23 @@ func TestWhatAReadingIsOf(t *testing.T) {
 			nil, nil, map[string]cause.State{"start-device-failed": cause.Supported, "compressor-tight": cause.RuledOut}, "", source},
 	})
 }
+
+// A dryer that stops and starts again when it is cold has a motor that gets too hot; of
+// an oven whose broil heats the supply is proved. Common practice throughout.
+func TestWhatElseWorksTells(t *testing.T) {
+	const (
+		dryer = "unit electric dryer; fault shuts off after 10 minutes; "
+		oven  = "unit electric oven; fault bake does not work, broil ok; "
+	)
+	checkTrade(t, []tradeCase{
+		{"a dryer that stops", dryer + "next", []string{"vent, filter and air path"}, []string{"leads of the motor"}, nil, "vent", "common practice"},
+		{"its vent is clear and it has to cool", dryer + "saw vent clear; saw door switch holds; saw restarts after cooling", nil, nil,
+			map[string]cause.State{"ends-it-early": cause.RuledOut, "bearings-worn": cause.Open, "protector-hot": cause.Open}, "drum by hand", "common practice"},
+		{"its rollers", dryer + "saw vent clear; saw door switch holds; saw restarts after cooling; saw rollers worn", nil, nil, map[string]cause.State{"bearings-worn": cause.Supported}, "mend: replace bearings", "common practice"},
+		{"proved by a cycle", dryer + "saw vent blocked; did cleaned the vent; missing", []string{"the end of a cycle seen", "amp motor"}, nil, nil, "", "common practice"},
+		{"the words of a client rule nothing out", oven + "safe", nil, nil, map[string]cause.State{"leg-missing": cause.Open, "heater-failed": cause.Open}, "ohms of the heater", "common practice"},
+		{"the broil was seen to heat", oven + "saw broil works", nil, nil, map[string]cause.State{"leg-missing": cause.RuledOut, "no-supply": cause.RuledOut, "heater-failed": cause.Open}, "ohms of the heater", "common practice"},
+		{"and the bake element is open", oven + "saw broil works; safe; ohm bake OL", []string{"failed"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "mend", "common practice"},
+		{"a dryer has no other element", "unit electric dryer; fault no heat; next", nil, []string{"another element"}, nil, "", "common practice"},
+	})
+}

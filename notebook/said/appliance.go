@@ -23,6 +23,7 @@ type Appliance struct {
 	HeatPumpDryer bool
 	HeatPump      bool // warms and cools rooms by turning its circuit round
 	Still         bool // moves no air and no water through itself
+	Elements      bool // several heaters on one supply
 	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
@@ -48,6 +49,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
 		Still:     still().MatchString(both),
+		Elements:  elements().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
@@ -129,6 +131,12 @@ var appliances = []byAppliance{
 	{colds, `ice.?mak|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
 	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", MotorDead, "hums-trips"}},
 	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
+	{gasUnits, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "gas-no-heat", []string{"", "hums-trips"}},
+	{dryers, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "no-heat", []string{"", "hums-trips"}},
+	{`heat.?pump.*(dryer|drier|tumbl)`, `\b(hum|buzz)`, "hums-trips", []string{"hums-trips", "no-start"}},
+	{dryers, `\b(hum|buzz)`, MotorDead, []string{"hums-trips", "no-start"}},
+	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
+		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry"}},
 	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
 	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},

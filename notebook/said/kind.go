@@ -44,6 +44,9 @@ var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
 // still tells what heats without a fan or a pump that its heat depends on.
 var still = Lazily(`\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`)
 
+// elements tells what has several heaters on one supply.
+var elements = Lazily(`\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)\b`)
+
 var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
 
 // kinds tell the kinds of appliance from each other, a group for each.
