@@ -277,6 +277,10 @@ func plateGas(plate string) (name string, ok bool) {
 	return "", false
 }
 
+// GasNamed is the name that the sums take for a refrigerant as a plate names it;
+// false when it is not in the table.
+func GasNamed(plate string) (name string, ok bool) { return plateGas(plate) }
+
 // SaturationPSI is the gauge pressure in psi on the dew and the bubble line of
 // a refrigerant of the table, at sea level; false outside the lines.
 func SaturationPSI(gas string, celsius float64) (dew, bubble float64, ok bool) {

@@ -248,6 +248,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		if q.word == "temp" {
 			c.tellCourse(r, reply)
 		}
+		c.tellLineSums(r, reply)
 	}
 	if len(likewise) > 0 {
 		reply.add(Plain, "Likewise "+strings.Join(likewise, ", ")+" to the case: "+string(caseTold)+".")

@@ -35,6 +35,9 @@ func (c *Call) expand(text string) string {
 	if s, ok := c.carry(l); ok {
 		return s
 	}
+	if cmd := Find(l.Words[0].Text); cmd == nil || cmd.Group == Sums {
+		return c.withGas(text)
+	}
 	return text
 }
 

@@ -1,0 +1,101 @@
+package call
+
+import (
+	"strconv"
+	"strings"
+
+	"ohmcall/calc/formula"
+)
+
+// lineSums are the sums that take a line's temperature against the saturation at
+// its pressure: the side that the gauge reads, and what the line is called.
+var lineSums = []struct {
+	name, word, side string
+	lines            []string
+}{
+	{"superheat", "Superheat", "suction", []string{"suction", "suction-line"}},
+	{"subcooling", "Subcooling", "discharge", []string{"liquid", "liquid-line"}},
+}
+
+// tellLineSums offers superheat and subcooling once a pressure and the temperature
+// of its line were read of one moment, by the gas of the plate.
+func (c *Call) tellLineSums(last *reading, reply *Reply) {
+	gas := c.gas()
+	name, known := formula.GasNamed(gas)
+	if !known {
+		return
+	}
+	for _, s := range lineSums {
+		gauge := func(r *reading) bool { return r.quality.word == "psi" && sideOf(r.a) == s.side && r.cond.is("run") }
+		line := func(r *reading) bool { return r.quality.word == "temp" && among(s.lines, strings.ToLower(r.a)) }
+		if !gauge(last) && !line(last) {
+			continue
+		}
+		c.spend(2000 + 4*len(c.readings))
+		since := c.since()
+		p, t := c.lastAfter(since, gauge), c.lastAfter(since, line)
+		if p == nil || t == nil || p.over || t.over || p.at.Sub(t.at).Abs() > besideFor {
+			continue
+		}
+		text := s.name + "(" + strconv.Quote(name) + ", psi(" + quotedPlace(p.a) + "), temp(" + quotedPlace(t.a) + "))"
+		v, err := c.evalQuantity(text, 1)
+		if err != nil {
+			continue
+		}
+		reply.add(Plain, s.word+" "+v.String()+" by "+name+", the gas of the plate ("+entryList([]int{min(p.entry, t.entry), max(p.entry, t.entry)})+"). It is kept once it is written: "+text)
+	}
+}
+
+// quotedPlace is a place as a sum names it.
+func quotedPlace(p string) string {
+	if strings.Contains(p, "-") {
+		return strconv.Quote(p)
+	}
+	return p
+}
+
+// withGas writes the gas of the plate into superheat and subcooling of a typed line
+// that have a pressure and a temperature only.
+func (c *Call) withGas(text string) string {
+	for _, s := range lineSums {
+		from := strings.Index(text, s.name+"(")
+		if from < 0 || from > 0 && isNameByte(text[from-1]) {
+			continue
+		}
+		name, known := formula.GasNamed(c.gas())
+		_, own := c.defined(s.name)
+		from += len(s.name) + 1
+		if inside := strings.TrimLeft(text[from:], " "); known && !own && twoArguments(inside) {
+			text = text[:from] + strconv.Quote(name) + ", " + inside
+		}
+	}
+	return text
+}
+
+func isNameByte(b byte) bool {
+	return b == '_' || b >= '0' && b <= '9' || b >= 'a' && b <= 'z' || b >= 'A' && b <= 'Z'
+}
+
+// twoArguments reports whether a text goes on with two arguments and the end of
+// their list, the first of which is no name in quotes and no gas.
+func twoArguments(text string) bool {
+	depth, commas := 1, 0
+	if text == "" || strings.ContainsAny(text[:1], `"'Rr`) {
+		return false
+	}
+	for i := 0; i < len(text); i++ {
+		switch text[i] {
+		case '(':
+			depth++
+		case ')':
+			if depth--; depth == 0 {
+				return commas == 1
+			}
+		case ',':
+			if depth == 1 {
+				commas++
+			}
+		}
+	}
+	return false
+}
