@@ -173,7 +173,11 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 			return c.finish(r), nil
 		}
 		c.spend(40_000 + 100*len(t))
-		if near := cause.Near(t, 3); len(near) > 0 {
+		near := cause.Near(t, 3)
+		if noLeaks().MatchString(t) {
+			near = c.leaksOf()
+		}
+		if len(near) > 0 {
 			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help findings lists them all.")
 		}
 		return c.finish(r), nil
@@ -201,6 +205,20 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	c.tellRattle(codes, r)
 	return c.finish(r), nil
+}
+
+var noLeaks = said.Lazily(`(?i)^no (visible )?leaks?\b`)
+
+// leaksOf are the findings that say of what kind of leak none was found: by a full
+// search of the joints, or by what stays dry.
+func (c *Call) leaksOf() []string {
+	switch {
+	case c.appliance().Gas:
+		return []string{"no gas leak"}
+	case c.appliance().Unsealed:
+		return []string{"water line dry"}
+	}
+	return []string{"no leak found (a full search of all joints)", "water line dry"}
 }
 
 // sight notes a finding of the line at hand.

@@ -77,11 +77,16 @@ func (c *Call) Doubtful(text string) error {
 			if of := c.machineAtHand(); !strings.EqualFold(motorName(w.Text), of) && !strings.EqualFold(w.Text, "motor") && kindOf(w.Text) != winding.Compressor {
 				return e.WithHint("on %s, then ohm 1 case %s", motorName(w.Text), value)
 			}
-			pin := "A"
-			if pins := c.pins(); len(pins) > 0 {
-				pin = pins[0]
+			each := ""
+			for _, pin := range c.pins() {
+				if !isShell(pin) {
+					each += ", " + pin + " case " + value
+				}
 			}
-			return e.WithHint("ohm %s case %s", pin, value)
+			if each == "" {
+				each = ", A case " + value
+			}
+			return e.WithHint("ohm%s", each[1:])
 		case w.Text == "all" && isShell(next.Text):
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):

@@ -90,11 +90,14 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 		return nil, err
 	}
 	var out []plate
-	for _, p := range parts {
+	for i, p := range parts {
 		v, err := c.platePart(p)
 		if err == nil {
 			out = append(out, v)
 			continue
+		}
+		if len(p) > 1 && among([]string{"run", "start"}, p[0].Text) && startsLikeNumber(p[1].Text) {
+			return nil, p[1].Errorf("%s takes no number", p[0].Text).WithHint("what is marked on its capacitor: plate %s; what it draws is amps", markedCan(parts, i))
 		}
 		var e *source.Error
 		if len(parts) > 1 && errors.As(err, &e) {
@@ -119,6 +122,22 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 // ofMotors are the values that only the plate of a motor gives: with one of them
 // a plate is the motor's, though none was put at hand yet.
 var ofMotors = []string{"lra", "hp", "leads", "windings"}
+
+// markedCan is a line of a plate with one of its parts as the marking of a capacitor.
+func markedCan(parts [][]script.Word, of int) string {
+	out := make([]string, len(parts))
+	for i, p := range parts {
+		out[i] = pointWords(p)
+	}
+	lo, hi, two := strings.Cut(parts[of][1].Text, "/")
+	switch key := parts[of][0].Text; {
+	case two && key == "run":
+		out[of] = "mfd herm " + lo + ", mfd fan " + hi
+	default:
+		out[of] = "mfd " + out[of]
+	}
+	return strings.Join(out, ", ")
+}
 
 // platePart reads one `key value`.
 func (c *Call) platePart(p []script.Word) (plate, error) {

@@ -184,9 +184,15 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		value = script.Word{Text: n.Text + value.Text, Col: n.Col, End: value.End}
 		points = points[:len(points)-1]
 	}
-	if said := lastWord(r.cond.words); (said == "open" || said == "closed") && !startsLikeNumber(value.Text) && !isOver(value.Text) && !strings.HasPrefix(value.Text, "(") {
+	if said := wanted(r); said != "" && !startsLikeNumber(value.Text) && !isOver(value.Text) && !strings.HasPrefix(value.Text, "(") {
+		shows, also := map[string]string{"open": "OL", "closed": "0.2"}[said], ""
+		for _, w := range r.cond.words {
+			if w != said {
+				also += " " + w
+			}
+		}
 		return nil, value.Errorf("no value stands before %s", said).
-			WithHint("write what the meter shows, OL when it is open: %s %s OL", q.word, pointWords(rest))
+			WithHint("write what the meter shows, OL when it is open: %s %s %s%s", q.word, pointWords(rest), shows, also)
 	}
 	if low := strings.ToLower(value.Text); q.word == "volt" && strings.HasSuffix(low, "dc") {
 		return nil, value.Errorf("direct volts are judged nowhere here").WithHint("write them down as they are: note %s %s", q.word, pointWords(rest))

@@ -23,6 +23,15 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"note a; note b; note c", "strike 1, 2 and 3", "one entry at a time", "strike 1 probe slipped"},
 		{"note a; note b", "strike 1 2", "one entry at a time", "strike 1 probe slipped"},
 		{"", "undo 3", "no entry is there yet", ""},
+		// What the meter shows is written, with the part that it belongs to.
+		{"unit refrigerator", "ohm overload closed cold", "no value stands before closed", "ohm overload 0.2 cold"},
+		{"unit refrigerator", "ohm overload open hot", "no value stands before open", "ohm overload OL hot"},
+		{"unit refrigerator; ohm A B 3.4, A C 6, B C 9.4", "ohm motor case OL", "each pin of it", "ohm A case OL, B case OL, C case OL"},
+		{"unit refrigerator", "plate volts 115, amps 1.2, run 45", "run takes no number", "plate volts 115, amps 1.2, mfd run 45"},
+		{"unit window air conditioner", "plate volts 230, run 45/5", "run takes no number", "plate volts 230, mfd herm 45, mfd fan 5"},
+		{"unit window air conditioner", "plate start 88-108, volts 230", "start takes no number", "plate mfd start 88-108, volts 230"},
+		{"unit window air conditioner", "psi 340/118 run", "are two pressures", "psi suction 118 run, discharge 340 run"},
+		{"unit mini split", "plate type heat pump", "type is that of the motor", "unit mini split heat pump"},
 		// A function wants its brackets.
 		{"def sag(a, b) = a - b", "sag 121V 115V", "its values stand in brackets", "sag(121V, 115V)"},
 		{"def sag(a, b) = a - b", "sag 121V, 115V", "its values stand in brackets", "sag(121V, 115V)"},

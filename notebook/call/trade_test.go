@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // tradeCase is a short conversation and what the trade expects of it. In says
@@ -453,4 +454,21 @@ func TestWhatElseWorksTells(t *testing.T) {
 		{"and the bake element is open", oven + "saw broil works; safe; ohm bake OL", []string{"failed"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "mend", "common practice"},
 		{"a dryer has no other element", "unit electric dryer; fault no heat; next", nil, []string{"another element"}, nil, "", "common practice"},
 	})
+}
+
+// A pump of two wires is read between them; what is left on runs; of leaks it has to
+// be said which were looked for. Common practice.
+func TestLinesAsTheyAreTyped(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{"a pump that is open", "unit washer; fault wont drain; safe; plate leads 2; ohm 1 2 OL", []string{"The winding reads open"}, nil, map[string]cause.State{"winding-open": cause.Supported}, "", "common practice"},
+		{"left on", "unit refrigerator; fault clicks; left on, told client to call", []string{"Left: on"}, nil, nil, "", "common practice"},
+		{"no leaks in a fridge", "unit refrigerator; fault not cooling; saw no leaks", []string{"no leak found (a full search of all joints)", "bears on no cause"}, nil, map[string]cause.State{"refrigerant-low": cause.Open}, "", "common practice"},
+		{"no leaks of a washer", "unit washer; fault leaks; saw no leaks", []string{"saw water line dry"}, []string{"joints"}, nil, "", "common practice"},
+		{"no leaks at a burner", "unit gas oven; fault no heat; saw no leaks", []string{"saw no gas leak"}, nil, nil, "", "common practice"},
+	})
+	for text, want := range map[string]string{"on, told client to call": said.Running, "on and cooling": said.Running, "on": said.Running, "on the counter": "", "off": "off"} {
+		if got := said.StateLeft(text); got != want {
+			t.Errorf("left %s is %q, want %q", text, got, want)
+		}
+	}
 }

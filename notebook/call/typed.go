@@ -140,6 +140,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	if len(text) > longestTyped || strings.ContainsAny(text, `("`) || patterns().two.MatchString(" "+text) {
 		return text
 	}
+	if q.word == "psi" {
+		text = bothSides(text)
+	}
 	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
 	at := make([]int, len(parts)) // where the conditions start
 	for i, p := range parts {
@@ -151,6 +154,12 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		}
 		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
 			words[0] = words[0][:1] + " " + words[0][1:]
+		}
+		if len(words) > 2 && q.word == "ohm" && c.complaint() == said.NoDrain && strings.EqualFold(words[0], "drain") && strings.EqualFold(words[1], drainPump) {
+			words = words[1:]
+		}
+		if len(words) > 1 && q.word == "ohm" && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && (startsLikeNumber(words[1]) || isOver(words[1])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
+			words = append([]string{"1", "2"}, words[1:]...) // between its leads, there is no other pair of it
 		}
 		n := len(words)
 		for n > 1 && !startsLikeNumber(words[n-1]) && !isOver(words[n-1]) || n > 2 && (strings.EqualFold(words[n-2], "at") || strings.EqualFold(words[n-2], "test")) {
@@ -168,6 +177,23 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	}
 	spread(parts, at)
 	return strings.Join(c.eachToCase(q, parts), ", ")
+}
+
+var overEach = said.Lazily(`(?i)^(\d+(?:\.\d+)?) *(?:/|over| ) *(\d+(?:\.\d+)?)(?: ?psig?)?((?: [a-z]+)*)$`)
+
+// bothSides writes two pressures, the lower over the higher as the trade tells
+// them, as those of suction and discharge.
+func bothSides(text string) string {
+	m := overEach().FindStringSubmatch(strings.TrimSpace(text))
+	if m == nil {
+		return text
+	}
+	low, _ := strconv.ParseFloat(m[1], 64)
+	high, _ := strconv.ParseFloat(m[2], 64)
+	if low >= high {
+		return text
+	}
+	return "suction " + m[1] + m[3] + ", discharge " + m[2] + m[3]
 }
 
 // eachToCase writes several pins, or all, to the case as a reading of each.

@@ -31,6 +31,14 @@ func (r *reading) parseValue(c *Call, w script.Word) error {
 		}
 		return r.settle(c, q, w, true)
 	}
+	if low, high, two := strings.Cut(text, "/"); two && r.quality.word == "psi" {
+		if x, _ := strconv.ParseFloat(low, 64); x > 0 {
+			if y, err := strconv.ParseFloat(high, 64); err == nil && y < x {
+				low, high = high, low
+			}
+		}
+		return w.Errorf("%s are two pressures", w.Text).WithHint("each has its side, the lower is that of suction: psi suction %s run, discharge %s run", low, high)
+	}
 	if strings.Contains(text, "/") {
 		return w.Errorf("%s is no single value", w.Text).
 			WithHint("a comma parts two readings, as in mfd herm 44.6, fan 4.9; a sum stands in parentheses: (%s)", text)

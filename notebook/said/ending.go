@@ -84,6 +84,9 @@ var States = []State{
 // StateLeft is the state that a text names, "" when it names none. What is said
 // to be running before anything else is said of it is under power.
 func StateLeft(text string) string {
+	if word, rest, _ := strings.Cut(text, " "); strings.EqualFold(strings.TrimRight(word, ",;."), "on") && (rest == "" || word != strings.TrimRight(word, ",;.") || strings.HasPrefix(rest, "and ")) {
+		return Running // left on, and what else there is to say
+	}
 	text = " " + strings.Join(cause.Fold(text), " ") + " "
 	state, first, running := "", len(text), len(text)
 	for i := len(States) - 1; i >= 0; i-- {
