@@ -117,7 +117,7 @@ var complaints = []Complaint{
 		Causes: []string{"set-not-heating", "compressor-off", "airflow-blocked", "outdoor-iced", "cond-fan-failed", "cond-fan-unfed", "blower-failed", "blower-unfed", "control-not-calling",
 			"sensor-stops-heat", "connection-weak", "reversing-stuck", "heater-failed", "refrigerant-low", "restriction", "compressor-weak"},
 		Need: []Need{needStart, {"outdoor coil seen", []string{"outdoor-clear", "outdoor-iced"}}, {"outdoor fan seen", []string{"cond-fan-runs", "cond-fan-stopped"}},
-			{"reversing valve", []string{"reversing-shifts", "reversing-stuck"}}, {"air it takes in and gives out", []string{"rise-sound", "rise-small", "rise-large"}}, needAmps, needEarth},
+			{"air it takes in and gives out", []string{"rise-sound", "rise-small", "rise-large"}}, needAmps, needEarth},
 	},
 	{
 		Code: "ac-drips", Name: "an air conditioner that drips",
