@@ -20,6 +20,12 @@ var courses = []Course{
 		On: []string{"no-start"}, When: []string{"clicks", "windings-sound"}, Tests: besidePins, Source: commonPractice,
 	},
 	{
+		// What tripped an overload that closes again: its air first, which is only
+		// looked at, then what makes it draw too much.
+		On: []string{"hums-trips"}, When: []string{"overload-reset"},
+		Tests: []string{"cond-fan-look", "cond-look", "case-ohms", "winding-ohms", "start-device", "run-cap", "supply-volts", "start-amps"}, Source: commonPractice,
+	},
+	{
 		On: []string{"no-start", "hums-trips"}, When: []string{"hums", "windings-sound"}, Tests: besidePins, Source: commonPractice,
 	},
 	{

@@ -120,6 +120,7 @@ var becomes = []turn{
 	{[]string{"runs-always"}, []string{"temp-above"}, "no-cool", []string{"cycles-off", "freezes-food", "temp-at-target"}},
 	{[]string{"hp-no-heat"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"hp-no-heat"}, []string{"does-not-start", "clicks"}, "no-start", runsNow},
+	{[]string{"no-cool"}, []string{"overload-reset"}, "hums-trips", runsNow},
 	{[]string{"no-cool"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"no-cool"}, []string{"does-not-start", "clicks", "silent"}, "no-start", runsNow},
 }

@@ -177,6 +177,8 @@ func TestRefine(t *testing.T) {
 		{"no-start", "protector-reset windings-sound", "hums-trips"},
 		{"no-start", "protector-open", "no-start"},
 		{"no-cool", "protector-reset", "no-cool"},
+		{"no-cool", "overload-reset", "hums-trips"},
+		{"no-cool", "overload-reset cools-slowly", "no-cool"},
 		{"no-power", "breaker-tripped", "trips-breaker"},
 		{"no-heat", "breaker-tripped", "trips-breaker"},
 		{"no-heat", "breaker-tripped breaker-holds", "no-heat"},
