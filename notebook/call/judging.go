@@ -249,7 +249,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case phasesKind:
 		return c.judgePhases(name, rs)
 	case splitKind:
-		return c.judgeSplit(rs)
+		return c.judgeSplit(rs, before)
 	case "amp":
 		return c.judgeAmp(name, latest(rs)), true
 	case legAmpsKind:

@@ -1,7 +1,6 @@
 package call
 
 import (
-	"math"
 	"slices"
 	"strings"
 
@@ -130,7 +129,7 @@ func (c *Call) ofAir(r *reading) bool {
 
 // judgeSplit judges the air by the last of both temperatures since the last
 // repair before them.
-func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
+func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
 	var in, out *reading
 	for _, r := range rs {
 		if phase(c.repairs(), r.entry) != phase(c.repairs(), latest(rs).entry) {
@@ -145,7 +144,7 @@ func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
 	if in == nil || out == nil {
 		return verdict.Verdict{}, false
 	}
-	if by := c.heating(c.byOne(in), c.byOne(out)); by != "" {
+	if by := c.heating(c.byOne(in), c.byOne(out), before); by != "" {
 		v := judge.AirRise(c.byOne(in), c.byOne(out))
 		v.Text += "; taken as heating by " + by
 		return v, true
@@ -153,11 +152,11 @@ func (c *Call) judgeSplit(rs []*reading) (verdict.Verdict, bool) {
 	return judge.AirSplit(c.byOne(in), c.byOne(out)), true
 }
 
-// heating says by what a machine is taken to heat the air, "" when it is taken to
+// heating says by what a machine is taken, before an entry, to heat the air, "" when it is taken to
 // cool it: by what was seen of its setting last, by the complaint, else by the air
 // itself.
-func (c *Call) heating(in, out measure.Value) string {
-	heat, cool := c.lastOf(c.seenAt["set-to-heat"], math.MaxInt-1), c.lastOf(c.seenAt["set-to-cool"], math.MaxInt-1)
+func (c *Call) heating(in, out measure.Value, before int) string {
+	heat, cool := c.lastOf(c.seenAt["set-to-heat"], before-1), c.lastOf(c.seenAt["set-to-cool"], before-1)
 	switch {
 	case heat > cool:
 		return "entry " + itoa(heat)
