@@ -120,13 +120,8 @@ func (c *Call) unsafe() []string {
 			out = append(out, w.text+atEntry(w.entry))
 		}
 	}
-	told := 0
-	for _, w := range c.defeated() {
-		if w.Entry == told {
-			continue
-		}
-		told = w.Entry
-		out = append(out, "by its words a protective device may be out of its circuit, entry "+itoa(w.Entry)+": "+w.Text)
+	for _, text := range c.bridged() {
+		out = append(out, "by its words a protective device may be out of its circuit, "+text)
 	}
 	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == said.Running {
 		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
@@ -300,6 +295,9 @@ func (c *Call) wanting() []want {
 	}
 	for _, g := range c.untreated() {
 		add(untreatedLead+g.told(), "")
+	}
+	for _, text := range c.bridged() {
+		add("a protective device back in its circuit, "+text, "")
 	}
 	repaired := "repair, entry " + itoa(c.since())
 	for _, p := range c.proofMissing() {

@@ -353,22 +353,42 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 // guards takes what a line that is no work says of protective devices down, and
 // warns of it.
 func (c *Call) guards(r *Reply, text string) {
-	list := said.Guards(c.entry, text)
-	c.guarding = append(c.guarding, list...)
-	c.warnOfGuards(r, list)
+	c.guarding = append(c.guarding, said.Guards(c.entry, text, false)...)
+	c.warnOfGuards(r)
 }
 
-func (c *Call) warnOfGuards(r *Reply, list []said.Guard) {
-	if len(said.Out(list)) > 0 {
-		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns.").flag("protection-in-doubt")
+// warnOfGuards warns of a device that the line at hand takes out of its circuit,
+// and says which words take it for back.
+func (c *Call) warnOfGuards(r *Reply) {
+	i := len(c.guarding)
+	for i > 0 && c.guarding[i-1].Entry == c.entry {
+		i--
+	}
+	if len(said.Out(c.guarding[i:])) > 0 {
+		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns"+backBy(c.defeated(), c.entry)+".").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
+}
+
+// backBy names the words by which what an entry took out of its circuit counts as
+// being back.
+func backBy(list []said.Guard, entry int) string {
+	var ways []string
+	for _, g := range list {
+		if how := "did " + g.Clears(list); g.Entry == entry && !among(ways, how) {
+			ways = append(ways, how)
+		}
+	}
+	if len(ways) == 0 && len(list) > 0 { // it speaks again of what is out already
+		ways = []string{"did " + list[len(list)-1].Clears(list)}
+	}
+	return "; when it is: " + strings.Join(ways, ", ")
 }
 
 // warnOfWork gives the cautions that belong to the words of what was done.
 func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 	c.alarmed(r, text)
-	c.warnOfGuards(r, said.Guards(c.entry, text))
+	c.warnOfGuards(r)
 	if said.OpensSystem(text) && said.OpensSystem(strings.Join(said.Stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {

@@ -125,7 +125,7 @@ func (c *Call) heed(w work) {
 		c.hearEnding(w.text, false)
 	}
 	if w.kind != "safe" && w.kind != "part" {
-		c.guarding = append(c.guarding, said.Guards(w.entry, w.text)...)
+		c.guarding = append(c.guarding, said.Guards(w.entry, w.text, w.kind == "did")...)
 	}
 }
 
@@ -162,7 +162,26 @@ func (c *Call) grounds() string {
 func (c *Call) defeated() []said.Guard {
 	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
 	c.spend(500 * len(list))
-	return said.Out(slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return !c.alive(g.Entry) }))
+	left := said.Out(slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return !c.alive(g.Entry) }))
+	// An earth path that was read since is back, whatever was said of it.
+	return slices.DeleteFunc(left, func(g said.Guard) bool {
+		return g.OfEarth() && c.lastShown([]string{"earth-continuity-sound"}) > g.Entry
+	})
+}
+
+// bridged lists the lines by which a protective device is out of its circuit,
+// each once, with the words that say that it is back.
+func (c *Call) bridged() []string {
+	var out []string
+	last := 0
+	list := c.defeated()
+	for _, g := range list {
+		if g.Entry != last {
+			last = g.Entry
+			out = append(out, "entry "+itoa(last)+": "+g.Text+backBy(list, last))
+		}
+	}
+	return out
 }
 
 // stateWords says of a machine what its windings are, and where its insulation

@@ -76,9 +76,23 @@ var notWork = Lazily(`^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (th
 // work off nor are of something else.
 func Stated(text string) []string {
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		return notDone().MatchString(c) || notWork().MatchString(c) || states().MatchString(c) && !Works(c)
+		return notDone().MatchString(c) || notWork().MatchString(c) || onlyBridges(c) || states().MatchString(c) && !Works(c)
 	})
 }
+
+// onlyBridges reports whether a clause is of a bridge put on or taken off and no more:
+// that is a test, and no repair.
+func onlyBridges(clause string) bool {
+	for _, part := range strings.Split(clause, " and ") {
+		if !bridging().MatchString(part) {
+			return false
+		}
+	}
+	return true
+}
+
+var bridging = Lazily(`^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
+	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`)
 
 // Unmended gives the clauses of a text that do not begin with a word of mending.
 func Unmended(text string) []string {

@@ -2,18 +2,12 @@ package said
 
 import (
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"sync"
 )
 
 var (
-	// protective are the devices that must be in their circuit, bridges what
-	// takes them out.
-	protective = []string{"overload", "protector", "limit", "thermostat", "fuse", "switch", "interlock", "cut-out", "cutout", "thermal", "earth", "ground", "cover"}
-	bridges    = []string{"bypass", "by-pass", "jump", "bridge"}
-
 	defeats = sync.OnceValue(func() *regexp.Regexp {
 		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
 		const unset = `(limit|fuse|overload|protector|(lid|door) switch|interlock|cut-?out|thermal)` // a switch or thermostat may well be off
@@ -25,23 +19,33 @@ var (
 			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off|snipped|broke off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin|prong)|$)` +
 			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|3 to 2\b|\b` + unset + ` (is |was )?(left )?off$|\bleft (the |its )?` + unset + ` off\b|` + device + ` (is |was )?(left )?out$|left (the |its )?` + device + ` out\b` +
 			`|straight through|\bshunt|\bfoil (in|across|over|round|around|instead)\b.{0,20}` + device + `|` + device + `.{0,20}\bfoil\b|paper ?clip|` + device + `.{0,20}\b(bypassed|jumpered)|removed (the )?` + device + ` and (twisted|joined|connected)` +
+			`|` + device + ` (with|by) (a |some |the )?((bit|piece|length) of )?(\w+ )?(wire|nail|bolt|solder|copper|link|coin)s?\b` +
 			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover left off|\b(run\w*|left|power\w*) (it )?(with )?(the |its )?(\w+ )?cover off|taped (the switch|down|shut)`)
 	})
 	// harmless is what speaks of a bridge that there is not.
-	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)|(by-?pass|jumper|bridge)\w* (valve|tube|line|rectifier|(wire )?kit)`)
-	restores = []string{"took the jumper off", "took jumper off", "removed the wire across", "removed the bypass", "removed bypass", "bypass removed", "removed the bridge", "removed bridge", "bridge removed", "took the bridge", "took out the bridge", "bridge out", "removed the link", "link removed", "removed the jumper", "removed jumper", "jumper removed", "took the jumper",
-		"took out the jumper", "jumper out", "bypass out", "back in circuit", "back in its circuit", "in circuit again", "restored", "reconnected", "put back", "put it back",
-		"limit back", "overload back", "thermostat back", "fuse back", "switch back", "earth back", "ground back", "cover back", "back on", "back in"}
+	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)`)
+	inert    = Lazily(`\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)`)
 )
 
 // Guard is a clause by which a protective device was taken out of its circuit or
 // put back.
 type Guard struct {
-	Entry  int
-	Text   string // the whole line
-	clause string
-	back   bool
+	Entry   int
+	Text    string // the whole line
+	clause  string
+	devices []string
+	way     way
 }
+
+// way is how a clause is of a device.
+type way int
+
+const (
+	out       way = iota
+	unbridged     // what bridged it is off
+	refitted      // the device itself is back
+	renewed       // there is a new one
+)
 
 // dangerous are the words without which no clause takes a device out: looking
 // for them is cheap.
@@ -49,7 +53,7 @@ var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "w
 	"together", "out", "off", "round", "disabled", "defeat", "penny", "held", "kept", "removed", "disconnected", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
 
 func takesOut(clause string) bool {
-	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause)
+	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause) && !inert().MatchString(clause)
 }
 
 var exchanges = Lazily(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
@@ -69,55 +73,50 @@ func overfused(clause string) bool {
 	return is > was
 }
 
-// Guards reads what a line says of protective devices.
-func Guards(entry int, line string) []Guard {
-	if text := line[:min(len(line), MostBytes)]; !Has(text, dangerous) && !Has(text, restores) {
+// Guards reads what a line says of protective devices. Of work that was done, a
+// new device counts as its being back, and plain forms (remove, put) as done.
+func Guards(entry int, line string, work bool) []Guard {
+	if text := line[:min(len(line), MostBytes)]; !Has(text, dangerous) && !bare().MatchString(strings.ToLower(text)) {
 		return nil
 	}
-	var out []Guard
+	var list []Guard
 	for _, c := range Clauses(line) {
-		before := len(out)
+		before := len(list)
 		for _, part := range strings.Split(c, " and ") {
-			switch {
-			case Has(part, restores):
-				out = append(out, Guard{entry, line, part, true})
-			case takesOut(part):
-				out = append(out, Guard{entry, line, part, false})
+			is, said := wayOf(part, work)
+			g := Guard{entry, line, part, devicesOf(part, false), is}
+			switch last := len(list) - 1; {
+			case said && is == renewed:
+				g.devices = devicesOf(strings.Join(Renewals(part), ", "), true)
+				if Has(part, []string{"plug", "cord"}) {
+					g.devices = append(g.devices, "pin")
+				}
+			case said:
+			case last >= 0 && len(g.devices) > 0 && onlyNames().MatchString(part): // the last of several of which the same is said
+				g.way, g.clause = list[last].way, list[last].clause
+			default:
+				continue
 			}
+			list = append(list, g)
 		}
-		if len(out) == before && takesOut(c) {
-			out = append(out, Guard{entry, line, c, false})
+		if len(list) == before && takesOut(c) {
+			list = append(list, Guard{entry, line, c, devicesOf(c, false), out})
 		}
 	}
-	return out
+	return list
 }
 
-// Out leaves of a series of guards what is still out of its circuit.
-func Out(list []Guard) []Guard {
-	var out []Guard
-	for _, g := range list {
-		if g.back {
-			out = slices.DeleteFunc(out, func(d Guard) bool { return restored(d, g) })
-		} else {
-			out = append(out, g)
-		}
+// wayOf tells what a clause says of a protective device, false when nothing.
+func wayOf(clause string, work bool) (way, bool) {
+	switch {
+	case unbridges(clause, work):
+		return unbridged, true
+	case takesOut(clause):
+		return out, true
+	case refits(clause, work):
+		return refitted, true
+	case work && len(Renewals(clause)) > 0:
+		return renewed, true
 	}
-	return out
-}
-
-// restored reports whether a restoring is of the device that was out: it names
-// it, or it takes out the bypass without naming any, or calls it "it" in the
-// same line.
-func restored(out, back Guard) bool {
-	named := false
-	for _, d := range protective {
-		if strings.Contains(back.clause, d) {
-			named = true
-			if strings.Contains(out.clause, d) {
-				return true
-			}
-		}
-	}
-	return !named && (Has(back.clause, bridges) && Has(out.clause, bridges) ||
-		out.Entry == back.Entry && Has(" "+back.clause+" ", []string{" it "}))
+	return 0, false
 }

@@ -1,0 +1,232 @@
+package said
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+)
+
+// fetter is a family of what holds a device out of its circuit.
+type fetter struct {
+	put   []string // in a clause that puts one on
+	noun  string   // a pattern of what is taken off
+	clear string   // how that is said
+}
+
+// fetters are the families: what takes one off takes off any of its own.
+var fetters = []fetter{
+	{[]string{"cheat", "adapt", "3 to 2"}, `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
+	{[]string{"foil", "nail", "coin", "penny", "bolt", "paper"}, `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
+	{[]string{"tape", "tied", "wedg", "pinned", "held", "kept"}, `tapes?|wedges?|ties?|ty-?raps?`, "tape off"},
+	{[]string{"jump", "pass", "bridg", "link", "loop", "strap", "shunt", "short", "wire", "together", "joined", "clip", "lead", "straight"},
+		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
+}
+
+// backs are the patterns of what was put back.
+var backs = sync.OnceValue(func() (p struct{ bare, names, unbridged, plainly, refitted, refit *regexp.Regexp }) {
+	var each []string
+	for _, f := range fetters {
+		each = append(each, f.noun)
+	}
+	nouns := `(?:` + strings.Join(each, "|") + `)`
+	fetter := `\b` + nouns
+	device := `\b` + anyDevice() + `\b`
+	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|two|of|wire|` + anyDevice() + `))*? `
+	is := `(?: (?:is|was|are|were|now|all|both|has|have|had|been|again))*`
+	p.bare = regexp.MustCompile(device)
+	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
+	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|replaced|swapped|exchanged|got rid of)` + between + nouns + `\b` +
+		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
+		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*`)
+	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel|replace|swap)` + between + nouns + `\b`)
+	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +
+		`|\bback (?:in|on|into|again)\b|\bput back\b|\bput\b.{0,30}\bback\b|\b(?:wired|connected|fitted|plugged|clipped|screwed|bolted|hooked|switched)\b.{0,30}\b(?:back|again)\b` +
+		`|` + device + `(?: wires?| leads?| pins?| straps?| prongs?)?` + is + ` (?:back|refitted|reconnected|restored|reinstated|in place|in (?:the |its )?circuit|on again|in again|connected)\b|\bin circuit again\b|\bcover` + is + ` on\b`)
+	p.refit = regexp.MustCompile(`^(?:put .*\b(?:back|in|on)\b|re-?(?:fit|connect|install|instate|store|attach|mount|insert|wire|join|enable)\b)`)
+	return p
+})
+
+func bare() *regexp.Regexp      { return backs().bare }
+func onlyNames() *regexp.Regexp { return backs().names }
+
+// unheld tells a clause of what was not put back: it is to be, or was forgotten.
+var unheld = Lazily(`\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`)
+
+// earthWires are no bridges, whatever they are called.
+var earthWires = Lazily(`\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`)
+
+// unbridges reports whether a clause says that what held a device out is off.
+func unbridges(clause string, work bool) bool {
+	if inert().MatchString(clause) {
+		return false
+	}
+	clause = earthWires().ReplaceAllString(clause, "$1 wire")
+	at := backs().unbridged.FindStringIndex(clause)
+	if at == nil && work {
+		at = backs().plainly.FindStringIndex(clause)
+	}
+	if at == nil {
+		return false
+	}
+	said := clause[:at[1]]
+	return !unheld().MatchString(strings.Replace(said, "no longer", "", 1)) && !notDone().MatchString(strings.Replace(clause, "no longer", "", 1)) && !inPlace().MatchString(clause)
+}
+
+// inPlace tells a clause in which the bridge takes a device's place.
+var inPlace = Lazily(`\b(put|fitted|added|left|with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`)
+
+// refits reports whether a clause says that a device itself is back.
+func refits(clause string, work bool) bool {
+	if unheld().MatchString(clause) || fed().MatchString(clause) {
+		return false
+	}
+	return backs().refitted.MatchString(clause) || work && backs().refit.MatchString(clause)
+}
+
+// fed tells a clause of what comes back by itself.
+var fed = Lazily(`\b(power|gas|water|supply|volts|voltage|electricity)\b`)
+
+// Out leaves of a series of guards what is still out of its circuit.
+func Out(list []Guard) []Guard {
+	var left []Guard
+	for _, g := range list {
+		switch {
+		case g.way == out:
+			if !g.again(left) {
+				left = append(left, g)
+			}
+		case len(left) > 0:
+			left = g.putBack(left)
+		}
+	}
+	return left
+}
+
+// again reports whether a guard speaks of what bridges a device that is out already,
+// without naming it.
+func (g Guard) again(list []Guard) bool {
+	for _, o := range list {
+		if len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == o.fetter() {
+			return true
+		}
+	}
+	return false
+}
+
+// putBack leaves of what is out what a clause does not say is back. What names no
+// device is of the last that was bridged, or of "it" in the same line; what says
+// that several are off is of all.
+func (g Guard) putBack(list []Guard) []Guard {
+	all := Has(g.clause, []string{"jumpers", "bypasses", "bridges", "links", "straps", "both", " all", "all ", "fuses", "switches", "limits"})
+	var left []Guard // the last first
+	found := ""      // what was put back, so that of two alike one is left
+	for i := len(list) - 1; i >= 0; i-- {
+		d := list[i]
+		switch {
+		case len(g.devices) > 0 && len(d.devices) > 0:
+			d.devices = nil
+			for _, was := range list[i].devices {
+				back, plain := false, true
+				for _, now := range g.devices {
+					if isBack(was, now, g.way == renewed) || now == "pin" && strings.HasSuffix(was, "earth") && Has(d.clause, []string{"pin", "prong", "plug", "cord"}) {
+						back, plain = true, plain && !within(was, now)
+					}
+				}
+				if back && (all || !plain || found == "" || found == was) {
+					found = was
+				} else {
+					d.devices = append(d.devices, was)
+				}
+			}
+			if len(d.devices) > 0 {
+				left = append(left, d)
+			}
+		case len(g.devices) > 0 && (len(list) > 1 || g.way != unbridged),
+			len(g.devices) == 0 && !(g.way == unbridged && g.frees(d) || d.Entry == g.Entry && ofIt().MatchString(g.clause)),
+			len(g.devices) == 0 && !all && found != "" && found != strings.Join(d.devices, ", ")+".":
+			left = append(left, d)
+		default:
+			found = strings.Join(d.devices, ", ") + "."
+		}
+	}
+	slices.Reverse(left)
+	return left
+}
+
+// ofIt tells a clause of what was spoken of before it in the same line.
+var ofIt = Lazily(`\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`)
+
+// frees reports whether what a clause takes off is of the family that holds a device.
+func (g Guard) frees(d Guard) bool {
+	for _, m := range places().FindAllStringSubmatch(g.clause, -1) {
+		if len(d.devices) > 0 && !anywhere().MatchString(m[1]) && !strings.Contains(d.clause, m[1]) {
+			return false // it is off something else
+		}
+	}
+	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.taken() == len(fetters)-1 && Has(g.clause, []string{"bypass", "by-pass", "bridge"}))
+}
+
+var (
+	places   = Lazily(`\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`)
+	anywhere = Lazily(`^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`)
+)
+
+// fetter is the family of what holds a device out, -1 when it is just left out.
+func (g Guard) fetter() int {
+	if g.OfEarth() || len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "cover") || g.overrated() {
+		return -1
+	}
+	return slices.IndexFunc(fetters, func(f fetter) bool { return Has(g.clause, f.put) })
+}
+
+// overrated reports whether what is wrong is that it passes more than it should.
+func (g Guard) overrated() bool { return overfused(g.clause) || larger().MatchString(g.clause) }
+
+var larger = Lazily(`\b(bigger|larger|oversized?|stronger|higher)\b`)
+
+// taken is the family of what a clause takes off.
+func (g Guard) taken() int {
+	if i := slices.IndexFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) }); i >= 0 {
+		return i
+	}
+	return slices.IndexFunc(fetters, func(f fetter) bool { return Has(g.clause, f.put) })
+}
+
+var fetterNouns = sync.OnceValue(func() []*regexp.Regexp {
+	var out []*regexp.Regexp
+	for _, f := range fetters {
+		out = append(out, regexp.MustCompile(`\b(?:`+f.noun+`)\b`))
+	}
+	return out
+})
+
+// Clears gives the work by whose words a guard counts as being back, with its
+// device where others are out beside it.
+func (g Guard) Clears(others []Guard) string {
+	name := ""
+	if len(g.devices) > 0 {
+		name = g.devices[0]
+	}
+	alone := true
+	for _, o := range others {
+		alone = alone && slices.Equal(o.devices, g.devices)
+	}
+	switch f := g.fetter(); {
+	case g.overrated():
+		return "fitted correct " + name
+	case f < 0 && name != "":
+		return name + " back"
+	case f >= 0 && (alone || name == ""):
+		return fetters[f].clear
+	case f >= 0:
+		return fetters[f].clear + " " + name
+	}
+	return "jumper off"
+}
+
+// OfEarth reports whether a guard is of an earth wire alone, which a reading from
+// the plug's pin to the metal shows.
+func (g Guard) OfEarth() bool {
+	return len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !Has(g.clause, fetters[0].put)
+}

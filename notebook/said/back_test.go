@@ -1,0 +1,123 @@
+package said
+
+import (
+	"strings"
+	"testing"
+)
+
+// guardsOf reads lines as a call does: one that begins with note is no work.
+func guardsOf(lines ...string) []Guard {
+	var list []Guard
+	for i, line := range lines {
+		text, note := strings.CutPrefix(line, "note ")
+		list = append(list, Guards(i+1, text, !note)...)
+	}
+	return Out(list)
+}
+
+// A device counts as back when it is named, or its bridge is off, or a new one is in
+// its place; never by another device, nor by what is yet to be done. The ways in
+// which this is said are common practice.
+func TestPutBack(t *testing.T) {
+	for _, x := range []struct {
+		out  string
+		back string // parted by |
+		left bool   // it is out still
+	}{
+		{"jumpered thermal fuse to test", "removed the jumper|removed jumper|jumper off|jumper removed|jumper is off|jumper was removed|jumper has been taken off|took jumper off again|took the jumper wire off|pulled the jumper|jumper wire removed|lifted the jumper" +
+			"|took off the jumper|jumper off thermal fuse|removed jumper from thermal fuse|jumper out|unjumpered|bypass removed|bypass off|removed the bypass|removed thermal fuse jumper|remove jumper|take jumper off|got rid of the jumper" +
+			"|note jumper removed|note jumper off|note removed jumper|note took the jumper off|jumper removed from the thermal fuse|removed test lead|clip lead off|jumpers off", false},
+		{"jumpered thermal fuse to test", "replaced thermal fuse|replaced the thermal fuse|thermal fuse replaced|new thermal fuse fitted|fitted new thermal fuse|fitted a new thermal fuse|installed thermal fuse|thermal fuse was replaced|new thermal fuse|replaced blown thermal fuse|swapped thermal fuse" +
+			"|replaced motor and thermal fuse|replaced thermal fuse and limit|replaced thermal fuse with new|replaced thermal fuse, tested ok|replace thermal fuse|thermal fuse renewed|replaced the jumper with a new thermal fuse|replaced jumper by fuse|removed jumper and fitted new fuse", false},
+		{"jumpered thermal fuse to test", "put the fuse back|put fuse back|put back the thermal fuse|fuse back|fuse back in|fuse is back in circuit|refitted thermal fuse|thermal fuse refitted|reconnected thermal fuse|thermal fuse reconnected|wired thermal fuse in again|wired the fuse back in|thermal fuse wired in again" +
+			"|thermal fuse in circuit again|reinstalled fuse|thermal fuse was put back|fuse has been reconnected|put the old fuse back in|connected fuse again|reconnect fuse", false},
+		{"jumpered thermal fuse to test", "replaced motor|replaced line fuse|replaced fuse|replaced door switch|refitted door switch|limit back|line fuse back in|put the panel back|put the belt back|power restored|restored power|replaced fuse holder|replaced thermal fuse bracket|removed the belt" +
+			"|removed jumper from door switch|removed the jumper from the board|took the tape off|did not remove the jumper|jumper not removed|jumper still on|forgot to remove jumper|jumper to be removed|will remove jumper|need to remove the jumper|jumper must come off|ordered thermal fuse|thermal fuse to be replaced" +
+			"|thermal fuse not back in|fuse not put back|tested thermal fuse good|checked thermal fuse|customer to replace thermal fuse|replaced belt on the thermal fuse side|replaced the bypass valve|note remove jumper|note replace thermal fuse|note customer replaced thermal fuse last year|put the fuse cover back|turned power back on|replaced thermal fuse wires|reset the breaker" +
+			"|removed the screws|jumper off when part arrives|will take the jumper off|unless jumper removed|removed limit put jumper in|ran with jumper on power off", true},
+		{"jumpered thermal fuse to test", "replaced thermal fuse with a jumper|replaced thermal fuse, left jumper on|replaced thermal fuse with wire|replaced thermal fuse but jumper still on|jumpered thermal fuse again", true},
+		{"bridged door switch", "did refitted door switch|refitted door switch|replaced door switch|door switch replaced|put the door switch back|door switch back in|bridge off|bridge removed|removed the bridge|jumper off|fitted new door switch|put the switch back|new door switch in", false},
+		{"bridged door switch", "replaced lid switch|refitted lid switch|replaced switch|replaced light switch|replaced door|replaced door gasket|refitted the door|replaced door latch|door switch tested ok|replaced door switch bracket", true},
+		{"wedged the door switch", "took the wedge out|wedge out|removed wedge|tape off|replaced door switch|freed it, door switch back", false},
+		{"taped lid switch shut", "tape off|removed the tape|took the tape off the lid switch|untaped the lid switch|tape removed|replaced lid switch", false},
+		{"taped lid switch shut", "jumper off|removed the jumper|replaced lid", true},
+		{"foil in the fuse", "foil out|removed foil|took the foil out|fitted new fuse|foil removed, new fuse in|removed the foil and fitted a fuse", false},
+		{"bypassed the high limit", "replaced high limit|replaced limit|replaced hi limit|replaced hi-limit thermostat|limit back in circuit|bypass out|removed bypass|replaced high-limit switch|reconnected limit", false},
+		{"bypassed the high limit", "replaced thermostat|replaced rollout limit|low limit back|replaced fuse", true},
+		{"bypassed overload to test", "replaced start device and overload|replaced relay and overload|new overload fitted|overload back|overload protector refitted|replaced compressor overload", false},
+		{"bypassed overload to test", "replaced start relay|replaced compressor|ran, cools", true},
+		{"disconnected ground wire", "reconnected ground wire|ground wire back on|ground reconnected|reconnected earth|earth connected|ground wire is connected again|ground back", false},
+		{"disconnected ground wire", "replaced the plug|reconnected the wires|reconnected motor|ground checked", true},
+		{"cut ground pin off plug", "replaced plug|replaced the cord|new plug fitted|fitted new cord|new cord", false},
+		{"used cheater cord", "cheater off|took the cheater off|adapter off|removed the adapter", false},
+		{"left the terminal cover off", "cover back on|refitted terminal cover|terminal cover on|put the cover back|terminal cover refitted|cover on", false},
+		{"replaced 15A fuse with 20A", "replaced 20A fuse with 15A|fitted correct fuse|fitted 15A fuse|put the 15A fuse back", false},
+		{"jumpered thermal fuse and high limit", "removed jumpers|both jumpers off|removed jumper from fuse and limit|replaced thermal fuse and high limit", false},
+		{"jumpered thermal fuse and high limit", "replaced thermal fuse|replaced high limit|removed jumper from thermal fuse|fuse back", true},
+		{"jumpered thermal fuse, high limit and door switch", "replaced thermal fuse, high limit|limit back, fuse back", true},
+		{"found thermal fuse jumpered by others, replaced", "", false},
+		{"thermal fuse was bridged, fitted new one", "", false},
+		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
+	} {
+		for _, back := range strings.Split(x.back, "|") {
+			lines := []string{x.out}
+			if back != "" {
+				lines = append(lines, back)
+			}
+			if left := guardsOf(lines...); len(left) > 0 != x.left {
+				t.Errorf("%q, %q: out is %v, want %v", x.out, back, left, x.left)
+			}
+		}
+	}
+}
+
+// Of several that are out one that is named, or the last, is back.
+func TestPutBackOneOfSeveral(t *testing.T) {
+	for _, x := range []struct {
+		lines, left string // parted by |
+	}{
+		{"jumpered thermal fuse|jumpered door switch|removed jumper", "jumpered thermal fuse"},
+		{"jumpered thermal fuse|jumpered door switch|removed jumpers", ""},
+		{"jumpered thermal fuse|jumpered door switch|jumper off thermal fuse", "jumpered door switch"},
+		{"jumpered thermal fuse|jumpered line fuse|put the fuse back", "jumpered thermal fuse"},
+		{"jumpered thermal fuse|jumpered line fuse|put the line fuse back|put the thermal fuse back", ""},
+		{"jumpered thermal fuse|note thermal fuse still jumpered|jumper off", ""},
+		{"jumpered thermal fuse|taped lid switch shut|jumper off", "taped lid switch shut"},
+		{"bypassed primary switch|bypassed secondary switch|replaced primary switch", "bypassed secondary switch"},
+		{"jumpered door switch 1|replaced door switch 2", "jumpered door switch 1"},
+		{"jumpered door switch 1|replaced door switch 1", ""},
+		{"replaced thermal fuse|jumpered thermal fuse to test", "jumpered thermal fuse to test"},
+		{"disconnected ground wire|jumpered fuse|jumper off", "disconnected ground wire"},
+	} {
+		var left []string
+		for _, g := range guardsOf(strings.Split(x.lines, "|")...) {
+			left = append(left, g.Text)
+		}
+		if got := strings.Join(left, "|"); got != x.left {
+			t.Errorf("%s: left %q, want %q", x.lines, got, x.left)
+		}
+	}
+}
+
+// What is said to clear a guard does: typed as work, it leaves nothing out.
+func TestWhatClearsAGuardDoes(t *testing.T) {
+	for _, lines := range [][]string{
+		{"jumpered thermal fuse"}, {"bypassed the high limit"}, {"taped lid switch shut"}, {"foil in the fuse"}, {"used cheater cord"}, {"disconnected ground wire"},
+		{"left the terminal cover off"}, {"left overload off"}, {"removed the thermal fuse from the circuit"}, {"replaced 15A fuse with 20A"}, {"swapped fuse for bigger one"},
+		{"put 30A breaker in place of 20A"}, {"wired round the door switch"}, {"penny behind the fuse"}, {"cut ground pin off plug"}, {"door switch out"}, {"jumped it"},
+		{"twisted the two limit wires together"}, {"pressure switch held with tape"}, {"disabled the lid lock"}, {"left without its cover"}, {"fitted 3 to 2 prong adapter"},
+		{"jumpered thermal fuse", "jumpered door switch"}, {"jumpered thermal fuse", "taped lid switch shut", "left overload off"}, {"jumpered thermal fuse, limit and door switch"},
+	} {
+		list := guardsOf(lines...)
+		if len(list) == 0 {
+			t.Errorf("%v: nothing is out", lines)
+		}
+		all := lines
+		for _, g := range list {
+			all = append(all, g.Clears(list))
+		}
+		if left := guardsOf(all...); len(left) > 0 {
+			t.Errorf("%v: still out after %v", all, left)
+		}
+	}
+}
