@@ -57,6 +57,8 @@ var unheld = Lazily(`\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|c
 var earthWires = Lazily(`\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`)
 
 // unbridges reports whether a clause says that what held a device out is off.
+//
+//go:noinline
 func unbridges(clause string, work bool) bool {
 	if inert().MatchString(clause) {
 		return false
@@ -77,6 +79,8 @@ func unbridges(clause string, work bool) bool {
 var inPlace = Lazily(`\b(put|fitted|added|left|with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`)
 
 // refits reports whether a clause says that a device itself is back.
+//
+//go:noinline
 func refits(clause string, work bool) bool {
 	if unheld().MatchString(clause) || fed().MatchString(clause) {
 		return false
@@ -90,11 +94,11 @@ var fed = Lazily(`\b(power|gas|water|supply|volts|voltage|electricity)\b`)
 // Out leaves of a series of guards what is still out of its circuit.
 func Out(list []Guard) []Guard {
 	var left []Guard
-	for _, g := range list {
-		switch {
+	for i := range list {
+		switch g := &list[i]; {
 		case g.way == out:
 			if !g.again(left) {
-				left = append(left, g)
+				left = append(left, *g)
 			}
 		case len(left) > 0:
 			left = g.putBack(left)
@@ -105,9 +109,11 @@ func Out(list []Guard) []Guard {
 
 // again reports whether a guard speaks of what bridges a device that is out already,
 // without naming it.
-func (g Guard) again(list []Guard) bool {
-	for _, o := range list {
-		if len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == o.fetter() {
+//
+//go:noinline
+func (g *Guard) again(list []Guard) bool {
+	for i := range list {
+		if len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == list[i].fetter() {
 			return true
 		}
 	}
@@ -115,9 +121,10 @@ func (g Guard) again(list []Guard) bool {
 }
 
 // putBack leaves of what is out what a clause does not say is back. What names no
-// device is of the last that was bridged, or of "it" in the same line; what says
-// that several are off is of all.
-func (g Guard) putBack(list []Guard) []Guard {
+// device is of the last that was bridged; what says that several are off is of all.
+//
+//go:noinline
+func (g *Guard) putBack(list []Guard) []Guard {
 	all := Has(g.clause, []string{"jumpers", "bypasses", "bridges", "links", "straps", "both", " all", "all ", "fuses", "switches", "limits"})
 	var left []Guard // the last first
 	found := ""      // what was put back, so that of two alike one is left
@@ -143,22 +150,23 @@ func (g Guard) putBack(list []Guard) []Guard {
 				left = append(left, d)
 			}
 		case len(g.devices) > 0 && (len(list) > 1 || g.way != unbridged),
-			len(g.devices) == 0 && !(g.way == unbridged && g.frees(d) || d.Entry == g.Entry && ofIt().MatchString(g.clause)),
+			len(g.devices) == 0 && !(g.way == unbridged && g.frees(&d)),
 			len(g.devices) == 0 && !all && found != "" && found != strings.Join(d.devices, ", ")+".":
 			left = append(left, d)
 		default:
 			found = strings.Join(d.devices, ", ") + "."
 		}
 	}
-	slices.Reverse(left)
+	for i, j := 0, len(left)-1; i < j; i, j = i+1, j-1 {
+		left[i], left[j] = left[j], left[i]
+	}
 	return left
 }
 
-// ofIt tells a clause of what was spoken of before it in the same line.
-var ofIt = Lazily(`\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`)
-
 // frees reports whether what a clause takes off is of the family that holds a device.
-func (g Guard) frees(d Guard) bool {
+//
+//go:noinline
+func (g *Guard) frees(d *Guard) bool {
 	for _, m := range places().FindAllStringSubmatch(g.clause, -1) {
 		if len(d.devices) > 0 && !anywhere().MatchString(m[1]) && !strings.Contains(d.clause, m[1]) {
 			return false // it is off something else
@@ -173,7 +181,9 @@ var (
 )
 
 // fetter is the family of what holds a device out, -1 when it is just left out.
-func (g Guard) fetter() int {
+//
+//go:noinline
+func (g *Guard) fetter() int {
 	if g.OfEarth() || len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "cover") || g.overrated() {
 		return -1
 	}
@@ -181,12 +191,16 @@ func (g Guard) fetter() int {
 }
 
 // overrated reports whether what is wrong is that it passes more than it should.
-func (g Guard) overrated() bool { return overfused(g.clause) || larger().MatchString(g.clause) }
+//
+//go:noinline
+func (g *Guard) overrated() bool { return overfused(g.clause) || larger().MatchString(g.clause) }
 
 var larger = Lazily(`\b(bigger|larger|oversized?|stronger|higher)\b`)
 
 // taken is the family of what a clause takes off.
-func (g Guard) taken() int {
+//
+//go:noinline
+func (g *Guard) taken() int {
 	if i := slices.IndexFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) }); i >= 0 {
 		return i
 	}
@@ -203,14 +217,14 @@ var fetterNouns = sync.OnceValue(func() []*regexp.Regexp {
 
 // Clears gives the work by whose words a guard counts as being back, with its
 // device where others are out beside it.
-func (g Guard) Clears(others []Guard) string {
+func (g *Guard) Clears(others []Guard) string {
 	name := ""
 	if len(g.devices) > 0 {
 		name = g.devices[0]
 	}
 	alone := true
-	for _, o := range others {
-		alone = alone && slices.Equal(o.devices, g.devices)
+	for i := range others {
+		alone = alone && slices.Equal(others[i].devices, g.devices)
 	}
 	switch f := g.fetter(); {
 	case g.overrated():
@@ -227,6 +241,8 @@ func (g Guard) Clears(others []Guard) string {
 
 // OfEarth reports whether a guard is of an earth wire alone, which a reading from
 // the plug's pin to the metal shows.
-func (g Guard) OfEarth() bool {
+//
+//go:noinline
+func (g *Guard) OfEarth() bool {
 	return len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !Has(g.clause, fetters[0].put)
 }

@@ -57,6 +57,9 @@ func TestPutBack(t *testing.T) {
 		{"jumpered thermal fuse, high limit and door switch", "replaced thermal fuse, high limit|limit back, fuse back", true},
 		{"found thermal fuse jumpered by others, replaced", "", false},
 		{"thermal fuse was bridged, fitted new one", "", false},
+		{"jumped thermal fuse to test, motor bad, replaced it", "", true},
+		{"jumped thermal fuse to test, replaced motor", "", true},
+		{"bypassed limit, reconnected it", "", false},
 		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
 	} {
 		for _, back := range strings.Split(x.back, "|") {
@@ -113,8 +116,8 @@ func TestWhatClearsAGuardDoes(t *testing.T) {
 			t.Errorf("%v: nothing is out", lines)
 		}
 		all := lines
-		for _, g := range list {
-			all = append(all, g.Clears(list))
+		for i := range list {
+			all = append(all, list[i].Clears(list))
 		}
 		if left := guardsOf(all...); len(left) > 0 {
 			t.Errorf("%v: still out after %v", all, left)

@@ -26,6 +26,7 @@ const (
 // lexicons are the plain words for kinds and for marks by each word for them.
 var lexicons = sync.OnceValues(func() (kinds, marks map[string]string) { return lexicon(deviceKinds), lexicon(deviceMarks) })
 
+//go:noinline
 func lexicon(table string) map[string]string {
 	out := map[string]string{}
 	for _, row := range strings.Split(table, "|") {
@@ -43,6 +44,8 @@ func anyDevice() string {
 }
 
 // look gives the plain word for one of a lexicon, "" when it has none.
+//
+//go:noinline
 func look(lexicon map[string]string, word string) string {
 	for _, end := range []string{"", "s", "es"} {
 		if plain := lexicon[strings.TrimSuffix(word, end)]; plain != "" {
@@ -54,6 +57,8 @@ func look(lexicon map[string]string, word string) string {
 
 // devicesOf lists the devices that a clause names, each by its marks and its kind:
 // thermal fuse. Of what is new those are left out of which a wire alone is.
+//
+//go:noinline
 func devicesOf(clause string, fresh bool) []string {
 	for _, w := range []string{"cut-out", "cut-off", "roll-out", "t-stat"} {
 		clause = strings.ReplaceAll(clause, w, strings.Replace(w, "-", "", 1))
@@ -89,11 +94,14 @@ func devicesOf(clause string, fresh bool) []string {
 	return out
 }
 
+//go:noinline
 func holds(list, word string) bool { return word != "" && strings.Contains(list, " "+word+" ") }
 
 // isBack reports whether a device that came back is the one that was out: of its
 // kind, and not marked as another of that kind. A new one of a kind that a
 // machine has several of has to be marked as that was.
+//
+//go:noinline
 func isBack(was, now string, fresh bool) bool {
 	cut := strings.LastIndex(was, " ") + 1
 	kind, marks := was[cut:], was[:cut]
@@ -107,6 +115,7 @@ func isBack(was, now string, fresh bool) bool {
 	return within(marks, others) || within(others, marks) && !(fresh && holds(several, kind))
 }
 
+//go:noinline
 func within(some, all string) bool {
 	return !slices.ContainsFunc(strings.Fields(some), func(s string) bool { return !holds(" "+all+" ", s) })
 }

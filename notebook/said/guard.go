@@ -52,6 +52,7 @@ const (
 var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "wire", "foil", "nail", "coin", "clip", "loop", "strap", "wedg", "tape", "tied", "pinned",
 	"together", "out", "off", "round", "disabled", "defeat", "penny", "held", "kept", "removed", "disconnected", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
 
+//go:noinline
 func takesOut(clause string) bool {
 	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause) && !inert().MatchString(clause)
 }
@@ -59,6 +60,8 @@ func takesOut(clause string) bool {
 var exchanges = Lazily(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
+//
+//go:noinline
 func overfused(clause string) bool {
 	m := exchanges().FindStringSubmatch(clause)
 	if m == nil {
@@ -80,33 +83,44 @@ func Guards(entry int, line string, work bool) []Guard {
 		return nil
 	}
 	var list []Guard
+	var it []string // what the part before names
 	for _, c := range Clauses(line) {
 		before := len(list)
 		for _, part := range strings.Split(c, " and ") {
 			is, said := wayOf(part, work)
 			g := Guard{entry, line, part, devicesOf(part, false), is}
-			switch last := len(list) - 1; {
-			case said && is == renewed:
+			if said && is == renewed {
 				g.devices = devicesOf(strings.Join(Renewals(part), ", "), true)
 				if Has(part, []string{"plug", "cord"}) {
 					g.devices = append(g.devices, "pin")
 				}
+			}
+			switch last := len(list) - 1; {
 			case said:
+				if len(g.devices) == 0 && ofIt().MatchString(part) {
+					g.devices = it
+				}
 			case last >= 0 && len(g.devices) > 0 && onlyNames().MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
 			default:
+				it = nil
 				continue
 			}
-			list = append(list, g)
+			list, it = append(list, g), g.devices
 		}
 		if len(list) == before && takesOut(c) {
-			list = append(list, Guard{entry, line, c, devicesOf(c, false), out})
+			list, it = append(list, Guard{entry, line, c, devicesOf(c, false), out}), nil
 		}
 	}
 	return list
 }
 
+// ofIt tells a clause of what was spoken of just before it.
+var ofIt = Lazily(`\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`)
+
 // wayOf tells what a clause says of a protective device, false when nothing.
+//
+//go:noinline
 func wayOf(clause string, work bool) (way, bool) {
 	switch {
 	case unbridges(clause, work):
