@@ -26,6 +26,8 @@ const (
 	FuelGas          = "fuel-gas"
 	Monoxide         = "carbon-monoxide"
 	Unsafe           = "unsafe"
+	Radiation        = "microwaves"
+	Outlet           = "outlet-wrong"
 )
 
 // Caution is one warning.
@@ -86,6 +88,12 @@ var table = []Caution{
 		"common practice"},
 	{Unsafe,
 		"What is unsafe stays off and labelled, and its user is told; local rules say who else is.",
+		"common practice"},
+	{Radiation,
+		"A microwave oven that works with its door open burns unseen: pull the plug, and nobody uses it until it was tested.",
+		"21 CFR 1030.10(c) (5 mW/cm² at 5 cm; two interlocks that end it when the door opens)"},
+	{Outlet,
+		"An outlet without earth, or with its wires swapped, protects nobody: the unit stays off it, an electrician mends it.",
 		"common practice"},
 	{HighVoltage,
 		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",

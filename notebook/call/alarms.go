@@ -2,7 +2,9 @@ package call
 
 import (
 	"math"
+	"regexp"
 	"slices"
+	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
@@ -11,16 +13,24 @@ import (
 )
 
 // alarm is a danger to whoever comes near, and what shows that it is gone. Work
-// alone does not: it may have been for something else.
+// alone does not: it may have been for something else. Nor does it that a danger
+// which comes and goes is not there at one moment: a shock depends on who touches
+// what and on what floor, and an aired room smells of no gas; what a test or a
+// reading finds holds. That it smokes no more, and makes no carbon monoxide, counts
+// once what did was mended (common practice).
 type alarm struct {
 	code    string
 	caution string
-	when    func(*Call) bool // nil: always
-	cleared []string         // a finding or fact that shows it, since
-	with    []string         // one of which must be shown as well; nil when none need
+	when    func(*Call) bool      // nil: always
+	cleared []string              // a finding or fact that shows it, since
+	with    []string              // one of which must be shown since as well; nil when none need
+	lasting func() *regexp.Regexp // what is told so is there until it was worked on
+	looked  string                // the finding that there is no such thing
 	proof   string
-	next    string // what comes first while it stands
-	late    bool   // next comes only when nothing else is left
+	next    string                          // what comes first while it stands
+	safe    bool                            // next is to take the power off, and done when it is
+	then    string                          // what comes when the power is off and nothing else is left
+	first   func(c *Call, since int) string // what comes before anything else when it is off
 }
 
 // offPower are the states in which a unit has nothing that could spark.
@@ -36,34 +46,73 @@ func flammableGas(c *Call) bool {
 // soundToCase are the facts of which one must be shown where metal was felt live.
 var soundToCase = []string{"insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"}
 
+// powerOff is how what may spark or shock is made safe.
+const powerOff = "take the power off at its source (safe …)"
+
 var alarming = []alarm{
 	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"},
-		proof: "that no carbon monoxide is made or spilt any more (saw no co)",
-		next:  "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
+		lasting: said.Lazily(`exchanger|flue|chimney|vent|soot|roll|crack|block`),
+		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw no co)",
+		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
 	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
-	{code: "gas-smell", caution: caution.GasSmell, cleared: []string{"no-gas-smell", "no-gas-leak"},
-		proof: "that no gas is smelled any more (saw no gas smell)",
-		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw no gas smell when it is gone"},
+	{code: "gas-smell", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
+		proof: "that no fuel gas leaks, by a leak test (saw gas leak test good)",
+		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it was tested"},
 	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},
-		proof: "that no flammable refrigerant leaks any more (saw no leak found)"},
+		proof: "that no flammable refrigerant leaks any more (saw no leak found)",
+		next:  "air the room and let nothing spark: " + powerOff, safe: true},
+	{code: "radiates", caution: caution.Radiation, cleared: []string{"no-radiates"}, with: []string{"no-runs-open"},
+		proof: "that it stops when its door opens, and its leakage measured by the trained (saw stops when door opens, saw leakage test good)",
+		next:  powerOff + " and let nobody use it", safe: true, then: "the door, its latch and its switches, read dead (ohm door-switch …); their setting and the leakage are for the trained"},
+	{code: "runs-open", caution: caution.HotMoving, when: opensToMoving, cleared: []string{"no-runs-open"}, lasting: said.Lazily(`.`),
+		proof: "that it stops when its door or lid opens, its switch mended (saw stops when door opens)",
+		next:  powerOff, safe: true, then: "its door or lid switch, read dead (ohm door-switch …)"},
 	{code: "metal-live", caution: caution.Shock, cleared: []string{"earth-continuity-sound", "metal-quiet"}, with: append([]string{"metal-quiet"}, soundToCase...),
 		proof: "that no volts stand on the metal any more (volt case earth …)",
-		next:  "take the power off at its source; then the earth path, and what leads to the metal: ohm earth …, each pin and heater to the case"},
-	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: soundToCase,
-		proof: "that it gives no shock any more (saw no shock; or ohm earth … and each pin to the case, sound)"},
-	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"},
-		proof: "that it neither smokes nor smells burnt any more (saw no smoke)",
-		next:  "find the burnt place with the power off: saw burnt wire, or saw terminals tight", late: true},
+		next:  powerOff, safe: true, first: (*Call).earthFirst},
+	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: append([]string{"metal-quiet"}, soundToCase...),
+		proof: "that what gave it is gone (ohm earth …, and each pin or heater to the case, sound)",
+		next:  powerOff, safe: true, first: (*Call).earthFirst},
+	{code: "outlet-wrong", caution: caution.Outlet, cleared: []string{"no-outlet-wrong"},
+		proof: "that the outlet has its earth, and line and neutral in their places (saw outlet wired right)",
+		next:  powerOff + " and leave it off that outlet, which is an electrician's", safe: true, then: "saw outlet wired right, when the electrician was there"},
+	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: said.Lazily(`.`), looked: "connections-sound",
+		proof: "that it neither smokes nor smells burnt any more, the burnt place mended (saw no smoke)",
+		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
 	{code: "called-unsafe", caution: caution.Unsafe, cleared: []string{"no-called-unsafe"},
-		proof: "that it is safe to use (saw safe to use)"},
+		proof: "that it is safe to use (saw safe to use)",
+		next:  powerOff + " and keep it off until what makes it unsafe is mended", safe: true, then: "mend what makes it unsafe; saw safe to use when it is"},
+}
+
+// earthFirst is what is read first where metal was live, "" when it was since. Where
+// shocks are the complaint, its own course has it.
+func (c *Call) earthFirst(since int) string {
+	c.spend(len(c.readings))
+	toCase := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "ohm" && r.b == caseName })
+	switch {
+	case c.complaint() == "shocks":
+		return ""
+	case c.lastShown([]string{"earth-continuity-sound", "earth-continuity-failed", "earth-undecided"}) <= since:
+		return "the earth path: ohm earth … test 10A, unplugged"
+	case toCase == nil:
+		return "what can lead to the metal: each pin and heater to the case (ohm heater case …)"
+	}
+	return ""
+}
+
+// opensToMoving reports whether a door or lid of the appliance keeps hands from
+// what turns or sprays.
+func opensToMoving(c *Call) bool {
+	return said.Has(c.last("unit")+" "+c.last("fault"), []string{"wash", "dryer", "drier", "tumbl", "laundry"})
 }
 
 // standingAlarm is an alarm that nothing has cleared since it was last seen, or since
 // the complaint spoke of it.
 type standingAlarm struct {
-	alarm
+	*alarm
+	at   int
 	text string
 }
 
@@ -71,32 +120,78 @@ type standingAlarm struct {
 // that nothing shows to be gone.
 func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
-	for _, a := range alarming {
+	for i := range alarming {
+		a := &alarming[i]
 		if !c.toldOf(a) || a.when != nil && !a.when(c) {
 			continue
 		}
 		f, _ := cause.Lookup(a.code)
 		at := c.lastShown([]string{a.code})
 		text := f.Help + atEntry(at)
-		if at == 0 && among(c.appliance().Heard, a.code) {
+		if at == 0 && c.heard(a.code) {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
 		}
 		if at > 0 && !c.cleared(a, at) {
-			out = append(out, standingAlarm{a, text + ", and nothing since shows that it is gone"})
+			out = append(out, standingAlarm{a, at, text + ", and nothing since shows that it is gone"})
 		}
 	}
 	return out
 }
 
+// danger is the alarm of a finding, nil when it is none in this appliance.
+func (c *Call) danger(code string) *alarm {
+	for i := range alarming {
+		if a := &alarming[i]; a.code == code && (a.when == nil || a.when(c)) {
+			return a
+		}
+	}
+	return nil
+}
+
+// heard reports whether the complaint speaks of a finding.
+func (c *Call) heard(code string) bool {
+	return slices.ContainsFunc(c.appliance().Heard, func(h string) bool { return c.inAppliance(h) == code })
+}
+
 // toldOf reports whether anything in the call tells of an alarm at all.
-func (c *Call) toldOf(a alarm) bool {
-	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(c.appliance().Heard, a.code)
+func (c *Call) toldOf(a *alarm) bool {
+	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || c.heard(a.code)
 }
 
 // cleared reports whether an alarm is shown to be gone since an entry.
-func (c *Call) cleared(a alarm, at int) bool {
-	return c.lastShown([]string{"no-" + a.code}) > at || c.lastShown(a.cleared) > at && (a.with == nil || c.lastShown(a.with) > 0)
+func (c *Call) cleared(a *alarm, at int) bool {
+	n := c.lastShown(a.cleared)
+	return n > at && (a.with == nil || c.lastShown(a.with) > at) && !c.lasts(a, n)
+}
+
+// lasts reports whether a danger was told of before an entry by what does not go by
+// itself, and nothing was mended in between.
+func (c *Call) lasts(a *alarm, until int) bool {
+	if a.lasting == nil || a.looked != "" && c.lastShown([]string{a.looked}) > c.lastShown([]string{a.code}) {
+		return false
+	}
+	told := c.seenAt[a.code]
+	if c.heard(a.code) {
+		told = append([]int{c.lastAt("fault")}, told...)
+	}
+	c.spend(len(told) + len(c.mended))
+	for _, n := range told {
+		if n < until && c.alive(n) && a.lasting().MatchString(strings.ToLower(c.entries[n-1].Line)) && c.lastMendedBefore(until) < n {
+			return true
+		}
+	}
+	return false
+}
+
+// lastMendedBefore is the last entry of work that counts before another.
+func (c *Call) lastMendedBefore(until int) int {
+	for _, n := range slices.Backward(c.mended) {
+		if n < until && c.alive(n) {
+			return n
+		}
+	}
+	return 0
 }
 
 // alarmStands reports whether an alarm stands.
@@ -107,18 +202,34 @@ func (c *Call) alarmStands(code string) bool {
 // alarmNext is the step that the first standing alarm asks for, of those that
 // come before anything else or of those that come last; "" when none does.
 func (c *Call) alarmNext(late bool) string {
+	dead := c.deadAt(c.entry)
 	for _, a := range c.alarms() {
-		if a.late == late && a.next != "" && !c.askedBy(a.alarm) {
+		first := ""
+		if a.first != nil {
+			first = a.first(c, a.at)
+		}
+		switch off := a.safe && (dead || a.first == nil && c.lastMended() > a.at); {
+		case late && off && a.then != "":
+			return a.then
+		case late || off && first == "":
+		case off:
+			return first
+		case first != "":
+			return a.next + ", then " + first
+		default:
 			return a.next
 		}
 	}
 	return ""
 }
 
-// askedBy reports whether the power was taken off since volts stood on the
-// metal: what comes next is then a test like any other.
-func (c *Call) askedBy(a alarm) bool {
-	return a.code == "metal-live" && c.deadAt(c.entry)
+// stands says of findings by which a danger is not taken off what does it.
+func (c *Call) stands(r *Reply, codes []string) {
+	for _, a := range c.alarms() {
+		if among(codes, "no-"+a.code) {
+			r.add(Ask, "That does not take the danger off: what is wanted is "+a.proof+".")
+		}
+	}
 }
 
 // burning are the alarms of a gas that a spark sets off.
@@ -138,8 +249,8 @@ func (c *Call) sparking(r *Reply) {
 
 // warnOfDanger gives the cautions of the dangers among findings.
 func (c *Call) warnOfDanger(r *Reply, codes []string) {
-	for _, a := range alarming {
-		if among(codes, a.code) && (a.when == nil || a.when(c)) {
+	for _, code := range codes {
+		if a := c.danger(code); a != nil {
 			c.warnAgain(r, a.caution)
 		}
 	}
@@ -162,17 +273,18 @@ func (c *Call) lastShown(codes []string) int {
 // alarmProofs are what shows that the dangers of a call are gone.
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
-	for _, a := range alarming {
+	for i := range alarming {
+		a := &alarming[i]
 		if !c.toldOf(a) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if c.lastShown([]string{a.code}) == 0 && !among(c.appliance().Heard, a.code) {
+		if c.lastShown([]string{a.code}) == 0 && !c.heard(a.code) {
 			continue
 		}
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
 			held := !c.alarmStands(a.code)
 			text := ""
-			if n := max(c.lastShown(a.cleared), c.lastShown([]string{"no-" + a.code})); held && n > 0 {
+			if n := c.lastShown(a.cleared); held && n > 0 {
 				text = "by what was found" + atEntry(n)
 			}
 			return shown{held: held, text: text}

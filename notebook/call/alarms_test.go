@@ -22,10 +22,37 @@ func TestAlarms(t *testing.T) {
 		{[]string{"fault no heat", "saw smoke", "strike 2 slip"}, ""},
 		{[]string{"fault no heat", "saw smoke", "did replaced bake element"}, "smoke, sparks or a smell of burning (entry 2)" + gone},
 		{[]string{"fault no heat", "saw smoke", "did replaced bake element", "saw no smoke"}, ""},
-		{[]string{"fault smells of gas", "saw no gas smell"}, ""},
+		// An aired room smells of nothing; a leak test holds.
+		{[]string{"fault smells of gas", "saw no gas smell"}, "the complaint speaks of it: a smell of gas (entry 1)" + gone},
+		{[]string{"fault smells of gas", "saw no gas smell", "saw gas leak test good"}, ""},
 		{[]string{"fault shock from door", "did tightened the earth", "ohm earth 0.05"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
 		{[]string{"fault shock from door", "ohm A case OL", "did tightened the earth", "ohm earth 0.05"}, ""},
-		{[]string{"fault shock from door", "did dried the plug", "saw no shock"}, ""},
+		// That none is felt at one moment shows nothing; earth and insulation, read since, do.
+		{[]string{"fault shock from door", "did dried the plug", "saw no shock"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
+		{[]string{"note client gets a shock", "saw no shock", "did replaced plug"}, "somebody felt a shock from its metal (entry 1)" + gone},
+		{[]string{"ohm A case OL", "saw shock", "ohm earth 0.05"}, "somebody felt a shock from its metal (entry 2)" + gone},
+		{[]string{"saw shock", "ohm heater case OL", "ohm earth 0.05"}, ""},
+		{[]string{"saw shock", "ohm earth 0.05", "volt earth case 0.2 run"}, ""},
+		// Smoke that is not there now may be so for want of power: its place is mended, or
+		// the terminals were looked at.
+		{[]string{"fault no heat", "saw smoke", "saw no smoke"}, "smoke, sparks or a smell of burning (entry 2)" + gone},
+		{[]string{"fault no heat", "did replaced bake element", "saw smoke", "saw no smoke"}, "smoke, sparks or a smell of burning (entry 3)" + gone},
+		{[]string{"fault no heat", "saw smoke", "saw terminals tight", "saw no smoke"}, ""},
+		// What is cracked stays so at zero ppm; an alarm may have been a false one.
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw co alarm", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 4)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "did replaced heat exchanger", "saw no co"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw no co"}, ""},
+		// An oven whose door does not stop its waves: 21 CFR 1030.10(c).
+		{[]string{"unit microwave", "fault runs with door open"}, "the complaint speaks of it: microwaves can come out of the oven (entry 2)" + gone},
+		{[]string{"unit microwave", "fault no heat", "saw runs with the door open", "saw stops when door opens"}, "microwaves can come out of the oven (entry 3)" + gone},
+		{[]string{"unit microwave", "fault no heat", "did replaced door switch, still runs with the door open"}, "microwaves can come out of the oven (entry 3)" + gone},
+		{[]string{"unit microwave", "fault no heat", "saw runs with the door open", "did replaced door switch", "saw stops when door opens", "saw leakage test good"}, ""},
+		{[]string{"unit dryer", "fault no heat", "saw runs with door open"}, "it runs with its door or lid open (entry 3)" + gone},
+		{[]string{"unit dryer", "fault no heat", "saw runs with door open", "did replaced door switch", "saw stops when door opens"}, ""},
+		{[]string{"unit refrigerator", "fault warm", "saw runs with door open"}, ""},
+		{[]string{"unit washer", "fault no spin", "note no ground at the outlet"}, "the outlet has no earth, or its line and neutral are swapped (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "saw reversed polarity", "saw outlet wired right"}, ""},
 		{[]string{"fault shock from door", "ohm earth 0.05", "saw shock"}, "somebody felt a shock from its metal (entry 3)" + gone},
 		{[]string{"fault no heat", "did replaced bake element", "saw smoke"}, "smoke, sparks or a smell of burning (entry 3)" + gone},
 		{[]string{"fault no heat", "saw no smoke"}, ""},
@@ -73,7 +100,7 @@ func TestAlarms(t *testing.T) {
 // Under power while gas that can burn was found: common practice.
 func TestSparkingIsToldOf(t *testing.T) {
 	const told = "under power while gas that can burn was found and not shown to be gone, entries 4, 5"
-	c := applyAll(t, "unit gas oven", "fault no heat", "saw gas smell", "volt line 118", "saw igniter glows", "saw no gas smell", "volt line 118")
+	c := applyAll(t, "unit gas oven", "fault no heat", "saw gas smell", "volt line 118", "saw igniter glows", "saw gas leak test good", "volt line 118")
 	if got := strings.Join(c.doubts(), "; "); !strings.Contains(got, told) {
 		t.Errorf("%q does not hold %q", got, told)
 	}
@@ -182,6 +209,73 @@ func TestDangersToldInPassing(t *testing.T) {
 	}
 }
 
+// A finding that does not take a danger off says what does.
+func TestAbsenceSaysWhatClears(t *testing.T) {
+	for line, want := range map[string]string{"saw no shock": "ohm earth", "saw no smoke": "burnt place mended", "saw no gas smell": "saw gas leak test good", "saw stops when door opens": ""} {
+		c := applyAll(t, "unit gas range", "fault no heat", "saw shock", "saw smoke", "saw gas smell")
+		if got := must(t, c, line).Reply.Plain(); strings.Contains(got, "does not take the danger off") != (want != "") || !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+}
+
+// What is dangerous comes first in next, in whatever line it was told: the power is
+// taken off, then what was live is read, before the complaint; common practice.
+func TestNextBeginsWithTheDanger(t *testing.T) {
+	for _, told := range []string{"note %s", "saw %s", "did tightened plug, %s", "left running, %s", "fault does not heat, %s", "close declined, %s"} {
+		for words, safe := range map[string]string{
+			"sparks at the plug": "", "client gets a shock": "earth path", "smells of gas": "cock shut", "co alarm went off": "burner off", "unit is unsafe": "", "outlet not grounded": "", "runs with the door open": "",
+		} {
+			c := applyAll(t, "unit gas dryer", "fault does not heat", strings.Replace(told, "%s", words, 1))
+			first, want := must(t, c, "next").Reply.Plain(), "Next: take the power off at its source"
+			if safe == "cock shut" || safe == "burner off" {
+				want = "Next: leave "
+			}
+			if !strings.HasPrefix(first, want) {
+				t.Errorf(told+": %q", words, first)
+			}
+			must(t, c, "safe")
+			if got := must(t, c, "next").Reply.Plain(); strings.Contains(got, "take the power off") || !strings.Contains(got, safe) {
+				t.Errorf(told+", safe: %q, want %q", words, got, safe)
+			}
+		}
+	}
+}
+
+// After the power is off the earth path comes first where metal was live, then what
+// can lead to it, then the complaint.
+func TestNextAfterAShock(t *testing.T) {
+	c := applyAll(t, "unit electric dryer", "fault no heat", "note client gets a shock", "safe")
+	for _, x := range []struct{ next, line string }{
+		{"Next: the earth path", "ohm earth 0.05 test 10A"}, {"Next: what can lead to the metal", "ohm heater case OL"}, {"Next: ohms of the heater", "next"},
+	} {
+		if got := must(t, c, "next").Reply.Plain(); !strings.HasPrefix(got, x.next) {
+			t.Errorf("%q, want %q", got, x.next)
+		}
+		must(t, c, x.line)
+	}
+}
+
+// A unit that nobody may use is unsafe, or stands in doubt until it is said why.
+func TestLeftForNobody(t *testing.T) {
+	for line, unsafe := range map[string]bool{
+		"note do not use": true, "saw do not use": true, "left do not use": true, "left unplugged, do not use": true, "left tagged out, do not use until repaired": true, "note told client not to use it": true,
+		"left out of service": true, "left red tagged": true, "left condemned": true, "note must not be used until the valve is replaced": true, "close declined, unit left do not use": true, "note do not use sign put on it": true,
+		"note don't use the dryer": true, "left tagged out": false, "left unplugged and tagged": false, "left locked out": false,
+		"note do not use bleach in it": false, "note told client not to use the self-clean": false, "note do not use fabric softener": false, "note food at risk of spoiling": false, "left unplugged": false, "left running": false,
+	} {
+		c := applyAll(t, "unit dryer", "fault no heat", line)
+		r := c.Record()
+		if (r.Header.Result == "unsafe") != unsafe {
+			t.Errorf("%s: %s", line, r.Header.Result)
+		}
+		tagged := strings.HasPrefix(line, "left") && !unsafe && (strings.Contains(line, "tagged") || strings.Contains(line, "locked"))
+		if got := strings.Contains(strings.Join(r.Alerts, "; "), "In doubt: left "); got != tagged {
+			t.Errorf("%s: %q", line, r.Alerts)
+		}
+	}
+}
+
 // Every danger can be seen and shown to be gone by a finding, or is judged.
 func TestDangersAreOfTheVocabulary(t *testing.T) {
 	for _, a := range alarming {
@@ -200,7 +294,11 @@ func TestDangersAreOfTheVocabulary(t *testing.T) {
 		if len(f.Words) == 0 {
 			continue
 		}
-		c := applyAll(t, "plate gas R-600a", "saw "+f.Words[0])
+		unit := "unit box"
+		if a.code == "runs-open" {
+			unit = "unit dryer"
+		}
+		c := applyAll(t, unit, "plate gas R-600a", "saw "+f.Words[0])
 		if h := c.Record().Header; h.Result != "unsafe" {
 			t.Errorf("saw %s: %s", f.Words[0], h.Result)
 		}

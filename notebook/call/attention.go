@@ -28,6 +28,10 @@ func (c *Call) alerts(r *record.Record) []string {
 		}
 	}
 	add("In doubt", c.doubts()...)
+	if as, n := c.leftAs(); n > 0 && len(c.unsafe()) == 0 && said.StateLeft(as) == said.TaggedOut {
+		// What is tagged out may not be run before the tag is off: 29 CFR 1910.147(b) (from memory).
+		add("In doubt", "left "+as+atEntry(n)+": not to be used while it is, and nothing here says what is unsafe")
+	}
 	now := c.weigh(math.MaxInt)
 	for _, k := range now.Contradictions {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")

@@ -188,6 +188,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	c.stands(r, codes)
 	for _, part := range strings.Split(c.fanWords(t), ",") {
 		part = strings.TrimSpace(part)
 		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 {
@@ -246,10 +247,13 @@ func (c *Call) sighted(text string) []string {
 }
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
-// refrigerant; and a filter where water does not go out is that of the water.
+// refrigerant; what runs with its door open sends out waves where it is an oven of
+// them; and a filter where water does not go out is that of the water.
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
 	switch {
+	case code == "runs-open" && a.HighVolts:
+		return "radiates"
 	case code == "leak-found" && a.Unsealed && a.Gas:
 		return "gas-leak"
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":

@@ -43,8 +43,8 @@ func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 // alarmed gives the cautions that the words of a line call for.
 func (c *Call) alarmed(r *Reply, text string) {
 	for _, a := range said.Alarms(text) {
-		if c.inAppliance(a.Finding) == a.Finding {
-			c.warn(r, a.Caution)
+		if al := c.danger(c.inAppliance(a.Finding)); al != nil {
+			c.warn(r, al.caution)
 		}
 	}
 }
@@ -59,18 +59,14 @@ func (c *Call) told(r *Reply, text string) {
 			continue
 		}
 		c.sight(code, text)
-		if code == a.Finding {
-			c.warn(r, a.Caution)
-		}
-		f, _ := cause.Lookup(code)
-		for _, al := range alarming {
-			if al.code == code && (al.when == nil || al.when(c)) {
-				t := "Counts as seen: " + f.Help + "; what is wanted then is " + al.proof + "."
-				if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
-					t += " If it never was: strike " + itoa(c.entry) + "."
-				}
-				r.add(Bad, t).flag("danger-told")
+		if al := c.danger(code); al != nil {
+			c.warn(r, al.caution)
+			f, _ := cause.Lookup(code)
+			t := "Counts as seen: " + f.Help + "; what is wanted then is " + al.proof + "."
+			if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
+				t += " If it never was: strike " + itoa(c.entry) + "."
 			}
+			r.add(Bad, t).flag("danger-told")
 		}
 	}
 }

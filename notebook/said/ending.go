@@ -69,12 +69,15 @@ type State struct {
 	words []string
 }
 
-// Running is the state of a unit left under power.
-const Running = "running"
+// States of a unit left under power, and of one that nobody may use.
+const (
+	Running   = "running"
+	TaggedOut = "tagged out"
+)
 
 // States are the states in which a unit is left.
 var States = []State{
-	{"tagged out", []string{"tag", "locked out", "lock out", "labelled", "labeled"}},
+	{TaggedOut, []string{"tag", "locked out", "lock out", "labelled", "labeled", "do not use", "don't use", "not to be used", "not be used", "out of service", "condemned"}},
 	{"unplugged", []string{"unplug", "disconnected", "isolated", "plug out", "plug pulled"}},
 	{"off", []string{"off "}},
 	{"taken away", []string{"taken", "workshop", "scrapped"}},
@@ -119,4 +122,4 @@ func Left(clause string) string {
 }
 
 // leftSaid tells a clause of how the unit was left.
-var leftSaid = Lazily(`(?:\bleft (?:` + leftThen + ` )*|\b` + leftThen + ` (?:(?:was|is) )?left )((?:running|in use|unplugged|disconnected|tagged|locked out|isolated|(?:switched |turned )off)\b.{0,60})`)
+var leftSaid = Lazily(`(?:\bleft (?:` + leftThen + ` )*|\b` + leftThen + ` (?:(?:was|is) )?left )((?:running|in use|unplugged|disconnected|(?:red.?)?tagged|locked out|isolated|do not use|not to be used|out of service|condemned|(?:switched |turned )off)\b.{0,60})`)
