@@ -2,9 +2,7 @@ package call
 
 import (
 	"math"
-	"regexp"
 	"slices"
-	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
@@ -21,11 +19,11 @@ import (
 type alarm struct {
 	code    string
 	caution string
-	when    func(*Call) bool      // nil: always
-	cleared []string              // a finding or fact that shows it, since
-	with    []string              // one of which must be shown since as well; nil when none need
-	lasting func() *regexp.Regexp // what is told so is there until it was worked on
-	looked  string                // the finding that there is no such thing
+	when    func(*Call) bool // nil: always
+	cleared []string         // a finding or fact that shows it, since
+	with    []string         // one of which must be shown since as well; nil when none need
+	lasting []string         // what is told so is there until it was worked on
+	looked  string           // the finding that there is no such thing
 	proof   string
 	next    string                          // what comes first while it stands
 	safe    bool                            // next is to take the power off, and done when it is
@@ -44,14 +42,17 @@ func flammableGas(c *Call) bool {
 }
 
 // soundToCase are the facts of which one must be shown where metal was felt live.
-var soundToCase = []string{"insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"}
+var soundToCase = []string{"metal-quiet", "insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"}
+
+// anyWords are in every text.
+var anyWords = []string{""}
 
 // powerOff is how what may spark or shock is made safe.
 const powerOff = "take the power off at its source (safe …)"
 
 var alarming = []alarm{
 	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"},
-		lasting: said.Lazily(`exchanger|flue|chimney|vent|soot|roll|crack|block`),
+		lasting: []string{"exchanger", "flue", "chimney", "vent", "soot", "roll", "crack", "block"},
 		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw no co)",
 		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
 	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
@@ -66,19 +67,19 @@ var alarming = []alarm{
 	{code: "radiates", caution: caution.Radiation, cleared: []string{"no-radiates"}, with: []string{"no-runs-open"},
 		proof: "that it stops when its door opens, and its leakage measured by the trained (saw stops when door opens, saw leakage test good)",
 		next:  powerOff + " and let nobody use it", safe: true, then: "the door, its latch and its switches, read dead (ohm door-switch …); their setting and the leakage are for the trained"},
-	{code: "runs-open", caution: caution.HotMoving, when: opensToMoving, cleared: []string{"no-runs-open"}, lasting: said.Lazily(`.`),
+	{code: "runs-open", caution: caution.HotMoving, when: opensToMoving, cleared: []string{"no-runs-open"}, lasting: anyWords,
 		proof: "that it stops when its door or lid opens, its switch mended (saw stops when door opens)",
 		next:  powerOff, safe: true, then: "its door or lid switch, read dead (ohm door-switch …)"},
-	{code: "metal-live", caution: caution.Shock, cleared: []string{"earth-continuity-sound", "metal-quiet"}, with: append([]string{"metal-quiet"}, soundToCase...),
+	{code: "metal-live", caution: caution.Shock, cleared: []string{"earth-continuity-sound", "metal-quiet"}, with: soundToCase,
 		proof: "that no volts stand on the metal any more (volt case earth …)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
-	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: append([]string{"metal-quiet"}, soundToCase...),
+	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: soundToCase,
 		proof: "that what gave it is gone (ohm earth …, and each pin or heater to the case, sound)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
 	{code: "outlet-wrong", caution: caution.Outlet, cleared: []string{"no-outlet-wrong"},
 		proof: "that the outlet has its earth, and line and neutral in their places (saw outlet wired right)",
 		next:  powerOff + " and leave it off that outlet, which is an electrician's", safe: true, then: "saw outlet wired right, when the electrician was there"},
-	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: said.Lazily(`.`), looked: "connections-sound",
+	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound",
 		proof: "that it neither smokes nor smells burnt any more, the burnt place mended (saw no smoke)",
 		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
 	{code: "called-unsafe", caution: caution.Unsafe, cleared: []string{"no-called-unsafe"},
@@ -151,7 +152,12 @@ func (c *Call) danger(code string) *alarm {
 
 // heard reports whether the complaint speaks of a finding.
 func (c *Call) heard(code string) bool {
-	return slices.ContainsFunc(c.appliance().Heard, func(h string) bool { return c.inAppliance(h) == code })
+	for _, h := range c.appliance().Heard {
+		if c.inAppliance(h) == code {
+			return true
+		}
+	}
+	return false
 }
 
 // toldOf reports whether anything in the call tells of an alarm at all.
@@ -177,21 +183,11 @@ func (c *Call) lasts(a *alarm, until int) bool {
 	}
 	c.spend(len(told) + len(c.mended))
 	for _, n := range told {
-		if n < until && c.alive(n) && a.lasting().MatchString(strings.ToLower(c.entries[n-1].Line)) && c.lastMendedBefore(until) < n {
+		if n < until && c.alive(n) && said.Has(c.entries[n-1].Line, a.lasting) && c.lastOf(c.mended, until) < n {
 			return true
 		}
 	}
 	return false
-}
-
-// lastMendedBefore is the last entry of work that counts before another.
-func (c *Call) lastMendedBefore(until int) int {
-	for _, n := range slices.Backward(c.mended) {
-		if n < until && c.alive(n) {
-			return n
-		}
-	}
-	return 0
 }
 
 // alarmStands reports whether an alarm stands.

@@ -78,14 +78,7 @@ func (c *Call) awaited() string {
 }
 
 // lastMended is the last entry of work that counts, 0 when there is none.
-func (c *Call) lastMended() int {
-	for i := len(c.mended) - 1; i >= 0; i-- {
-		if c.alive(c.mended[i]) {
-			return c.mended[i]
-		}
-	}
-	return 0
-}
+func (c *Call) lastMended() int { return c.lastOf(c.mended, c.entry) }
 
 // stopped is the ending of a call in which nothing more is done: unrepaired, or
 // half-way for want of a part.
