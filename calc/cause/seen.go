@@ -157,12 +157,14 @@ shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a sho
 called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
-runs-open | runs with door open, runs with the door open, heats with door open, heats with the door open, starts with door open, runs with lid open, spins with lid open, spins with the lid open | it runs with its door or lid open | no-runs-open
+hazard | hazard, bare wires, exposed wires | something that can hurt whoever is near | no-hazard
+no-hazard | hazard gone, no hazard, hazard made good | what could hurt is gone |
+runs-open | runs with door open, runs with the door open, runs with lid open | it runs with its door or lid open | no-runs-open
 no-runs-open | stops when door opens, stops when the door opens, stops with door open, stops when door is opened, stops when lid opens, stops when the lid opens, stops with lid open, does not run with door open, does not start with door open, does not spin with lid open | it stops when its door or lid opens |
-radiates | microwaves leak, leaks microwaves, leaks radiation, radiation leak, leakage too high, microwave leakage high | microwaves can come out of the oven | no-radiates
+radiates | microwaves leak, leaks radiation, leakage too high | microwaves can come out of the oven | no-radiates
 no-radiates | leakage test good, leakage test passed, no microwave leakage, leakage within limits | the leakage of microwaves was measured and is within its limit |
-outlet-wrong | open ground, no ground at outlet, no ground at the outlet, outlet not grounded, outlet has no ground, outlet ungrounded, ungrounded outlet, no earth at outlet, no earth at the outlet, outlet not earthed, reversed polarity, polarity reversed, hot and neutral reversed, hot neutral reversed | the outlet has no earth, or its line and neutral are swapped | no-outlet-wrong
-no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet tester good, polarity right, polarity good, polarity correct, outlet wiring good, ground good at outlet | the outlet has its earth, and line and neutral in their places |
+outlet-wrong | open ground, outlet not grounded, no ground at the outlet, reversed polarity | the outlet has no earth, or its line and neutral are swapped | no-outlet-wrong
+no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet tester good, polarity right, polarity good, polarity correct, ground good at outlet | the outlet has its earth, and line and neutral in their places |
 no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
 no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight | a leak test of the fuel gas found none | gas-leak gas-smell

@@ -259,14 +259,19 @@ func Fold(text string) []string {
 	return words
 }
 
-// harmless are a part of a suspension, glass, and the spark and the flame that a
-// burner is to have, each with words in which no danger is heard.
+// harmless are a part of a suspension, glass, tests with smoke, and the spark and the
+// flame that a burner is to have, each with words in which no danger is heard; and
+// dangers of which one word would be heard as another thing, in words that are plain.
 var harmless = []struct {
 	holds string
 	is    func() *regexp.Regexp
 	plain string
 }{
-	{"shock", lazily(`\bshock.?absorb\w*|\b(?:suspension )?shocks (worn|bad|broken|leak)`), "damper $1"},
+	{"shock", lazily(`\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak)`), "damper $1"},
+	{"smoke", lazily(`\bsmoke (test|pencil|bomb|tube|match)`), "puff $1"},
+	{"not connected", lazily(`\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`), "$1 disconnected"},
+	{"while", lazily(`\bwhile (?:the |its )?(door|lid)\b`), "with $1"},
+	{"while", lazily(`\b(door|lid) (?:opens|opened|unlocks|can be opened) while\b`), "$1 opens during"},
 	{"smoked", lazily(`\bsmoked (glass|plastic)`), "dark $1"},
 	{"spark", lazily(`\b(igniter|electrode|burner|pilot)s? (?:(?:still|only) )?spark(?:s|ing)\b`), "$1 spark"},
 	{"spark", lazily(`\bspark(?:s|ing) (at the (?:igniter|electrode|burner|pilot)|(?:but|and) (?:\w+ ){0,2}?(?:not|no|never|won'?t|doesn'?t) (?:light|flame|ignit|catch))`), "spark $1"},

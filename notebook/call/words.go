@@ -58,8 +58,8 @@ func (c *Call) told(r *Reply, text string) {
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {
 			continue
 		}
-		c.sight(code, text)
 		if al := c.danger(code); al != nil {
+			c.sight(code, text)
 			c.warn(r, al.caution)
 			f, _ := cause.Lookup(code)
 			t := "Counts as seen: " + f.Help + "; what is wanted then is " + al.proof + "."

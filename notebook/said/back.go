@@ -51,19 +51,19 @@ func bare() *regexp.Regexp      { return backs().bare }
 func onlyNames() *regexp.Regexp { return backs().names }
 
 // unheld tells a clause of what was not put back: it is to be, or was forgotten.
-var unheld = Lazily(`\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`)
+var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`}
 
 // earthWires are no bridges, whatever they are called.
-var earthWires = Lazily(`\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`)
+var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`}
 
 // unbridges reports whether a clause says that what held a device out is off.
 //
 //go:noinline
 func unbridges(clause string, work bool) bool {
-	if inert().MatchString(clause) {
+	if inert.get().MatchString(clause) {
 		return false
 	}
-	clause = earthWires().ReplaceAllString(clause, "$1 wire")
+	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
 	at := backs().unbridged.FindStringIndex(clause)
 	if at == nil && work {
 		at = backs().plainly.FindStringIndex(clause)
@@ -72,24 +72,24 @@ func unbridges(clause string, work bool) bool {
 		return false
 	}
 	said := clause[:at[1]]
-	return !unheld().MatchString(strings.Replace(said, "no longer", "", 1)) && !notDone().MatchString(strings.Replace(clause, "no longer", "", 1)) && !inPlace().MatchString(clause)
+	return !unheld.get().MatchString(strings.Replace(said, "no longer", "", 1)) && !notDone().MatchString(strings.Replace(clause, "no longer", "", 1)) && !inPlace.get().MatchString(clause)
 }
 
 // inPlace tells a clause in which the bridge takes a device's place.
-var inPlace = Lazily(`\b(put|fitted|added|left|with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`)
+var inPlace = pattern{expr: `\b(put|fitted|added|left|replaced .*with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`}
 
 // refits reports whether a clause says that a device itself is back.
 //
 //go:noinline
 func refits(clause string, work bool) bool {
-	if unheld().MatchString(clause) || fed().MatchString(clause) {
+	if unheld.get().MatchString(clause) || fed.get().MatchString(clause) {
 		return false
 	}
 	return backs().refitted.MatchString(clause) || work && backs().refit.MatchString(clause)
 }
 
 // fed tells a clause of what comes back by itself.
-var fed = Lazily(`\b(power|gas|water|supply|volts|voltage|electricity)\b`)
+var fed = pattern{expr: `\b(power|gas|water|supply|volts|voltage|electricity)\b`}
 
 // Out leaves of a series of guards what is still out of its circuit.
 func Out(list []Guard) []Guard {
@@ -167,8 +167,8 @@ func (g *Guard) putBack(list []Guard) []Guard {
 //
 //go:noinline
 func (g *Guard) frees(d *Guard) bool {
-	for _, m := range places().FindAllStringSubmatch(g.clause, -1) {
-		if len(d.devices) > 0 && !anywhere().MatchString(m[1]) && !strings.Contains(d.clause, m[1]) {
+	for _, m := range places.get().FindAllStringSubmatch(g.clause, -1) {
+		if len(d.devices) > 0 && !anywhere.get().MatchString(m[1]) && !strings.Contains(d.clause, m[1]) {
 			return false // it is off something else
 		}
 	}
@@ -176,8 +176,8 @@ func (g *Guard) frees(d *Guard) bool {
 }
 
 var (
-	places   = Lazily(`\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`)
-	anywhere = Lazily(`^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`)
+	places   = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
+	anywhere = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
 )
 
 // fetter is the family of what holds a device out, -1 when it is just left out.
@@ -193,9 +193,9 @@ func (g *Guard) fetter() int {
 // overrated reports whether what is wrong is that it passes more than it should.
 //
 //go:noinline
-func (g *Guard) overrated() bool { return overfused(g.clause) || larger().MatchString(g.clause) }
+func (g *Guard) overrated() bool { return overfused(g.clause) || larger.get().MatchString(g.clause) }
 
-var larger = Lazily(`\b(bigger|larger|oversized?|stronger|higher)\b`)
+var larger = pattern{expr: `\b(bigger|larger|oversized?|stronger|higher)\b`}
 
 // taken is the family of what a clause takes off.
 //

@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 )
 
 // So much of one line is read: patterns are dear, and nobody writes more of one
@@ -27,6 +28,19 @@ func Lazily(expr string) func() *regexp.Regexp {
 	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) })
 }
 
+// pattern is the same without a closure, for tables and where there are many.
+type pattern struct {
+	expr string
+	made atomic.Pointer[regexp.Regexp]
+}
+
+func (p *pattern) get() *regexp.Regexp {
+	if p.made.Load() == nil {
+		p.made.Store(regexp.MustCompile(p.expr))
+	}
+	return p.made.Load()
+}
+
 // Has reports whether a text holds one of the words, which are in lower case.
 func Has(text string, words []string) bool {
 	text = strings.ToLower(text)
@@ -38,11 +52,11 @@ func Has(text string, words []string) bool {
 	return false
 }
 
-var between = Lazily(`[,;:]|\.\s|\b(but|then|while|because)\b`)
+var between = pattern{expr: `[,;:]|\.\s|\b(but|then|while|because)\b`}
 
 // Clauses are the clauses of a text, in lower case.
 func Clauses(text string) []string {
-	list := between().Split(strings.ToLower(text[:min(len(text), MostBytes)]), MostClauses+1)
+	list := between.get().Split(strings.ToLower(text[:min(len(text), MostBytes)]), MostClauses+1)
 	if len(list) > MostClauses {
 		list = list[:MostClauses]
 	}
@@ -67,16 +81,16 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 
 // notWork tells a clause of what mends nothing: tests, looks, waiting, making
 // safe and opening up.
-var notWork = Lazily(`^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
+var notWork = pattern{expr: `^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
 	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
-	`|\b(for|to|as) (a |the )?test(ing)?\b`)
+	`|\b(for|to|as) (a |the )?test(ing)?\b`}
 
 // Stated gives the clauses of a text that say what was mended: they neither put
 // work off nor are of something else.
 func Stated(text string) []string {
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		return notDone().MatchString(c) || notWork().MatchString(c) || onlyBridges(c) || states().MatchString(c) && !Works(c)
+		return notDone().MatchString(c) || notWork.get().MatchString(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c)
 	})
 }
 
@@ -84,36 +98,36 @@ func Stated(text string) []string {
 // that is a test, and no repair.
 func onlyBridges(clause string) bool {
 	for _, part := range strings.Split(clause, " and ") {
-		if !bridging().MatchString(part) {
+		if !bridging.get().MatchString(part) {
 			return false
 		}
 	}
 	return true
 }
 
-var bridging = Lazily(`^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
-	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`)
+var bridging = pattern{expr: `^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
+	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`}
 
 // Unmended gives the clauses of a text that do not begin with a word of mending.
 func Unmended(text string) []string {
-	return slices.DeleteFunc(Clauses(text), func(c string) bool { return mending().MatchString(c) })
+	return slices.DeleteFunc(Clauses(text), func(c string) bool { return mending.get().MatchString(c) })
 }
 
-var mending = Lazily(`^(i |we )?(re(plac|new|pair|mad|fitt|wir|mov|seal|tight|terminat|connect)\w*|chang\w+|fitt?\w*|new|cut|clean\w*|tighten\w*|swapp\w*|install\w*|put|seal\w+|mended|fixed|clear\w+)\b`)
+var mending = pattern{expr: `^(i |we )?(re(plac|new|pair|mad|fitt|wir|mov|seal|tight|terminat|connect)\w*|chang\w+|fitt?\w*|new|cut|clean\w*|tighten\w*|swapp\w*|install\w*|put|seal\w+|mended|fixed|clear\w+)\b`}
 
 // states tells a clause of how something was found.
-var states = Lazily(`\b(grounded|burnt( out)?|burned out|seized|shorted|failed|bad|dead|worn( out)?|broken|weak|leaking|stuck|tripped|locked up|jammed|blown|cracked|dirty|clogged|iced( up)?)$`)
+var states = pattern{expr: `\b(grounded|burnt( out)?|burned out|seized|shorted|failed|bad|dead|worn( out)?|broken|weak|leaking|stuck|tripped|locked up|jammed|blown|cracked|dirty|clogged|iced( up)?)$`}
 
 // Undone reports whether all of a text is of work that was not done.
 func Undone(text string) bool { return len(Stated(text)) == 0 }
 
 // Tells reports whether a word, in the letters of no name, is one that goes on
 // from a name to what it did or is.
-func Tells(word string) bool { return tells().MatchString(word) }
+func Tells(word string) bool { return tells.get().MatchString(word) }
 
-var tells = Lazily(`^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`)
+var tells = pattern{expr: `^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`}
 
 // Works reports whether a clause begins with a word of work.
-func Works(clause string) bool { return works().MatchString(clause) }
+func Works(clause string) bool { return works.get().MatchString(clause) }
 
-var works = Lazily(`^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound)\b`)
+var works = pattern{expr: `^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound)\b`}

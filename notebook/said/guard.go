@@ -17,14 +17,14 @@ var (
 			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
 			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
 			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off|snipped|broke off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin|prong)|$)` +
-			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|3 to 2\b|\b` + unset + ` (is |was )?(left )?off$|\bleft (the |its )?` + unset + ` off\b|` + device + ` (is |was )?(left )?out$|left (the |its )?` + device + ` out\b` +
+			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|unground\w* adapt|3 to 2\b|\b` + unset + ` (is |was )?(left )?off$|\bleft (the |its )?` + unset + ` off\b|` + device + ` (is |was )?(left )?out$|left (the |its )?` + device + ` out\b` +
 			`|straight through|\bshunt|\bfoil (in|across|over|round|around|instead)\b.{0,20}` + device + `|` + device + `.{0,20}\bfoil\b|paper ?clip|` + device + `.{0,20}\b(bypassed|jumpered)|removed (the )?` + device + ` and (twisted|joined|connected)` +
 			`|` + device + ` (with|by) (a |some |the )?((bit|piece|length) of )?(\w+ )?(wire|nail|bolt|solder|copper|link|coin)s?\b` +
 			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover left off|\b(run\w*|left|power\w*) (it )?(with )?(the |its )?(\w+ )?cover off|taped (the switch|down|shut)`)
 	})
 	// harmless is what speaks of a bridge that there is not.
-	harmless = Lazily(`\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)`)
-	inert    = Lazily(`\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)`)
+	harmless = pattern{expr: `\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)`}
+	inert    = pattern{expr: `\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)|(3|three).?wire|^(the |wall )*(outlet|receptacle|socket) (\w+ ){0,2}(ground|earth)`}
 )
 
 // Guard is a clause by which a protective device was taken out of its circuit or
@@ -54,16 +54,16 @@ var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "w
 
 //go:noinline
 func takesOut(clause string) bool {
-	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless().MatchString(clause) && !inert().MatchString(clause)
+	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless.get().MatchString(clause) && !inert.get().MatchString(clause)
 }
 
-var exchanges = Lazily(`\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`)
+var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
 //
 //go:noinline
 func overfused(clause string) bool {
-	m := exchanges().FindStringSubmatch(clause)
+	m := exchanges.get().FindStringSubmatch(clause)
 	if m == nil {
 		return false
 	}
@@ -97,7 +97,7 @@ func Guards(entry int, line string, work bool) []Guard {
 			}
 			switch last := len(list) - 1; {
 			case said:
-				if len(g.devices) == 0 && ofIt().MatchString(part) {
+				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
 					g.devices = it
 				}
 			case last >= 0 && len(g.devices) > 0 && onlyNames().MatchString(part): // the last of several of which the same is said
@@ -116,7 +116,7 @@ func Guards(entry int, line string, work bool) []Guard {
 }
 
 // ofIt tells a clause of what was spoken of just before it.
-var ofIt = Lazily(`\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`)
+var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}
 
 // wayOf tells what a clause says of a protective device, false when nothing.
 //

@@ -6,18 +6,18 @@ import (
 )
 
 var (
-	renewing = Lazily(`\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`)
-	joins    = Lazily(`\b(and|with|plus)\b|[&+/]`)
-	whereOn  = Lazily(`\b(on|of|at|for|in|near|by|from|to) .*`)
+	renewing = pattern{expr: `\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`}
+	joins    = pattern{expr: `\b(and|with|plus)\b|[&+/]`}
+	whereOn  = pattern{expr: `\b(on|of|at|for|in|near|by|from|to) .*`}
 )
 
 // Renewals lists what a text says was replaced by new.
 func Renewals(text string) []string {
 	var out []string
 	for _, c := range Stated(text) {
-		if renewing().MatchString(c) {
-			for _, what := range joins().Split(c, MostClauses) {
-				out = append(out, whereOn().ReplaceAllString(strings.TrimPrefix(what, "put in "), ""))
+		if renewing.get().MatchString(c) {
+			for _, what := range joins.get().Split(c, MostClauses) {
+				out = append(out, whereOn.get().ReplaceAllString(strings.TrimPrefix(what, "put in "), ""))
 			}
 		}
 	}
