@@ -84,7 +84,7 @@ var alarming = []alarm{
 		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
 	{code: "hazard", caution: caution.Unsafe, cleared: []string{"no-hazard"},
 		proof: "that what can hurt is gone (saw hazard gone)",
-		next:  powerOff + " and let nobody near", safe: true, then: "mend what can hurt; saw hazard gone when it is"},
+		next:  powerOff + ", shut its gas if it has any, and let nobody near", safe: true, then: "mend what can hurt; saw hazard gone when it is"},
 	{code: "called-unsafe", caution: caution.Unsafe, cleared: []string{"no-called-unsafe"},
 		proof: "that it is safe to use (saw safe to use)",
 		next:  powerOff + " and keep it off until what makes it unsafe is mended", safe: true, then: "mend what makes it unsafe; saw safe to use when it is"},

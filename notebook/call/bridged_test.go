@@ -39,6 +39,16 @@ func TestBridgedIsNamedUntilItIsBack(t *testing.T) {
 	}
 }
 
+// A client tells of a bridge in the complaint too; what is out of order there is a
+// fault.
+func TestBridgedByTheComplaint(t *testing.T) {
+	for line, want := range map[string]bool{"fault runs only with the lid switch bypassed": true, "fault does not heat, last man jumpered the fuse": true, "fault no heat, fuse out": false, "fault light switch off": false} {
+		if got := len(applyAll(t, "unit washer", line).bridged()) > 0; got != want {
+			t.Errorf("%s: %v", line, got)
+		}
+	}
+}
+
 // A jumper put on or taken off is a test: what was looked for is looked for still.
 func TestBridgeIsNoRepair(t *testing.T) {
 	c := applyAll(t, "unit dryer", "fault no heat", "did jumpered thermal fuse", "did took the jumper off")

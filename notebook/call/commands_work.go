@@ -357,6 +357,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 // guards takes what a line that is no work says of protective devices down, and
 // warns of it.
 func (c *Call) guards(r *Reply, text string) {
+	c.spend(400 * min(len(text), said.MostBytes))
 	c.guarding = append(c.guarding, said.Guards(c.entry, text, false)...)
 	c.warnOfGuards(r)
 }
