@@ -32,16 +32,16 @@ var backs = sync.OnceValue(func() (p struct{ bare, names, unbridged, plainly, re
 	nouns := `(?:` + strings.Join(each, "|") + `)`
 	fetter := `\b` + nouns
 	device := `\b` + anyDevice() + `\b`
-	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|two|of|wire|` + anyDevice() + `))*? `
-	is := `(?: (?:is|was|are|were|now|all|both|has|have|had|been|again))*`
+	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|test|two|of|wire|` + anyDevice() + `))*? `
+	is := `(?: (?:is|was|are|were|came|now|all|both|has|have|had|been|again))*`
 	p.bare = regexp.MustCompile(device)
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
-	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|replaced|swapped|exchanged|got rid of)` + between + nouns + `\b` +
+	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)\b` +
 		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
-		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*`)
-	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel|replace|swap)` + between + nouns + `\b`)
+		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*`)
+	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
 	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +
-		`|\bback (?:in|on|into|again)\b|\bput back\b|\bput\b.{0,30}\bback\b|\b(?:wired|connected|fitted|plugged|clipped|screwed|bolted|hooked|switched)\b.{0,30}\b(?:back|again)\b` +
+		`|\bback (?:in|on|into|again)\b|\bput back\b|\bput\b.{0,30}\bback\b|\b(?:wired|connected|fitted|plugged|clipped|screwed|bolted|hooked)\b.{0,30}\b(?:back|again)\b` +
 		`|` + device + `(?: wires?| leads?| pins?| straps?| prongs?)?` + is + ` (?:back|refitted|reconnected|restored|reinstated|in place|in (?:the |its )?circuit|on again|in again|connected)\b|\bin circuit again\b|\bcover` + is + ` on\b`)
 	p.refit = regexp.MustCompile(`^(?:put .*\b(?:back|in|on)\b|re-?(?:fit|connect|install|instate|store|attach|mount|insert|wire|join|enable)\b)`)
 	return p

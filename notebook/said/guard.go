@@ -95,6 +95,9 @@ func Guards(entry int, line string, work bool) []Guard {
 					g.devices = append(g.devices, "pin")
 				}
 			}
+			if said && is == refitted {
+				g.devices = devicesOf(beside.get().ReplaceAllString(part, ""), false)
+			}
 			switch last := len(list) - 1; {
 			case said:
 				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
@@ -114,6 +117,9 @@ func Guards(entry int, line string, work bool) []Guard {
 	}
 	return list
 }
+
+// beside tells where a part is that is put back.
+var beside = pattern{expr: `\b(at|near|beside|behind|by) .*`}
 
 // ofIt tells a clause of what was spoken of just before it.
 var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}
