@@ -47,9 +47,9 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Unit: named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
-		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer().MatchString(both),
-		Still:     still().MatchString(both),
-		Elements:  elements().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
+		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
+		Still:     still.get().MatchString(both),
+		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
@@ -58,7 +58,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 // roomHeatPump adds to the words for a heat pump that warms and cools rooms what it
 // is besides: an air conditioner.
 func roomHeatPump(unit string) string {
-	if low := strings.ToLower(unit); heatPumps().MatchString(low) && !Has(low, []string{"dry", "dri", "tumbl", "wash", "water", "pool", "humid", "air con", "aircon"}) {
+	if low := strings.ToLower(unit); heatPumps.get().MatchString(low) && !Has(low, []string{"dry", "dri", "tumbl", "wash", "water", "pool", "humid", "air con", "aircon"}) {
 		return unit + " (air conditioner)"
 	}
 	return unit

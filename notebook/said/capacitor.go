@@ -6,16 +6,16 @@ import (
 )
 
 // markedAs finds a capacitor's marking in words: 45uF, 45/5 µF, 88-108 mfd.
-var markedAs = Lazily(`(\d+(?:\.\d+)?)(?:\s*([-–/+])\s*(\d+(?:\.\d+)?))?\s*(?:[uµμ]f|mfd)\b`)
+var markedAs = pattern{expr: `(\d+(?:\.\d+)?)(?:\s*([-–/+])\s*(\d+(?:\.\d+)?))?\s*(?:[uµμ]f|mfd)\b`}
 
 // ratedAt finds its volts: 370V, 370/440 VAC.
-var ratedAt = Lazily(`\b(?:\d+\s*/\s*)?(\d+)\s*v(?:ac)?\b`)
+var ratedAt = pattern{expr: `\b(?:\d+\s*/\s*)?(\d+)\s*v(?:ac)?\b`}
 
 // RatedVolts reads a word that is a rated voltage: 370V, 370/440VAC of which the
 // last counts.
 func RatedVolts(word string) (volts float64, ok bool) {
 	word = strings.ToLower(word)
-	m := ratedAt().FindStringSubmatch(word)
+	m := ratedAt.get().FindStringSubmatch(word)
 	if m == nil || m[0] != word {
 		return 0, false
 	}
@@ -39,7 +39,7 @@ func FittedCapacitor(text string) (Capacitor, bool) {
 	if !strings.Contains(text, "cap") || Has(text, []string{"read", "measur"}) {
 		return f, false
 	}
-	found := markedAs().FindAllStringSubmatch(text, 2)
+	found := markedAs.get().FindAllStringSubmatch(text, 2)
 	if len(found) != 1 {
 		return f, false
 	}
@@ -49,7 +49,7 @@ func FittedCapacitor(text string) (Capacitor, bool) {
 			f.UF = append(f.UF, x)
 		}
 	}
-	if v := ratedAt().FindAllStringSubmatch(text, 2); len(v) == 1 {
+	if v := ratedAt.get().FindAllStringSubmatch(text, 2); len(v) == 1 {
 		f.Volts, _ = strconv.ParseFloat(v[0][1], 64)
 	}
 	f.Words = strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '-' || r == ',' })

@@ -11,7 +11,7 @@ import (
 // them names, when there is any: "no spin, drains ok" says nothing of no drain.
 func oneClause(words string, hits []cause.Hit) []cause.Hit {
 	named := map[string]bool{}
-	for _, part := range clauses().Split(words, MostClauses) {
+	for _, part := range clauses.get().Split(words, MostClauses) {
 		for _, h := range cause.Hits(part) {
 			named[h.Code] = true
 		}
@@ -51,7 +51,7 @@ func complaintsOf(words, unit string) []cause.Hit {
 		works := Has(strings.ToLower(words), []string{"run", "hum", "turn", "light", "work"})
 		return slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead || works && h.Code == "no-heat" })
 	}
-	drive := drives().FindString(words)
+	drive := drives.get().FindString(words)
 	if drive == "" || Has(drive, []string{"comp"}) || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
 		return hits
 	}
@@ -89,21 +89,21 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = Lazily(`(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`)
+var drives = pattern{expr: `(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`}
 
 // fine tells the part of a complaint that speaks of what works.
-var fine = Lazily(`(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`)
+var fine = pattern{expr: `(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`}
 
-var denied = Lazily(`(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`)
+var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`}
 
-var clauses = Lazily(`[,;:]| but | and | while `)
+var clauses = pattern{expr: `[,;:]| but | and | while `}
 
 // Troubled leaves out of a complaint what it says is all right, so that "fridge
 // warm, freezer ok" is about the fridge.
 func Troubled(text string) string {
 	var out []string
-	for _, part := range clauses().Split(text, -1) {
-		if !fine().MatchString(part) || denied().MatchString(part) {
+	for _, part := range clauses.get().Split(text, -1) {
+		if !fine.get().MatchString(part) || denied.get().MatchString(part) {
 			out = append(out, strings.TrimSpace(part))
 		}
 	}

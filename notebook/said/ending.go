@@ -49,7 +49,7 @@ var Endings = []Ending{
 func Stops(clause string, closing bool) []*Ending {
 	var out []*Ending
 	for i := range Endings {
-		if e := &Endings[i]; (closing || !e.last) && Has(clause, e.quick) && !unsaid().MatchString(clause) && e.said().MatchString(clause) {
+		if e := &Endings[i]; (closing || !e.last) && Has(clause, e.quick) && !unsaid.get().MatchString(clause) && e.said().MatchString(clause) {
 			out = append(out, e)
 		}
 	}
@@ -58,9 +58,9 @@ func Stops(clause string, closing bool) []*Ending {
 
 // unsaid tells a clause of what did not happen, or may, or happened years ago, and
 // of what else is bought or dear.
-var unsaid = Lazily(`\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b` +
+var unsaid = pattern{expr: `\b(not|never|n.t) (been |be |have |to )?(declin|refus|reject|cancel|order|wait|call|pass|refer|hand)|\b(whether|if|unless|unsure|not sure|may|might|would|could|perhaps|maybe)\b` +
 	`|\b(bought|replaced) (it|this|the ` + theUnit + `) (.{0,30} )?(used|second.?hand|last year|years? ago|(19|20)\d\d)\b|\bsold (to|by|as|with|new)\b` +
-	`|\b(buys?|bought|buying) (the |an? |some |her |his |their )?(extended|extra|service|maintenance|warranty|insurance|filters?|food|parts?|spares?)\b|\b(heat|power|energy|electricity|gas|running it) (\w+ )?too (dear|expensive)`)
+	`|\b(buys?|bought|buying) (the |an? |some |her |his |their )?(extended|extra|service|maintenance|warranty|insurance|filters?|food|parts?|spares?)\b|\b(heat|power|energy|electricity|gas|running it) (\w+ )?too (dear|expensive)`}
 
 // State is a state in which a unit is left, with the words for it. Of
 // several that a text names the first in the table counts.
@@ -111,7 +111,7 @@ func StateLeft(text string) string {
 
 // Left is what a clause says of how the unit was left, "" when it says nothing.
 func Left(clause string) string {
-	m := leftSaid().FindStringSubmatch(clause)
+	m := leftSaid.get().FindStringSubmatch(clause)
 	if m == nil && clause == "left off" {
 		return "off"
 	}
@@ -122,4 +122,4 @@ func Left(clause string) string {
 }
 
 // leftSaid tells a clause of how the unit was left.
-var leftSaid = Lazily(`(?:\bleft (?:` + leftThen + ` )*|\b` + leftThen + ` (?:(?:was|is) )?left )((?:running|in use|unplugged|disconnected|(?:red.?)?tagged|locked out|isolated|do not use|not to be used|out of service|condemned|(?:switched |turned )off)\b.{0,60})`)
+var leftSaid = pattern{expr: `(?:\bleft (?:` + leftThen + ` )*|\b` + leftThen + ` (?:(?:was|is) )?left )((?:running|in use|unplugged|disconnected|(?:red.?)?tagged|locked out|isolated|do not use|not to be used|out of service|condemned|(?:switched |turned )off)\b.{0,60})`}

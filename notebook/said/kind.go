@@ -31,31 +31,31 @@ func hasNoCompressor(unit, fault string) bool {
 	if unit == "" {
 		text = fault
 	}
-	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools().MatchString(text) && !heatPumps().MatchString(text)
+	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools.get().MatchString(text) && !heatPumps.get().MatchString(text)
 }
 
 // heatPumps tells an appliance that heats or dries by a sealed system.
-var heatPumps = Lazily(`(?i)` + pumps)
+var heatPumps = pattern{expr: `(?i)` + pumps}
 
 // cools tells an appliance that has a compressor by the words of a complaint
 // that speak of a heater or fan in it too.
-var cools = Lazily(`(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`)
+var cools = pattern{expr: `(?i)fridge|refrig|freez|cool|\bice|compressor|defrost`}
 
 // still tells what heats without a fan or a pump that its heat depends on.
-var still = Lazily(`\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`)
+var still = pattern{expr: `\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`}
 
 // elements tells what has several heaters on one supply.
-var elements = Lazily(`\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)\b`)
+var elements = pattern{expr: `\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)\b`}
 
-var heatPumpDryer = Lazily(`heat.?pump.*(dryer|drier|tumbl)`)
+var heatPumpDryer = pattern{expr: `heat.?pump.*(dryer|drier|tumbl)`}
 
 // kinds tell the kinds of appliance from each other, a group for each.
-var kinds = Lazily(`(?i)(dish.?wash)|((?:^|[^h][ /-])wash(?:er|ing)|laundry)|(` + dryers + `)|(fridge|refrig|freez|cooler|chiller)|(dehumid)|(` + airUnits +
-	`)|(\b(?:oven|cooker|cooktop|hob|stove)|\brange(?: [^h]|,|$))|(microwave)|(water heater)|(furnace|boiler)|(\bice ?m)`)
+var kinds = pattern{expr: `(?i)(dish.?wash)|((?:^|[^h][ /-])wash(?:er|ing)|laundry)|(` + dryers + `)|(fridge|refrig|freez|cooler|chiller)|(dehumid)|(` + airUnits +
+	`)|(\b(?:oven|cooker|cooktop|hob|stove)|\brange(?: [^h]|,|$))|(microwave)|(water heater)|(furnace|boiler)|(\bice ?m)`}
 
 // Kinds is the set of the kinds of appliance that words name, a bit for each.
 func Kinds(words string) (set int) {
-	for _, at := range kinds().FindAllStringSubmatchIndex(words[:min(len(words), MostBytes)], -1) {
+	for _, at := range kinds.get().FindAllStringSubmatchIndex(words[:min(len(words), MostBytes)], -1) {
 		for i := 2; i < len(at); i += 2 {
 			if at[i] >= 0 {
 				set |= 1 << i
