@@ -144,6 +144,8 @@ func (c *Call) alarms() []standingAlarm {
 }
 
 // danger is the alarm of a finding, nil when it is none in this appliance.
+//
+//go:noinline
 func (c *Call) danger(code string) *alarm {
 	for i := range alarming {
 		if a := &alarming[i]; a.code == code && (a.when == nil || a.when(c)) {

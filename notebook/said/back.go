@@ -9,17 +9,19 @@ import (
 
 // fetter is a family of what holds a device out of its circuit.
 type fetter struct {
-	put   []string // in a clause that puts one on
-	noun  string   // a pattern of what is taken off
-	clear string   // how that is said
+	put   string // words of a clause that puts one on
+	noun  string // a pattern of what is taken off
+	clear string // how that is said
 }
+
+func (f *fetter) in(clause string) bool { return Has(clause, strings.Split(f.put, "|")) }
 
 // fetters are the families: what takes one off takes off any of its own.
 var fetters = []fetter{
-	{[]string{"cheat", "adapt", "3 to 2"}, `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
-	{[]string{"foil", "nail", "coin", "penny", "bolt", "paper"}, `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
-	{[]string{"tape", "tied", "wedg", "pinned", "held", "kept"}, `tapes?|wedges?|ties?|ty-?raps?`, "tape off"},
-	{[]string{"jump", "pass", "bridg", "link", "loop", "strap", "shunt", "short", "wire", "together", "joined", "clip", "lead", "straight"},
+	{"cheat|adapt|3 to 2", `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
+	{"foil|nail|coin|penny|bolt|paper", `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
+	{"tape|tied|wedg|pinned|held|kept", `tapes?|wedges?|ties?|ty-?raps?`, "tape off"},
+	{"jump|pass|bridg|link|loop|strap|shunt|short|wire|together|joined|clip|lead|straight",
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
 
@@ -47,9 +49,6 @@ var backs = sync.OnceValue(func() (p struct{ bare, names, unbridged, plainly, re
 	return p
 })
 
-func bare() *regexp.Regexp      { return backs().bare }
-func onlyNames() *regexp.Regexp { return backs().names }
-
 // unheld tells a clause of what was not put back: it is to be, or was forgotten.
 var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`}
 
@@ -71,8 +70,7 @@ func unbridges(clause string, work bool) bool {
 	if at == nil {
 		return false
 	}
-	said := clause[:at[1]]
-	return !unheld.get().MatchString(strings.Replace(said, "no longer", "", 1)) && !notDone().MatchString(strings.Replace(clause, "no longer", "", 1)) && !inPlace.get().MatchString(clause)
+	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && !inPlace.get().MatchString(clause)
 }
 
 // inPlace tells a clause in which the bridge takes a device's place.
@@ -97,7 +95,11 @@ func Out(list []Guard) []Guard {
 	for i := range list {
 		switch g := &list[i]; {
 		case g.way == out:
-			if !g.again(left) {
+			again := false // of what bridges a device that is out already, without naming it
+			for j := range left {
+				again = again || len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == left[j].fetter()
+			}
+			if !again {
 				left = append(left, *g)
 			}
 		case len(left) > 0:
@@ -107,60 +109,43 @@ func Out(list []Guard) []Guard {
 	return left
 }
 
-// again reports whether a guard speaks of what bridges a device that is out already,
-// without naming it.
-//
-//go:noinline
-func (g *Guard) again(list []Guard) bool {
-	for i := range list {
-		if len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == list[i].fetter() {
-			return true
-		}
-	}
-	return false
-}
-
 // putBack leaves of what is out what a clause does not say is back. What names no
 // device is of the last that was bridged; what says that several are off is of all.
 //
 //go:noinline
 func (g *Guard) putBack(list []Guard) []Guard {
-	all := Has(g.clause, []string{"jumpers", "bypasses", "bridges", "links", "straps", "both", " all", "all ", "fuses", "switches", "limits"})
-	var left []Guard // the last first
-	found := ""      // what was put back, so that of two alike one is left
+	all := manyBack.get().MatchString(g.clause)
+	found := "" // what was put back, so that of two alike one is left
 	for i := len(list) - 1; i >= 0; i-- {
-		d := list[i]
+		d := &list[i]
+		name := strings.Join(d.devices, ", ") + "."
 		switch {
 		case len(g.devices) > 0 && len(d.devices) > 0:
-			d.devices = nil
-			for _, was := range list[i].devices {
+			var rest []string
+			for _, was := range d.devices {
 				back, plain := false, true
 				for _, now := range g.devices {
-					if isBack(was, now, g.way == renewed) || now == "pin" && strings.HasSuffix(was, "earth") && Has(d.clause, []string{"pin", "prong", "plug", "cord"}) {
+					if isBack(was, now, g.way == renewed) || now == "pin" && strings.HasSuffix(was, "earth") && atPlug.get().MatchString(d.clause) {
 						back, plain = true, plain && !within(was, now)
 					}
 				}
 				if back && (all || !plain || found == "" || found == was) {
 					found = was
 				} else {
-					d.devices = append(d.devices, was)
+					rest = append(rest, was)
 				}
 			}
-			if len(d.devices) > 0 {
-				left = append(left, d)
+			if d.devices = rest; len(rest) == 0 {
+				d.way = g.way
 			}
 		case len(g.devices) > 0 && (len(list) > 1 || g.way != unbridged),
-			len(g.devices) == 0 && !(g.way == unbridged && g.frees(&d)),
-			len(g.devices) == 0 && !all && found != "" && found != strings.Join(d.devices, ", ")+".":
-			left = append(left, d)
+			len(g.devices) == 0 && !(g.way == unbridged && g.frees(d)),
+			len(g.devices) == 0 && !all && found != "" && found != name:
 		default:
-			found = strings.Join(d.devices, ", ") + "."
+			found, d.way = name, g.way
 		}
 	}
-	for i, j := 0, len(left)-1; i < j; i, j = i+1, j-1 {
-		left[i], left[j] = left[j], left[i]
-	}
-	return left
+	return slices.DeleteFunc(list, func(d Guard) bool { return d.way != out })
 }
 
 // frees reports whether what a clause takes off is of the family that holds a device.
@@ -172,12 +157,15 @@ func (g *Guard) frees(d *Guard) bool {
 			return false // it is off something else
 		}
 	}
-	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.taken() == len(fetters)-1 && Has(g.clause, []string{"bypass", "by-pass", "bridge"}))
+	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.taken() == len(fetters)-1 && anyBridge.get().MatchString(g.clause))
 }
 
 var (
-	places   = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
-	anywhere = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
+	manyBack  = pattern{expr: `jumpers|bypasses|bridges|links|straps|both|\ball\b|fuses|switches|limits`}
+	anyBridge = pattern{expr: `by-?pass|bridge`}
+	atPlug    = pattern{expr: `\b(pin|prong|plug|cord)`}
+	places    = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
+	anywhere  = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
 )
 
 // fetter is the family of what holds a device out, -1 when it is just left out.
@@ -187,7 +175,7 @@ func (g *Guard) fetter() int {
 	if g.OfEarth() || len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "cover") || g.overrated() {
 		return -1
 	}
-	return slices.IndexFunc(fetters, func(f fetter) bool { return Has(g.clause, f.put) })
+	return slices.IndexFunc(fetters, func(f fetter) bool { return f.in(g.clause) })
 }
 
 // overrated reports whether what is wrong is that it passes more than it should.
@@ -204,7 +192,7 @@ func (g *Guard) taken() int {
 	if i := slices.IndexFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) }); i >= 0 {
 		return i
 	}
-	return slices.IndexFunc(fetters, func(f fetter) bool { return Has(g.clause, f.put) })
+	return slices.IndexFunc(fetters, func(f fetter) bool { return f.in(g.clause) })
 }
 
 var fetterNouns = sync.OnceValue(func() []*regexp.Regexp {
@@ -244,5 +232,5 @@ func (g *Guard) Clears(others []Guard) string {
 //
 //go:noinline
 func (g *Guard) OfEarth() bool {
-	return len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !Has(g.clause, fetters[0].put)
+	return len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !fetters[0].in(g.clause)
 }

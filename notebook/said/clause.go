@@ -34,6 +34,7 @@ type pattern struct {
 	made atomic.Pointer[regexp.Regexp]
 }
 
+//go:noinline
 func (p *pattern) get() *regexp.Regexp {
 	if p.made.Load() == nil {
 		p.made.Store(regexp.MustCompile(p.expr))

@@ -49,12 +49,13 @@ const (
 
 // dangerous are the words without which no clause takes a device out: looking
 // for them is cheap.
-var dangerous = []string{"pass", "jump", "bridge", "short", "defeat", "link", "wire", "foil", "nail", "coin", "clip", "loop", "strap", "wedg", "tape", "tied", "pinned",
-	"together", "out", "off", "round", "disabled", "defeat", "penny", "held", "kept", "removed", "disconnected", "earth", "ground", "without", "fuse", "breaker", "cover", "cheat", "adapt", "3 to 2", "shunt", "straight"}
+var dangerous = sync.OnceValue(func() []string {
+	return strings.Split("pass|jump|bridge|short|defeat|link|wire|foil|nail|coin|clip|loop|strap|wedg|tape|tied|pinned|together|out|off|round|disabled|penny|held|kept|removed|disconnected|earth|ground|without|fuse|breaker|cover|cheat|adapt|3 to 2|shunt|straight", "|")
+})
 
 //go:noinline
 func takesOut(clause string) bool {
-	return Has(clause, dangerous) && (defeats().MatchString(clause) || overfused(clause)) && !harmless.get().MatchString(clause) && !inert.get().MatchString(clause)
+	return Has(clause, dangerous()) && (defeats().MatchString(clause) || overfused(clause)) && !harmless.get().MatchString(clause) && !inert.get().MatchString(clause)
 }
 
 var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
@@ -79,7 +80,7 @@ func overfused(clause string) bool {
 // Guards reads what a line says of protective devices. Of work that was done, a
 // new device counts as its being back, and plain forms (remove, put) as done.
 func Guards(entry int, line string, work bool) []Guard {
-	if text := line[:min(len(line), MostBytes)]; !Has(text, dangerous) && !bare().MatchString(strings.ToLower(text)) {
+	if text := line[:min(len(line), MostBytes)]; !Has(text, dangerous()) && !backs().bare.MatchString(strings.ToLower(text)) {
 		return nil
 	}
 	var list []Guard
@@ -91,7 +92,7 @@ func Guards(entry int, line string, work bool) []Guard {
 			g := Guard{entry, line, part, devicesOf(part, false), is}
 			if said && is == renewed {
 				g.devices = devicesOf(strings.Join(Renewals(part), ", "), true)
-				if Has(part, []string{"plug", "cord"}) {
+				if atPlug.get().MatchString(part) {
 					g.devices = append(g.devices, "pin")
 				}
 			}
@@ -103,7 +104,7 @@ func Guards(entry int, line string, work bool) []Guard {
 				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
 					g.devices = it
 				}
-			case last >= 0 && len(g.devices) > 0 && onlyNames().MatchString(part): // the last of several of which the same is said
+			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
 			default:
 				it = nil
