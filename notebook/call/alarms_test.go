@@ -262,6 +262,7 @@ func TestLeftForNobody(t *testing.T) {
 		"note do not use": true, "saw do not use": true, "left do not use": true, "left unplugged, do not use": true, "left tagged out, do not use until repaired": true, "note told client not to use it": true,
 		"left out of service": true, "left red tagged": true, "left condemned": true, "note must not be used until the valve is replaced": true, "close declined, unit left do not use": true, "note do not use sign put on it": true,
 		"note don't use the dryer": true, "left tagged out": false, "left unplugged and tagged": false, "left locked out": false,
+		"note does not run": false, "note fans do not run": false, "note cannot be turned on": false, "note they do not use it much": false, "note we never use the dryer": false, "note it could not be run": false, "fault does not run": false, "note seems not to run": false,
 		"note do not use bleach in it": false, "note told client not to use the self-clean": false, "note do not use fabric softener": false, "note food at risk of spoiling": false, "left unplugged": false, "left running": false,
 	} {
 		c := applyAll(t, "unit dryer", "fault no heat", line)
