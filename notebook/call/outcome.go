@@ -76,7 +76,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 			text += "; and " + itoa(n) + " more, see what needs attention"
 		}
 	case record.Unfinished:
-		text += "; unfinished: the call was " + r.StillOpen()
+		if e == nil {
+			text += "; unfinished: the call was " + r.StillOpen()
+		}
 	}
 	if e = c.fuller(e); e != nil {
 		text += "; " + e.Result
