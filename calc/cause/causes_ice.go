@@ -48,7 +48,7 @@ var iceCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				water-filter-clogged | water filter clogged, water filter blocked, dispenser slow, dispenser trickles | the water filter lets little through | water-filter-clear
-				water-filter-clear | water filter clear, dispenser runs full, no water filter | the dispenser gives a full stream, or there is no filter |`,
+				water-filter-clear | water filter clear, dispenser runs full, no water filter, dispenser gives full stream, dispenser full stream, full stream at dispenser, dispenser runs well, dispenser flow good, good flow at dispenser, good water flow at dispenser | the dispenser gives a full stream, or there is no filter |`,
 			Test: Test{Code: "water-filter", Name: "draw water at the dispenser, with and without its filter", How: "saw water filter clear",
 				Outcomes: []string{"water-filter-clear", "water-filter-clogged"}, Effort: 1, Danger: Look},
 		},

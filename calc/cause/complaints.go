@@ -221,7 +221,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "three-phase", Name: "a three-phase machine that does not run",
-		Signs: []string{"leg-lost", "phase-lost"},
+		Signs: []string{"leg-lost", "phase-lost", "single-phasing"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "load-jammed",
 			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},

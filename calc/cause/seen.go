@@ -10,11 +10,11 @@ import "strings"
 const seenRows = `
 # How the machine answers when it is called on.
 clicks | clicks, click, clicking, clicks on and off, it clicks, relay clicks, relay clicking | a click now and then from the start gear or the overload, and no start | silent
-hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, compressor hums, compressor humming, pump hums, pump humming, drain pump hums | hums or buzzes and does not turn | silent
+hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, compressor hums, compressor humming, pump hums, pump humming, drain pump hums, hums but not running, hums but does not run, hums but doesn't run, hums but won't run, hums and won't start, hums won't start, hums but won't start, hums but does not start, hums but doesn't start, hums and does not start, hums but does not turn, hums not running | hums or buzzes and does not turn | silent
 silent | silent, no sound, quiet, comp silent, no noise, pump silent, pump dead | no sound from the machine although it is called on | starts-and-runs
-does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running, hums but no start, it hums but no start | the machine does not start | starts-and-runs
+does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running, hums but no start, it hums but no start, pump doesn't run, pump does not run, pump not running, pump won't run, pump not turning, pump doesn't turn, motor doesn't run, motor does not run, motor not running, motor won't run, comp doesn't run, comp won't start, comp won't run, compressor doesn't run, compressor does not run, compressor won't start, compressor won't run, hums loudly but does not start | the machine does not start | starts-and-runs
 starts-and-runs | starts and runs, starts, starts by itself, runs by itself, starts when called, runs when called, comp runs, compressor runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, compressor starts, motor starts, comp running, compressor running | the machine starts by itself and keeps running |
-cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips, starts and cuts out, starts then stops, starts but trips, starts then trips, runs then trips, runs then stops, runs then cuts out, comp starts and trips, starts but cuts out, trips on overload, off on overload | the overload takes the machine off after a few seconds or minutes | starts-and-runs
+cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips, starts and cuts out, starts then stops, starts but trips, starts then trips, runs then trips, runs then stops, runs then cuts out, comp starts and trips, starts but cuts out, trips on overload, off on overload, hums loudly and trips, hums loudly then trips | the overload takes the machine off after a few seconds or minutes | starts-and-runs
 runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously | the compressor never cycles off | cycles-off short-cycles
 cycles-off | cycles off, cycles, cycles normally | it reaches its set point and stops |
 short-cycles | short cycles, short cycling | runs for a minute or two at a time |
@@ -29,7 +29,7 @@ starts-with-test-device | starts with test device, starts with test relay, start
 no-start-with-test-device | no start with test device, no start with test relay, no start with new relay, no start with new start device, no start with new ptc, no start with another start device | does not start with a start device of its kind known to be good | starts-and-runs
 starts-with-kit | starts with start kit, starts with hard start kit, starts with hard start, starts with kit, starts with boost | starts with a start kit, which gives more torque than its own start device | no-start-with-kit
 no-start-with-kit | no start with start kit, no start with hard start kit, no start with hard start, no start with kit, no start with boost | does not start with a start kit either | starts-and-runs
-long-cord | long cord, extension cord, extension lead, shared outlet | fed through an extension cord or a loaded circuit | plugged-direct
+long-cord | long cord, extension cord, extension lead, shared outlet, on extension cord, on an extension cord, on extension lead, on extension, on ext cord, plugged into extension cord, plugged into extension lead, on power strip, power strip, plugged into power strip, on power bar, power bar, plugged into power bar | fed through an extension cord or a loaded circuit | plugged-direct
 plugged-direct | plugged direct, no extension cord, own outlet | plugged straight into an outlet of its own |
 
 # Start gear, wires and terminals.
@@ -66,14 +66,14 @@ room-normal | room normal, room cool | the room is within what the appliance is 
 
 # Frost, doors, water.
 frost-none | frost none, no frost, evaporator bare | no frost on the evaporator after a long run | frost-partial frost-even frost-heavy
-frost-partial | frost partial, frost at inlet only, frost patchy, partial frost, frost half, half frost, frost on first pass only | frost on a part of the evaporator only | frost-even frost-heavy
+frost-partial | frost partial, frost at inlet only, frost patchy, partial frost, frost half, half frost, frost on first pass only, half frosted, partly frosted, frosted half, frosted half way, evap half frosted, evap partly frosted, evap frosted half way, evaporator half frosted, evaporator partly frosted, coil half frosted, frost half way, frost on half, frost pattern partial, partial frost pattern, frost at inlet, frosted at inlet only | frost on a part of the evaporator only | frost-even frost-heavy
 frost-even | frost even, frost normal, frost thin, even frost | a thin, even frost over the whole evaporator | frost-heavy
 frost-heavy | frost heavy, evaporator iced, iced up, ice on evaporator, heavy frost, frosted over, iced over, ice on back wall, coil iced, evap iced, fan hits ice | the evaporator is packed with frost or ice |
 restriction-frost | restriction frost, frost at drier, drier cold, cap tube frosted, frosted at drier, liquid line frosted at drier, drier frosted, capillary frosted, cap tube frost, frost on cap tube, capillary frost | frost or a cold spot at the drier or the capillary tube | restriction-none
 restriction-none | drier warm, no restriction, hiss at stop | drier as warm as the condenser, and a hiss of pressures levelling when it stops |
 oil-stain | oil stain, oily joint, oil trace, oil at joint, oil | oil at a joint or on the tubing |
 leak-found | leak found, bubbles, leak detector alarms, refrigerant leak, leaks refrigerant, leak at joint, leaking refrigerant | a leak detector or bubbles showed a leak | leak-not-found
-leak-not-found | no leak found, leak check clean | a full search of all joints found no leak |
+leak-not-found | no leak found, leak check clean, no leaks found, no refrigerant leaks, no refrigerant leak, no refrigerant leak found, no leak detected, no leaks detected | a full search of all joints found no leak |
 gasket-leaks | gasket leaks, gasket torn, gasket bad, seal torn, door seal bad, door seal torn, torn gasket, door not closing | the door gasket does not seal | gasket-sound
 gasket-sound | gasket sound, gasket good, door seals, door seal good | the door gasket seals all round |
 heavy-use | heavy use, door opened often, warm food loaded, new load | much warm food or a door opened often | normal-use
@@ -133,7 +133,7 @@ heater-none | no heater, no electric heater | the appliance has no electric heat
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open
 other-heats | broil works, bake works, broil heats, bake heats, broil good, bake good, broiler works, grill works, grill heats, other element heats, other elements heat, other elements work, other rings work, other rings heat, other burners work, other burners heat, top burners work, oven works | another element of the same appliance heats: it has its supply, both legs of it | other-dead all-dead leg-missing supply-absent outlet-dead
 other-dead | no element heats, all elements dead, nothing heats, other elements dead, broil dead too, bake dead too | no element of the appliance heats: what all share is gone | heats-up
-airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct clogged, duct crushed, vent crushed, vent hose crushed, lint filter blocked, lint filter clogged, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed | the air or water path is blocked | airflow-clear
+airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct clogged, duct crushed, vent crushed, vent hose crushed, lint filter blocked, lint filter clogged, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed, lint filter dirty, lint screen dirty, lint screen blocked, lint screen clogged, lint trap full, lint filter full, air filter dirty, air filter clogged, air filter blocked, vent restricted, exhaust blocked, exhaust clogged | the air or water path is blocked | airflow-clear
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
 shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand, turns free by hand, turns easily by hand, turns good by hand, motor turns freely, motor turns by hand | the shaft turns freely by hand | shaft-stuck
 shaft-stuck | shaft stuck, stuck by hand, does not turn by hand | the shaft does not turn by hand, uncoupled from its load |
@@ -194,7 +194,7 @@ level-empty | level says empty, pressure switch says empty, float stuck down, pr
 level-sound | level sensing good, pressure switch good, float moves | the level sensing reports the water as it stands |
 no-ice-made | no ice, no ice made, makes no ice, does not make ice, no cubes | the ice maker makes no ice | makes-ice
 makes-ice | makes ice, ice made, ice drops, drops ice, cubes drop | the ice maker makes ice and drops it |
-noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should not | quiet-now
+noisy | noisy, bangs, squeals, grinds, rattles, hums loudly, hums loud, comp hums loudly, compressor hums loudly, compressor hums loud, compressor humming loudly, motor hums loudly, loud hum, noisy hum | it makes a noise that it should not | quiet-now
 quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise, runs quiet | it runs without the noise |
 
 # Burners and heat.
@@ -203,12 +203,13 @@ igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, ig
 igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
-flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost, flame lights then drops out, lights then drops out, lights and drops out, burner lights then drops out, flame lights then out, flame lights and goes out, flame lights but goes out, flame lights but drops out, burner lights but goes out | a flame lights and goes out again within seconds | flame-none
+flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost, flame lights then drops out, lights then drops out, lights and drops out, burner lights then drops out, flame lights then out, flame lights and goes out, flame lights but goes out, flame lights but drops out, burner lights but goes out, flame lights and drops out, flame lights and dies, flame lights then dies, lights then dies, lights and dies, flame dies, burner lights and drops out, burner lights and goes out, burner lights then dies, flame lights then goes off | a flame lights and goes out again within seconds | flame-none
 flame-none | no flame, flame does not light, burner does not light | no flame follows |
 too-hot | too hot, overheats, runs too hot | it gets hotter than it is set to | heat-right does-not-heat heats-slowly
 heat-right | heat right, holds its temperature, temperature right | it holds the temperature that is set |
 heats-when-off | heats when off, still calls when hot, heat stays on, element stays on | the heat stays on above the set point or with the control off | heat-stops
-heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
+heat-stops | heat stops when hot, heat stops at set point, element goes off, heat goes off at set point, heat goes off at setpoint, heater goes off at set point, element goes off at set point, element cycles off, heat cycles off | the heat goes off at the set point |
+single-phasing | single phasing, single phased, single phase only, on two legs, runs on two legs, lost a phase, phase lost, phase missing, missing phase, missing a phase, lost phase, dropped a phase, one phase out, one phase missing, one phase down | it is on two of its three legs | legs-sound
 pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt, contactor pitted, contacts pitted, contactor contacts burnt, contactor burned | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
 fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
@@ -217,9 +218,9 @@ heater-open | heater open, element open, element broken, heater broken, element 
 
 # Read with a meter or gauge, and judged by the technician.
 cord-shorted | cord shorted, cord pins touch | two conductors of the cord touch |
-suction-low | suction low, suction in vacuum | suction pressure below what the gas should show | suction-normal suction-high
-suction-normal | suction normal | suction pressure as the gas should show | suction-high
-suction-high | suction high | suction pressure above what the gas should show |
+suction-low | suction low, suction in vacuum, suction pressure low, low suction pressure, low suction, suction press low, low side low, low side pressure low, low suction press, pulls into vacuum, low side in vacuum, running in vacuum | suction pressure below what the gas should show | suction-normal suction-high
+suction-normal | suction normal, suction pressure normal, suction good, suction pressure good | suction pressure as the gas should show | suction-high
+suction-high | suction high, suction pressure high, high suction pressure, high suction, low side high, low side pressure high | suction pressure above what the gas should show |
 `
 
 // joints gives what is typed for a joint of the wiring that is bad: each thing

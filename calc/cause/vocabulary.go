@@ -109,8 +109,27 @@ func Limited(text string) (help, by string) {
 // begins gives the finding at the start of a text, the words that name it, and
 // the word behind them that denies or limits it.
 func begins(text string) (code, phrase, by string) {
-	v := vocabulary()
 	words := Fold(text)
+	if code, phrase, by = vocabulary().begins(words); code == "" {
+		code, phrase, by = vocabulary().begins(bare(words))
+	}
+	return code, phrase, by
+}
+
+// bare is a text without the words that name nothing: the pump is still jammed.
+func bare(words []string) []string {
+	var out []string
+	for i, w := range words {
+		if !fills()[w] && (w != "it" || len(out) > 0) && (w != "still" || i == len(words)-1) {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+var fills = codeSet("the", "a", "an", "is", "are", "it's", "its", "again", "now", "very", "really", "quite", "totally", "completely")
+
+func (v *lexicon) begins(words []string) (code, phrase, by string) {
 	for n := min(len(words), v.longest); n > 0; n-- {
 		phrase := strings.Join(words[:n], " ")
 		c, known := v.phrases[phrase]
@@ -121,9 +140,9 @@ func begins(text string) (code, phrase, by string) {
 		if c == "starts-and-runs" && len(rest) > 0 && hedges()[rest[0]] {
 			return c, phrase, rest[0] // it starts, but not by itself
 		}
-		vouches := v.vouches(c)
+		vouches, narrow := v.vouches(c), narrows[c]
 		for _, w := range rest {
-			if denies[w] || vouches && limits()[w] {
+			if denies[w] || vouches && limits()[w] || narrow != nil && narrow()[w] {
 				return c, phrase, w
 			}
 		}
@@ -158,7 +177,7 @@ func (v *lexicon) buildVouching() set {
 		switch {
 		case strings.HasPrefix(f.Code, "no-"):
 			against.add(i)
-		case strings.HasSuffix(f.Code, "-partial"):
+		case strings.HasSuffix(f.Code, "-partial"), f.Code == "flame-drops-out":
 			fault.add(i) // it is limited by itself
 		}
 	}
@@ -226,6 +245,16 @@ var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally
 	"slow", "slowly", "weak", "weakly", "stiff", "stiffly", "backward", "backwards", "reverse", "briefly", "until", "unless", "wobbles",
 	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "push", "pushed", "lift", "lifted", "yet", "tries", "sec", "secs", "second", "seconds", "fan")
 
+// narrows are the words behind which a finding says something else: a flame that
+// goes out after minutes is not one that is not sensed, a hum of what runs is none
+// of what is stuck, and many a compressor knocks when it stops.
+var narrows = map[string]func() map[string]bool{
+	"flame-drops-out": codeSet("minute", "minutes", "min", "mins", "hour", "hours", "while"),
+	"breaker-holds":   codeSet("off", "disconnected", "unplugged", "removed", "isolated"),
+	"hums":            codeSet("runs", "running"),
+	"noisy":           codeSet("shut", "shutdown", "shutoff"),
+}
+
 // hedges are the words behind which stands what a machine needs to start.
 var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")
 
@@ -279,4 +308,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken"}

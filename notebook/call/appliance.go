@@ -113,18 +113,24 @@ var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum 
 }}
 
 // fanWords are the words of a finding with the one fan of an appliance under the
-// name that the findings know.
+// name that the findings know, and with what does not leak where only water can.
 func (c *Call) fanWords(text string) string {
-	name := "cond-fan"
-	if c.appliance().Air {
+	a, name := c.appliance(), "cond-fan"
+	if among([]string{"leaks-ices", "leaks-water", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas {
+		text = bareLeaks().ReplaceAllString(text, "${1}water line dry$2")
+	}
+	if a.Air {
 		name = "blower"
-	} else if !c.appliance().OneFan {
+	} else if !a.OneFan {
 		return text
 	}
 	return bareFan().ReplaceAllString(text, "${1}"+name+" ")
 }
 
-var bareFan = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
+var (
+	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
+	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
+)
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.

@@ -231,3 +231,23 @@ func TestOneLegIsNoSupply(t *testing.T) {
 		t.Error("a gas stove has one leg")
 	}
 }
+
+// What does not leak is water where only water can, and says nothing where it could
+// be a gas: the words themselves.
+func TestNoLeaks(t *testing.T) {
+	for _, x := range []struct{ unit, fault, saw, want string }{
+		{"refrigerator", "leaks water", "saw no leaks", "water-line-dry"},
+		{"refrigerator", "does not cool", "saw no leaks", ""},
+		{"washer", "leaks", "saw no more leaks, drain clear", "water-line-dry drain-clear"},
+		{"gas dryer", "does not heat", "saw no leaks", ""},
+	} {
+		c := applyAll(t, "unit "+x.unit, "fault "+x.fault, x.saw)
+		var codes []string
+		for _, f := range c.findings {
+			codes = append(codes, f.code)
+		}
+		if got := strings.Join(codes, " "); got != x.want {
+			t.Errorf("%s that %s, %s: %q, want %q", x.unit, x.fault, x.saw, got, x.want)
+		}
+	}
+}
