@@ -8,6 +8,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"regexp"
 	"strings"
 	"sync"
 
@@ -185,7 +186,7 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	}
 	if len(it.Faults) > 0 {
 		f := it.Faults[0]
-		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, f.Text), "; ")
+		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, wholeSum().ReplaceAllString(f.Text, "$1…")), "; ")
 	}
 	it.Header = h
 	if it.State == Open {
@@ -196,6 +197,10 @@ func (w *worker) replay(it *Item, content, log []byte) {
 		it.Record = rec
 	}
 }
+
+// wholeSum is a digest of which the first part is enough for a line; check tells
+// all of it.
+var wholeSum = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b([0-9a-f]{12})[0-9a-f]{52}\b`) })
 
 // safely keeps one notebook from ending the whole scan. The text of a panic
 // may quote the notebook, so it is not passed on.
