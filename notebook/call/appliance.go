@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/judge"
 	"ohmcall/notebook/said"
 )
 
@@ -138,6 +139,29 @@ func (c *Call) lastTemp(place string, since int) *reading {
 	return c.lastAfter(since, func(r *reading) bool {
 		return r.quality.word == "temp" && !r.over && strings.HasPrefix(strings.ToLower(r.a), place)
 	})
+}
+
+// coldForIce is what an ice maker has to be at, in °C, to let go of its ice: 15 °F
+// (common practice).
+const coldForIce = -9.4
+
+// iceCold adds what the last temperature of the freezer says of an ice maker in it.
+func (c *Call) iceCold(before int, add func(string, int)) {
+	temps := c.bySubjectKind["temp"]
+	for i := len(temps) - 1; i >= max(0, len(temps)-mostSearched) && c.complaint() == "no-ice"; i-- {
+		c.spend(4)
+		r := temps[i]
+		if r.entry >= before || r.over || !c.alive(r.entry) || c.spaceOf(r.a) != judge.Freezer {
+			continue
+		}
+		switch v := c.value(r); {
+		case v.Hi <= coldForIce:
+			add("ice-cold-enough", r.entry)
+		case v.Lo > coldForIce:
+			add("ice-too-warm", r.entry)
+		}
+		return
+	}
 }
 
 // dries gives what proves an appliance that takes water out of air or clothes.

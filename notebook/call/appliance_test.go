@@ -251,3 +251,32 @@ func TestNoLeaks(t *testing.T) {
 		}
 	}
 }
+
+// The temperature that an ice maker needs, 15 °F (common practice), is not asked for
+// again once the freezer's was read, and shows the cause when it is above.
+func TestColdForIce(t *testing.T) {
+	for temp, want := range map[string]string{"temp freezer -4F": "", "temp freezer 20F": "freezer-too-warm", "temp freezer 15F": "asked", "temp fridge 40F": "asked"} {
+		c := applyAll(t, "unit ice maker", "fault no ice", "saw arm down", temp)
+		r := c.weigh(math.MaxInt)
+		got := strings.Join(r.Codes(cause.Supported), " ")
+		if strings.Contains(c.nextStep(&r), "temperature of the freezer") {
+			got = "asked"
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", temp, got, want)
+		}
+	}
+}
+
+// What was mended before its cause was shown is told by the words of the work.
+func TestByItsWork(t *testing.T) {
+	for work, want := range map[string]string{
+		"did swapped two legs": "not shown before the repair; by its words the work is for: two legs swapped: it turns the wrong way",
+		"did mended it":        "not found; ",
+	} {
+		r := applyAll(t, "unit three-phase air conditioner", "plate volts 208, phase 3", "fault does not cool", "volt T1 T2 208, T2 T3 208, T1 T3 208", work).Record()
+		if got := r.Outcome[1].Text; !strings.HasPrefix(got, want) {
+			t.Errorf("%s: %q", work, got)
+		}
+	}
+}
