@@ -16,7 +16,7 @@ var airCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				set-to-cool | set to cool, cooling mode, in cooling, in cooling mode, in cool mode | it is set to cool and below the room's temperature | set-off-cool
-				set-off-cool | set to fan only, set to fan, set too warm | it is set to fan only or above the room's temperature |`,
+				set-off-cool | set to fan only, set to fan, set too warm, thermostat set to heat, set to heat, set to dry mode, set to fan mode, set to heat mode | it is set to fan only or above the room's temperature |`,
 			Test: Test{Code: "mode", Name: "read how it is set: cool, and below the room's temperature", How: "saw set to cool",
 				Outcomes: []string{"set-to-cool", "set-off-cool"}, Effort: 1, Danger: Look},
 		},
@@ -226,7 +226,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken | clutch, brake or coupling slips or is broken | clutch-sound
+				clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken, clutch slipping, clutch broken, coupler stripped, coupling stripped, coupler worn | clutch, brake or coupling slips or is broken | clutch-sound
 				clutch-sound | clutch good, coupling good, no clutch | clutch, brake and coupling hold, or there are none |`,
 			Test: Test{Code: "clutch", Name: "look at clutch, brake and coupling", How: "saw clutch good",
 				Outcomes: []string{"clutch-sound", "clutch-worn"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -242,7 +242,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy | the drum has play or rumbles by hand | bearings-sound
+				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy, bearing noise, bearings roaring, bearings collapsed, drum bearings collapsed, drum bearings gone, drum bearings shot, drum bearings noisy, bearing collapsed, bearing gone, bearing roaring, bearings rumbling, bearing noisy, drum bearings roaring, worn bearings, tub bearings gone, tub bearing noisy | the drum has play or rumbles by hand | bearings-sound
 				bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |`,
 			Test: Test{Code: "bearings", Name: "lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
 				Outcomes: []string{"bearings-sound", "bearings-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -274,7 +274,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken, dampers worn out | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -340,8 +340,8 @@ var burnerCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off | the gas is shut off | gas-on
-				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on | the cock is open and another burner has gas |`,
+				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off, no gas, no gas supply | the gas is shut off | gas-on
+				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on, other burners good, other burners work, other burners fine, burners on top work, top burners work, cooktop burners work, hob works, hob burners work, cooktop works | the cock is open and another burner has gas |`,
 			Test: Test{Code: "gas-cock", Name: "see that the cock is open and another burner has gas", How: "saw gas on",
 				Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},
 		},

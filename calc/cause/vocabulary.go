@@ -193,10 +193,12 @@ func FindFindings(text string) []string {
 		part = strings.TrimSpace(part)
 		each := []string{part}
 		if rest, both := strings.CutPrefix(strings.TrimPrefix(strings.ToLower(part), "both "), "fans "); both {
-			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); does == "run" || does == "running" {
+			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); slices.Contains([]string{"run", "running", "going", "on", "working", "turning", "spinning"}, does) {
 				rest = "runs " + more
 			}
 			each = []string{"cond-fan " + rest, "evap-fan " + rest}
+		} else if a, b := halves(part); b != "" {
+			each = []string{a, b}
 		}
 		for _, e := range each {
 			if code, _, ok := FindFinding(e); ok && !slices.Contains(out, code) {
@@ -209,6 +211,25 @@ func FindFindings(text string) []string {
 		return v.vouches(code) && slices.ContainsFunc(all, func(o string) bool { return !v.vouches(o) && v.excludes[v.number[code]].has(v.number[o]) })
 	})
 }
+
+// halves parts a text at the word behind which another finding stands, as in: igniter
+// glows but no flame. Both sides have to be findings, and its beginning none that
+// goes on over that word.
+func halves(text string) (a, b string) {
+	for _, m := range joint().FindAllStringSubmatchIndex(text, -1) {
+		before, after := text[:m[0]], text[max(m[2], m[4]):]
+		_, left, ok := FindFinding(before)
+		if _, _, also := FindFinding(after); !ok || !also {
+			continue
+		}
+		if _, whole, ok := FindFinding(text); !ok || len(whole) <= len(left) {
+			return before, after
+		}
+	}
+	return "", ""
+}
+
+var joint = lazily(`(?i) (?:(?:but|and|then) (\w)|(no|not|does not|doesn'?t|won'?t) )`)
 
 // Heard gives the findings that a customer's words name, each once, sorted.
 // They are hearsay: see Weigh.
@@ -253,6 +274,16 @@ var narrows = map[string]func() map[string]bool{
 	"breaker-holds":   codeSet("off", "disconnected", "unplugged", "removed", "isolated"),
 	"hums":            codeSet("runs", "running"),
 	"noisy":           codeSet("shut", "shutdown", "shutoff"),
+	"heats-up":        codeSet("element", "elements", "coil", "circuit", "relay", "light"),
+	"cools-down":      codeSet("coil", "coils"),
+	"starts-and-runs": codeSet("amps", "current", "cap", "capacitor", "hot", "warm", "light", "lights", "water"),
+	"level":           codeSet("switch", "sensor", "control", "tube", "hose", "low", "high"),
+	"cycles-off":      codeSet("limit", "overload", "olp", "thermal", "breaker"),
+	"dries":           codeSet("cycles", "hours", "forever"),
+	"fills":           codeSet("drains", "constantly", "continuously"),
+	"drains":          codeSet("constantly", "continuously"),
+	"tap-open":        codeSet("floor", "ground", "counter"),
+	"leak-found":      codeSet("sight", "glass"),
 }
 
 // hedges are the words behind which stands what a machine needs to start.
@@ -308,4 +339,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "choked": "blocked"}

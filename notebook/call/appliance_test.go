@@ -233,13 +233,18 @@ func TestOneLegIsNoSupply(t *testing.T) {
 }
 
 // What does not leak is water where only water can, and says nothing where it could
-// be a gas: the words themselves.
-func TestNoLeaks(t *testing.T) {
+// be a gas; a relay is none of a compressor's where there is none; a leg lost of three
+// leaves two: the words themselves.
+func TestFindingByAppliance(t *testing.T) {
 	for _, x := range []struct{ unit, fault, saw, want string }{
 		{"refrigerator", "leaks water", "saw no leaks", "water-line-dry"},
 		{"refrigerator", "does not cool", "saw no leaks", ""},
 		{"washer", "leaks", "saw no more leaks, drain clear", "water-line-dry drain-clear"},
 		{"gas dryer", "does not heat", "saw no leaks", ""},
+		{"electric oven", "too hot", "saw relay stuck", ""},
+		{"refrigerator", "clicks", "saw relay stuck", "device-burnt"},
+		{"electric dryer", "does not heat", "saw lost a leg", "leg-missing"},
+		{"three-phase chiller", "does not cool", "saw lost a leg", "single-phasing"},
 	} {
 		c := applyAll(t, "unit "+x.unit, "fault "+x.fault, x.saw)
 		var codes []string

@@ -37,7 +37,7 @@ var Results = []Result{
 	{PassedOn, "handed over to somebody else", "doubt", true},
 	{NoRepair, "closed without a repair and without a word why", "doubt", false},
 	{Declined, "the client declined the repair", "plain", true},
-	{NotWorth, "the technician advised against the repair", "plain", true},
+	{NotWorth, "the technician advised against the repair, or no part is to be had", "plain", true},
 	{NoFault, "looked at, and nothing found to mend", "plain", false},
 	{CalledOff, "put off or cancelled, nobody home, or the unit gone", "plain", true},
 	{Proved, "repaired, and shown to hold", "good", false},
