@@ -47,7 +47,7 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				water-filter-clogged | water filter clogged, water filter blocked, dispenser slow, dispenser trickles | the water filter lets little through | water-filter-clear
+				water-filter-clogged | water filter clogged, dispenser slow, dispenser trickles | the water filter lets little through | water-filter-clear
 				water-filter-clear | water filter clear, dispenser runs full, no water filter, dispenser gives full stream, dispenser full stream, full stream at dispenser, dispenser runs well, dispenser flow good, good flow at dispenser, good water flow at dispenser | the dispenser gives a full stream, or there is no filter |`,
 			Test: Test{Code: "water-filter", Name: "draw water at the dispenser, with and without its filter", How: "saw water filter clear",
 				Outcomes: []string{"water-filter-clear", "water-filter-clogged"}, Effort: 1, Danger: Look},
@@ -144,8 +144,8 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				comp-knocks | comp knocks, compressor knocks, comp rattles, compressor rattles, comp loud, compressor loud, comp noisy, compressor noisy | the compressor itself makes the noise while it runs | comp-quiet
-				comp-quiet | comp quiet, compressor quiet, comp runs quietly, compressor runs quietly | the compressor runs without the noise |`,
+				comp-knocks | comp knocks, comp rattles, comp loud, comp noisy | the compressor itself makes the noise while it runs | comp-quiet
+				comp-quiet | comp quiet, comp runs quietly | the compressor runs without the noise |`,
 			Test: Test{Code: "comp-noise", Name: "listen at the compressor's shell while it runs, with a rod", How: "saw comp quiet",
 				Outcomes: []string{"comp-quiet", "comp-knocks"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
 		},

@@ -159,7 +159,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked, drain hose clogged, air gap clogged, standpipe clogged, drain hose crushed, knockout plug still in, knock out plug still in | the way of the water behind the pump is blocked | hose-clear
+				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked, drain hose crushed, knockout plug still in, knock out plug still in | the way of the water behind the pump is blocked | hose-clear
 				hose-clear | hose clear, drain hose clear, air gap clear, standpipe clear | the way of the water behind the pump is free |`,
 			Test: Test{Code: "hose", Name: "look along the drain hose to its end: kinks, filter, air gap, standpipe", How: "saw hose clear",
 				Outcomes: []string{"hose-clear", "hose-blocked"}, Effort: 2, Danger: Look},

@@ -274,7 +274,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken, dampers worn out | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -340,7 +340,7 @@ var burnerCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off, no gas, no gas supply | the gas is shut off | gas-on
+				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off, no gas | the gas is shut off | gas-on
 				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on, other burners good, other burners work, other burners fine, burners on top work, top burners work, cooktop burners work, hob works, hob burners work, cooktop works | the cock is open and another burner has gas |`,
 			Test: Test{Code: "gas-cock", Name: "see that the cock is open and another burner has gas", How: "saw gas on",
 				Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},

@@ -109,12 +109,32 @@ func Limited(text string) (help, by string) {
 // begins gives the finding at the start of a text, the words that name it, and
 // the word behind them that denies or limits it.
 func begins(text string) (code, phrase, by string) {
-	words := Fold(text)
+	words := wording(text)
 	if code, phrase, by = vocabulary().begins(words); code == "" {
 		code, phrase, by = vocabulary().begins(bare(words))
 	}
 	return code, phrase, by
 }
+
+// wording is a text cut into the words by which findings are known: the short ones
+// of what has two.
+func wording(text string) []string {
+	words := Fold(text)
+	out := words[:0]
+	for _, w := range words {
+		if short := shorter[w]; short != "" {
+			w = short
+		}
+		if n := len(out) - 1; w == "not" && n >= 0 && out[n] == "does" {
+			out[n] = "doesn't"
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "clogged": "blocked", "won't": "doesn't"}
 
 // bare is a text without the words that name nothing: the pump is still jammed.
 func bare(words []string) []string {
@@ -140,9 +160,9 @@ func (v *lexicon) begins(words []string) (code, phrase, by string) {
 		if c == "starts-and-runs" && len(rest) > 0 && hedges()[rest[0]] {
 			return c, phrase, rest[0] // it starts, but not by itself
 		}
-		vouches, narrow := v.vouches(c), narrows[c]
+		vouches, narrow := v.vouches(c), narrowed(c)
 		for _, w := range rest {
-			if denies[w] || vouches && limits()[w] || narrow != nil && narrow()[w] {
+			if denies[w] || vouches && limits()[w] || slices.Contains(narrow, w) {
 				return c, phrase, w
 			}
 		}
@@ -234,7 +254,7 @@ var joint = lazily(`(?i) (?:(?:but|and|then) (\w)|(no|not|does not|doesn'?t|won'
 // Heard gives the findings that a customer's words name, each once, sorted.
 // They are hearsay: see Weigh.
 func Heard(text string) []string {
-	words := Fold(text)
+	words := wording(text)
 	var out []string
 	for i := 0; i < len(words); i++ {
 		for n := min(len(words)-i, vocabulary().longest); n > 0; n-- {
@@ -269,21 +289,28 @@ var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally
 // narrows are the words behind which a finding says something else: a flame that
 // goes out after minutes is not one that is not sensed, a hum of what runs is none
 // of what is stuck, and many a compressor knocks when it stops.
-var narrows = map[string]func() map[string]bool{
-	"flame-drops-out": codeSet("minute", "minutes", "min", "mins", "hour", "hours", "while"),
-	"breaker-holds":   codeSet("off", "disconnected", "unplugged", "removed", "isolated"),
-	"hums":            codeSet("runs", "running"),
-	"noisy":           codeSet("shut", "shutdown", "shutoff"),
-	"heats-up":        codeSet("element", "elements", "coil", "circuit", "relay", "light"),
-	"cools-down":      codeSet("coil", "coils"),
-	"starts-and-runs": codeSet("amps", "current", "cap", "capacitor", "hot", "warm", "light", "lights", "water"),
-	"level":           codeSet("switch", "sensor", "control", "tube", "hose", "low", "high"),
-	"cycles-off":      codeSet("limit", "overload", "olp", "thermal", "breaker"),
-	"dries":           codeSet("cycles", "hours", "forever"),
-	"fills":           codeSet("drains", "constantly", "continuously"),
-	"drains":          codeSet("constantly", "continuously"),
-	"tap-open":        codeSet("floor", "ground", "counter"),
-	"leak-found":      codeSet("sight", "glass"),
+const narrows = `
+flame-drops-out minute minutes min mins hour hours while
+breaker-holds off disconnected unplugged removed isolated
+hums runs running
+noisy shut shutdown shutoff
+heats-up element elements coil circuit relay light
+cools-down coil coils
+starts-and-runs amps current cap capacitor hot warm light lights water
+level switch sensor control tube hose low high
+cycles-off limit overload olp thermal breaker
+dries cycles hours forever
+fills drains constantly continuously
+drains constantly continuously
+tap-open floor ground counter
+leak-found sight glass
+`
+
+// narrowed are the words that make another of a finding.
+func narrowed(code string) []string {
+	_, words, _ := strings.Cut(narrows, "\n"+code+" ")
+	words, _, _ = strings.Cut(words, "\n")
+	return strings.Fields(words)
 }
 
 // hedges are the words behind which stands what a machine needs to start.

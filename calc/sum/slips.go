@@ -113,14 +113,13 @@ func (ev *evaluator) works(text string) bool {
 	return err == nil
 }
 
-var oneCall = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`^\w+\(([^(),]+(?:,[^(),]+){1,3})\)$`) })
-
 // reordered adds to the fault of a call that has another unit than is wanted the
 // one order of its values that works, or else what it takes, with its example.
 func (ev *evaluator) reordered(text, name string, e *source.Error) error {
-	if m := oneCall().FindStringSubmatch(text); m != nil {
+	inner, whole := strings.CutPrefix(strings.TrimSuffix(text, ")"), name+"(")
+	if values := strings.Split(inner, ","); whole && len(values) <= 4 && !strings.ContainsAny(inner, "()") {
 		var found []string
-		orders(strings.Split(m[1], ","), 0, func(values []string) {
+		orders(values, 0, func(values []string) {
 			if t := name + "(" + strings.Join(values, ", ") + ")"; len(found) < 2 && !slices.Contains(found, t) && ev.works(t) {
 				found = append(found, t)
 			}

@@ -8,7 +8,6 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
-	"regexp"
 	"strings"
 	"sync"
 
@@ -186,7 +185,7 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	}
 	if len(it.Faults) > 0 {
 		f := it.Faults[0]
-		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, wholeSum().ReplaceAllString(f.Text, "$1…")), "; ")
+		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, shortSum(f.Text)), "; ")
 	}
 	it.Header = h
 	if it.State == Open {
@@ -198,9 +197,14 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	}
 }
 
-// wholeSum is a digest of which the first part is enough for a line; check tells
-// all of it.
-var wholeSum = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\b([0-9a-f]{12})[0-9a-f]{52}\b`) })
+// shortSum leaves of a SHA-256 what is enough for a line; check tells all of it.
+func shortSum(text string) string {
+	head, sum, ok := strings.Cut(text, "SHA-256 is ")
+	if !ok || len(sum) < 2*sha256.Size {
+		return text
+	}
+	return head + "SHA-256 is " + sum[:12] + "…" + sum[2*sha256.Size:]
+}
 
 // safely keeps one notebook from ending the whole scan. The text of a panic
 // may quote the notebook, so it is not passed on.

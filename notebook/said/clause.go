@@ -20,12 +20,30 @@ const (
 	LongClause  = 300  // bytes of a clause
 )
 
-// Lazily is a pattern that is made when it is first asked for.
+// Lazily is a pattern that is made when it is first asked for. <who> and the like
+// stand for the words in short.
 //
 //go:noinline
 func Lazily(expr string) func() *regexp.Regexp {
-	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) })
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(short().Replace(expr)) })
 }
+
+// short are the words that many patterns have, by what stands for them there.
+var short = sync.OnceValue(func() *strings.Replacer {
+	return strings.NewReplacer(
+		`<who>`, `(client|cust|customer|cx|consumer|owner|homeowner|tenant|resident|landlord|landlady|he|she|they|who)`,
+		`<it>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|it)`,
+		`<left>`, `(?:it|the|unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|switched|turned)`,
+		`<part>`, `(?:part|device|kit|relay|overload|capacitor|cap|compressor|fan|motor|heater|element|board|pcb|control|sensor|thermistor|thermostat|valve|seal|gasket|switch|timer|belt|pump|fuse|cord|igniter|bearing|magnetron|module|contactor)`,
+		`<trade>`, `(electrician|sparky|hvac( (tech\w*|contractor|company|firm))?|(gas|refrigeration|licen[sc]ed|approved) (tech\w*|contractor|person|engineer|firm|installer|mechanic)|gas ?fitter|plumber|builder|gas supplier|specialist|certified (person|tech\w*|man|firm)|sealed.system (tech\w*|man|firm))`,
+		`<price>`, `(quote|quotation|estimate|est|price)`,
+		`<the>`, `(the |a |its |an |this )?`,
+		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
+		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
+		`<cover>`, `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`,
+		`<mend>`, `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`, // words of work for certain
+	)
+})
 
 // Has reports whether a text holds one of the words, which are in lower case.
 func Has(text string, words []string) bool {
@@ -72,29 +90,20 @@ var notWork = Lazily(`^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (th
 	`|^(saw|heard|amped|timed|snapped|wrote|contacted|rang|walked|went|arrived|travell?ed|parked|returned|invoiced|collected|waived|picked up|troubleshot)\b` +
 	`|^(took|made) (a |the |some )?(photo|pic|video|snap|reading|measurement|temp|note)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
-	`|^(re)?ran( (it|them|the|an?|one|two|both|all|full|complete|short|quick|long|empty|test|wash|dry|drying|bake|broil|self|service|diagnostics?|error|code|load|cycles?|modes?|tests?|program\w*|through|in|on|for|at|about|over|half|hours?|hrs?|h|min\w*|ok|fine|good|well|again|burners?|elements?|comp\w*|fans?|motors?|pump|heat|cool|high|low|speeds?|rinse|spin|drain|fill|\d+\w*|` + units + `))*$` +
-	`|^(moved|put|pushed|slid|rolled|pulled|set|placed|took) (it |them |` + theOr + units + ` |` + theOr + places + covers + `s? )?(back|out|up|away|off|down|apart|aside|together)( (on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall))*$` +
-	`|^(took|put|pulled) (off|back|on|up|out|apart) ` + theOr + places + `(` + covers + `|` + units + `|drum)s?( on| off)?$|^(removed|opened|re-?fitted|re-?installed|lifted|closed|undid|unscrewed|dropped) (up )?` + theOr + places + `(` + covers + `|it|` + units + `)s?( up)?$|^strip\w* (it|` + theOr + units + `)( down)?$` +
-	`|^(plugged (it |` + theOr + units + ` )?back in|power(ed)? (it |unit )?(back )?(up|on|off|down)|(restor|reconnect|disconnect|cut|kill)\w* ` + theOr + `(power|supply|mains|electric\w*)|turned ` + theOr + `power|(clear|pull)\w* (the )?(error |fault )?codes?|enter\w* \w+ mode|put (it |unit )?in(to)? \w+ mode|(attach|hook|connect|put|fit|install)\w* (up )?(the )?(gauges|manifold|meter|clamp|probe|thermometer|(data )?logger)s?|(put|placed|set|left) (a |the )?(probe|thermo\w+|meter|card|note)|sent (the )?(photo|pic|email|mail|message|text|info|link|model))\b` +
-	`|^(clean\w* up( (the |my )?(work ?)?(area|site|mess|floor|after\b.*))?|(set|packed|tidied|swept|mopped) up\b.*|(empt|unload|drain|bail|mopp|clear)\w* (out )?` + theOr + `(water|food|dishes|clothes|tub|drum|freezer|fridge|load|laundry)( out| by hand| from .*)?|moved (the )?(food|boxes|stuff|things|clothes|furniture)\b.*|signed (in|out)|closed out|put on gloves)$` +
+	`|^(re)?ran( (it|them|the|an?|one|two|both|all|full|complete|short|quick|long|empty|test|wash|dry|drying|bake|broil|self|service|diagnostics?|error|code|load|cycles?|modes?|tests?|program\w*|through|in|on|for|at|about|over|half|hours?|hrs?|h|min\w*|ok|fine|good|well|again|burners?|elements?|comp\w*|fans?|motors?|pump|heat|cool|high|low|speeds?|rinse|spin|drain|fill|\d+\w*|<unit>))*$` +
+	`|^(moved|put|pushed|slid|rolled|pulled|set|placed|took) (it |them |<the><unit> |<the><place><cover>s? )?(back|out|up|away|off|down|apart|aside|together)( (on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall))*$` +
+	`|^(took|put|pulled) (off|back|on|up|out|apart) <the><place>(<cover>|<unit>|drum)s?( on| off)?$|^(removed|opened|re-?fitted|re-?installed|lifted|closed|undid|unscrewed|dropped) (up )?<the><place>(<cover>|it|<unit>)s?( up)?$|^strip\w* (it|<the><unit>)( down)?$` +
+	`|^(plugged (it |<the><unit> )?back in|power(ed)? (it |unit )?(back )?(up|on|off|down)|(restor|reconnect|disconnect|cut|kill)\w* <the>(power|supply|mains|electric\w*)|turned <the>power|(clear|pull)\w* (the )?(error |fault )?codes?|enter\w* \w+ mode|put (it |unit )?in(to)? \w+ mode|(attach|hook|connect|put|fit|install)\w* (up )?(the )?(gauges|manifold|meter|clamp|probe|thermometer|(data )?logger)s?|(put|placed|set|left) (a |the )?(probe|thermo\w+|meter|card|note)|sent (the )?(photo|pic|email|mail|message|text|info|link|model))\b` +
+	`|^(clean\w* up( (the |my )?(work ?)?(area|site|mess|floor|after\b.*))?|(set|packed|tidied|swept|mopped) up\b.*|(empt|unload|drain|bail|mopp|clear)\w* (out )?<the>(water|food|dishes|clothes|tub|drum|freezer|fridge|load|laundry)( out| by hand| from .*)?|moved (the )?(food|boxes|stuff|things|clothes|furniture)\b.*|signed (in|out)|closed out|put on gloves)$` +
 	`|^swap\w* .*\b(compare|see|check|diagnose)\b|^(swapp|fitt|put|install|plugg|hook)\w* (in |up |on )?(a |the )?test (relay|cord|device|cap|lamp|light|board)` +
 	`|\b(for|to|as) (a |the )?test(ing)?\b`)
-
-const (
-	theOr  = `(the |a |its |an |this )?`
-	places = `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`
-	units  = `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`
-	covers = `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`
-	// mends are words of work for certain.
-	mends = `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`
-)
 
 // endsMended tells a clause that ends with work; onlySeen one that names a thing
 // and its test, and mended the work in it.
 var (
-	endsMended = Lazily(mends + `$`)
+	endsMended = Lazily(`<mend>$`)
 	onlySeen   = Lazily(`^(\w+ ){1,3}(checked|tested|verified|measured|inspected|confirmed|diagnosed|photographed|explained|taken|monitored|observed)( (ok|good|fine|out))?$`)
-	mended     = Lazily(`\b(new\b|` + mends + `)`)
+	mended     = Lazily(`\b(new\b|<mend>)`)
 	alsoDone   = Lazily(`\band\b|[&+]`)
 )
 
