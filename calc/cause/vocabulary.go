@@ -232,11 +232,15 @@ func FindFindings(text string) []string {
 	})
 }
 
+// mostHalves is at how many words a text is tried: nobody tells more in a breath
+// (common practice).
+const mostHalves = 4
+
 // halves parts a text at the word behind which another finding stands, as in: igniter
 // glows but no flame. Both sides have to be findings, and its beginning none that
 // goes on over that word.
 func halves(text string) (a, b string) {
-	for _, m := range joint().FindAllStringSubmatchIndex(text, -1) {
+	for _, m := range joint().FindAllStringSubmatchIndex(text, mostHalves) {
 		before, after := text[:m[0]], text[max(m[2], m[4]):]
 		_, left, ok := FindFinding(before)
 		if _, _, also := FindFinding(after); !ok || !also {

@@ -33,7 +33,7 @@ type heardEnding struct {
 func (c *Call) hearEnding(text string, closing bool) {
 	c.spend(60 * min(len(text), said.MostBytes))
 	if closing {
-		c.spend(60 * min(len(text), said.MostBytes))
+		c.spend(400 * min(len(text), said.MostBytes))
 	}
 	var heard []*said.Ending
 	for _, clause := range said.Clauses(text) {
