@@ -134,7 +134,7 @@ func wording(text string) []string {
 	return out
 }
 
-var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "clogged": "blocked", "won't": "doesn't"}
+var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "clogged": "blocked", "won't": "doesn't", "isn't": "not"}
 
 // bare is a text without the words that name nothing: the pump is still jammed.
 func bare(words []string) []string {
@@ -307,6 +307,7 @@ dries cycles hours forever
 fills drains constantly continuously
 drains constantly continuously
 tap-open floor ground counter
+no-ice-made coil evap wall
 leak-found sight glass
 `
 
