@@ -16,7 +16,7 @@ var airCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				set-to-cool | set to cool, cooling mode, in cooling, in cooling mode, in cool mode | it is set to cool and below the room's temperature | set-off-cool
-				set-off-cool | set to fan only, set to fan, set too warm, thermostat set to heat, set to heat, set to dry mode, set to fan mode, set to heat mode | it is set to fan only or above the room's temperature |`,
+				set-off-cool | set to fan only, set to fan, set too warm, set to dry mode, set to fan mode | it is set to fan only or above the room's temperature |`,
 			Test: Test{Code: "mode", Name: "read how it is set: cool, and below the room's temperature", How: "saw set to cool",
 				Outcomes: []string{"set-to-cool", "set-off-cool"}, Effort: 1, Danger: Look},
 		},
@@ -341,7 +341,7 @@ var burnerCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off, no gas | the gas is shut off | gas-on
-				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on, other burners good, other burners work, other burners fine, burners on top work, top burners work, cooktop burners work, hob works, hob burners work, cooktop works | the cock is open and another burner has gas |`,
+				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on, other burners good, other burners fine, burners on top work, cooktop burners work, hob works, hob burners work, cooktop works | the cock is open and another burner has gas |`,
 			Test: Test{Code: "gas-cock", Name: "see that the cock is open and another burner has gas", How: "saw gas on",
 				Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},
 		},
