@@ -117,9 +117,6 @@ func StateLeft(text string) string {
 		return Running // left on, and what else there is to say
 	}
 	text = " " + strings.Join(cause.Fold(text), " ") + " "
-	if text == " on " {
-		return Running
-	}
 	text = gasShut().ReplaceAllString(text, " gas off ") // which leaves its plug where it was
 	state, first, running := "", len(text), len(text)
 	for i := len(States) - 1; i >= 0; i-- {
