@@ -47,8 +47,8 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				water-filter-clogged | water filter clogged, water filter blocked, dispenser slow, dispenser trickles | the water filter lets little through | water-filter-clear
-				water-filter-clear | water filter clear, dispenser runs full, no water filter | the dispenser gives a full stream, or there is no filter |`,
+				water-filter-clogged | water filter clogged, dispenser slow, dispenser trickles | the water filter lets little through | water-filter-clear
+				water-filter-clear | water filter clear, dispenser runs full, no water filter, dispenser gives full stream, dispenser full stream, full stream at dispenser, dispenser runs well, dispenser flow good, good flow at dispenser, good water flow at dispenser | the dispenser gives a full stream, or there is no filter |`,
 			Test: Test{Code: "water-filter", Name: "draw water at the dispenser, with and without its filter", How: "saw water filter clear",
 				Outcomes: []string{"water-filter-clear", "water-filter-clogged"}, Effort: 1, Danger: Look},
 		},
@@ -95,7 +95,7 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				fan-noisy | fan noisy, fan bearing noisy, fan bearing worn, fan scrapes, blade scrapes, fan squeals, evap-fan noisy, cond-fan noisy, evap-fan squeals, cond-fan squeals | a fan makes the noise | fans-quiet
+				fan-noisy | fan noisy, fan bearing noisy, fan bearing worn, fan scrapes, blade scrapes, fan squeals, evap-fan noisy, cond-fan noisy, evap-fan squeals, cond-fan squeals, fan rattles, fan noise, fan grinding, fan bearing squeals, fan bearing gone, blades scraping, fan hitting | a fan makes the noise | fans-quiet
 				fans-quiet | no fan noise, fan quiet, noise stays with the fans held | the noise is not of a fan |`,
 			Test: Test{Code: "fan-noise", Name: "listen at each fan; hold the door switch in for the inner one", How: "saw no fan noise",
 				Outcomes: []string{"fans-quiet", "fan-noisy"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
@@ -111,7 +111,7 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				tubes-rattle | tube rattles, tubes rattle, pan rattles, panel rattles, tubing rattles, tube touches | a tube, the drain pan or a panel rattles and is quiet under a hand | tubes-quiet
+				tubes-rattle | tube rattles, tubes rattle, pan rattles, panel rattles, tubing rattles, tube touches, tubing rattling, tubes rattling, drain pan rattles, drain pan rattling | a tube, the drain pan or a panel rattles and is quiet under a hand | tubes-quiet
 				tubes-quiet | tubes quiet, nothing rattles, pan quiet | no tube, pan or panel rattles |`,
 			Test: Test{Code: "tubes", Name: "hold tubes, pan and panels one after the other while it runs: hot, live parts kept clear of", How: "saw nothing rattles",
 				Outcomes: []string{"tubes-quiet", "tubes-rattle"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
@@ -144,8 +144,8 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				comp-knocks | comp knocks, compressor knocks, comp rattles, compressor rattles, comp loud, compressor loud, comp noisy, compressor noisy | the compressor itself makes the noise while it runs | comp-quiet
-				comp-quiet | comp quiet, compressor quiet, comp runs quietly, compressor runs quietly | the compressor runs without the noise |`,
+				comp-knocks | comp knocks, comp rattles, comp loud, comp noisy | the compressor itself makes the noise while it runs | comp-quiet
+				comp-quiet | comp quiet, comp runs quietly | the compressor runs without the noise |`,
 			Test: Test{Code: "comp-noise", Name: "listen at the compressor's shell while it runs, with a rod", How: "saw comp quiet",
 				Outcomes: []string{"comp-quiet", "comp-knocks"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
 		},

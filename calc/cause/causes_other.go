@@ -159,7 +159,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked | the way of the water behind the pump is blocked | hose-clear
+				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked, drain hose crushed, knockout plug still in, knock out plug still in | the way of the water behind the pump is blocked | hose-clear
 				hose-clear | hose clear, drain hose clear, air gap clear, standpipe clear | the way of the water behind the pump is free |`,
 			Test: Test{Code: "hose", Name: "look along the drain hose to its end: kinks, filter, air gap, standpipe", How: "saw hose clear",
 				Outcomes: []string{"hose-clear", "hose-blocked"}, Effort: 2, Danger: Look},
@@ -211,7 +211,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				belt-broken | belt broken, belt off, belt slips | the belt is broken, off or slips | belt-sound
+				belt-broken | belt broken, belt off, belt slips, belt shredded, drive belt broken, drive belt off, belt broke, belt torn, belt slipping, belt worn, belt stretched, belt came off, belt missing, belt split, broken belt | the belt is broken, off or slips | belt-sound
 				belt-sound | belt good, belt sound, no belt, belt fine, belt on, belt tight | the belt is on and tight, or there is none |`,
 			Test: Test{Code: "belt", Name: "look at the belt", How: "saw belt good", Outcomes: []string{"belt-sound", "belt-broken"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
 		},

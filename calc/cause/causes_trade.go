@@ -16,7 +16,7 @@ var airCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				set-to-cool | set to cool, cooling mode, in cooling, in cooling mode, in cool mode | it is set to cool and below the room's temperature | set-off-cool
-				set-off-cool | set to fan only, set to fan, set too warm | it is set to fan only or above the room's temperature |`,
+				set-off-cool | set to fan only, set to fan, set too warm, set to dry mode, set to fan mode | it is set to fan only or above the room's temperature |`,
 			Test: Test{Code: "mode", Name: "read how it is set: cool, and below the room's temperature", How: "saw set to cool",
 				Outcomes: []string{"set-to-cool", "set-off-cool"}, Effort: 1, Danger: Look},
 		},
@@ -226,7 +226,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken | clutch, brake or coupling slips or is broken | clutch-sound
+				clutch-worn | clutch worn, clutch slips, coupling broken, coupler broken, clutch slipping, clutch broken, coupler stripped, coupling stripped, coupler worn | clutch, brake or coupling slips or is broken | clutch-sound
 				clutch-sound | clutch good, coupling good, no clutch | clutch, brake and coupling hold, or there are none |`,
 			Test: Test{Code: "clutch", Name: "look at clutch, brake and coupling", How: "saw clutch good",
 				Outcomes: []string{"clutch-sound", "clutch-worn"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -242,7 +242,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy | the drum has play or rumbles by hand | bearings-sound
+				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy, bearing noise, bearings roaring, bearings collapsed, drum bearings collapsed, drum bearings gone, drum bearings shot, drum bearings noisy, bearing collapsed, bearing gone, bearing roaring, bearings rumbling, bearing noisy, drum bearings roaring, worn bearings, tub bearings gone, tub bearing noisy | the drum has play or rumbles by hand | bearings-sound
 				bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |`,
 			Test: Test{Code: "bearings", Name: "lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
 				Outcomes: []string{"bearings-sound", "bearings-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -274,7 +274,7 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
@@ -340,8 +340,8 @@ var burnerCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				gas-off | gas off, gas cock shut, gas shut off | the gas is shut off | gas-on
-				gas-on | gas on, gas cock open, other burners light | the cock is open and another burner has gas |`,
+				gas-off | gas off, gas cock shut, gas shut off, gas tap shut, gas tap off, gas cock off, gas turned off, gas supply off, no gas | the gas is shut off | gas-on
+				gas-on | gas on, gas cock open, other burners light, gas supply on, gas cock on, gas turned on, gas tap open, gas tap on, other burners good, other burners fine, burners on top work, cooktop burners work, hob works, hob burners work, cooktop works | the cock is open and another burner has gas |`,
 			Test: Test{Code: "gas-cock", Name: "see that the cock is open and another burner has gas", How: "saw gas on",
 				Outcomes: []string{"gas-on", "gas-off"}, Effort: 1, Danger: Look, Caution: []string{caution.FuelGas}},
 		},
@@ -419,7 +419,7 @@ var phaseCauses = []Cause{
 	{
 		Code: "phase-lost", Name: "a leg of the supply lost",
 		ShownBy:     []string{"phase-lost"},
-		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "leg-lost", "comp-hot"},
+		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "leg-lost", "comp-hot"},
 		Contradicts: []string{"phases-sound", "legs-sound", "fuse-open", "pole-open"},
 		Fix:         "keep it off, on two legs it burns out; dead, look at the breaker's poles, the fuse of each leg and the contactor (saw fuse open, saw contactor pole open); a leg lost before them is an electrician's or the utility's",
 		Work:        "leg, phase, electrician, utility, breaker",
@@ -428,7 +428,7 @@ var phaseCauses = []Cause{
 	{
 		Code: "leg-fuse-open", Name: "fuse of one leg open",
 		ShownBy:     []string{"leg-lost", "fuse-open"},
-		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
+		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
 		Contradicts: []string{"fuse-sound", "fuse-none", "legs-sound", "pole-open"},
 		Fix:         "find what opened it, then fit three fuses of the same rating",
 		Work:        "fuse",
@@ -437,7 +437,7 @@ var phaseCauses = []Cause{
 	{
 		Code: "pole-open", Name: "contactor pole open or burnt",
 		ShownBy:     []string{"leg-lost", "pole-open"},
-		Predicts:    []string{"hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
+		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
 		Contradicts: []string{"pole-sound", "legs-sound", "fuse-open"},
 		Fix:         "replace the contactor with one of its rating",
 		Work:        "contactor, pole",
@@ -447,7 +447,7 @@ var phaseCauses = []Cause{
 		Code: "phases-unequal", Name: "volts of the three legs unbalanced",
 		ShownBy:     []string{"phases-unbalanced", "legs-unbalanced"},
 		Predicts:    []string{"amps-high", "comp-hot", "cuts-out"},
-		Contradicts: []string{"phases-sound", "phase-lost", "leg-lost"},
+		Contradicts: []string{"phases-sound", "phase-lost", "leg-lost", "single-phasing"},
 		Fix:         "tighten and clean the joints of the legs; what is unbalanced at the service is an electrician's or the utility's",
 		Work:        "leg, phase, electrician, utility, joint, terminal",
 		Source:      "NEMA MG 1: largest deviation from the average by the average; at most 5 % (from memory)",
@@ -456,7 +456,7 @@ var phaseCauses = []Cause{
 		Code: "wrong-rotation", Name: "two legs swapped: it turns the wrong way",
 		ShownBy:  []string{"turns-wrong-way"},
 		Predicts: []string{"after-wiring", "noisy", "amps-low", "pressures-level", "does-not-cool", "cools-slowly", "runs-all-the-time", "split-small", "will-not-reach", "condenser-cold"},
-		Contradicts: []string{"one-phase", "rotation-right", "hums", "silent", "phase-lost", "leg-lost", "amps-none", "amps-locked-rotor", "amps-high", "suction-low", "frost-even", "frost-heavy",
+		Contradicts: []string{"one-phase", "rotation-right", "hums", "silent", "phase-lost", "leg-lost", "single-phasing", "amps-none", "amps-locked-rotor", "amps-high", "suction-low", "frost-even", "frost-heavy",
 			"pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-iced"},
 		Fix:    "power off, locked out and proved dead, swap two of the three legs, by who is licensed to; then read amps and pressures again",
 		Work:   "swap leg, swap phase, swap two, swapped, rotation",
@@ -464,7 +464,7 @@ var phaseCauses = []Cause{
 		Source: commonPractice,
 		Own: &Own{
 			Seen: `
-				turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped | it turns the wrong way, or its legs come in the wrong order | rotation-right
+				turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped, phases reversed, phase reversed, reverse phase, reversed phase, reverse phased, phase reversal, reverse rotation, reversed rotation, rotation reversed, rotates backwards, rotating backwards, turning backwards, running backwards, runs in reverse, rotates wrong way, rotates the wrong way, turns the wrong way | it turns the wrong way, or its legs come in the wrong order | rotation-right
 				rotation-right | rotation right, phase rotation right, phase sequence right, turns right way | its legs come in the order in which it turns the right way |
 				after-wiring | after wiring work, after utility work, after panel work | the trouble began after work on the wiring or by the utility |`,
 			Test: Test{Code: "rotation", Name: "order of the legs with a phase rotation meter, or two legs swapped with the power off by who is licensed to, then amps and pressures", How: "saw rotation right",

@@ -193,8 +193,8 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "stops-early", Name: "a dryer that stops before its cycle ends",
-		Signs: []string{"cuts-out", "restarts-at-once", "starts-after-wait"},
-		Cured: []string{"cycles-off", "dries"},
+		Signs:  []string{"cuts-out", "restarts-at-once", "starts-after-wait"},
+		Cured:  []string{"cycles-off", "dries"},
 		Causes: []string{"airflow-blocked", "bearings-worn", "protector-hot", "supply-weak", "connection-weak", "door-switch-slips", "ends-it-early", "winding-shorted"},
 		Need: []Need{{"vent and filter", []string{"airflow-clear", "airflow-blocked"}}, {"whether it starts again at once", []string{"restarts-at-once", "starts-after-wait"}},
 			{"drum turned by hand", []string{"bearings-sound", "bearings-worn"}}, needAmps, needEarth},
@@ -221,7 +221,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "three-phase", Name: "a three-phase machine that does not run",
-		Signs: []string{"leg-lost", "phase-lost"},
+		Signs: []string{"leg-lost", "phase-lost", "single-phasing"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "load-jammed",
 			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},

@@ -56,7 +56,7 @@ func buildVocabulary() *lexicon {
 	for i, t := range v.terms {
 		v.number[t.Code] = i
 		for _, w := range t.Words {
-			words := Fold(w)
+			words := wording(w)
 			v.phrases[strings.Join(words, " ")] = t.Code
 			v.longest = max(v.longest, len(words))
 		}

@@ -50,7 +50,6 @@ supply-sound | | the supply at rest is within limits | supply-low supply-absent 
 supply-low | | the supply at rest is below its limit | supply-absent
 supply-high | | the supply at rest is above its limit | supply-sound supply-low supply-absent
 supply-absent | | no volts at the appliance's supply | sag-sound sag-deep starts-and-runs light-works outlet-works clicks hums cond-fan-runs evap-fan-runs amps-locked-rotor
-leg-missing | | one of two supply legs is missing | supply-absent
 sag-sound | | the volts at the machine fall little while it tries to start | sag-deep
 sag-deep | | the volts at the machine fall too far while it tries to start |
 control-calling | | the control gives volts to the machine | control-not-calling
@@ -89,7 +88,6 @@ thermostat-open | | the thermostat does not conduct when it should call |
 thermostat-stuck-closed | | the thermostat still conducts below its set point | thermostat-opens thermostat-open
 thermostat-opens | | the thermostat opens at its set point |
 limit-closed | | the thermal limit, fuse or defrost thermostat conducts when it should | limit-open
-limit-open | | the thermal limit, fuse or defrost thermostat is open when it should conduct |
 sensor-sound | | the sensor fits its curve | sensor-suspect sensor-failed
 sensor-suspect | | the sensor is at the edge of its curve | sensor-failed
 sensor-failed | | the sensor is open, shorted or off its curve |
@@ -110,13 +108,11 @@ temp-above | | the temperature is above its target | temp-at-target
 temp-at-target | | the temperature is at or below its target | will-not-reach does-not-cool
 
 # Igniters, coils, the air of an air conditioner, three phases.
-igniter-open | | the igniter is broken | igniter-conducts
 igniter-conducts | | the igniter is whole; whether it glows hot enough its amps say |
 flame-sensor-open | | the flame sensor is open though it is cold | flame-sensor-closed
 flame-sensor-closed | | the flame sensor conducts when it is cold |
 flame-sensed | | the flame rod carries the current that a control needs | flame-weak flame-none
 flame-weak | | the flame rod carries too little current for the control |
-coil-open | | the coil of a valve is open | coil-conducts
 coil-conducts | | the coil of a valve is not open |
 valve-volts-present | | the valve gets its volts | valve-volts-absent
 valve-volts-absent | | the valve gets no volts although it is called on |

@@ -116,7 +116,7 @@ var becomes = []turn{
 	{[]string{"no-start"}, []string{"protector-reset", "overload-reset"}, "hums-trips", nil},
 	{[]string{"no-start", "no-power", "no-cool", "no-heat", "hp-no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
 	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
-	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced"}, "three-phase", nil},
+	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced", "single-phasing"}, "three-phase", nil},
 	{[]string{"runs-always"}, []string{"temp-above"}, "no-cool", []string{"cycles-off", "freezes-food", "temp-at-target"}},
 	{[]string{"hp-no-heat"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"hp-no-heat"}, []string{"does-not-start", "clicks"}, "no-start", runsNow},

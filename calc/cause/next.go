@@ -46,7 +46,7 @@ func (w *weighing) advise() {
 	case found != 0:
 		if t := w.best(found); !sure && t != nil {
 			if first := w.insulationFirst(t); first != nil {
-				r.Next = first.Test
+				r.Next, r.Repeat = first.Test, w.again != 0
 				r.NextWhy = "before it is energised; then: " + t.Name
 				return
 			}
@@ -138,7 +138,7 @@ func (w *weighing) mend(i int, prefix string) {
 			continue
 		}
 		if told := w.tells(t, w.left) &^ (1 << i); told != 0 {
-			r.Next = t.Test
+			r.Next, r.Repeat = t.Test, w.again != 0
 			r.NextWhy = fmt.Sprintf("%s%s is supported; before the repair this rules out %s", prefix, c.Name, w.names(told))
 			return
 		}

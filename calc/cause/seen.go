@@ -10,16 +10,16 @@ import "strings"
 const seenRows = `
 # How the machine answers when it is called on.
 clicks | clicks, click, clicking, clicks on and off, it clicks, relay clicks, relay clicking | a click now and then from the start gear or the overload, and no start | silent
-hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, compressor hums, compressor humming, pump hums, pump humming, drain pump hums | hums or buzzes and does not turn | silent
-silent | silent, no sound, quiet, comp silent, no noise, pump silent, pump dead | no sound from the machine although it is called on | starts-and-runs
-does-not-start | no start, does not start, comp does not start, doesn't start, won't start, not starting, comp not running, compressor not running, comp off, compressor off, not running, hums but no start, it hums but no start | the machine does not start | starts-and-runs
-starts-and-runs | starts and runs, starts, starts by itself, runs by itself, starts when called, runs when called, comp runs, compressor runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, compressor starts, motor starts, comp running, compressor running | the machine starts by itself and keeps running |
-cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips, starts and cuts out, starts then stops, starts but trips, starts then trips, runs then trips, runs then stops, runs then cuts out, comp starts and trips, starts but cuts out, trips on overload, off on overload | the overload takes the machine off after a few seconds or minutes | starts-and-runs
-runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously | the compressor never cycles off | cycles-off short-cycles
+hums | hums, hum, humming, buzzes, buzzing, comp hums, motor hums, comp humming, motor humming, pump hums, pump humming, drain pump hums, hums but not running, hums but does not run, hums and won't start, hums won't start, hums but won't start, hums but does not turn, hums not running | hums or buzzes and does not turn | silent
+silent | silent, no sound, quiet, comp silent, no noise, pump silent, pump dead, dead silent, completely silent, makes no sound, no hum, drain pump dead, drain pump silent, motor silent, motor dead | no sound from the machine although it is called on | starts-and-runs
+does-not-start | no start, does not start, comp not starting, motor not starting, comp does not start, not starting, comp not running, comp off, not running, hums but no start, it hums but no start, pump doesn't run, pump not running, pump not turning, pump doesn't turn, motor doesn't run, motor not running, comp doesn't run, hums loudly but does not start | the machine does not start | starts-and-runs
+starts-and-runs | starts and runs, starts, starts by itself, runs by itself, starts when called, runs when called, comp runs, runs, motor runs, running, it runs, runs now, it starts, unit starts, comp starts, motor starts, comp running | the machine starts by itself and keeps running |
+cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips, trips, starts and cuts out, starts then stops, starts but trips, starts then trips, runs then trips, runs then stops, runs then cuts out, comp starts and trips, starts but cuts out, trips on overload, off on overload, hums loudly and trips, hums loudly then trips, tripping on overload, trips on olp, trips olp, tripping overload, tripping out, cutting out, cuts out on overload, cycles on overload, cycling on overload, short cycling on overload, short cycling on olp, cycles on olp, cycling on olp, comp trips on overload, compressor trips overload, compressor trips out, compressor cuts out, comp short cycling on olp, compressor short cycling on overload, comp cycling on overload | the overload takes the machine off after a few seconds or minutes | starts-and-runs
+runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously, running 24/7, runs 24/7, running all the time, runs constantly, running constantly, running nonstop, running non stop, runs non stop, won't shut off, won't cycle off, never shuts off, never cycles off, running continuously, comp runs constantly, compressor runs all the time | the compressor never cycles off | cycles-off short-cycles
 cycles-off | cycles off, cycles, cycles normally | it reaches its set point and stops |
 short-cycles | short cycles, short cycling | runs for a minute or two at a time |
-comp-hot | comp hot, compressor hot, comp very hot, comp runs hot, compressor runs hot | the compressor's shell is too hot to keep a hand on | comp-cold
-comp-cold | comp cold, compressor cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
+comp-hot | comp hot, comp very hot, comp runs hot, compressor running hot, compressor overheating, compressor burning hot, compressor too hot, hot compressor, compressor bloody hot | the compressor's shell is too hot to keep a hand on | comp-cold
+comp-cold | comp cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
 restarted-soon | restarted soon, restart too soon, plugged back in, power blip, power cut | called on again within minutes of stopping |
 starts-after-wait | starts after wait, starts after waiting, starts after ten minutes, restarts after cooling, restarts when cool, starts again when cool | starts after a rest of ten minutes or more | no-start-after-wait
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest of ten minutes or more | starts-and-runs
@@ -29,7 +29,7 @@ starts-with-test-device | starts with test device, starts with test relay, start
 no-start-with-test-device | no start with test device, no start with test relay, no start with new relay, no start with new start device, no start with new ptc, no start with another start device | does not start with a start device of its kind known to be good | starts-and-runs
 starts-with-kit | starts with start kit, starts with hard start kit, starts with hard start, starts with kit, starts with boost | starts with a start kit, which gives more torque than its own start device | no-start-with-kit
 no-start-with-kit | no start with start kit, no start with hard start kit, no start with hard start, no start with kit, no start with boost | does not start with a start kit either | starts-and-runs
-long-cord | long cord, extension cord, extension lead, shared outlet | fed through an extension cord or a loaded circuit | plugged-direct
+long-cord | long cord, extension cord, extension lead, shared outlet, on an extension cord, on extension, on ext cord, plugged into extension cord, plugged into extension lead, on power strip, power strip, plugged into power strip, on power bar, power bar, plugged into power bar | fed through an extension cord or a loaded circuit | plugged-direct
 plugged-direct | plugged direct, no extension cord, own outlet | plugged straight into an outlet of its own |
 
 # Start gear, wires and terminals.
@@ -40,25 +40,25 @@ connection-loose | joints of connection terminal connector spade lug wire joint 
 connections-sound | connections tight, terminals tight, connections good, terminals good, connectors good, connections sound | the connections are clean and tight |
 wiring-wrong | wiring wrong, miswired, wires swapped, wired wrong | a wire serves the wrong pin or terminal | wiring-matches
 wiring-matches | wiring right, wiring matches, wired right, wiring correct | each wire serves the role that its diagram gives |
-start-cap-none | no start cap, no start capacitor | the machine has no start capacitor | start-cap-sound start-cap-failed start-cap-open start-cap-shorted start-cap-suspect
-run-cap-none | no run cap, no run capacitor | the machine has no run capacitor | run-cap-sound run-cap-failed run-cap-suspect
+start-cap-none | no start cap | the machine has no start capacitor | start-cap-sound start-cap-failed start-cap-open start-cap-shorted start-cap-suspect
+run-cap-none | no run cap | the machine has no run capacitor | run-cap-sound run-cap-failed run-cap-suspect
 drive-fault-shown | drive fault, drive flashes fault, drive led blinks, drive lamp blinks, led blinks, led flashes, lamp blinks, inverter fault, inverter flashes | the inverter drive shows a fault by its own lamp or display | drive-no-fault drive-none windings-sound
 drive-no-fault | drive no fault, no drive fault, inverter no fault | the inverter drive shows no fault | drive-none
 drive-none | no drive, no inverter | the machine has no inverter drive |
 
 # Fans, condenser, air.
-cond-fan-runs | cond-fan runs, condenser fan runs, cond-fan running, condenser fan running, cond-fan works, outdoor fan runs, outdoor fan running | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
-cond-fan-stopped | cond-fan stopped, condenser fan stopped, cond-fan still, condenser fan still, cond-fan not running, condenser fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, condenser fan dead, outdoor fan not turning, outdoor fan stopped, outdoor fan dead, condenser fan not turning, condenser fan not spinning, cond-fan not spinning | the condenser fan stands still | cond-fan-none
-cond-fan-none | no cond-fan, no condenser fan | the condenser has no fan |
-cond-fan-stiff | cond-fan stiff, condenser fan stiff, cond-fan jammed, condenser fan jammed | the condenser fan does not turn freely by hand | cond-fan-runs cond-fan-none
-cond-fan-free | cond-fan free, condenser fan free, cond-fan turns freely, condenser fan turns freely | the condenser fan turns freely by hand | cond-fan-stiff cond-fan-none
-evap-fan-free | evap-fan free, evaporator fan free, evap-fan turns freely, evaporator fan turns freely | the evaporator fan turns freely by hand | evap-fan-stiff evap-fan-none
-evap-fan-stiff | evap-fan stiff, evaporator fan stiff, evap-fan jammed, evaporator fan jammed | the evaporator fan does not turn freely by hand | evap-fan-runs evap-fan-none
-evap-fan-runs | evap-fan runs, evaporator fan runs, evap-fan running, evaporator fan running, evap-fan works, freezer fan runs, evap fans running, evap fans run, evaporator fans running, evaporator fans run | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
-evap-fan-stopped | evap-fan stopped, evaporator fan stopped, freezer fan stopped, evap-fan still, evap-fan not running, evaporator fan not running, evap-fan stalled, evap-fan not turning, evaporator fan not turning, evap-fan not spinning, freezer fan not running, evap-fan dead | the evaporator fan stands still with its door switch held in | evap-fan-none
-evap-fan-none | no evap-fan, no evaporator fan | the evaporator has no fan |
-condenser-dirty | condenser dirty, condenser blocked, condenser clogged, dirty condenser, coil dirty, dirty coil, cond dirty, coils dirty, dirty coils, condenser coil dirty, outdoor coil dirty, condenser plugged, condenser coil clogged | the condenser is matted with dust or has no room to breathe | condenser-clean
-condenser-clean | condenser clean, cond clean, coils clean, condenser coil clean | the condenser is clean and has room to breathe |
+cond-fan-runs | cond-fan runs, cond-fan running, cond-fan works, outdoor fan runs, outdoor fan running | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
+cond-fan-stopped | cond-fan stopped, cond-fan still, cond-fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, outdoor fan not turning, outdoor fan stopped, outdoor fan dead, condenser fan not spinning | the condenser fan stands still | cond-fan-none
+cond-fan-none | no cond-fan | the condenser has no fan |
+cond-fan-stiff | cond-fan stiff, cond-fan jammed, cond-fan seized, cond-fan motor seized, condenser fan motor jammed | the condenser fan does not turn freely by hand | cond-fan-runs cond-fan-none
+cond-fan-free | cond-fan free, cond-fan turns freely | the condenser fan turns freely by hand | cond-fan-stiff cond-fan-none
+evap-fan-free | evap-fan free, evap-fan turns freely | the evaporator fan turns freely by hand | evap-fan-stiff evap-fan-none
+evap-fan-stiff | evap-fan stiff, evap-fan jammed, evap-fan seized, evap-fan motor seized, evap-fan iced, evap-fan frozen, evap-fan stuck in ice | the evaporator fan does not turn freely by hand | evap-fan-runs evap-fan-none
+evap-fan-runs | evap-fan runs, evap-fan running, evap-fan works, freezer fan runs, evap fans running, evap fans run | the evaporator fan runs | evap-fan-stopped evap-fan-none all-dead
+evap-fan-stopped | evap-fan stopped, freezer fan stopped, evap-fan still, evap-fan not running, evap-fan stalled, evap-fan not turning, evap-fan not spinning, freezer fan not running, evap-fan dead | the evaporator fan stands still with its door switch held in | evap-fan-none
+evap-fan-none | no evap-fan | the evaporator has no fan |
+condenser-dirty | condenser dirty, condenser blocked, dirty condenser, coil dirty, dirty coil, coils dirty, dirty coils, condenser coil dirty, outdoor coil dirty, condenser plugged, condenser coil clogged, condenser caked, condenser full of dust, condenser full of lint, coil caked, coils caked, coil full of dust, coil full of lint, coils full of dust, condenser matted, condenser covered in dust, condenser full of hair, condenser coil plugged, outdoor coil clogged | the condenser is matted with dust or has no room to breathe | condenser-clean
+condenser-clean | condenser clean, coils clean, condenser coil clean | the condenser is clean and has room to breathe |
 condenser-warm | condenser warm, condenser hot, discharge hot | the condenser grows warm over its length | condenser-cold
 condenser-cold | condenser cold, condenser barely warm, discharge cool | the condenser stays near room temperature while the compressor runs |
 room-hot | room hot, hot room, in the sun | the room is hotter than the appliance is made for | room-normal
@@ -66,27 +66,27 @@ room-normal | room normal, room cool | the room is within what the appliance is 
 
 # Frost, doors, water.
 frost-none | frost none, no frost, evaporator bare | no frost on the evaporator after a long run | frost-partial frost-even frost-heavy
-frost-partial | frost partial, frost at inlet only, frost patchy, partial frost, frost half, half frost, frost on first pass only | frost on a part of the evaporator only | frost-even frost-heavy
+frost-partial | frost partial, frost at inlet only, frost patchy, partial frost, frost half, half frost, frost on first pass only, half frosted, partly frosted, frosted half, evap half frosted, evap partly frosted, evap frosted half way, coil half frosted, frost on half, frost pattern partial, frost at inlet, frosted at inlet only, frost only on first, frost only on the first, frost on first 2 rows, frost on first two rows, frosted first pass only, frost at top only, frost only at inlet, frost only at top | frost on a part of the evaporator only | frost-even frost-heavy
 frost-even | frost even, frost normal, frost thin, even frost | a thin, even frost over the whole evaporator | frost-heavy
-frost-heavy | frost heavy, evaporator iced, iced up, ice on evaporator, heavy frost, frosted over, iced over, ice on back wall, coil iced, evap iced, fan hits ice | the evaporator is packed with frost or ice |
+frost-heavy | frost heavy, evaporator iced, iced up, ice on evaporator, heavy frost, frosted over, iced over, ice on back wall, coil iced, fan hits ice, block of ice on evap, evap blocked with ice, evap frozen, evap full of ice, evap solid ice, evap block of ice, evap frosted solid, evap frosted over, icing up, freezing up, solid ice on evap, evap packed with ice | the evaporator is packed with frost or ice |
 restriction-frost | restriction frost, frost at drier, drier cold, cap tube frosted, frosted at drier, liquid line frosted at drier, drier frosted, capillary frosted, cap tube frost, frost on cap tube, capillary frost | frost or a cold spot at the drier or the capillary tube | restriction-none
 restriction-none | drier warm, no restriction, hiss at stop | drier as warm as the condenser, and a hiss of pressures levelling when it stops |
 oil-stain | oil stain, oily joint, oil trace, oil at joint, oil | oil at a joint or on the tubing |
-leak-found | leak found, bubbles, leak detector alarms, refrigerant leak, leaks refrigerant, leak at joint, leaking refrigerant | a leak detector or bubbles showed a leak | leak-not-found
-leak-not-found | no leak found, leak check clean | a full search of all joints found no leak |
-gasket-leaks | gasket leaks, gasket torn, gasket bad, seal torn, door seal bad, door seal torn, torn gasket, door not closing | the door gasket does not seal | gasket-sound
+leak-found | leak found, bubbles, leak detector alarms, refrigerant leak, leaks refrigerant, leak at joint, leaking refrigerant, leak on suction line, leak in evap, leak in condenser, leak in sealed system, pinhole leak, pinhole in evap, evaporator punctured, punctured evaporator, flare leaking, flare nut leaking, flare leaks, leak at flare, leak in coil, coil leaking | a leak detector or bubbles showed a leak | leak-not-found
+leak-not-found | no leak found, leak check clean, no leaks found, no refrigerant leaks, no refrigerant leak, no leak detected, no leaks detected | a full search of all joints found no leak |
+gasket-leaks | gasket leaks, gasket torn, gasket bad, seal torn, door seal bad, door seal torn, torn gasket, door not closing, door gasket split, door seal perished, door seal split, door seal ripped, door gasket torn, door gasket ripped, door gasket worn, door gasket leaking, door not sealing, door doesn't seal, door doesn't close, gasket split, gasket ripped, gasket perished, gasket worn, gasket not sealing, gasket doesn't seal, gasket leaking, door seal gone, door seal not sealing, door seal leaking, seal perished, door seal worn, door ajar, door not shutting, door boot torn, boot torn, door boot ripped, bellows torn, door bellows torn, door boot split | the door gasket does not seal | gasket-sound
 gasket-sound | gasket sound, gasket good, door seals, door seal good | the door gasket seals all round |
 heavy-use | heavy use, door opened often, warm food loaded, new load | much warm food or a door opened often | normal-use
 normal-use | normal use | no unusual load and no unusual door openings |
 lamp-stays-on | lamp stays on, light stays on | the inside lamp stays on with the door shut | lamp-goes-off
 lamp-goes-off | lamp goes off, light goes off | the inside lamp goes off with the door shut |
 water-inside | water inside, water in cabinet, water in compartment | water stands inside the cabinet |
-water-on-floor | water on floor, water on the floor, water under, puddle, water in base, water in the base | water on the floor |
-drain-blocked | drain blocked, drain frozen, drain clogged, blocked drain, frozen drain, clogged drain | the defrost drain does not take water | drain-clear
+water-on-floor | water on floor, water on the floor, water under, puddle, water in base, water in the base, water on kitchen floor, water on the kitchen floor, water on laundry floor, water all over floor, water over floor, water leaking on floor, leaking on floor, leaks on floor | water on the floor |
+drain-blocked | drain blocked, drain frozen, blocked drain, frozen drain, drains blocked, drain tube frozen, drain tube blocked, drain hole blocked, drain hole frozen, defrost drain iced, defrost drain blocked, defrost drain frozen, drain line clogged, condensate drain blocked, condensate line blocked, drain iced, drain pan clogged | the defrost drain does not take water | drain-clear
 drain-clear | drain clear, drain open | the defrost drain takes water freely |
 pan-cracked | pan cracked, drain pan cracked, pan missing, pan off | the drain pan is cracked or out of place | pan-sound
 pan-sound | pan sound, pan good, drain pan good | the drain pan is whole and in place |
-water-line-leaks | water line leaks, water valve leaks, tube drips, hose leaks | a water tube, valve or hose drips | water-line-dry
+water-line-leaks | water line leaks, water valve leaks, tube drips, hose leaks, inlet hose leaks, fill hose leaks, drain hose leaks, hose leaking, drain hose split, hose split, inlet valve leaks, water valve leaking, tube leaks, tube leaking, water line leaking, inlet hose leaking, drain hose leaking, drain hose cracked | a water tube, valve or hose drips | water-line-dry
 water-line-dry | water line dry, hoses dry, no water line | tubes, valve and hoses are dry, or there are none |
 not-level | not level, leans forward | the cabinet leans so that doors or drain do not work | level
 level | level, stands level | the cabinet stands level |
@@ -94,12 +94,12 @@ level | level, stands level | the cabinet stands level |
 # Cooling and its controls.
 cools-down | cools down, cools, cooling, pulls down | pulls down to its set point | does-not-cool cools-slowly
 cools-slowly | cools slowly, pulls down slowly, cools a little, cools down slowly, cools too slowly | gets cooler but does not reach its set point in due time | does-not-cool
-does-not-cool | does not cool, no cooling, not cooling, warm inside, doesn't cool | does not get cooler while it runs |
+does-not-cool | does not cool, no cooling, not cooling, warm inside | does not get cooler while it runs |
 freezes-food | freezes food, too cold, fridge freezes | the fresh-food part freezes | does-not-cool
 set-coldest | set to coldest, set too cold, dial at coldest | the control is set to its coldest | set-normal
 set-normal | set normal, dial at middle | the control is set to its middle range |
-damper-stuck-open | damper stuck open, damper open | the air damper stays open | damper-moves damper-stuck-shut damper-none
-damper-stuck-shut | damper stuck shut, damper shut | the air damper stays shut | damper-moves damper-none
+damper-stuck-open | damper stuck open, damper open, damper won't close, damper frozen open | the air damper stays open | damper-moves damper-stuck-shut damper-none
+damper-stuck-shut | damper stuck shut, damper shut, damper stuck closed, damper frozen shut, damper iced shut, damper closed, damper frozen closed, damper won't open | the air damper stays shut | damper-moves damper-none
 damper-moves | damper moves | the air damper opens and closes | damper-none
 damper-none | no damper | there is no air damper |
 vents-blocked | vents blocked, food against vents | food or ice blocks the air passages inside | vents-clear
@@ -108,16 +108,16 @@ defrost-runs-by-hand | defrost runs by hand, forced defrost heats | a defrost st
 defrost-dead-by-hand | defrost dead by hand, forced defrost dead, defrost no heat, no defrost heat | a defrost started by hand does not heat |
 
 # Power, switches, tripping.
-all-dead | all dead, nothing works, completely dead, lamp dark | no lamp, no display, no sound at all | light-works clicks hums starts-and-runs
+all-dead | all dead, nothing works, completely dead, lamp dark, no sign of life, no signs of life, dead as a doornail, no lights, no lights no display | no lamp, no display, no sound at all | light-works clicks hums starts-and-runs
 light-works | light works, lamp works, display on, display lit | a lamp or display of the appliance works |
-outlet-works | outlet works, lamp works at outlet, outlet live | another appliance works at the same outlet | outlet-dead
-outlet-dead | outlet dead, outlet off | nothing works at that outlet | supply-sound supply-low supply-high light-works starts-and-runs clicks hums cond-fan-runs evap-fan-runs
-breaker-tripped | breaker tripped, breaker off, tripped breaker, breaker was tripped, breaker was off, trips breaker, trips the breaker, breaker trips, trips its breaker, blows fuse, blows the fuse | the breaker trips, or was found tripped or off |
+outlet-works | outlet works, lamp works at outlet, outlet live, outlet good, power at outlet, power at the outlet | another appliance works at the same outlet | outlet-dead
+outlet-dead | outlet dead, outlet off, no power at outlet, no power at the outlet, no power at socket, no power at wall, no power at receptacle, socket dead, power point dead, gpo dead, no volts at outlet, wall socket dead, receptacle dead, outlet has no power | nothing works at that outlet | supply-sound supply-low supply-high light-works starts-and-runs clicks hums cond-fan-runs evap-fan-runs
+breaker-tripped | breaker tripped, breaker off, tripped breaker, breaker was tripped, breaker was off, trips breaker, trips the breaker, breaker trips, trips its breaker, blows fuse, blows the fuse, tripping breaker, tripping the breaker, trips mcb, tripping mcb, trips main, trips main breaker, trips the main, trips the mcb, trips fuse, mcb tripped, mcb trips, breaker half tripped, keeps tripping breaker, keeps tripping the breaker | the breaker trips, or was found tripped or off |
 trips-at-once | trips at once, breaker trips at once, trips immediately, breaker trips immediately | the breaker trips the moment the appliance is switched on | trips-later breaker-holds
 trips-later | trips later, breaker trips later, breaker trips after a while | the breaker trips after minutes | breaker-holds
 breaker-holds | breaker holds, breaker reset and holds, reset and holds, breaker stays on | the breaker holds with everything connected and called on |
-residual-trips | residual trips, gfci trips, gfci tripped, rcd trips, rcd tripped, earth leakage trips, trips gfci, trips the gfci, trips rcd, trips the rcd, trips earth leakage | it is the residual-current (ground-fault) device that trips |
-trips-only-when-called | trips only when called, trips when heater starts, trips when comp starts, trips when motor starts, trips when heat comes on, trips when the heat comes on, trips when element comes on | the breaker trips only when a load of the appliance is called on | breaker-holds trips-unplugged
+residual-trips | residual trips, gfci trips, gfci tripped, rcd trips, rcd tripped, earth leakage trips, trips gfci, trips the gfci, trips rcd, trips the rcd, trips earth leakage, tripping rcd, tripping gfci, tripping earth leakage, tripping the rcd, tripping the gfci, tripping safety switch, trips safety switch, trips the safety switch, trips rcbo, tripping rcbo, trips elcb, elcb trips, rcbo trips, safety switch trips, safety switch tripped | it is the residual-current (ground-fault) device that trips |
+trips-only-when-called | trips only when called, trips when heater starts, trips when comp starts, trips when motor starts, trips when heat comes on, trips when the heat comes on, trips when element comes on, tripping when it heats, trips when it heats, trips when heating, trips on heat, tripping when heat comes on | the breaker trips only when a load of the appliance is called on | breaker-holds trips-unplugged
 trips-unplugged | trips unplugged, breaker trips unplugged | the breaker trips with the appliance unplugged | holds-unplugged
 holds-unplugged | holds unplugged, breaker holds unplugged | the breaker holds with the appliance unplugged |
 trips-with-other-load | trips with other load, other appliance trips it | another appliance of like load trips the breaker as well | holds-with-other-load
@@ -126,31 +126,31 @@ other-outlet-holds | holds on other circuit, holds on another circuit | the appl
 other-outlet-trips | trips other circuit, trips on other circuit, trips on another circuit | the appliance trips another circuit as well |
 
 # Heating appliances and motors.
-heats-up | heats up, heats, heating, heater heats, element heats, element glows | gets hot | does-not-heat heats-slowly
+heats-up | heats up, heats, heating, heater heats, element heats, element glows, heating element glows, bake element glows, broil element glows, element red, burner glows, heating element works | gets hot | does-not-heat heats-slowly
 heats-slowly | heats slowly, lukewarm | gets warm but not to its set point | does-not-heat
-does-not-heat | does not heat, no heat, stays cold, doesn't heat, not heating, won't heat, not hot, not heat | does not get warm |
+does-not-heat | does not heat, no heat, stays cold, not heating, not hot, not heat, element not heating, elements not heating, element doesn't heat, stone cold, heater not heating | does not get warm |
 heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open
 other-heats | broil works, bake works, broil heats, bake heats, broil good, bake good, broiler works, grill works, grill heats, other element heats, other elements heat, other elements work, other rings work, other rings heat, other burners work, other burners heat, top burners work, oven works | another element of the same appliance heats: it has its supply, both legs of it | other-dead all-dead leg-missing supply-absent outlet-dead
 other-dead | no element heats, all elements dead, nothing heats, other elements dead, broil dead too, bake dead too | no element of the appliance heats: what all share is gone | heats-up
-airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, vent clogged, filter dirty, filter clogged, lint clogged, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct clogged, duct crushed, vent crushed, vent hose crushed, lint filter blocked, lint filter clogged, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed | the air or water path is blocked | airflow-clear
+airflow-blocked | airflow blocked, vent blocked, lint blocked, filter blocked, filter dirty, lint in vent, lint packed in vent, vent full of lint, duct blocked, duct crushed, vent crushed, vent hose crushed, lint filter blocked, filter plugged, dirty filter, clogged filter, blocked vent, duct full of lint, foil duct crushed, aluminium foil duct crushed, lint filter dirty, lint screen dirty, lint screen blocked, lint trap full, lint filter full, air filter dirty, air filter clogged, vent restricted, exhaust blocked, airflow restricted, filters dirty, filters blocked, filter full of lint, filter full, filter full of food, filter full of dust, vent full, duct restricted, vent duct clogged, vent line clogged, vent hose clogged, evap coil plugged, evap coil dirty, evap coil blocked, indoor coil dirty, indoor coil blocked, blower wheel dirty, blower wheel clogged, return air blocked, return grille blocked | the air or water path is blocked | airflow-clear
 airflow-clear | airflow clear, vent clear, filter clean | the air or water path is free |
 shaft-free | shaft free, turns by hand, turns freely, spins by hand, spins freely, turns over by hand, turns free by hand, turns easily by hand, turns good by hand, motor turns freely, motor turns by hand | the shaft turns freely by hand | shaft-stuck
 shaft-stuck | shaft stuck, stuck by hand, does not turn by hand | the shaft does not turn by hand, uncoupled from its load |
-starts-when-pushed | starts when pushed, spins when pushed, runs when pushed, starts with a push, starts with push, starts only when pushed, starts if pushed, starts by hand, runs if pushed, runs if i push it, starts if i push it, runs if i spin it, starts if i spin it, runs when spun, starts when spun, spins if pushed, needs a push, needs a push to start, fan starts when pushed, fan starts with a push, motor starts when pushed, blade starts when pushed, fan runs when pushed | runs on when its shaft is given a turn with a tool | silent
+starts-when-pushed | starts when pushed, spins when pushed, runs when pushed, starts with a push, starts with push, starts only when pushed, starts if pushed, starts by hand, runs if pushed, runs if i push it, starts if i push it, runs if i spin it, starts if i spin it, runs when spun, starts when spun, spins if pushed, needs a push, needs a push to start, fan starts when pushed, fan starts with a push, motor starts when pushed, blade starts when pushed, fan runs when pushed, fan starts with push, drum turns if pushed, needs a spin to start | runs on when its shaft is given a turn with a tool | silent
 one-speed-dead | one speed dead, dead on one speed, dead on high, dead on low, dead on medium, runs on high only, runs on low only, one speed only | the motor runs, but not on every speed | silent all-dead
 speed-switch-none | no speed switch, one speed motor | the motor has one speed, or its speeds are set by the control | speed-switch-closed speed-switch-open one-speed-dead
-load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump, pump filter blocked, pump filter clogged, sock in impeller, object in impeller, coin in impeller | what the motor drives is jammed | load-free
-load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns, drum turns free by hand, drum turns freely by hand, drum turns easily by hand, drum turns good by hand, drum turns fine by hand | what the motor drives turns freely |
+load-jammed | load jammed, pump jammed, drum jammed, blade jammed, blade stuck, fan blade stuck, impeller jammed, impeller stuck, impeller blocked, jammed impeller, glass in sump, glass in pump, glass in impeller, glass in trap, sock in pump, pump blocked, object in pump, coin in pump, bone in pump, pump filter blocked, sock in impeller, object in impeller, coin in impeller, drum seized, pump seized, bra wire in pump, bra wire in drum, object stuck in pump, sock stuck in pump, screw in pump, hair in pump, hairpin in pump, string in impeller, foreign object in pump, impeller seized, money in pump, toy in pump, toothpick in pump | what the motor drives is jammed | load-free
+load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns, drum turns free by hand, drum turns freely by hand, drum turns easily by hand, drum turns good by hand, drum turns fine by hand, drum spins freely by hand, drum spins by hand, drum spins free by hand, drum spins easily by hand | what the motor drives turns freely |
 
 # Draining, drying.
 drains | drains, drains now, pumps out, water goes out, empties | the pump takes the water out | does-not-drain load-jammed impeller-loose hose-blocked
-does-not-drain | does not drain, doesn't drain, won't drain, not draining, water stays in, water stands in, does not pump out | the water stays in |
+does-not-drain | does not drain, not draining, water stays in, water stands in, does not pump out, water left in drum, water left in tub, full of water, tub full of water, drum full of water, not pumping out, water not draining, water won't drain, standing water | the water stays in |
 pump-runs | pump runs, drain pump runs, pump running, pump starts | the motor of the pump runs | load-jammed
 impeller-sound | impeller sound, impeller good, impeller clean, impeller whole | the impeller is whole, sits tight on its shaft and turns | load-jammed impeller-loose
 impeller-loose | impeller loose, impeller broken, broken impeller, loose impeller, impeller off | the impeller is broken or loose on its shaft |
 dries | dries, water in bucket, collects water | takes the water out of air or clothes | does-not-dry
-does-not-dry | does not dry, doesn't dry, not drying, still damp, no water in bucket, bucket empty, collects no water | takes no water out of air or clothes |
+does-not-dry | does not dry, not drying, still damp, no water in bucket, bucket empty, collects no water | takes no water out of air or clothes |
 
 # Dangers.
 shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a shock, shocked me, tingles, tingle, got a tingle, metal is live, case is live | somebody felt a shock from its metal |
@@ -176,58 +176,63 @@ gas-smell | gas smell, smell of gas, smells of gas, smells gas, smell gas, i sme
 
 # Air conditioners.
 blower-runs | blower runs, indoor fan runs, fan motor runs | the fan blows | blower-stopped all-dead
-blower-stopped | blower stopped, blower still, blower dead, blower not running, blower does not run | the fan stands still |
-blower-stiff | blower stiff, blower jammed | the fan does not turn freely by hand | blower-runs
+blower-stopped | blower stopped, blower still, blower dead, blower not running, blower does not run, indoor fan not running, indoor fan dead, indoor fan stopped, indoor fan not turning, blower not turning, indoor blower not running, no blower | the fan stands still |
+blower-stiff | blower stiff, blower jammed, blower seized, blower motor seized, fan motor seized | the fan does not turn freely by hand | blower-runs
 coil-cold | evap coil cold, coil cold, coil sweats, coil cold and wet | the evaporator coil is cold and wet over its whole face | coil-partial coil-warm coil-iced
 coil-partial | coil cold in part, coil partly cold | the evaporator coil is cold in a part only | coil-warm
 coil-warm | coil warm, evap coil warm | the evaporator coil is as warm as the room | coil-iced
-coil-iced | evap coil iced, coil frozen, coil iced over, evap coil frozen | ice on the evaporator coil of an air conditioner |
+coil-iced | evap coil iced, coil frozen, coil iced over, evap coil frozen, coil freezing, coil icing, indoor coil frozen, indoor coil iced, evap coil freezing | ice on the evaporator coil of an air conditioner |
 rested | rested 10 min, rested ten minutes, rested 15 min, rested 20 min, rested 30 min, rested an hour, rested overnight, stood overnight | it stood for ten minutes or more before this start | restarted-soon
-cap-bulging | cap bulging, capacitor bulging, cap swollen, cap leaks oil, cap burst, capacitor burst, bulging cap | a capacitor's can is swollen, leaks or has burst |
+cap-bulging | cap bulging, cap swollen, cap leaks oil, cap burst, bulging cap, cap bulged, dual cap bulged, run cap bulging, run cap swollen, run cap bulged, dual cap bulging, dual cap swollen, cap blown, cap domed, cap leaking, start cap bulged, start cap bulging, start cap blown, cap split, run cap blown | a capacitor's can is swollen, leaks or has burst |
 
 # Drums, water, noises.
 spins | spins | the drum spins | does-not-spin
-does-not-spin | does not spin, no spin, won't spin | the drum does not spin |
+does-not-spin | does not spin, no spin | the drum does not spin |
 agitates | agitates, washes, tumbles to and fro | the motor turns agitator or drum in the wash | all-dead
-drum-turns | drum turns, tumbles | the drum turns | drum-stands all-dead
-drum-stands | drum stands, drum does not turn, drum not turning, does not tumble | the drum stands | spins
-does-not-fill | does not fill, no water, no water comes in, won't fill, not filling | no water comes in | fills
+drum-turns | drum turns, tumbles, drum spinning, drum turning, drum rotates | the drum turns | drum-stands all-dead
+drum-stands | drum stands, drum does not turn, drum not turning, does not tumble, drum won't spin, drum not spinning, drum not moving | the drum stands | spins
+does-not-fill | does not fill, no water, no water comes in, not filling, no fill | no water comes in | fills
 fills | fills, water comes in | water comes in in due time | fills-slowly overfills
-fills-slowly | fills slowly, trickles in | water comes in too slowly | does-not-fill
-overfills | overfills, keeps filling | water comes in beyond its level | does-not-fill
+fills-slowly | fills slowly, trickles in, fills slow, slow fill, filling slowly, slow to fill | water comes in too slowly | does-not-fill
+overfills | overfills, keeps filling, overfilling, over filling, overflows, overflowing, over fills, fills too high | water comes in beyond its level | does-not-fill
 fills-unpowered | fills with power off, fills unplugged | water runs in with the plug pulled | no-fill-unpowered
 no-fill-unpowered | stops with power off, stops filling unplugged | the water stops when the plug is pulled |
 level-full | level says full, pressure switch says full, float stuck up, float stuck | the level sensing reports a full tub that is empty | level-sound level-empty
 level-empty | level says empty, pressure switch says empty, float stuck down, pressure hose off | the level sensing reports nothing at a full tub | level-sound
 level-sound | level sensing good, pressure switch good, float moves | the level sensing reports the water as it stands |
-no-ice-made | no ice, no ice made, makes no ice, does not make ice, no cubes | the ice maker makes no ice | makes-ice
+no-ice-made | no ice, no ice made, makes no ice, does not make ice, no cubes, not making ice | the ice maker makes no ice | makes-ice
 makes-ice | makes ice, ice made, ice drops, drops ice, cubes drop | the ice maker makes ice and drops it |
-noisy | noisy, bangs, squeals, grinds, rattles | it makes a noise that it should not | quiet-now
+noisy | noisy, bangs, squeals, grinds, rattles, hums loudly, hums loud, comp hums loudly, compressor hums loud, compressor humming loudly, motor hums loudly, loud hum | it makes a noise that it should not | quiet-now
 quiet-now | runs quietly, noise gone, quiet now, no noise now, no more noise, runs quiet | it runs without the noise |
 
 # Burners and heat.
 igniter-glows | igniter glows, igniter glowing, igniter on, igniter sparks, sparks at igniter, sparks at the igniter, sparks at electrode, electrode sparks | the igniter glows or sparks when heat is called for | igniter-dark igniter-open
-igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, igniter not glowing, igniter dead | the igniter stays dark when heat is called for | flame-lights
+igniter-dark | igniter dark, no glow, igniter no glow, igniter does not glow, igniter not glowing, igniter dead, no spark, igniter no spark, electrode not sparking, igniter not sparking, igniter not working | the igniter stays dark when heat is called for | flame-lights
 igniter-weak | igniter weak, weak igniter, igniter dim, igniter glows weakly, igniter glows but weak, igniter amps low | the igniter glows weakly or draws less than its valve or marking asks for | igniter-strong igniter-dark
 igniter-strong | igniter strong, igniter amps good | the igniter draws what its valve or marking asks for |
 flame-lights | flame lights, burner lights, flame on | a flame follows the glow | flame-none does-not-heat gas-off
-flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost, flame lights then drops out, lights then drops out, lights and drops out, burner lights then drops out, flame lights then out, flame lights and goes out, flame lights but goes out, flame lights but drops out, burner lights but goes out | a flame lights and goes out again within seconds | flame-none
-flame-none | no flame, flame does not light, burner does not light | no flame follows |
-too-hot | too hot, overheats, runs too hot | it gets hotter than it is set to | heat-right does-not-heat heats-slowly
+flame-drops-out | flame drops out, flame goes out, lights then goes out, lights and goes out, lights then shuts off, lights and shuts off, flame lights then goes out, burner lights then goes out, flame lost, flame lights then drops out, lights then drops out, lights and drops out, burner lights then drops out, flame lights then out, flame lights and goes out, flame lights but goes out, flame lights but drops out, burner lights but goes out, flame lights and drops out, flame lights and dies, flame lights then dies, lights then dies, lights and dies, flame dies, burner lights and drops out, burner lights and goes out, burner lights then dies, flame lights then goes off, flame comes on then goes out, flame comes on and goes out, burner comes on then goes out, flame won't stay lit, burner won't stay lit, flame won't stay on | a flame lights and goes out again within seconds | flame-none
+flame-none | no flame, flame does not light, burner does not light, no ignition, doesn't ignite, doesn't light, spark but no flame, flame does not come on, gas doesn't ignite | no flame follows |
+too-hot | too hot, overheats, runs too hot, oven too hot, oven overheating, overheating, over heating, oven overheats, oven runs hot, gets too hot, burns food, burning food | it gets hotter than it is set to | heat-right does-not-heat heats-slowly
 heat-right | heat right, holds its temperature, temperature right | it holds the temperature that is set |
 heats-when-off | heats when off, still calls when hot, heat stays on, element stays on | the heat stays on above the set point or with the control off | heat-stops
-heat-stops | heat stops when hot, heat stops at set point, element goes off | the heat goes off at the set point |
-pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt, contactor pitted, contacts pitted, contactor contacts burnt, contactor burned | a pole of the contactor is open or burnt | pole-sound
+heat-stops | heat stops when hot, heat stops at set point, element goes off, heat goes off at set point, heat goes off at setpoint, heater goes off at set point, element cycles off, heat cycles off | the heat goes off at the set point |
+single-phasing | single phasing, single phased, single phase only, on two legs, runs on two legs, lost a phase, phase lost, phase missing, missing phase, missing a phase, lost phase, dropped a phase, one phase out, one phase missing, one phase down | it is on two of its three legs | legs-sound
+pole-open | pole open, contactor burnt, contactor pole open, contactor pole burnt, contactor pitted, contacts pitted, contactor contacts burnt, contactor contacts pitted, contactor points burnt, contactor points pitted | a pole of the contactor is open or burnt | pole-sound
 pole-sound | contactor good, poles good | the contactor pulls in and each pole passes its volts |
 fuse-open | fuse open, fuse blown, blown fuse | the appliance's fuse is open | fuse-sound
-switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken | the switch or door interlock does not conduct when it should | switch-closed
-heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element, bake element burnt through, element burned out, heater burnt out, bake element broken, heater element broken | the heater is open | heater-sound heater-suspect
+switch-open | switch open, lid switch broken, lid switch open, lid lock broken, door switch broken, door latch broken, switch broken, lid switch bad, selector switch broken, door switch faulty, door switch open, door switch dead, lid switch faulty, lid lock faulty, door lock faulty, door lock broken, door interlock broken, door interlock faulty, door won't lock, door not locking, lid won't lock, door lock not engaging, door latch worn, interlock open, selector switch burnt, start switch broken, start switch faulty | the switch or door interlock does not conduct when it should | switch-closed
+heater-open | heater open, element open, element broken, heater broken, element burnt through, broken element, bake element burnt through, element burned out, heater burnt out, bake element broken, heater element broken, heating element open, heating element OL, heating element broken, heating element burnt out, heating element dead, element OL, element OC, element blown, heater OL, heater OC, bake element open, bake element burnt out, bake element blown, bake element OL, broil element open, broil element burnt out, broil element broken, grill element open, grill element burnt out, fan element open, fan element burnt out, fan element blown, oven element burnt out, oven element open, heating coil broken, defrost heater open, defrost heater OL, defrost heater OC, defrost heater burnt out, defrost heater broken, defrost element open, defrost element OC, defrost heater blown | the heater is open | heater-sound heater-suspect
 
 # Read with a meter or gauge, and judged by the technician.
+leg-missing | one leg missing, one leg dead, missing a leg, missing leg, leg missing, lost a leg, lost one leg, lost leg, one leg lost, one leg down, one leg out, only one leg, only 120v, only 120 at block, only 120 at terminal block, 120v only, only 120 volts | one of two supply legs is missing | supply-absent
+igniter-open | igniter broken, igniter cracked, igniter open, igniter OL, igniter OC, igniter burnt out, broken igniter, cracked igniter, igniter element broken | the igniter is broken | igniter-conducts
+limit-open | thermal fuse open, thermal fuse blown, thermal fuse OL, thermal fuse OC, blown thermal fuse, thermal cut out open, thermal cutout open, high limit open, hi limit open, limit switch open, defrost thermostat open, tco open, thermal limit open, hi limit tripped, high limit tripped, thermal cutout tripped, thermal cut out tripped, bimetal open, defrost bimetal open | the thermal limit, fuse or defrost thermostat is open when it should conduct |
+coil-open | gas valve coil open, gas valve coils open, valve coil open, inlet valve coil open, gas coil open, gas coils open, valve coil OL, inlet valve OL | the coil of a valve is open | coil-conducts
 cord-shorted | cord shorted, cord pins touch | two conductors of the cord touch |
-suction-low | suction low, suction in vacuum | suction pressure below what the gas should show | suction-normal suction-high
-suction-normal | suction normal | suction pressure as the gas should show | suction-high
-suction-high | suction high | suction pressure above what the gas should show |
+suction-low | suction low, suction in vacuum, suction pressure low, low suction, suction press low, low side low, low side pressure low, pulls into vacuum, low side in vacuum, running in vacuum, low back pressure, back pressure low | suction pressure below what the gas should show | suction-normal suction-high
+suction-normal | suction normal, suction pressure normal, suction good, suction pressure good | suction pressure as the gas should show | suction-high
+suction-high | suction high, suction pressure high, high suction, low side high, low side pressure high | suction pressure above what the gas should show |
 `
 
 // joints gives what is typed for a joint of the wiring that is bad: each thing

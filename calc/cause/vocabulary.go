@@ -109,8 +109,47 @@ func Limited(text string) (help, by string) {
 // begins gives the finding at the start of a text, the words that name it, and
 // the word behind them that denies or limits it.
 func begins(text string) (code, phrase, by string) {
-	v := vocabulary()
+	words := wording(text)
+	if code, phrase, by = vocabulary().begins(words); code == "" {
+		code, phrase, by = vocabulary().begins(bare(words))
+	}
+	return code, phrase, by
+}
+
+// wording is a text cut into the words by which findings are known: the short ones
+// of what has two.
+func wording(text string) []string {
 	words := Fold(text)
+	out := words[:0]
+	for _, w := range words {
+		if short := shorter[w]; short != "" {
+			w = short
+		}
+		if n := len(out) - 1; w == "not" && n >= 0 && out[n] == "does" {
+			out[n] = "doesn't"
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "clogged": "blocked", "won't": "doesn't", "isn't": "not"}
+
+// bare is a text without the words that name nothing: the pump is still jammed.
+func bare(words []string) []string {
+	var out []string
+	for i, w := range words {
+		if !fills()[w] && (w != "it" || len(out) > 0) && (w != "still" || i == len(words)-1) {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+var fills = codeSet("the", "a", "an", "is", "are", "it's", "its", "again", "now", "very", "really", "quite", "totally", "completely")
+
+func (v *lexicon) begins(words []string) (code, phrase, by string) {
 	for n := min(len(words), v.longest); n > 0; n-- {
 		phrase := strings.Join(words[:n], " ")
 		c, known := v.phrases[phrase]
@@ -121,9 +160,9 @@ func begins(text string) (code, phrase, by string) {
 		if c == "starts-and-runs" && len(rest) > 0 && hedges()[rest[0]] {
 			return c, phrase, rest[0] // it starts, but not by itself
 		}
-		vouches := v.vouches(c)
+		vouches, narrow := v.vouches(c), narrowed(c)
 		for _, w := range rest {
-			if denies[w] || vouches && limits()[w] {
+			if denies[w] || vouches && limits()[w] || slices.Contains(narrow, w) {
 				return c, phrase, w
 			}
 		}
@@ -158,7 +197,7 @@ func (v *lexicon) buildVouching() set {
 		switch {
 		case strings.HasPrefix(f.Code, "no-"):
 			against.add(i)
-		case strings.HasSuffix(f.Code, "-partial"):
+		case strings.HasSuffix(f.Code, "-partial"), f.Code == "flame-drops-out":
 			fault.add(i) // it is limited by itself
 		}
 	}
@@ -174,10 +213,12 @@ func FindFindings(text string) []string {
 		part = strings.TrimSpace(part)
 		each := []string{part}
 		if rest, both := strings.CutPrefix(strings.TrimPrefix(strings.ToLower(part), "both "), "fans "); both {
-			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); does == "run" || does == "running" {
+			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); slices.Contains([]string{"run", "running", "going", "on", "working", "turning", "spinning"}, does) {
 				rest = "runs " + more
 			}
 			each = []string{"cond-fan " + rest, "evap-fan " + rest}
+		} else if a, b := halves(part); b != "" {
+			each = []string{a, b}
 		}
 		for _, e := range each {
 			if code, _, ok := FindFinding(e); ok && !slices.Contains(out, code) {
@@ -191,10 +232,33 @@ func FindFindings(text string) []string {
 	})
 }
 
+// mostHalves is at how many words a text is tried: nobody tells more in a breath
+// (common practice).
+const mostHalves = 4
+
+// halves parts a text at the word behind which another finding stands, as in: igniter
+// glows but no flame. Both sides have to be findings, and its beginning none that
+// goes on over that word.
+func halves(text string) (a, b string) {
+	for _, m := range joint().FindAllStringSubmatchIndex(text, mostHalves) {
+		before, after := text[:m[0]], text[max(m[2], m[4]):]
+		_, left, ok := FindFinding(before)
+		if _, _, also := FindFinding(after); !ok || !also {
+			continue
+		}
+		if _, whole, ok := FindFinding(text); !ok || len(whole) <= len(left) {
+			return before, after
+		}
+	}
+	return "", ""
+}
+
+var joint = lazily(`(?i) (?:(?:but|and|then) (\w)|(no|not|does not|doesn'?t|won'?t) )`)
+
 // Heard gives the findings that a customer's words name, each once, sorted.
 // They are hearsay: see Weigh.
 func Heard(text string) []string {
-	words := Fold(text)
+	words := wording(text)
 	var out []string
 	for i := 0; i < len(words); i++ {
 		for n := min(len(words)-i, vocabulary().longest); n > 0; n-- {
@@ -225,6 +289,34 @@ var denies = map[string]bool{
 var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally", "intermittent", "intermittently", "erratic", "erratically", "barely", "hardly", "almost", "partly", "half",
 	"slow", "slowly", "weak", "weakly", "stiff", "stiffly", "backward", "backwards", "reverse", "briefly", "until", "unless", "wobbles",
 	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "push", "pushed", "lift", "lifted", "yet", "tries", "sec", "secs", "second", "seconds", "fan")
+
+// narrows are the words behind which a finding says something else: a flame that
+// goes out after minutes is not one that is not sensed, a hum of what runs is none
+// of what is stuck, and many a compressor knocks when it stops.
+const narrows = `
+flame-drops-out minute minutes min mins hour hours while
+breaker-holds off disconnected unplugged removed isolated
+hums runs running
+noisy shut shutdown shutoff
+heats-up element elements coil circuit relay light
+cools-down coil coils
+starts-and-runs amps current cap capacitor hot warm light lights water
+level switch sensor control tube hose low high
+cycles-off limit overload olp thermal breaker
+dries cycles hours forever
+fills drains constantly continuously
+drains constantly continuously
+tap-open floor ground counter
+no-ice-made coil evap wall
+leak-found sight glass
+`
+
+// narrowed are the words that make another of a finding.
+func narrowed(code string) []string {
+	_, words, _ := strings.Cut(narrows, "\n"+code+" ")
+	words, _, _ = strings.Cut(words, "\n")
+	return strings.Fields(words)
+}
 
 // hedges are the words behind which stands what a machine needs to start.
 var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")
@@ -284,4 +376,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "choked": "blocked"}

@@ -66,6 +66,8 @@ type Func struct {
 	Params []Param
 	Result Kind
 	Help   string // one line
+	// Example is a call of it that works, "" of one whose values a call must have.
+	Example string
 	// Call gets as many values as were typed, each of its parameter's kind.
 	// An error should be a *source.Error; its columns are set by the caller.
 	Call func(args []Value) (Value, error)

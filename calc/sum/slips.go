@@ -2,6 +2,7 @@ package sum
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
@@ -11,7 +12,24 @@ import (
 // slipRows write what people type as a sum has it: a word of the refusal that a row
 // is for, a pattern, and what stands in its place. What comes of it is shown when it
 // can be worked out. A reading that is missing, which guards meet often, tries none.
-const slipRows = `comma|(\d),(\d{3})\b|$1$2
+const slipRows = `is |(?i)([\d.]+) ?(?:in(?:ch(?:es)?)?\.?|") ?w\.?[cg]\b\.?|${1}inWC
+quote|(\d+)' ?(\d+)"|${1}ft + ${2}in
+quote|(\d)"( ?[-+*/)]|$)|${1}in$2
+after in|(\d) ?ft (\d+) in$|${1}ft + ${2}in
+missing|(\d) ?ft (\d+) in$|${1}ft + ${2}in
+after in|^([\d./]+) in$|($1) * 1in
+after in|^(.*[-+*/].*) in$|($1) * 1in
+missing|(?i)([\d.]+) ?% off (?:of )?(.+)$|$2 * (1 - $1%)
+unit|(?i)^(.+?) (?:less|minus) ([\d.]+) ?%$|$1 * (1 - $2%)
+unit|(?i)^(.+?) plus ([\d.]+) ?%$|$1 * (1 + $2%)
+unit| squared|^2
+unit| cubed|^3
+function named|\b(?:avg|average)\(|mean(
+compare|^ *= *|
+compare| *=+ *$|
+";"|(\d),(\d+); ?|$1.$2, 
+";"|; ?|, 
+comma|(\d),(\d{3})\b|$1$2
 comma|(\d),(\d)|$1.$2
 comma|(\d),(\d)|$1, $2
 missing|\b(\d{1,3}) (\d{3})(?: (\d{3}))?\b|$1$2$3
@@ -59,8 +77,11 @@ func (ev *evaluator) instead(text string, err error) error {
 	if !ok || len(text) > maxBytes {
 		return err
 	}
-	ev.work += 90 * len(text)
+	ev.work += 150 * len(text)
 	found, hint := "", ""
+	if name, _, misfit := strings.Cut(e.Msg, " wants "); misfit {
+		return ev.reordered(text, name, e)
+	}
 	for _, s := range slips() {
 		t := text
 		if strings.Contains(e.Msg, s.of) {
@@ -69,14 +90,8 @@ func (ev *evaluator) instead(text string, err error) error {
 		if t == text || t == found {
 			continue
 		}
-		trial := evaluator{env: ev.env}
-		c, err := trial.compile(t, nil)
-		if err == nil {
-			_, err = c.run()
-		}
-		ev.work += trial.work + 40*len(t)
 		switch {
-		case err != nil:
+		case !ev.works(t):
 		case found != "":
 			return e.WithHint("%s, or %s", hint, t)
 		default:
@@ -85,4 +100,50 @@ func (ev *evaluator) instead(text string, err error) error {
 		}
 	}
 	return e
+}
+
+// works reports whether a text can be worked out.
+func (ev *evaluator) works(text string) bool {
+	trial := evaluator{env: ev.env}
+	c, err := trial.compile(text, nil)
+	if err == nil {
+		_, err = c.run()
+	}
+	ev.work += trial.work + 40*len(text)
+	return err == nil
+}
+
+// reordered adds to the fault of a call that has another unit than is wanted the
+// one order of its values that works, or else what it takes, with its example.
+func (ev *evaluator) reordered(text, name string, e *source.Error) error {
+	inner, whole := strings.CutPrefix(strings.TrimSuffix(text, ")"), name+"(")
+	if values := strings.Split(inner, ","); whole && len(values) <= 4 && !strings.ContainsAny(inner, "()") {
+		var found []string
+		orders(values, 0, func(values []string) {
+			if t := name + "(" + strings.Join(values, ", ") + ")"; len(found) < 2 && !slices.Contains(found, t) && ev.works(t) {
+				found = append(found, t)
+			}
+		})
+		if len(found) == 1 {
+			return e.WithHint("write %s", found[0])
+		}
+	}
+	if ev.env != nil && e.Hint == "" {
+		if f, ok := ev.env.Func(name); ok && f.Example != "" {
+			return e.WithHint("%s, as in %s", f.Usage(), f.Example)
+		}
+	}
+	return e
+}
+
+// orders gives each order of values from the one at a place on.
+func orders(values []string, at int, each func([]string)) {
+	if at == len(values) {
+		each(values)
+	}
+	for i := at; i < len(values); i++ {
+		values[at], values[i] = strings.TrimSpace(values[i]), strings.TrimSpace(values[at])
+		orders(values, at+1, each)
+		values[at], values[i] = values[i], values[at]
+	}
 }

@@ -33,7 +33,7 @@ func Func(f *formula.Formula, use Use) sum.Func {
 	if use.Hertz > 0 {
 		f = fedWith(f, use.Hertz)
 	}
-	out := sum.Func{Name: f.Name, Help: f.Help, Params: make([]sum.Param, len(f.Params))}
+	out := sum.Func{Name: f.Name, Help: f.Help, Example: f.Example.Call, Params: make([]sum.Param, len(f.Params))}
 	for i, p := range f.Params {
 		out.Params[i] = sum.Param{Name: p.Name, Unit: p.Unit, Text: p.Words != nil, Optional: p.Optional,
 			Many: f.Repeat > 0 && i == len(f.Params)-1}

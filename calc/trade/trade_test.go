@@ -164,6 +164,30 @@ func TestUse(t *testing.T) {
 	}
 }
 
+// A call that has another unit than is wanted is told the one order of its values
+// that works, or what it takes, with an example; what is shown works.
+func TestOrderIsShown(t *testing.T) {
+	for call, want := range map[string]string{
+		"wire_drop(15A,50ft,14)":       "write wire_drop(14, 50ft, 15A)",
+		"cap_load(330V, 4.2A)":         "write cap_load(4.2A, 330V)",
+		"energy_cost(1.2kWh,0.17)":     "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
+		"1 + energy_cost(1.2kWh,0.17)": "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
+	} {
+		_, err := sum.Quantity(call, &scope{})
+		var at *source.Error
+		if !errors.As(err, &at) || at.Hint != want {
+			t.Errorf("%s: %v, want the hint %s", call, err, want)
+		}
+		shown := strings.TrimPrefix(want, "write ")
+		if _, example, ok := strings.Cut(want, "as in "); ok {
+			shown = example
+		}
+		if _, err := sum.Quantity(shown, &scope{}); err != nil {
+			t.Errorf("%s is shown and refused: %v", shown, err)
+		}
+	}
+}
+
 // TestTheArgumentIsMarked holds that a fault of an argument points at it.
 func TestTheArgumentIsMarked(t *testing.T) {
 	for call, want := range map[string]string{

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/judge"
 	"ohmcall/notebook/said"
 )
 
@@ -113,18 +114,24 @@ var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum 
 }}
 
 // fanWords are the words of a finding with the one fan of an appliance under the
-// name that the findings know.
+// name that the findings know, and with what does not leak where only water can.
 func (c *Call) fanWords(text string) string {
-	name := "cond-fan"
-	if c.appliance().Air {
+	a, name := c.appliance(), "cond-fan"
+	if among([]string{"leaks-ices", "leaks-water", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas {
+		text = bareLeaks().ReplaceAllString(text, "${1}water line dry$2")
+	}
+	if a.Air {
 		name = "blower"
-	} else if !c.appliance().OneFan {
+	} else if !a.OneFan {
 		return text
 	}
 	return bareFan().ReplaceAllString(text, "${1}"+name+" ")
 }
 
-var bareFan = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
+var (
+	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
+	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
+)
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.
@@ -132,6 +139,29 @@ func (c *Call) lastTemp(place string, since int) *reading {
 	return c.lastAfter(since, func(r *reading) bool {
 		return r.quality.word == "temp" && !r.over && strings.HasPrefix(strings.ToLower(r.a), place)
 	})
+}
+
+// coldForIce is what an ice maker has to be at, in °C, to let go of its ice: 15 °F
+// (common practice).
+const coldForIce = -9.4
+
+// iceCold adds what the last temperature of the freezer says of an ice maker in it.
+func (c *Call) iceCold(before int, add func(string, int)) {
+	temps := c.bySubjectKind["temp"]
+	for i := len(temps) - 1; i >= max(0, len(temps)-mostSearched) && c.complaint() == "no-ice"; i-- {
+		c.spend(4)
+		r := temps[i]
+		if r.entry >= before || r.over || !c.alive(r.entry) || c.spaceOf(r.a) != judge.Freezer {
+			continue
+		}
+		switch v := c.value(r); {
+		case v.Hi <= coldForIce:
+			add("ice-cold-enough", r.entry)
+		case v.Lo > coldForIce:
+			add("ice-too-warm", r.entry)
+		}
+		return
+	}
 }
 
 // dries gives what proves an appliance that takes water out of air or clothes.

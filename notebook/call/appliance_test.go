@@ -231,3 +231,57 @@ func TestOneLegIsNoSupply(t *testing.T) {
 		t.Error("a gas stove has one leg")
 	}
 }
+
+// What does not leak is water where only water can, and says nothing where it could
+// be a gas; a relay is none of a compressor's where there is none; a leg lost of three
+// leaves two: the words themselves.
+func TestFindingByAppliance(t *testing.T) {
+	for _, x := range []struct{ unit, fault, saw, want string }{
+		{"refrigerator", "leaks water", "saw no leaks", "water-line-dry"},
+		{"refrigerator", "does not cool", "saw no leaks", ""},
+		{"washer", "leaks", "saw no more leaks, drain clear", "water-line-dry drain-clear"},
+		{"gas dryer", "does not heat", "saw no leaks", ""},
+		{"electric oven", "too hot", "saw relay stuck", ""},
+		{"refrigerator", "clicks", "saw relay stuck", "device-burnt"},
+		{"electric dryer", "does not heat", "saw lost a leg", "leg-missing"},
+		{"three-phase chiller", "does not cool", "saw lost a leg", "single-phasing"},
+	} {
+		c := applyAll(t, "unit "+x.unit, "fault "+x.fault, x.saw)
+		var codes []string
+		for _, f := range c.findings {
+			codes = append(codes, f.code)
+		}
+		if got := strings.Join(codes, " "); got != x.want {
+			t.Errorf("%s that %s, %s: %q, want %q", x.unit, x.fault, x.saw, got, x.want)
+		}
+	}
+}
+
+// The temperature that an ice maker needs, 15 °F (common practice), is not asked for
+// again once the freezer's was read, and shows the cause when it is above.
+func TestColdForIce(t *testing.T) {
+	for temp, want := range map[string]string{"temp freezer -4F": "", "temp freezer 20F": "freezer-too-warm", "temp freezer 15F": "asked", "temp fridge 40F": "asked"} {
+		c := applyAll(t, "unit ice maker", "fault no ice", "saw arm down", temp)
+		r := c.weigh(math.MaxInt)
+		got := strings.Join(r.Codes(cause.Supported), " ")
+		if strings.Contains(c.nextStep(&r), "temperature of the freezer") {
+			got = "asked"
+		}
+		if got != want {
+			t.Errorf("%s: %q, want %q", temp, got, want)
+		}
+	}
+}
+
+// What was mended before its cause was shown is told by the words of the work.
+func TestByItsWork(t *testing.T) {
+	for work, want := range map[string]string{
+		"did swapped two legs": "not shown before the repair; by its words the work is for: two legs swapped: it turns the wrong way",
+		"did mended it":        "not found; ",
+	} {
+		r := applyAll(t, "unit three-phase air conditioner", "plate volts 208, phase 3", "fault does not cool", "volt T1 T2 208, T2 T3 208, T1 T3 208", work).Record()
+		if got := r.Outcome[1].Text; !strings.HasPrefix(got, want) {
+			t.Errorf("%s: %q", work, got)
+		}
+	}
+}

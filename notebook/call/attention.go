@@ -36,6 +36,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, k := range now.Contradictions {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
 	}
+	if s := c.faultless(); s != "" {
+		add("Contradiction", s)
+	}
 	for _, e := range c.expects {
 		if s := c.shaken(e.from); s != "" && c.alive(e.entry) {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)

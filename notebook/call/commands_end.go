@@ -44,6 +44,9 @@ func endCommands() []Command {
 				for _, s := range unsafe {
 					r.add(Bad, "Unsafe: "+s+".")
 				}
+				if s := c.faultless(); s != "" {
+					r.add(Ask, "Contradiction: "+s+".")
+				}
 				if c.result() == record.NoRepair {
 					r.add(Ask, "No repair is written down; a word behind close says why: "+endingHints()+".")
 				}

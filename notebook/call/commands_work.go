@@ -238,6 +238,7 @@ func (c *Call) sighted(text string) []string {
 	for i := range codes {
 		codes[i] = c.inAppliance(codes[i])
 	}
+	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
 	for _, a := range said.Alarms(text) {
 		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
 			codes = append(codes, f)
@@ -248,12 +249,17 @@ func (c *Call) sighted(text string) []string {
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
 // refrigerant; what runs with its door open sends out waves where it is an oven of
-// them; and a filter where water does not go out is that of the water.
+// them; a filter where water does not go out is that of the water; a leg lost of three
+// leaves two; and a relay where no compressor is started is none of its, "".
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
 	switch {
 	case code == "runs-open" && a.HighVolts:
 		return "radiates"
+	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
+		return ""
+	case code == "leg-missing" && c.onThreePhases():
+		return "single-phasing"
 	case code == "leak-found" && a.Unsealed && a.Gas:
 		return "gas-leak"
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":

@@ -104,6 +104,7 @@ func (c *Call) worked(w work) {
 func (c *Call) heed(w work) {
 	c.spend(400 * min(len(w.text), said.MostBytes))
 	if w.kind == "part" || w.kind == "did" {
+		c.spend(400 * min(len(w.text), said.MostBytes))
 		if done := said.Stated(w.text); len(done) > 0 {
 			c.spend(20_000)
 			what := w

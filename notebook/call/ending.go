@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -11,8 +12,10 @@ import (
 // endingHints says what can stand behind close.
 func endingHints() string {
 	var out []string
-	for _, e := range said.Endings {
-		out = append(out, e.Hint)
+	for i := range said.Endings {
+		if h := said.Endings[i].Hint; h != "" {
+			out = append(out, h)
+		}
 	}
 	return strings.Join(out, ", ")
 }
@@ -20,30 +23,37 @@ func endingHints() string {
 // heardEnding is an ending with the entry that says it.
 type heardEnding struct {
 	*said.Ending
-	entry int
-	text  string
+	entry   int
+	text    string
+	closing bool
 }
 
 // hearEnding notes what a text says of how the call ends and of how the unit
 // was left.
 func (c *Call) hearEnding(text string, closing bool) {
 	c.spend(60 * min(len(text), said.MostBytes))
+	if closing {
+		c.spend(400 * min(len(text), said.MostBytes))
+	}
+	var heard []*said.Ending
 	for _, clause := range said.Clauses(text) {
-		for _, e := range said.Stops(clause, closing) {
-			c.endings = append(c.endings, heardEnding{e, c.entry, text})
-		}
+		heard = append(heard, said.Stops(clause, closing)...)
 		if left := said.Left(clause); left != "" {
 			c.set("left", left)
 		}
 	}
+	for _, e := range said.Strongest(heard) {
+		c.endings = append(c.endings, heardEnding{e, c.entry, text, closing})
+	}
 }
 
 // ending is why the call stops short of its repair, nil when nothing says so
-// or work came after it. Of several the last counts.
+// or work came after it. Of several the last counts. Who waits for the client
+// before closing, and reads or sees something then, does not wait any more.
 func (c *Call) ending() *heardEnding {
 	last := c.lastMended()
 	for i := len(c.endings) - 1; i >= max(0, len(c.endings)-mostRenewals); i-- {
-		if e := &c.endings[i]; e.entry >= last && c.alive(e.entry) {
+		if e := &c.endings[i]; e.entry >= last && c.alive(e.entry) && (e.closing || !e.Passes() || !c.establishedBetween(e.entry, math.MaxInt)) {
 			return e
 		}
 	}
@@ -72,6 +82,21 @@ func (c *Call) awaited() string {
 	for i := max(0, len(c.endings)-mostRenewals); i < len(c.endings); i++ {
 		if e := &c.endings[i]; e.Result == record.Waits && e.entry >= last && c.alive(e.entry) {
 			return e.text + atEntry(e.entry)
+		}
+	}
+	return ""
+}
+
+// faultless tells of a cause that was found in a call that ends as without a fault,
+// "" when none was.
+func (c *Call) faultless() string {
+	if e := c.stopped(); e == nil || e.Result != record.NoFault {
+		return ""
+	}
+	now := c.weigh(math.MaxInt)
+	for _, g := range groupsOf(&now) {
+		if !g[0].Last {
+			return "it ends as without a fault, and a cause is found: " + g.told()
 		}
 	}
 	return ""
@@ -112,10 +137,11 @@ func leftCommand() Command {
 				return nil, a.get("STATE").errorf("%q says that it is unsafe, and not how it is left", clip(t, 40)).
 					WithHint("saw %s; then how it is left: left tagged out", t)
 			}
-			if state == "" || said.Has(" "+said.Clauses(t)[0], []string{" not "}) && len(said.Alarms(t)) == 0 {
+			if state == "" || said.NotLeft(said.Clauses(t)[0]) && len(said.Alarms(t)) == 0 {
 				return nil, a.get("STATE").errorf("%q is no state in which a unit is left", clip(t, 40)).
 					WithHint("one of: %s; and in your own words what else there is to say of it", strings.Join(leftWords(c), ", "))
 			}
+			c.hearEnding(t, true)
 			c.set("left", t)
 			r := say("Left: " + t + ".")
 			c.told(r, t)

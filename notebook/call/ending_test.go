@@ -70,6 +70,72 @@ func TestEndingsAreHeard(t *testing.T) {
 		{"note the flame passed on to the igniter", ""},
 		{"close no fault found", record.NoFault},
 		{"note no fault found at the board", ""},
+		// As they are typed in a hurry, in several countries.
+		{"close NFF", record.NoFault},
+		{"close could not reproduce", record.NoFault},
+		{"close couldn't duplicate complaint", record.NoFault},
+		{"close working on arrival", record.NoFault},
+		{"close not working on arrival", ""},
+		{"close user error, door was open", record.NoFault},
+		{"close restored to normal operation", ""},
+		{"close fixed, tested ok", ""},
+		{"close BER, comp grounded", record.NotWorth},
+		{"close condemned", record.NotWorth},
+		{"close scrap", record.NotWorth},
+		{"close customer scrapping unit", record.Declined},
+		{"close refused repair", record.Declined},
+		{"note cust refused estimate", record.Declined},
+		{"close est declined", record.Declined},
+		{"close decl", record.Declined},
+		{"close customer refused entry", record.CalledOff},
+		{"close customer cancelled", record.CalledOff},
+		{"close cancelled by customer", record.CalledOff},
+		{"close rescheduled", record.CalledOff},
+		{"close cust not in", record.CalledOff},
+		{"close unable to gain access", record.CalledOff},
+		{"close quote given", record.Undecided},
+		{"close gave estimate 320", record.Undecided},
+		{"close quote given, needs new board", record.Undecided},
+		{"close quote given, declined", record.Declined},
+		{"close declined, quoted 450", record.Declined},
+		{"close awaiting warranty authorization", record.Undecided},
+		{"close cust will call back", record.Undecided},
+		{"close office will call back", ""},
+		{"close need to order board", record.Waits},
+		{"close needs new pump", record.Waits},
+		{"close parts required", record.Waits},
+		{"close no parts needed", ""},
+		{"close does not need a new board", ""},
+		{"close awaiting pump", record.Waits},
+		{"note needs a new gasket some day", ""},
+		{"left off, waiting for the board", record.Waits},
+		{"left unplugged, cust to decide", record.Undecided},
+		{"close called electrician", record.PassedOn},
+		{"close sparky needed", record.PassedOn},
+		{"note customer called electrician last week", ""},
+		{"close refer to manufacturer", record.PassedOn},
+		{"close escalated to senior tech", record.Unfinished},
+		{"close out of time, to return", record.Unfinished},
+		{"close part ordered, return visit", record.Waits},
+		{"close no return trip needed", ""},
+		{"close board NLA", record.NotWorth},
+		{"close parts no longer available", record.NotWorth},
+		{"close told customer to replace", record.NotWorth},
+		{"close too old to repair", record.NotWorth},
+		{"close cust supplying part", record.Waits},
+		{"close landlord approval needed", record.Undecided},
+		{"close gas tech needed", record.PassedOn},
+		{"close hvac contractor needed", record.PassedOn},
+		{"close duplicate booking", record.CalledOff},
+		{"note called off the dog", ""},
+		{"note no access to back of unit", ""},
+		{"note customer refused to sign", ""},
+		{"note customer refused old part", ""},
+		{"note passed on the message to office", ""},
+		{"note referred to wiring diagram", ""},
+		{"note customer bought new water filter", ""},
+		{"note order number 4512", ""},
+		{"note cancel button stuck", ""},
 	} {
 		c := applyAll(t, "fault does not cool", x.line)
 		got := ""
@@ -86,12 +152,56 @@ func TestEndingsAreHeard(t *testing.T) {
 	}
 }
 
+// Who waits for the client, or stood before a shut door, does so no more once
+// something was read, seen or done; what is said while closing stays.
+func TestEndingsThatPass(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		want  string
+	}{
+		{[]string{"note waiting for customer to clear the garage", "close"}, record.Undecided},
+		{[]string{"note waiting for customer to clear the garage", "temp freezer 4C", "close"}, record.NoRepair},
+		{[]string{"note waiting for customer to clear the garage", "saw cond-fan runs", "close"}, record.NoRepair},
+		{[]string{"note waiting for the client to decide", "temp freezer 4C", "close"}, record.Undecided},
+		{[]string{"note nobody home", "saw cond-fan runs", "close"}, record.NoRepair},
+		{[]string{"saw cond-fan runs", "note nobody home", "close"}, record.CalledOff},
+		{[]string{"saw cond-fan runs", "close waiting for customer to clear the garage"}, record.Undecided},
+		{[]string{"note waiting for customer", "temp freezer 4C", "left off, waiting for the relay", "close"}, record.Waits},
+		{[]string{"note waiting for customer", "close NFF"}, record.NoFault},
+		{[]string{"close incomplete"}, record.Unfinished},
+	} {
+		if got := applyAll(t, append([]string{"fault does not cool"}, x.lines...)...).result(); got != x.want {
+			t.Errorf("%q: %s, want %s", x.lines, got, x.want)
+		}
+	}
+}
+
+// A call that ends as without a fault does not pass over a cause that it found.
+func TestFaultless(t *testing.T) {
+	for _, x := range []struct {
+		lines []string
+		want  bool
+	}{
+		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc OL cold", "close nff"}, true},
+		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc 5 cold", "close nff"}, false},
+		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc OL cold", "close declined"}, false},
+	} {
+		r := applyAll(t, x.lines...).Record()
+		if got := strings.Contains(strings.Join(r.Alerts, "\n"), "it ends as without a fault"); got != x.want {
+			t.Errorf("%q: %q", x.lines, r.Alerts)
+		}
+	}
+}
+
 // Each ending has its row in the one table of results, and a close that says it
 // by its hint is heard.
 func TestEndingsAreResults(t *testing.T) {
 	for _, e := range said.Endings {
 		if record.ResultRank(e.Result) >= len(record.Results) || !slices.ContainsFunc(record.Results, func(r record.Result) bool { return r.Word == e.Result }) {
 			t.Errorf("%s is no result", e.Result)
+		}
+		if e.Hint == "" {
+			continue // more words for a result that another row has
 		}
 		if c := applyAll(t, "fault does not cool", strings.TrimSuffix(e.Hint, " …")); c.result() != e.Result {
 			t.Errorf("%s: %s", e.Hint, c.result())
@@ -114,6 +224,13 @@ func TestLeft(t *testing.T) {
 		{[]string{"left off, client was told not to have it running"}, "off"},
 		{[]string{"left tagged out, key with the client"}, "tagged out"},
 		{[]string{"left unplugged and tagged"}, "tagged out"},
+		{[]string{"left tagged do not use"}, "tagged out"},
+		{[]string{"left off and customer told not to use"}, "off"},
+		{[]string{"left on"}, "running"},
+		{[]string{"left plugged in"}, "running"},
+		{[]string{"left in garage on trolley, unplugged"}, "unplugged"},
+		{[]string{"left out of service"}, "tagged out"},
+		{[]string{"left gas isolated"}, "off"},
 		{[]string{"left off at the wall switch"}, "off"},
 		{[]string{"close unit left unplugged"}, "unplugged"},
 		{[]string{"close passed on to the gas supplier, left off"}, "off"},

@@ -85,6 +85,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			add(code, k.Points[len(k.Points)-1].Entry)
 		}
 	}
+	c.iceCold(before, add)
 	if n := c.kindSaid(before); n > 0 && c.appliance().Wired {
 		add("wired-in", n)
 	}

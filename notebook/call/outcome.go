@@ -44,6 +44,8 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		causes = []string{"not found; " + itoa(open) + " possible causes are open"}
 		if found.Complaint == "" {
 			causes = []string{"no complaint was weighed"}
+		} else if by := c.byItsWork(&found); by != "" {
+			causes = []string{"not shown before the repair; by its words the work is for: " + by}
 		}
 	}
 	add("Cause found", strings.Join(causes, "; "))
@@ -76,7 +78,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 			text += "; and " + itoa(n) + " more, see what needs attention"
 		}
 	case record.Unfinished:
-		text += "; unfinished: the call was " + r.StillOpen()
+		if e == nil {
+			text += "; unfinished: the call was " + r.StillOpen()
+		}
 	}
 	if e = c.fuller(e); e != nil {
 		text += "; " + e.Result
@@ -99,6 +103,21 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		add("Unit left", as+atEntry(n))
 	}
 	c.drawWorth(add)
+}
+
+// byItsWork names what was mended in a call whose cause was not shown: the one open
+// cause, or two, that the words of the work name; "" when they name none or more.
+func (c *Call) byItsWork(found *cause.Result) string {
+	var names []string
+	for i := range found.Standings {
+		if s := &found.Standings[i]; s.State == cause.Open && c.treats(group{s}) {
+			names = append(names, s.Cause.Name)
+		}
+	}
+	if len(names) > 2 {
+		return ""
+	}
+	return strings.Join(names, ", or ")
 }
 
 // quoted marks a technician's own words among the program's.

@@ -3,6 +3,8 @@ package call
 import (
 	"strings"
 	"testing"
+
+	"ohmcall/notebook/record"
 )
 
 // TestRenewedMachine holds a machine that took the place of another to its own
@@ -51,6 +53,27 @@ func TestRenewedByWords(t *testing.T) {
 		c := applyAll(t, "unit refrigerator", "fault clicks", "safe", "ohm A case 100", line)
 		if got := c.grounds() != ""; got != want {
 			t.Errorf("%s: condemned %v", line, got)
+		}
+	}
+}
+
+// What mends nothing wants no proof, leaves what is unsafe as it is, and takes
+// neither the ending nor the state of the unit back: common practice.
+func TestWorkThatMendsNothing(t *testing.T) {
+	for line, mends := range map[string]bool{
+		"did ran 20 min": false, "did took panel off": false, "did moved it back": false, "did diagnosed bad compressor": false, "did checked wiring": false,
+		"did explained to client": false, "did photographed plate": false, "did swapped compressor to compare": false, "did removed cover, ran test cycle and checked amps": false,
+		"did took panel off and cleaned coil": true, "did thawed the ice": true,
+	} {
+		c := applyAll(t, "client Petra Placeholder", "unit refrigerator", "fault clicks", "note client declined the repair", "left unplugged", line)
+		if got := len(c.proofMissing()) > 0; got != mends {
+			t.Errorf("%s: a proof is wanted: %v", line, got)
+		}
+		if h := c.Record().Header; (h.Result == record.NotProved) != mends || (h.Left == "") != mends {
+			t.Errorf("%s: %s, left %q", line, h.Result, h.Left)
+		}
+		if c = applyAll(t, "unit refrigerator", "fault clicks", "safe", "ohm A case 100", line); c.result() != record.Unsafe {
+			t.Errorf("%s: a machine with a pin to its case is %s", line, c.result())
 		}
 	}
 }

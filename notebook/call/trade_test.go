@@ -463,7 +463,7 @@ func TestLinesAsTheyAreTyped(t *testing.T) {
 		{"a pump that is open", "unit washer; fault wont drain; safe; plate leads 2; ohm 1 2 OL", []string{"The winding reads open"}, nil, map[string]cause.State{"winding-open": cause.Supported}, "", "common practice"},
 		{"left on", "unit refrigerator; fault clicks; left on, told client to call", []string{"Left: on"}, nil, nil, "", "common practice"},
 		{"no leaks in a fridge", "unit refrigerator; fault not cooling; saw no leaks", []string{"no leak found (a full search of all joints)", "bears on no cause"}, nil, map[string]cause.State{"refrigerant-low": cause.Open}, "", "common practice"},
-		{"no leaks of a washer", "unit washer; fault leaks; saw no leaks", []string{"saw water line dry"}, []string{"joints"}, nil, "", "common practice"},
+		{"no leaks of a washer", "unit washer; fault leaks; saw no leaks", []string{"tubes, valve and hoses are dry"}, []string{"joints"}, nil, "", "common practice"},
 		{"no leaks at a burner", "unit gas oven; fault no heat; saw no leaks", []string{"saw no gas leak"}, nil, nil, "", "common practice"},
 	})
 	for text, want := range map[string]string{"on, told client to call": said.Running, "on and cooling": said.Running, "on": said.Running, "on the counter": "", "off": "off"} {

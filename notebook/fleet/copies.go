@@ -67,6 +67,8 @@ type traced struct {
 	trail
 	path   string
 	who    string // who, what and when; "" when nobody is named
+	whose  string // by whom, on which serial number and when; "" without one
+	named  bool   // by its technician or serial number, or by so many lines that no other call has them
 	sum    [32]byte
 	state  State
 	unsafe bool
@@ -84,12 +86,20 @@ type twin struct {
 
 // add takes in a call that counts.
 func (c *copies) add(it *Item) {
-	x := &traced{it.trail, it.Path, "", it.sum, it.State, len(it.Header.Unsafe) > 0}
-	if h := &it.Header; h.Started != "" && h.Client+h.Serial != "" {
+	h := &it.Header
+	x := &traced{trail: it.trail, path: it.Path, sum: it.sum, state: it.State, unsafe: len(h.Unsafe) > 0}
+	x.named = h.Technician+h.Serial != "" || len(x.lines) >= manyLines
+	if h.Started != "" && h.Serial != "" {
+		x.whose = strings.Join([]string{h.Started, key(h.Technician), serialKey(h.Serial), key(h.Unit)}, "\x00")
+	}
+	if h.Started != "" && h.Client+h.Serial != "" {
 		x.who = strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
 	}
 	c.calls = append(c.calls, x)
 }
+
+// manyLines are so many that two calls do not have them at the same times.
+const manyLines = 8
 
 // original puts of two files of one log the one first of which the other is a
 // copy: the one that is as it was closed, then by its name.
@@ -131,15 +141,17 @@ func (c *copies) once(out map[string]twin) []*traced {
 
 // of gives each file that is a copy where its original is there: of the same log;
 // redacted, also when the call went on after it; changed since it was closed where
-// one of the same start, client, serial number and unit is as it was; and with
-// lines with which another begins.
+// one of the same start, unit, and client or serial number is as it was; of the same
+// lines but for client and site; and with lines with which another begins.
 func (c *copies) of() map[string]twin {
 	out := map[string]twin{}
 	calls, alike := map[uint64][]*traced{}, map[string][]*traced{} // by their first line, by who, what and when
 	var redacted []*traced
 	for _, x := range c.once(out) {
-		if x.who != "" {
-			alike[x.who] = append(alike[x.who], x)
+		for _, who := range []string{x.who, x.whose} {
+			if who != "" {
+				alike[who] = append(alike[who], x)
+			}
 		}
 		if len(x.lines) == 0 {
 			continue
@@ -161,10 +173,17 @@ func (c *copies) of() map[string]twin {
 		if len(list) < 2 {
 			continue
 		}
+		order(list, func(a, b **traced) int { return original(*a, *b) })
 		ends := map[uint64]*traced{} // of each call, what all its lines come to
 		for _, x := range list {
-			if !x.redacted {
+			if x.redacted {
+				continue
+			}
+			switch o := ends[x.lines[len(x.lines)-1]]; {
+			case o == nil:
 				ends[x.lines[len(x.lines)-1]] = x
+			case x.named && out[x.path].State == "" && o.standsFor(x):
+				out[x.path] = twin{Copy, clip("the same lines as " + script.Clean(o.path) + ", but for client or site")}
 			}
 		}
 		for _, x := range list {

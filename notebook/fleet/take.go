@@ -185,7 +185,7 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	}
 	if len(it.Faults) > 0 {
 		f := it.Faults[0]
-		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, f.Text), "; ")
+		it.Reason = strings.TrimPrefix(fmt.Sprintf("%s; line %d: %s", it.Reason, f.Row, shortSum(f.Text)), "; ")
 	}
 	it.Header = h
 	if it.State == Open {
@@ -195,6 +195,15 @@ func (w *worker) replay(it *Item, content, log []byte) {
 	if w.o.Records {
 		it.Record = rec
 	}
+}
+
+// shortSum leaves of a SHA-256 what is enough for a line; check tells all of it.
+func shortSum(text string) string {
+	head, sum, ok := strings.Cut(text, "SHA-256 is ")
+	if !ok || len(sum) < 2*sha256.Size {
+		return text
+	}
+	return head + "SHA-256 is " + sum[:12] + "…" + sum[2*sha256.Size:]
 }
 
 // safely keeps one notebook from ending the whole scan. The text of a panic

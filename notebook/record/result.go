@@ -33,13 +33,13 @@ var Results = []Result{
 	{NotProved, "repaired, and the repair not shown to hold", "doubt", false},
 	{Waits, "stopped for want of a part", "doubt", true},
 	{Undecided, "the client has still to decide", "doubt", true},
-	{Unfinished, "not repaired, and not closed", "doubt", true},
+	{Unfinished, "not repaired, and not closed or to be gone on with", "doubt", true},
 	{PassedOn, "handed over to somebody else", "doubt", true},
 	{NoRepair, "closed without a repair and without a word why", "doubt", false},
 	{Declined, "the client declined the repair", "plain", true},
-	{NotWorth, "the technician advised against the repair", "plain", true},
+	{NotWorth, "the technician advised against the repair, or no part is to be had", "plain", true},
 	{NoFault, "looked at, and nothing found to mend", "plain", false},
-	{CalledOff, "nobody home, or the unit gone", "plain", true},
+	{CalledOff, "put off or cancelled, nobody home, or the unit gone", "plain", true},
 	{Proved, "repaired, and shown to hold", "good", false},
 }
 

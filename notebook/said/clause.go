@@ -21,11 +21,12 @@ const (
 	LongClause  = 300  // bytes of a clause
 )
 
-// Lazily is a pattern that is made when it is first asked for.
+// Lazily is a pattern that is made when it is first asked for. <who> and the like
+// stand for the words in short.
 //
 //go:noinline
 func Lazily(expr string) func() *regexp.Regexp {
-	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) })
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(short().Replace(expr)) })
 }
 
 // pattern is the same without a closure, for tables and where there are many.
@@ -37,10 +38,27 @@ type pattern struct {
 //go:noinline
 func (p *pattern) get() *regexp.Regexp {
 	if p.made.Load() == nil {
-		p.made.Store(regexp.MustCompile(p.expr))
+		p.made.Store(regexp.MustCompile(short().Replace(p.expr)))
 	}
 	return p.made.Load()
 }
+
+// short are the words that many patterns have, by what stands for them there.
+var short = sync.OnceValue(func() *strings.Replacer {
+	return strings.NewReplacer(
+		`<who>`, `(client|cust|customer|cx|consumer|owner|homeowner|tenant|resident|landlord|landlady|he|she|they|who)`,
+		`<it>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|it)`,
+		`<left>`, `(?:it|the|unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|switched|turned)`,
+		`<part>`, `(?:part|device|kit|relay|overload|capacitor|cap|compressor|fan|motor|heater|element|board|pcb|control|sensor|thermistor|thermostat|valve|seal|gasket|switch|timer|belt|pump|fuse|cord|igniter|bearing|magnetron|module|contactor)`,
+		`<trade>`, `(electrician|sparky|hvac( (tech\w*|contractor|company|firm))?|(gas|refrigeration|licen[sc]ed|approved) (tech\w*|contractor|person|engineer|firm|installer|mechanic)|gas ?fitter|plumber|builder|gas supplier|specialist|certified (person|tech\w*|man|firm)|sealed.system (tech\w*|man|firm))`,
+		`<price>`, `(quote|quotation|estimate|est|price)`,
+		`<the>`, `(the |a |its |an |this )?`,
+		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
+		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
+		`<cover>`, `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`,
+		`<mend>`, `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`, // words of work for certain
+	)
+})
 
 // Has reports whether a text holds one of the words, which are in lower case.
 func Has(text string, words []string) bool {
@@ -80,18 +98,49 @@ var notDone = sync.OnceValue(func() *regexp.Regexp {
 		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|com(es|ing) (on|next|in|by|tomorrow)|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
 })
 
-// notWork tells a clause of what mends nothing: tests, looks, waiting, making
-// safe and opening up.
-var notWork = pattern{expr: `^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b)` +
-	`|^(took|made) (a |the |some )?(photo|picture|reading|measurement|video)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
+// notWork tells a clause of what mends nothing: tests, looks, talk, waiting, making
+// safe, opening up and putting back as it was.
+var notWork = pattern{expr: `^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b|none\b|n/a\b)` +
+	`|^(re-?)?(diagnos|verif|confirm|observ|monitor|witness|examin|assess|evaluat|identif|determin|discover|notic|smell|suspect|trac|troubleshoot|ohm|megg|meter|amp clamp|clamp|log|photo|photograph|pic|record|document|inform|instruct|educat|demonstrat|train|consult|email|text|messag|phon|research|retriev|locat|dis-?assembl|dismantl|assembl)(e?d|ged|ied|ing|s|y|e)?\b` +
+	`|^(saw|heard|amped|timed|snapped|wrote|contacted|rang|walked|went|arrived|travell?ed|parked|returned|invoiced|collected|waived|picked up|troubleshot)\b` +
+	`|^(took|made) (a |the |some )?(photo|pic|video|snap|reading|measurement|temp|note)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
 	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
+	`|^(re)?ran( (it|them|the|an?|one|two|both|all|full|complete|short|quick|long|empty|test|wash|dry|drying|bake|broil|self|service|diagnostics?|error|code|load|cycles?|modes?|tests?|program\w*|through|in|on|for|at|about|over|half|hours?|hrs?|h|min\w*|ok|fine|good|well|again|burners?|elements?|comp\w*|fans?|motors?|pump|heat|cool|high|low|speeds?|rinse|spin|drain|fill|\d+\w*|<unit>))*$` +
+	`|^(moved|put|pushed|slid|rolled|pulled|set|placed|took) (it |them |<the><unit> |<the><place><cover>s? )?(back|out|up|away|off|down|apart|aside|together)( (on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall))*$` +
+	`|^(took|put|pulled) (off|back|on|up|out|apart) <the><place>(<cover>|<unit>|drum)s?( on| off)?$|^(removed|opened|re-?fitted|re-?installed|lifted|closed|undid|unscrewed|dropped) (up )?<the><place>(<cover>|it|<unit>)s?( up)?$|^strip\w* (it|<the><unit>)( down)?$` +
+	`|^(plugged (it |<the><unit> )?back in|power(ed)? (it |unit )?(back )?(up|on|off|down)|(restor|reconnect|disconnect|cut|kill)\w* <the>(power|supply|mains|electric\w*)|turned <the>power|(clear|pull)\w* (the )?(error |fault )?codes?|enter\w* \w+ mode|put (it |unit )?in(to)? \w+ mode|(attach|hook|connect|put|fit|install)\w* (up )?(the )?(gauges|manifold|meter|clamp|probe|thermometer|(data )?logger)s?|(put|placed|set|left) (a |the )?(probe|thermo\w+|meter|card|note)|sent (the )?(photo|pic|email|mail|message|text|info|link|model))\b` +
+	`|^(clean\w* up( (the |my )?(work ?)?(area|site|mess|floor|after\b.*))?|(set|packed|tidied|swept|mopped) up\b.*|(empt|unload|drain|bail|mopp|clear)\w* (out )?<the>(water|food|dishes|clothes|tub|drum|freezer|fridge|load|laundry)( out| by hand| from .*)?|moved (the )?(food|boxes|stuff|things|clothes|furniture)\b.*|signed (in|out)|closed out|put on gloves)$` +
+	`|^swap\w* .*\b(compare|see|check|diagnose)\b|^(swapp|fitt|put|install|plugg|hook)\w* (in |up |on )?(a |the )?test (relay|cord|device|cap|lamp|light|board)` +
 	`|\b(for|to|as) (a |the )?test(ing)?\b`}
+
+// endsMended tells a clause that ends with work; onlySeen one that names a thing
+// and its test, and mended the work in it.
+var (
+	endsMended = Lazily(`<mend>$`)
+	onlySeen   = Lazily(`^(\w+ ){1,3}(checked|tested|verified|measured|inspected|confirmed|diagnosed|photographed|explained|taken|monitored|observed)( (ok|good|fine|out))?$`)
+	mended     = Lazily(`\b(new\b|<mend>)`)
+	alsoDone   = Lazily(`\band\b|[&+]`)
+)
+
+// mendsNothing reports whether a clause is of nothing that mends, to its end.
+func mendsNothing(c string) bool {
+	parts := alsoDone().Split(c, MostClauses)
+	if !notWork.get().MatchString(c) && !notWork.get().MatchString(strings.TrimSpace(parts[0])) {
+		return onlySeen().MatchString(c) && !mended().MatchString(c)
+	}
+	for i, part := range parts {
+		if part = strings.TrimSpace(part); i > 0 && Works(part) && !notWork.get().MatchString(part) {
+			return false
+		}
+	}
+	return !endsMended().MatchString(c)
+}
 
 // Stated gives the clauses of a text that say what was mended: they neither put
 // work off nor are of something else.
 func Stated(text string) []string {
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		return notDone().MatchString(c) || notWork.get().MatchString(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c)
+		return notDone().MatchString(c) || mendsNothing(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c)
 	})
 }
 
@@ -131,4 +180,4 @@ var tells = pattern{expr: `^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|app
 // Works reports whether a clause begins with a word of work.
 func Works(clause string) bool { return works.get().MatchString(clause) }
 
-var works = pattern{expr: `^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound)\b`}
+var works = pattern{expr: `^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound|blew|swept|hung|reset|got rid|thaw|clean|replace|tighten)\b`}

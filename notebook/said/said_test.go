@@ -36,6 +36,17 @@ func TestUndone(t *testing.T) {
 		"told the customer to replace the compressor":    true,
 		"compressor will be fitted tomorrow":             true,
 		"waiting for new compressor":                     true,
+		// Looks, talk, trials, opening up and putting back mend nothing; what comes
+		// with them can.
+		"ran 20 min": true, "ran it through a wash cycle": true, "ran new water line": false, "ran vinegar through the line": false,
+		"took panel off": true, "took off front panel and cleaned coil": false, "removed the evap cover and thawed the ice": false, "refitted evap cover": true,
+		"moved it back": true, "moved it out from the wall for air flow": false, "put belt back on": false, "put the panel back": true, "put drain pan back": false,
+		"diagnosed bad compressor": true, "diagnosed and replaced igniter": false, "checked and replaced the relay": false, "checked door and seal": true,
+		"wiring checked ok": true, "relay tested": true, "relay replaced and tested": false, "new relay tested": false,
+		"explained to client": true, "photographed plate": true, "photo eye cleaned": false, "contactor replaced": false, "check valve replaced": false,
+		"reassembled dryer": true, "cleaned up work area": true, "cleaned up the contacts": false, "drained water by hand": true, "removed ice": false,
+		"restored power": true, "reset breaker": false, "cleared error code F21": true, "cleared the drain": false, "hooked up gauges": true, "ohmed the heater": true,
+		"swapped fans to compare": true, "swapped in test relay": true, "levelled machine": false, "plugged back in": true, "none": true, "level the unit": false,
 	} {
 		if got := Undone(text); got != want {
 			t.Errorf("Undone(%q) = %v", text, got)
