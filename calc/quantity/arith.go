@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"fmt"
 	"math"
 
 	"ohmcall/calc/source"
@@ -90,7 +91,18 @@ func mismatch(a, b *Unit, va, vb float64, verb string) *source.Error {
 		if verb != "compared" {
 			other = other.difference()
 		}
-		e = e.WithHint("a unit stands directly after its number, such as %g%s", v, other.symbol)
+		such := fmt.Sprintf("%g%s", v, other.symbol)
+		for _, base := range units().family[other.decl] {
+			if other.exp == 0 || base.exp != 0 {
+				continue
+			}
+			if one := fmt.Sprintf("%g%s", v, base.symbol); v < 1000 {
+				such = one + " or " + such
+			} else {
+				such = one // a multiple was typed, or all of it
+			}
+		}
+		e = e.WithHint("a unit stands directly after its number, such as %s", such)
 	}
 	return e
 }

@@ -152,7 +152,7 @@ func (ev *evaluator) references(text string, params []string) (Refs, error) {
 	}
 	for _, n := range p.names {
 		if _, constant := constants[n.text]; !constant && !slices.Contains(params, n.text) {
-			if p.isUnit(n) && ev.env != nil {
+			if n.per != nil && ev.env != nil {
 				if _, ok := ev.env.Lookup(n.text); !ok {
 					continue
 				}

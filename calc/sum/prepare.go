@@ -21,6 +21,8 @@ type prepared struct {
 	kelvin   string           // the first literal such as 5K
 	overUnit string           // the first of the kind of 3/4 uF
 	radians  string           // an angle without a unit
+	rate     string           // the /lb/F behind a value
+	other    bool             // and there is more in it than times and lengths
 }
 
 type literal struct {
@@ -31,6 +33,7 @@ type literal struct {
 type name struct {
 	text string
 	col  int
+	per  *quantity.Q // one of the unit that it is when it is no name
 }
 
 // segment says where a run of the prepared text comes from. A run that was
@@ -57,6 +60,7 @@ type preparer struct {
 	frames  []frame
 	ev      *evaluator
 	whole   span // the last number without a unit
+	value   span // the last literal, with the units behind slashes after it
 	operand bool // a value stands before the current place
 	newArg  bool // an argument begins here
 }
@@ -173,6 +177,7 @@ func (p *preparer) number() error {
 	p.glance(lead + n)
 	id := "_" + strconv.Itoa(len(p.literals))
 	p.literals = append(p.literals, literal{id, q})
+	p.value = span{p.at, p.at + lead + n}
 	p.replace(lead+n, id, true)
 	p.operand = true
 	return nil

@@ -3,6 +3,7 @@ package sum
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -31,6 +32,7 @@ compare| *=+ *$|
 ";"|; ?|, 
 comma|(\d),(\d{3})\b|$1$2
 comma|(\d),(\d)|$1.$2
+comma|\b(\d{1,3}),(\d{3})(?:,(\d{3}))?(\D|$)|$1$2$3$4
 comma|(\d),(\d)|$1, $2
 missing|\b(\d{1,3}) (\d{3})(?: (\d{3}))?\b|$1$2$3
 missing|(?i) [xo]f? | * 
@@ -45,12 +47,17 @@ cannot|(\d+/\d+) ?([A-Za-zΩ]+)|($1) * 1$2
 missing|(\d) ([kMG])\b|$1$2
 missing|(\d) ([A-Za-z]\w*)|$1 * $2
 unit|(\d) ?([A-Za-z]\w*)|$1 * $2
+missing|(\d) (\d)|$1, $2
+value|/([VAW])\b|/1$1
+both by|/( ?)(\d[\d.]* ?[A-Za-zΩ]+(?:/[A-Za-z]+)+)|/$1($2)
 yes or no|^(.+?) ?\Q||\E ?(.+?) ?\Q||\E ?(.+)$|parallel_r($1, $2, $3)
 yes or no|^(.+?) ?\Q||\E ?(.+)$|parallel_r($1, $2)
 quote|'(\d{3})|$1
 text|'(\d{3})|$1
-used|²|^2
-used|³|^3
+used|([\d.]+) ?(m|mm|cm|in|ft)²|($1 * 1$2^2)
+used|([\d.]+) ?(m|mm|cm|in|ft)³|($1 * 1$2^3)
+used|(\d|[)ΩA-Z]|ohm|[a-z_]{4,}|\b[a-ln-z])²|$1^2
+used|(\d|[)A-Z]|[a-z_]{4,}|\b[a-ln-z])³|$1^3
 used|√ ?([\w.]+)|sqrt($1)
 used|√|sqrt
 used|<>|!=
@@ -85,7 +92,7 @@ func (ev *evaluator) instead(text string, err error) error {
 	for _, s := range slips() {
 		t := text
 		if strings.Contains(e.Msg, s.of) {
-			t = s.from.ReplaceAllString(text, s.to)
+			t = s.put(text)
 		}
 		if t == text || t == found {
 			continue
@@ -146,4 +153,43 @@ func orders(values []string, at int, each func([]string)) {
 		orders(values, at+1, each)
 		values[at], values[i] = values[i], values[at]
 	}
+}
+
+// put writes the row's text for what it finds. A sum that is not all of the line,
+// and a product that something is divided by, stand in brackets, as do the parts of
+// a sum that is multiplied.
+func (s *slip) put(text string) string {
+	open, plus := strings.HasPrefix(s.to, "("), strings.Contains(s.to, " + ")
+	if !open && !plus && !strings.Contains(s.to, " * ") || s.to == " * " {
+		return s.from.ReplaceAllString(text, s.to)
+	}
+	out, done := "", 0
+	for _, m := range s.from.FindAllStringSubmatchIndex(text, -1) {
+		from, to := m[0], m[1]
+		to -= len(text[from:to]) - len(strings.TrimRight(text[from:to], " "))
+		for from > done && strings.ContainsRune("0123456789.", rune(text[from-1])) {
+			from--
+		}
+		for to < len(text) && (wordRune(rune(text[to])) || text[to] == '.') {
+			to++
+		}
+		if from < done {
+			continue
+		}
+		mid := s.to
+		for n := 1; n < len(m)/2; n++ {
+			name := "$" + strconv.Itoa(n)
+			if m[2*n] >= 0 && strings.Contains(mid, name+" * ") && strings.ContainsAny(text[m[2*n]:m[2*n+1]], "+-") {
+				mid = strings.Replace(mid, name, "("+name+")", 1)
+			}
+		}
+		mid = text[from:m[0]] + string(s.from.ExpandString(nil, mid, text, m)) + text[min(m[1], to):to]
+		before := strings.TrimRight(text[:from], " ")
+		if plus && !open && (from > 0 || to < len(text)) || strings.HasSuffix(before, "/") {
+			mid = "(" + mid + ")"
+		}
+		out += text[done:from] + mid
+		done = to
+	}
+	return out + text[done:]
 }

@@ -154,6 +154,9 @@ func TestNoSlips(t *testing.T) {
 		"twice(80 - 5%)": "a plain number and % cannot be added",
 		"3V + nothing":   `there is no value named "nothing" (nothing is a function: write nothing(…))`,
 		"120V / (3 + A)": `there is no value named "A"`,
+		"120V/R":         `there is no value named "R"`,
+		"3.4k + 2M2":     "a plain number and MΩ cannot be added (a unit stands directly after its number, such as 3400Ω)",
+		"10 + 4.7kohm":   "a plain number and kΩ cannot be added (a unit stands directly after its number, such as 10Ω or 10kΩ)",
 	} {
 		err := Doubtful(text, env)
 		if err == nil {
@@ -164,7 +167,7 @@ func TestNoSlips(t *testing.T) {
 		}
 	}
 	// A stored line of either kind is what it was.
-	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3"} {
+	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz"} {
 		if got := shown(eval(t, text, env)); got != want || Doubtful(text, env) == nil {
 			t.Errorf("%s = %s, %v; want %s and a doubt", text, got, Doubtful(text, env), want)
 		}

@@ -16,6 +16,7 @@
 package sum
 
 import (
+	"cmp"
 	"errors"
 	"strings"
 
@@ -183,11 +184,11 @@ next:
 		if !ok && ev.env != nil {
 			q, ok = ev.env.Lookup(n.text)
 		}
-		if !ok && !c.prep.isUnit(n) {
+		if !ok && n.per == nil {
 			return ev.unknownName(n, params)
 		}
 		if !ok {
-			q, _ = quantity.New(1, n.text)
+			q = *n.per
 		}
 		c.vars[n.text] = q
 	}
@@ -201,13 +202,12 @@ func (c *compiled) preferred(q quantity.Q) Value {
 	for i := range c.prep.literals {
 		quantity.Prefer(&q, &c.prep.literals[i].q)
 	}
+	if r := c.prep.rate; c.prep.other && len(c.prep.literals) == 1 && strings.HasSuffix(string(c.prep.source), r) {
+		if in, err := q.Convert(cmp.Or(c.prep.literals[0].q.Unit().Symbol(), "1") + r); err == nil {
+			return in
+		}
+	}
 	return q
-}
-
-// isUnit reports whether a name without a value is a unit behind a slash, as the
-// min of 8L/min.
-func (p *prepared) isUnit(n name) bool {
-	return n.col > 2 && p.source[n.col-2] == '/' && letter(p.source[n.col-3]) && strings.Contains(" s sec min h hr day m ft ", " "+n.text+" ")
 }
 
 func (ev *evaluator) unknownName(n name, params []string) error {

@@ -54,12 +54,49 @@ func (p *preparer) word() error {
 	if p.peek(after) == '(' {
 		return p.call(text, n, after)
 	}
+	per, err := p.behindSlash(text, n)
+	if err != nil {
+		return err
+	}
 	if !slices.ContainsFunc(p.names, func(x name) bool { return x.text == text }) {
-		p.names = append(p.names, name{text, p.at + 1})
+		p.names = append(p.names, name{text, p.at + 1, per})
 	}
 	p.copy(n)
 	p.operand = true
 	return nil
+}
+
+// behindSlash is one of a unit that stands directly behind a value and a slash, as
+// the kWh of 0.31/kWh, or one of time or length behind a name; nil for what is a name
+// alone. Of letters those that are rather names of values or pins are no units.
+func (p *preparer) behindSlash(text string, n int) (*quantity.Q, error) {
+	if p.at < 2 || p.source[p.at-1] != '/' {
+		return nil, nil
+	}
+	behind, old := letter(p.source[p.at-2]), strings.Contains(" s sec min h hr day m ft ", " "+text+" ")
+	value := p.value.to == p.at-1
+	if !value && !(behind && old) || n == 1 && !(behind && strings.Contains("smhgLJKF", text)) {
+		return nil, nil
+	}
+	one, err := quantity.New(1, text)
+	if err != nil {
+		return nil, nil
+	}
+	if one.Kind() != quantity.Plain {
+		one, _ = quantity.New(1, "1*"+text) // a degree or a psi more
+	}
+	if !value {
+		return &one, nil
+	}
+	from := strings.TrimRight(string(p.source[:p.value.from]), " ")
+	if p.ev.strict && strings.HasSuffix(from, "/") {
+		p.ev.doubted = true
+		return nil, p.fault(p.at-1, p.at+n, "this divides both by %s and by %s", string(p.source[p.value.from:p.at-1]), text)
+	}
+	p.rate += "/" + text
+	p.other = p.other || !old
+	p.value.to = p.at + n
+	return &one, nil
 }
 
 func (p *preparer) call(text string, n, after int) error {
