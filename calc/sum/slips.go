@@ -16,7 +16,6 @@ import (
 const slipRows = `is |(?i)([\d.]+) ?(?:in(?:ch(?:es)?)?\.?|") ?w\.?[cg]\b\.?|${1}inWC
 quote|(\d+)' ?(\d+)"|${1}ft + ${2}in
 quote|(\d)"( ?[-+*/)]|$)|${1}in$2
-after in|(\d) ?ft (\d+) in$|${1}ft + ${2}in
 missing|(\d) ?ft (\d+) in$|${1}ft + ${2}in
 after in|^([\d./]+) in$|($1) * 1in
 after in|^(.*[-+*/].*) in$|($1) * 1in
