@@ -168,6 +168,10 @@ func TestConversions(t *testing.T) {
 		{"1cfm", "L/s", 0.4719474, 5e-8},
 		{"1gpm", "L/min", 3.785412, 5e-7},
 		{"1000micron", "kPaa", 0.133322, 5e-7},
+		{"500micron", "Paa", 66.661, 5e-4}, // 1 mmHg = 133.322 Pa
+		{"500micron", "mbara", 0.66661, 5e-6},
+		{"500micron", "inHga", 0.019685, 5e-7}, // half a millimetre of 25.4 in an inch
+		{"500micron", "bara", 0.00066661, 5e-9},
 		{"10mbar", "kPa", 1, 1e-12},
 		{"250Pa", "mbar", 2.5, 1e-12},
 	}

@@ -3,6 +3,7 @@ package quantity
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"ohmcall/calc/source"
 )
@@ -157,6 +158,16 @@ func (q Q) To(u *Unit) (Q, error) {
 		r.res = q.res
 	}
 	return r, nil
+}
+
+// AsAbsolute is a gauge pressure told above vacuum, in the absolute unit of its name;
+// ok is false for what is none or has no such unit.
+func (q Q) AsAbsolute() (abs Q, ok bool) {
+	if q.Kind() != Gauge {
+		return q, false
+	}
+	abs, err := q.Convert(strings.TrimSuffix(q.Unit().symbol, "g") + "a")
+	return abs, err == nil
 }
 
 // described says a unit with what it measures: `°C (temperature)`.

@@ -115,9 +115,10 @@ type evaluator struct {
 	// what is met beyond it is taken by its middle values and added.
 	taken   []bool
 	met     int
-	byZero  bool // a divisor may be nothing
-	strict  bool // what is likelier meant otherwise is refused,
-	doubted bool // and was
+	byZero  bool       // a divisor may be nothing
+	strict  bool       // what is likelier meant otherwise is refused,
+	doubted bool       // and was
+	gauge   quantity.Q // what an absolute pressure was turned into, when it stood last
 }
 
 // compiled is a text ready to run.

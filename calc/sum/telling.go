@@ -26,6 +26,21 @@ func (ev *evaluator) watched(name string) *builtin.Function {
 	return &f
 }
 
+// converting is the conversion, which notes an absolute pressure told as gauge.
+func (ev *evaluator) converting() *builtin.Function {
+	f := *hidden[convert.Name]
+	plain := f.Func
+	f.Func = func(args ...any) (any, error) {
+		out, err := plain(args...)
+		ev.gauge = quantity.Q{}
+		if q, ok := out.(quantity.Q); ok && args[0].(quantity.Q).Kind() == quantity.Absolute {
+			ev.gauge = q
+		}
+		return out, err
+	}
+	return &f
+}
+
 // Doubtful refuses a sum that a stored one may be, though it is likelier meant
 // otherwise: a comma that can stand for a point, a share of nothing.
 func Doubtful(text string, env Env) error {
@@ -49,6 +64,11 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 	if q, ok := v.(quantity.Q); ok && c.prep.kelvin != "" && (quantity.ElectricByHeat(q) || string(c.prep.source) == c.prep.kelvin) {
 		n := strings.TrimSuffix(c.prep.kelvin, "K")
 		ev.env.Note(n + "K is taken as " + n + " kelvin; kilohms are " + n + "kohm.")
+	}
+	if q, ok := v.(quantity.Q); ok && q.Kind() == quantity.Gauge && q.SI() == ev.gauge.SI() && q.Unit() == ev.gauge.Unit() {
+		if abs, ok := ev.gauge.AsAbsolute(); ok {
+			ev.env.Note("That is above the air; absolute it is " + abs.String() + ".")
+		}
 	}
 	if s := c.prep.radians; s != "" {
 		ev.env.Note(s + " is taken in radians; degrees are " + s + "deg.")

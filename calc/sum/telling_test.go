@@ -28,6 +28,12 @@ func TestTold(t *testing.T) {
 		{"1/(ohm(A, B) - 3.4ohm)", "The doubt of a divisor takes in zero: what it comes to can be anything."},
 		{"1/ohm(A, B)", ""},
 		{"1/(ohm(A, B) - 3.4ohm) > 0/1ohm", "The doubt of a divisor takes in zero: what it comes to can be anything."},
+		{"500micron in mbar", "That is above the air; absolute it is 0.667 mbara."}, // 133.322 Pa a mmHg
+		{"14.7psia in psi", "That is above the air; absolute it is 14.7 psia."},
+		{"500micron in mbara", ""},
+		{"40psi in bar", ""},
+		{"(5psia in psi) + 3psid", ""},
+		{"40psi in psia", ""},
 	}
 	for _, r := range rows {
 		env := scope(t)

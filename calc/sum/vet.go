@@ -128,7 +128,7 @@ func (v *vetter) binary(n *ast.BinaryNode) (Kind, error) {
 			return 0, v.fault(n.Right, "nothing can follow the unit of a conversion").
 				WithHint("put the conversion in brackets, such as (75F in degC) + 5K")
 		}
-		v.funcs[convert.Name] = hidden[convert.Name]
+		v.funcs[convert.Name] = v.ev.converting()
 		return Number, v.want(n.Left, Number)
 	}
 	o := bySign[n.Operator]

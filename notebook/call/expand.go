@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/quantity"
+	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
 
@@ -26,8 +27,17 @@ func (c *Call) Expand(text string) string {
 	return text // nothing that a person types goes on changing
 }
 
+// vacuum finds microns, which everyone reads above nothing, told in a unit that is
+// above the air when it stands alone.
+var vacuum = said.Lazily(`(\d ?[Mm]icrons? in (?:psi|[kM]?Pa|m?bar|inHg))\b`)
+
 func (c *Call) expand(text string) string {
 	text = c.spell(text)
+	if strings.Contains(text, "icron") {
+		for _, expr := range c.expressions(text) {
+			text = strings.Replace(text, expr, vacuum().ReplaceAllString(expr, "${1}a"), 1)
+		}
+	}
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() || l.Guard != "" {
 		return text

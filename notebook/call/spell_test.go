@@ -43,6 +43,11 @@ func TestSpelling(t *testing.T) {
 		{"unit washer; fault wont drain", "amp drain pump 0.9", "amp drain pump 0.9"},
 		{"unit washer; fault wont drain; on motor", "ohm pump OL", "ohm pump OL"},
 		{"unit fridge; fault clicks", "ohm pump OL", "ohm pump OL"},
+		{"", "500micron in mbar", "500micron in mbara"},
+		{"", "let v = 500 Microns in Pa", "let v = 500 Microns in Paa"},
+		{"", "500 micron in mbarg", "500 micron in mbarg"},
+		{"", "note 500 micron in Pa", "note 500 micron in Pa"},
+		{"", "14.7psia in psi", "14.7psia in psi"},
 		// Pins and points.
 		{"ohm A B 3.4", "ohm BA 3.4", "ohm B A 3.4"},
 		{"", "ohm CR 3.0", "ohm C R 3.0"},
