@@ -243,6 +243,8 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 			reply.add(Ask, r.where()+" is written down; nothing here judges the high-voltage side: it is for who is trained and equipped for it.")
 		} else if kind == "" && q.word == "ohm" && r.b == "" {
 			reply.add(Ask, unknownPart(r))
+		} else if kind == "" && q.word == "temp" {
+			tellPlace(r, reply)
 		}
 		c.suspectRange(r, reply)
 		if q.word == "temp" {

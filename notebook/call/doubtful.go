@@ -51,6 +51,9 @@ func (c *Call) Doubtful(text string) error {
 			}
 		}
 	}
+	if l.Words[0].Text == "part" {
+		return commaless(l)
+	}
 	if l.Words[0].Text == "need" && len(l.Words) > 1 {
 		return c.needless(l)
 	}
@@ -94,6 +97,38 @@ func (c *Call) Doubtful(text string) error {
 		}
 	}
 	return nil
+}
+
+// partNumbers are the numbers at the end of a part that has no commas.
+var partNumbers = said.Lazily(`^(.*?[A-Za-z].*?)(?: (\d{1,3}))? [$€£]?(\d+(?:\.\d\d)?)$`)
+
+// partNumber ends in the number of a part, such as RL-77.
+var partNumber = said.Lazily(`(?:[A-Za-z]\S*\d|\d\S*[A-Za-z])\S*$`)
+
+// commaless refuses a part behind whose name a count or a price seems to stand
+// without commas.
+func commaless(l *script.Line) error {
+	rest, col := l.Rest()
+	m := partNumbers().FindStringSubmatch(rest)
+	if m == nil || strings.ContainsAny(rest, `,"`) {
+		return nil
+	}
+	name, count, last := m[1], m[2], m[3]
+	price := strings.Contains(last, ".")
+	if !price && !partNumber().MatchString(name) {
+		return nil // capacitor 35 370: what is marked on it
+	}
+	w := script.Word{Col: col + len([]rune(rest)) - len(last), End: col + len([]rune(rest))}
+	e := w.Errorf("%s can be a price, a count or the end of the name: commas part them", last)
+	switch {
+	case price && count != "":
+		return e.WithHint("with its count and price: part %s, %s, %s; of one: part %s %s, 1, %s", name, count, last, name, count, last)
+	case price:
+		return e.WithHint("of one with its price: part %s, 1, %s; as its name: part %s, 1", name, last, rest)
+	case count != "":
+		return e.WithHint("with its count and price: part %s, %s, %s; as its name: part %s, 1", name, count, last, rest)
+	}
+	return e.WithHint("with its count: part %s, %s; as its name: part %s, 1", name, last, rest)
 }
 
 // sumOfReadings refuses what reads as a sum: volt line - 3. A plus or minus that

@@ -61,6 +61,9 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
+	if last.quality.word == "ohm" && c.glued(last, l.Words[0]) {
+		return "", false
+	}
 	name, _, is := strings.Cut(l.Body, "=")
 	if name = strings.TrimSpace(name); is && last.quality.word == "ohm" && isWord(name) && !c.pinName(name) && partOf(name) == nil {
 		return "", false // x = 5 names a value, and no pin that was read
@@ -127,6 +130,9 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 		}
 	}
 	if len(points) == 2 && !pairKinds[last.quality.word] {
+		return "", false
+	}
+	if last.quality.word == "ohm" && c.rather(last, points, value.Text) != "" {
 		return "", false
 	}
 	var b strings.Builder

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
 )
 
 // reach is what a place can have, in °C; common practice, wide on purpose: a
@@ -66,6 +67,22 @@ func (c *Call) tellBare(r *reading, reply *Reply) {
 		x = number(r.cond.at)
 	}
 	reply.add(Ask, x+" is taken as °C. Type "+x+"F for °F, or units F for all that follow.").flag("celsius-assumed")
+}
+
+// tellPlace asks about a place that seems to stand for one that is known.
+func tellPlace(r *reading, reply *Reply) {
+	name, perhaps := strings.ToLower(r.a), ""
+	if reachOf(name).words != nil {
+		return
+	}
+	for _, known := range placeWords("temp") {
+		if strings.HasPrefix(known, name) || len(known) > 4 && source.Nearest(name, []string{known}) != "" {
+			perhaps += " or " + known
+		}
+	}
+	if perhaps != "" {
+		reply.add(Ask, r.a+" is no place that is judged here; perhaps: "+strings.TrimPrefix(perhaps, " or ")+". If it is a slip: strike "+itoa(r.entry)+" misread.").flag("place-unknown")
+	}
 }
 
 // tellBeyond asks about a value that its place cannot well have.

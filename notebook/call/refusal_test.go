@@ -84,6 +84,23 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "parallel_r(3,4, 2,5)", "this comma can stand for a point", "parallel_r(3, 4, 2, 5)"},
 		{"", "series_c(4,7uF, 10uF)", "this comma can stand for a point", "series_c(4.7uF, 10uF)"},
 		{"", "75F - 65F in C", "shown in K", ""},
+		// Another kind of reading behind ohms is no pin.
+		{"ohm A B 5.1", "V 119", "names its kind", "volt line 119"},
+		{"ohm A B 5.1", "L1 120", "names its kind", "volt L1 N 120"},
+		{"ohm A B 5.1", "n 118", "names its kind", "volt L1 N 118"},
+		{"ohm A B 5.1", "L1 L2 240", "names its kind", "volt L1 L2 240"},
+		{"ohm A B 5.1", "uf 4.8", "names its kind", "mfd run-cap 4.8"},
+		{"ohm A B 5.1", "hp 5", "names its kind", "plate hp 5"},
+		{"ohm A B 5.1", "rla 5", "names its kind", "plate rla 5"},
+		{"ohm A B 5.1", "kW 3", "names its kind", "watt unit 3kW"},
+		{"ohm A B 5.1", "fan 1.2", "names its kind", "amp fan 1.2"},
+		{"ohm A B 5.1", "A 1.4", "names its kind", "amp comp 1.4"},
+		{"", "V 119", "names its kind", "volt line 119"},
+		// A part's count and price without commas.
+		{"", "part relay RL-77 18.40", "commas part them", "part relay RL-77, 1, 18.40"},
+		{"", "part relay RL-77 2", "commas part them", "part relay RL-77, 2"},
+		{"", "part relay RL-77 1 85", "commas part them", "part relay RL-77, 1, 85"},
+		{"", "part capacitor 35 18.40", "commas part them", "part capacitor 35, 1, 18.40"},
 		// What no reading can meet is no need.
 		{"", "need temp freezer 3", "no reading can be of this", "need temp freezer"},
 		{"", "need ohm zzz qqq rrr", "no reading can be of this", "need ohm A case"},

@@ -2,6 +2,7 @@ package call
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -106,6 +107,11 @@ var respellings = []respelling{
 	{of: "meter", from: `%\+(\d)`, to: `% $1`},
 	{of: "meter", from: `(\d) ?(?:d|dgts?|digits?|counts?)$`, to: `$1`},
 	{of: "volt", from: `^(?i)(l[123]?|n)[–/>-]?(l[123]?|n) `, to: `$1 $2 `},
+	// A part, its count and its price without commas; a part's number ends in digits.
+	{of: "part", from: `^([^,]*\S \d) [$€£]?(\d+),(\d\d)$`, to: `$1 $2.$3`},
+	{of: "part", from: `^(\d) ?[x×] ([^,]*[A-Za-z][^,]*) [$€£]?(\d+\.\d\d)$`, to: `$2, $1, $3`},
+	{of: "part", from: `^([^,]*\S) 1 [$€£]?(\d+\.\d\d)$`, to: `$1, 1, $2`},
+	{of: "part", from: `^([^,]* \S*(?:[A-Za-z-]\S*\d|\d\S*[A-Za-z-])\S*) ([2-9]) [$€£]?(\d+\.\d\d)$`, to: `$1, $2, $3`},
 }
 
 const colour = `(black|blk|white|wht|red|blue|blu|yellow|yel|green|grn|orange|orn|brown|brn|purple|gr[ae]y|pink)`
@@ -172,6 +178,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 			}
 			n--
 		}
+		if q.word == "temp" && n == 2 && asBare(words[1]) && c.readInF(words[0]) {
+			words[1] += "F"
+		}
 		head := strings.Join(words[:n], " ")
 		parts[i], at[i] = strings.Join(words, " "), len(head)
 	}
@@ -194,6 +203,20 @@ func bothSides(text string) string {
 		return text
 	}
 	return "suction " + m[1] + m[3] + ", discharge " + m[2] + m[3]
+}
+
+// readInF reports whether a place was last read in °F, while units has said nothing.
+func (c *Call) readInF(place string) bool {
+	if c.last("units") != "" {
+		return false
+	}
+	c.spend(2 * len(c.readings))
+	for _, r := range slices.Backward(c.readings) {
+		if r.quality.word == "temp" && strings.EqualFold(r.a, place) && c.alive(r.entry) {
+			return r.q.UCUM() == "[degF]"
+		}
+	}
+	return false
 }
 
 // eachToCase writes several pins, or all, to the case as a reading of each.

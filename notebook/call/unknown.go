@@ -59,6 +59,17 @@ func (c *Call) unknownWord(l *script.Line) error {
 		n = i
 	}
 	if (n == 2 || n == 3) && valueLike(l.Words[n-1].Text, "ohm") && len(first.Text) <= 3 && len(l.Words[n-2].Text) <= 4 && first.Text != "rh" {
+		var last *reading
+		if k := len(c.readings); k > 0 {
+			last = c.readings[k-1]
+		}
+		if line := c.rather(last, l.Words[:n-1], l.Words[n-1].Text); line != "" && (last == nil || last.quality.word == "ohm") {
+			ohms := "ohm A B " + l.Words[n-1].Text
+			if n == 3 {
+				ohms = "ohm " + clip(l.Body, 40)
+			}
+			return e.WithHint("a reading or plate names its kind: %s; ohms of two pins: %s", line, ohms)
+		}
 		word := "ohm"
 		if k := len(c.readings); k > 0 && n == 2 {
 			word = c.readings[k-1].quality.word

@@ -1,0 +1,76 @@
+package call
+
+import (
+	"fmt"
+	"strings"
+
+	"ohmcall/notebook/script"
+)
+
+// rathers are words that stand in a hurry for another kind of reading, though
+// three letters could name a pin, with the line that is meant. A word is a pin all
+// the same where the machine has it, or has the pin that comes before it.
+var rathers = []struct{ words, beside, line string }{
+	{" v w ", " u v w ", ""},
+	{" l1 l2 l3 n ", " l1 l2 l3 t1 t2 t3 ", ""},
+	{" v vac vdc ac dc ", "", "volt line %s"},
+	{" l1 l2 l3 l ", "", "volt %[2]s N %[1]s"},
+	{" n ", "", "volt L1 N %s"},
+	{" a ", "", "amp comp %s"},
+	{" w ", "", "watt unit %s"},
+	{" kw ", "", "watt unit %skW"},
+	{" uf µf μf mf ", "", "mfd run-cap %s"},
+	{" fan ", "", "amp fan %s"},
+	{" rh ", "", "note rh %s"},
+}
+
+// rather is the full line that points and what is read there stand for when they
+// are hardly a pin's ohms, "" when they are.
+func (c *Call) rather(last *reading, points []script.Word, value string) string {
+	first := points[0].Text
+	low := strings.ToLower(first)
+	pins := " " + strings.ToLower(strings.Join(c.pins(), " ")) + " "
+	known := strings.Contains(pins, " "+low+" ")
+	if len(points) == 2 {
+		second := strings.ToLower(points[1].Text)
+		if legs := " l1 l2 l3 n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
+			return ""
+		}
+		return "volt " + first + " " + points[1].Text + " " + value
+	}
+	// The probe on A stays there: A 1.4 behind A B is no other pair.
+	if known && (low != "a" || last == nil || last.b == "" || last.b == caseName || !strings.EqualFold(last.a, first)) {
+		return ""
+	}
+	for _, r := range rathers {
+		if !strings.Contains(r.words, " "+low+" ") {
+			continue
+		}
+		if low == "a" && !known && last != nil {
+			return ""
+		}
+		if r.line == "" {
+			for _, p := range strings.Fields(r.beside) {
+				if strings.Contains(pins, " "+p+" ") {
+					return ""
+				}
+			}
+			continue
+		}
+		return fmt.Sprintf(r.line+"%.0[2]s", value, first)
+	}
+	if plateKeyOf(low) != nil && partOf(low) == nil {
+		return "plate " + low + " " + value
+	}
+	return ""
+}
+
+// glued reports whether a word of two letters is rather another kind of reading
+// than two pins that no blank parts: HP, but not AC beside a pin A.
+func (c *Call) glued(last *reading, w script.Word) bool {
+	if len(w.Text) != 2 || c.rather(last, []script.Word{w}, "") == "" {
+		return false
+	}
+	pins := strings.ToUpper(strings.Join(c.pins(), " ") + " ")
+	return !strings.Contains(pins, strings.ToUpper(w.Text[:1])+" ") && !strings.Contains(pins, strings.ToUpper(w.Text[1:])+" ")
+}
