@@ -110,7 +110,7 @@ func TestExamples(t *testing.T) {
 
 // knownUnits are the symbols that the packages above know.
 var knownUnits = []string{"", AnyUnit, "ohm", "V", "A", "W", "Hz", "uF", "mH", "degC", "K", "psig",
-	"s", "min", "ft", "hp", "J", "%", "rpm", "N.m", "kWh"}
+	"s", "min", "ft", "m", "hp", "J", "%", "rpm", "N.m", "kWh"}
 
 func TestTableIsComplete(t *testing.T) {
 	identifier := regexp.MustCompile(`^[a-z][a-z0-9_]{1,15}$`)

@@ -36,8 +36,14 @@ func TestWirePublished(t *testing.T) {
 	for gauge, want := range map[float64]float64{12: 3.18, 10: 2.00, 8: 1.26} {
 		rows = append(rows, published{"wire_ohms", []any{gauge, 1000.0, 75.0, "aluminum"}, want, 0.005, table8Al})
 	}
+	// NEC Table 8 gives 14 gauge 2.08 mm² and 3.07 ohm in 1000 ft, 304.8 m.
+	rows = append(rows,
+		published{"wire_ohms_mm2", []any{2.08, 304.8, 75.0}, 3.07, 0.0045 * 3.07, table8},
+		published{"wire_ohms_mm2", []any{1.0, 1.0, 20.0, "copper"}, 0.017241, 1e-9, "100 % IACS, 1/58 ohm·mm²/m (from memory)"},
+		published{"wire_drop_mm2", []any{2.08, 15.24, 12.0}, 3.684, 0.005 * 3.684, "2 L I r with r of NEC Table 8"})
 	checkPublished(t, rows)
 	checkRefusals(t, []refusal{
+		{"wire_drop_mm2", []any{0.01, 10.0, 5.0}, "mm2 must be at least 0.05"},
 		{"wire_ohms", []any{14.5, 10.0}, "gauge must be a whole number"},
 		{"wire_ohms", []any{41.0, 10.0}, "gauge must be at most 40"},
 		{"wire_ohms", []any{14.0, 10.0, "iron"}, `metal "iron" is not known: one of copper, aluminium`},

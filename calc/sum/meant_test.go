@@ -90,9 +90,22 @@ func TestSlipsShowWhatWasMeant(t *testing.T) {
 		{"100L / 8.5 L/min + 1h", "4305.882352941177s"},
 		{"20kW / 4186J/kg/K", "4.777830864787386kg*K/s"},
 		{"10mV/A", "10mohm"},
+		{"wire_drop(10, 1.5mm2, 10)", "1.5"},
+		{"wire_ohms(1.5mm², 10)", "1.5"},
+		{"wire_drop(10, 5, 2.5 mm²)", "2.5"},
 	}
 	env := scope(t)
 	env.Funcs["parallel_r"] = Func{Name: "parallel_r", Params: []Param{{Name: "r", Many: true}}, Call: func(a []Value) (Value, error) { return a[0], nil }}
+	for _, name := range []string{"wire_drop_mm2", "wire_ohms_mm2", "wire_drop", "wire_ohms"} {
+		env.Funcs[name] = Func{Name: name, Params: []Param{{Name: "r", Many: true}}, Call: func(a []Value) (Value, error) {
+			for _, v := range a {
+				if v.(quantity.Q).Dim() != (quantity.Dim{}) {
+					return nil, source.Errorf(0, 0, "%s takes plain numbers", name)
+				}
+			}
+			return a[0], nil
+		}}
+	}
 	env.Values["i"] = eval(t, "2", nil).(quantity.Q)
 	met := map[string]bool{}
 	for _, r := range rows {

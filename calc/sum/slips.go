@@ -48,6 +48,8 @@ missing|(\d) ([A-Za-z]\w*)|$1 * $2
 unit|(\d) ?([A-Za-z]\w*)|$1 * $2
 missing|(\d) (\d)|$1, $2
 value|/([VAW])\b|/1$1
+is not |\b(wire_(?:drop|ohms))\(([^,()]+, ?)?([\d.]+) ?mm[2²],? ?|${1}_mm2($3, $2
+is not |\b(wire_(?:drop|ohms))\((.+), ?([\d.]+) ?mm[2²]\)|${1}_mm2($3, $2)
 both by|/( ?)(\d[\d.]* ?[A-Za-zΩ]+(?:/[A-Za-z]+)+)|/$1($2)
 yes or no|^(.+?) ?\Q||\E ?(.+?) ?\Q||\E ?(.+)$|parallel_r($1, $2, $3)
 yes or no|^(.+?) ?\Q||\E ?(.+)$|parallel_r($1, $2)

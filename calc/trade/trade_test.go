@@ -168,10 +168,16 @@ func TestUse(t *testing.T) {
 // that works, or what it takes, with an example; what is shown works.
 func TestOrderIsShown(t *testing.T) {
 	for call, want := range map[string]string{
-		"wire_drop(15A,50ft,14)":       "write wire_drop(14, 50ft, 15A)",
-		"cap_load(330V, 4.2A)":         "write cap_load(4.2A, 330V)",
-		"energy_cost(1.2kWh,0.17)":     "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
-		"1 + energy_cost(1.2kWh,0.17)": "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
+		"wire_drop(15A,50ft,14)":                      "write wire_drop(14, 50ft, 15A)",
+		"wire_drop(10m,1.5mm2,10A)":                   "write wire_drop_mm2(1.5, 10m,10A)",
+		"wire_drop(1.5 mm², 10m, 10A)":                "write wire_drop_mm2(1.5, 10m, 10A)",
+		"wire_drop(10m, 10A, 2.5mm2)":                 "write wire_drop_mm2(2.5, 10m, 10A)",
+		"wire_drop_mm2(1.5mm^2, 10m, 10A)":            "wire_drop_mm2(mm2, length, amps, [temp], [metal]), as in wire_drop_mm2(1.5, 10m, 10A)",
+		"discharge_time(35uF, 20kohm, 300V, 50V)":     "write discharge_time(20kohm, 35uF, 300V, 50V)",
+		"2 * discharge_time(35uF, 20kohm, 300V, 50V)": "discharge_time(ohms, cap, volts, safe), as in discharge_time(20kohm, 35uF, 523.3V, 34V)",
+		"cap_load(330V, 4.2A)":                        "write cap_load(4.2A, 330V)",
+		"energy_cost(1.2kWh,0.17)":                    "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
+		"1 + energy_cost(1.2kWh,0.17)":                "energy_cost(watts, price, [duty]), as in energy_cost(270W, 0.11, 4/24)",
 	} {
 		_, err := sum.Quantity(call, &scope{})
 		var at *source.Error
