@@ -113,6 +113,7 @@ func sectionOhms(mm2, metres, celsius float64, metal string) float64 {
 	return m.rho20 * (m.k + celsius) / (m.k + 20) * metres / (mm2 * 1e-6)
 }
 
+// section takes what wires in and before an appliance have (common practice).
 var section = Param{Name: "mm2", Help: "the conductor's section in mm², a plain number", In: Range{Lo: 0.05, Hi: 1000}}
 
 const (

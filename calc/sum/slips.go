@@ -85,7 +85,7 @@ func (ev *evaluator) instead(text string, err error) error {
 	if !ok || len(text) > maxBytes {
 		return err
 	}
-	ev.work += 150 * len(text)
+	ev.work += 180 * len(text)
 	found, hint := "", ""
 	if name, _, misfit := strings.Cut(e.Msg, " wants "); misfit {
 		return ev.reordered(text, name, e)
