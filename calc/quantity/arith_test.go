@@ -169,6 +169,7 @@ func TestConversions(t *testing.T) {
 		{"1gpm", "L/min", 3.785412, 5e-7},
 		{"1000micron", "kPaa", 0.133322, 5e-7},
 		{"500micron", "Paa", 66.661, 5e-4}, // 1 mmHg = 133.322 Pa
+		{"500micron", "torr", 0.5, 1e-9},
 		{"500micron", "mbara", 0.66661, 5e-6},
 		{"500micron", "inHga", 0.019685, 5e-7}, // half a millimetre of 25.4 in an inch
 		{"500micron", "bara", 0.00066661, 5e-9},

@@ -96,6 +96,7 @@ var decls = []decl{
 	{symbols: []string{"bara"}, ucum: "bar", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1e5, diff: "bard", help: "bar, absolute"},
 	{symbols: []string{"Paa"}, ucum: "Pa", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 1, diff: "kPad", help: "pascal, absolute"},
 	{symbols: []string{"mbara"}, ucum: "mbar", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: 100, diff: "bard", help: "millibar, absolute"},
+	{symbols: []string{"torr"}, ucum: "mm[Hg]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: inHg / inch * 1e-3, diff: "kPad", help: "torr, a millimetre of mercury, absolute"},
 	{symbols: []string{"inHga"}, ucum: "[in_i'Hg]", what: "absolute pressure", dim: dimPressure, kind: Absolute, factor: inHg, diff: "psid", help: "inch of mercury, absolute"},
 	{symbols: []string{"inHg"}, ucum: "[in_i'Hg]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inHg, diff: "psid", help: "inch of mercury, gauge; a vacuum is negative"},
 	{symbols: []string{"inWC"}, ucum: "[in_i'H2O]", what: "gauge pressure", dim: dimPressure, kind: Gauge, factor: inWC, diff: "psid", help: "inch of water column, gauge"},

@@ -96,6 +96,8 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"ohm A B 5.1", "fan 1.2", "names its kind", "amp fan 1.2"},
 		{"ohm A B 5.1", "A 1.4", "names its kind", "amp comp 1.4"},
 		{"", "V 119", "names its kind", "volt line 119"},
+		{"mfd herm 40.1", "V 119", "names its kind", "volt line 119"},
+		{"mfd herm 40.1", "fan 4.8", "names what was read", "mfd fan 4.8"},
 		// A part's count and price without commas.
 		{"", "part relay RL-77 18.40", "commas part them", "part relay RL-77, 1, 18.40"},
 		{"", "part relay RL-77 2", "commas part them", "part relay RL-77, 2"},

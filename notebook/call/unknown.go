@@ -63,7 +63,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		if k := len(c.readings); k > 0 {
 			last = c.readings[k-1]
 		}
-		if line := c.rather(last, l.Words[:n-1], l.Words[n-1].Text); line != "" && (last == nil || last.quality.word == "ohm") {
+		if line := c.rather(last, l.Words[:n-1], l.Words[n-1].Text); line != "" && (last == nil || last.quality.word == "ohm" || !strings.Contains(" fan a l l1 l2 l3 n ", " "+strings.ToLower(first.Text)+" ")) {
 			ohms := "ohm A B " + l.Words[n-1].Text
 			if n == 3 {
 				ohms = "ohm " + clip(l.Body, 40)
