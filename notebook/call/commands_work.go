@@ -87,6 +87,7 @@ func workCommands() []Command {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
 				c.mend()
+				c.warnOfOpened(r)
 				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
 				return c.afterRepair(r), nil
 			},
@@ -262,12 +263,16 @@ func (c *Call) inAppliance(code string) string {
 		return "single-phasing"
 	case code == "leak-found" && a.Unsealed && a.Gas:
 		return "gas-leak"
+	case code == "leak-not-found" && a.Unsealed && (a.Gas || a.Furnace):
+		return "no-gas-leak"
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":
 		return "hose-blocked"
 	case c.complaint() == said.NoDrain && code == "airflow-clear":
 		return "hose-clear"
 	case code == "gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
 		return "leak-found"
+	case code == "no-gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
+		return "leak-not-found"
 	}
 	return code
 }
@@ -356,6 +361,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	if said.Names(strings.ToLower(p.name), defaultMachine) || said.OpensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
+	c.warnOfOpened(r)
 	c.renew(r.add(Plain, text+"."))
 	return c.afterRepair(r), nil
 }

@@ -106,7 +106,7 @@ func (c *Call) heed(w work) {
 	if w.kind == "part" || w.kind == "did" {
 		c.spend(400 * min(len(w.text), said.MostBytes))
 		if done := said.Stated(w.text); len(done) > 0 {
-			c.spend(20_000)
+			c.spend(30_000)
 			what := w
 			what.text = strings.Join(done, ", ")
 			c.done = append(c.done, doneWork{what, cause.MendsSomething(what.text)})
@@ -117,6 +117,9 @@ func (c *Call) heed(w work) {
 		}
 		if f, ok := said.FittedCapacitor(w.text); ok && len(list) > 0 {
 			c.capsFitted = append(c.capsFitted, fittedCap{f, w.entry})
+		}
+		for _, j := range said.Opened(w.text, w.kind == "part") {
+			c.opened = append(c.opened, opening{j, w.entry})
 		}
 		for _, what := range list {
 			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})

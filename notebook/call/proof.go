@@ -160,7 +160,7 @@ func (c *Call) proofList() []proofWanted {
 		}
 		out = append(out, f.runs, f.amps)
 	}
-	return append(append(out, c.rereads()...), c.alarmProofs()...)
+	return slices.Concat(out, c.rereads(), c.tightProofs(), c.alarmProofs())
 }
 
 // placesOfProof names the place whose temperature proves a repair, by a word of

@@ -1,0 +1,85 @@
+package call
+
+import (
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
+)
+
+// opening is a joint that an entry of work opened.
+type opening struct {
+	said.Joint
+	entry int
+}
+
+// tightness is what is wanted of the joints of one gas that work opened, whatever
+// it was done for (common practice; a leak test of every gas joint made or broken
+// is in the gas codes too, from memory).
+var tightness = []struct {
+	of     func(c *Call, j said.Joint) bool
+	warned func(c *Call, r *Reply)
+	leak   string // the danger whose own proof says the same
+	tight  string // the finding that shows it
+	proof  string
+}{
+	{
+		func(c *Call, j said.Joint) bool {
+			a := c.appliance()
+			burns := a.Gas || a.Furnace || c.complaint() == "gas-no-heat"
+			return burns && j == said.BurnerJoint || (burns || a.Unsealed || a.Unit == "") && j == said.GasJoint
+		},
+		func(c *Call, r *Reply) { c.warnAgain(r, caution.FuelGas) },
+		"gas-leak", "no-gas-leak", "that every gas joint opened is tight, by a leak test (saw no gas leak)",
+	},
+	{
+		func(c *Call, j said.Joint) bool { return j == said.RefrigerantJoint && !c.appliance().Unsealed },
+		func(c *Call, r *Reply) {
+			c.warn(r, caution.SealedSystem)
+			if repair.Flammable(c.gas()) {
+				c.warnAgain(r, caution.Flammable)
+			}
+		},
+		"leak-found", "leak-not-found", "that every refrigerant joint opened is tight, by a leak check (saw no leak found)",
+	},
+}
+
+// openedAt is the last entry of work that opened such a joint, 0 when none did.
+func (c *Call) openedAt(of func(*Call, said.Joint) bool) int {
+	for i := len(c.opened) - 1; i >= max(0, len(c.opened)-mostRenewals); i-- {
+		c.spend(20)
+		if o := c.opened[i]; c.alive(o.entry) && of(c, o.Joint) {
+			return o.entry
+		}
+	}
+	return 0
+}
+
+// warnOfOpened gives the cautions of the joints that the line at hand opened.
+func (c *Call) warnOfOpened(r *Reply) {
+	for _, t := range tightness {
+		if c.openedAt(t.of) == c.entry {
+			t.warned(c, r)
+		}
+	}
+}
+
+// tightProofs are the leak tests that work which opened a joint wants. One that a
+// leak found asks for anyway is named once.
+func (c *Call) tightProofs() (out []proofWanted) {
+	for _, t := range tightness {
+		at := c.openedAt(t.of)
+		if at == 0 || c.alarmStands(t.leak) {
+			continue
+		}
+		out = append(out, proofWanted{t.proof, func(c *Call, _ int) shown {
+			n := c.lastShown([]string{t.tight})
+			if n <= at {
+				return shown{}
+			}
+			f, _ := cause.Lookup(t.tight)
+			return shown{held: true, text: f.Help + atEntry(n)}
+		}})
+	}
+	return out
+}

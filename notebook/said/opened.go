@@ -1,0 +1,62 @@
+package said
+
+import "slices"
+
+// Joint is a kind of joint that work opens and that is shown to be tight again by
+// a finding, whose code it is.
+type Joint string
+
+// Of fuel gas by its name, of fuel gas where an appliance is known to burn it, and
+// of refrigerant.
+const (
+	GasJoint         Joint = "gas"
+	BurnerJoint      Joint = "burner"
+	RefrigerantJoint Joint = "refrigerant"
+)
+
+var (
+	gasParts = Lazily(`\b(gas|lpg|propane) ((control|safety|combination|supply|pressure|main|flexible|burner) )*(valves?|cocks?|regulators?|manifolds?|pipes?|pipework|lines?|hoses?|flex|connectors?|unions?|fittings?|joints?|trains?|orifices?|jets?|injectors?|bottles?|cylinders?|pilots?)\b`)
+	// burnerParts are of fuel gas in what burns it alone.
+	burnerParts = Lazily(`\b(regulators?|manifolds?|pilots?|orifices?|injectors?|jets?|spuds?|flex|unions?|pipe joints?|black pipe)\b|\b(safety|oven|burner|bake|broil\w*|control|main|combination) valves?\b` +
+		`|^(i |we )?(replaced|fitted|installed|changed|swapped|exchanged|renewed|resealed|new|put in)( the| a| new)* valve\b|^(the )?(new )?valve (was )?(replaced|fitted|changed|swapped|resealed)`)
+	// gasShut tells work at such a part by which no joint is opened.
+	gasShut = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
+
+	refrigerantWork = Lazily(`\bbraz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d)|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
+		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|schrader|expansion|reversing) (valve|core)|\btxv\b|\bprocess tube|\b(suction|discharge|refrigerant) line\b`)
+	refrigerantParts = Lazily(`\b(compressor|comp|evaporator|evap|condenser|cond|capillary|cap tube|accumulator|(filter[ -]?)?drier)\b`)
+	// besideIt are parts at one of those which leave it whole.
+	besideIt = Lazily(`\b(relay|start|device|overload|protector|capacitor|run cap|terminals?|cover|plug|wires?|wiring|leads?|mounts?|bolts?|kit|ptc|board|pan|oil|fans?|motor|sensor|therm\w+|heater|control|switch|probe|bulb|hose|tray|drain|door|belt|drum|lint|vent|grille?|guard|screen)\b`)
+)
+
+// Opened gives the kinds of joints that words of work say were opened; a part is
+// one that was fitted.
+func Opened(text string, part bool) (out []Joint) {
+	add := func(j Joint) {
+		if !slices.Contains(out, j) {
+			out = append(out, j)
+		}
+	}
+	for _, c := range Stated(text) {
+		if part {
+			c = "new " + c
+		}
+		switch {
+		case gasShut().MatchString(c):
+		case gasParts().MatchString(c):
+			add(GasJoint)
+		case burnerParts().MatchString(c):
+			add(BurnerJoint)
+		}
+		if refrigerantWork().MatchString(c) || Has(c, []string{"solder"}) && !Has(c, electrical) {
+			add(RefrigerantJoint)
+			continue
+		}
+		for _, what := range Renewals(c) {
+			if refrigerantParts().MatchString(what) && !besideIt().MatchString(what) && (renewing().MatchString(what) || !Works(what)) {
+				add(RefrigerantJoint)
+			}
+		}
+	}
+	return out
+}
