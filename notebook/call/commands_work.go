@@ -64,6 +64,9 @@ func workCommands() []Command {
 					t = "the technician states that it is isolated, proved dead, and its capacitors discharged"
 				}
 				c.worked(work{c.entry, c.at, "safe", t})
+				if said.GasShut(t) {
+					return say("Made safe: " + t + ". That is the gas alone: safe unplugged when its power is off too."), nil
+				}
 				c.dead = append(c.dead, c.entry)
 				r := say("Made safe: " + t + ".")
 				if discharged := said.Has(t, []string{"discharg"}); c.appliance().HighVolts && !discharged {
@@ -195,6 +198,9 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 {
 			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
 		}
+	}
+	if among(codes, "gas-off") && c.shutForWork(c.entry) {
+		r.add(Plain, "Taken as shut for the work, and so as no cause.")
 	}
 	if live && c.energisedAnyway(r) {
 		c.defied = append(c.defied, c.entry)

@@ -148,7 +148,7 @@ type factList struct {
 //go:noinline
 func (l *factList) add(code string, entry int) {
 	switch {
-	case l.gas && code == "gas-off":
+	case code == "gas-off" && (l.gas || l.c.shutForWork(entry)):
 		return // it was shut for safety, and says nothing of why there was no flame
 	case code == "phase-lost" && l.c.behindOpen():
 		code = "leg-lost" // read behind what was found open

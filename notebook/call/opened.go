@@ -1,6 +1,9 @@
 package call
 
 import (
+	"slices"
+	"strings"
+
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/repair"
@@ -82,4 +85,42 @@ func (c *Call) tightProofs() (out []proofWanted) {
 		}})
 	}
 	return out
+}
+
+// underGas are the facts that a burner had gas, or lacked something else before its
+// cock was found shut.
+var underGas = []string{"gas-on", "flame-lights", "flame-drops-out", "flame-sensed", "flame-weak", "igniter-weak", "igniter-open", "heats-up", "gas-coil-open"}
+
+// shutForWork reports whether a gas cock that was seen shut at an entry had been
+// shut to work at it: beside or after the words that the unit was made safe, after
+// work, or after what was found under gas. It is then no reason for the fault
+// (common practice).
+func (c *Call) shutForWork(entry int) bool {
+	for _, w := range c.works {
+		if c.spend(1); w.kind == "safe" && w.entry <= entry+1 && c.alive(w.entry) {
+			return true
+		}
+	}
+	before := func(list []int) bool {
+		return slices.ContainsFunc(list, func(n int) bool { return n < entry && c.alive(n) })
+	}
+	if before(c.mended) {
+		return true
+	}
+	for _, code := range underGas {
+		if before(c.seenAt[code]) {
+			return true
+		}
+	}
+	for _, key := range c.subjects {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if c.spend(1); kind == "wind" || !isIgniter(name) && !strings.HasPrefix(name, "flame") && !strings.HasPrefix(name, "gas") {
+			continue
+		}
+		c.spend(2000)
+		if codes, _, _ := c.codesOf(key, kind, name, entry); intersects(codes, underGas) {
+			return true
+		}
+	}
+	return false
 }

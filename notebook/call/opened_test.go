@@ -1,10 +1,12 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
 
+	"ohmcall/calc/cause"
 	"ohmcall/notebook/record"
 )
 
@@ -47,4 +49,41 @@ func TestTightness(t *testing.T) {
 			t.Errorf("%s: no %s", name, x.caution)
 		}
 	}
+}
+
+// TestGasShutForWork takes a cock shut for work for no cause of the fault, and one
+// that was found shut for it (common practice).
+func TestGasShutForWork(t *testing.T) {
+	const found = "no gas at the burner"
+	for lines, want := range map[string]bool{
+		"saw gas off": true,
+		"saw igniter glows; saw no flame; saw gas off":                       true,
+		"plate igniter 3.2-3.6; amp igniter 3.4; saw gas off":                true,
+		"plate igniter 3.2-3.6; amp igniter 2.6; saw gas off":                false,
+		"saw gas off; plate igniter 3.2-3.6; amp igniter 2.6":                true,
+		"safe unplugged; saw gas off":                                        false,
+		"saw gas off; safe unplugged":                                        false,
+		"safe gas off; saw gas off":                                          false,
+		"saw flame lights then goes out; saw gas off":                        false,
+		"saw gas on; saw gas off":                                            false,
+		"did replaced igniter; saw gas off":                                  false,
+		"saw igniter weak; saw gas off; strike 3 slip":                       true,
+		"saw igniter weak; saw gas off":                                      false,
+		"ohm igniter OL; saw gas off":                                        false,
+		"plate igniter 3.2-3.6; amp igniter 2.6; strike 4 slip; saw gas off": true,
+	} {
+		c := applyAll(t, append([]string{"unit gas oven", "fault oven stays cold"}, strings.Split(lines, "; ")...)...)
+		weighed := c.weigh(math.MaxInt)
+		if got := strings.Contains(c.Record().Header.Cause, found) || slices.Contains(weighed.Codes(cause.Supported), "gas-off"); got != want {
+			t.Errorf("%s: no gas is the cause %v, want %v (%s)", lines, got, want, c.Record().Header.Cause)
+		}
+	}
+	c := applyAll(t, "unit gas oven", "fault oven stays cold", "safe gas off")
+	if len(c.dead) > 0 {
+		t.Error("a gas cock takes the power off")
+	}
+	if _, err := c.Apply(nine, "gas off"); err == nil || !strings.Contains(hintOf(err), "safe unplugged, gas off") {
+		t.Errorf("gas off: %v", err)
+	}
+	must(t, c, "safe unplugged, gas off")
 }

@@ -92,6 +92,8 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("the complaint: fault %s; or write it down as it is: note %s", text, text)
 	}
 	switch done := said.Stated(l.Body); {
+	case slices.Contains(cause.FindFindings(c.fanWords(l.Body)), "gas-off"):
+		return e.WithHint("shut for work: safe unplugged, %s; found shut while nothing lights: saw %s", text, text)
 	case len(cause.FindFindings(c.fanWords(l.Body))) > 0:
 		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", text, text)
 	case said.MadeSafe(l.Body):

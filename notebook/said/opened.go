@@ -60,3 +60,8 @@ func Opened(text string, part bool) (out []Joint) {
 	}
 	return out
 }
+
+// GasShut reports whether words of making safe are of the gas and of nothing else.
+func GasShut(text string) bool { return gasAlone().MatchString(text) }
+
+var gasAlone = Lazily(`(?i)^(the )?(gas|cock|gas cock|gas valve|gas supply)( is| was)? (off|shut|shut ?off|closed|turned off)( at .*)?$`)
