@@ -149,6 +149,12 @@ func leftCommand() Command {
 			if state == said.Running && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)
 			}
+			if state == said.Running {
+				for _, s := range c.alarms() {
+					t := cautionOf(s.caution)
+					r.add(Caution, "Caution: left running, and "+s.text+". "+t.Text).flag("caution-" + t.Code)
+				}
+			}
 			return r, nil
 		},
 	}

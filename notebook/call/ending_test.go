@@ -333,3 +333,26 @@ func TestLeftBehindTheClosing(t *testing.T) {
 		}
 	}
 }
+
+// What is left running with a danger that nothing shows to be gone brings its
+// caution once more, closed or not; what is gone or left off does not.
+func TestLeftRunningWithADanger(t *testing.T) {
+	for lines, want := range map[string]string{
+		"fault smells gas; close; left running":                                      "caution-gas-smell",
+		"fault does not heat; saw gas smell; left running":                           "caution-gas-smell",
+		"fault does not heat; saw gas smell; close; left running":                    "caution-gas-smell",
+		"fault does not heat; saw gas leak; close; left running":                     "caution-gas-smell",
+		"fault gave me a shock; close; left running":                                 "caution-shock-felt",
+		"fault does not heat; saw smoke; left running":                               "caution-smoke-or-sparks",
+		"fault does not heat; saw gas smell; saw no gas smell; close; left running":  "",
+		"fault does not heat; saw gas smell; close; left unplugged":                  "",
+		"fault does not heat; close; left running":                                   "",
+		"fault does not heat; saw gas smell; strike 3 misheard; close; left running": "",
+	} {
+		c := applyAll(t, append([]string{"unit gas oven"}, strings.Split(lines, "; ")...)...)
+		got := strings.Join(c.entries[len(c.entries)-1].Reply.Flags, " ")
+		if want == "" && strings.Contains(got, "caution-") || !strings.Contains(got, want) {
+			t.Errorf("%s: flags %q, want %q", lines, got, want)
+		}
+	}
+}
