@@ -15,7 +15,7 @@ var (
 		"windings-equal", "drive-fault-shown", "drive-no-fault"}}
 	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none", "no-sealed-system"}}
 	needEvapFan  = Need{"evaporator fan seen", []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none", "no-sealed-system"}}
-	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy", "no-sealed-system"}}
+	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy", "no-sealed-system", "coil-hidden"}}
 	needPullDown = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool", "no-sealed-system"}}
 	needEarth    = Need{"earth continuity", []string{"earth-sound", "earth-failed"}}
 	needHeater   = Need{"ohms of the heater", []string{"heater-sound", "heater-suspect", "heater-undecided", "heater-open", "heater-failed"}}

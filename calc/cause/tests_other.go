@@ -35,7 +35,7 @@ var coldTests = []Test{
 	{Code: "cycles", Name: "watch whether it cycles off", How: "saw cycles off",
 		Outcomes: []string{"cycles-off", "runs-all-the-time"}, Effort: 4, Danger: Look},
 	{Code: "frost-look", Name: "take the evaporator cover off and look at the frost", How: "saw frost even",
-		Outcomes: []string{"frost-none", "frost-partial", "frost-even", "frost-heavy"}, Effort: 3, Danger: Dead, On: append([]string{"no-dry"}, cold...), Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"frost-none", "frost-partial", "frost-even", "frost-heavy"}, Effort: 3, Danger: Dead, On: append([]string{"no-dry"}, cold...), Barred: []string{"coil-hidden"}, Caution: []string{caution.ProveDead}},
 	{Code: "drain", Name: "pour warm water into the drain of evaporator or pan", How: "saw drain clear",
 		Outcomes: []string{"drain-clear", "drain-blocked"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "cond-fan-motor", Name: "turn the condenser fan by hand and read its windings", How: "saw cond-fan stiff",

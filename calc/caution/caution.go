@@ -24,6 +24,7 @@ const (
 	GasSmell         = "gas-smell"
 	HighVoltage      = "high-voltage"
 	FuelGas          = "fuel-gas"
+	FillFirst        = "fill-first"
 	Monoxide         = "carbon-monoxide"
 	Unsafe           = "unsafe"
 	Radiation        = "microwaves"
@@ -100,6 +101,9 @@ var table = []Caution{
 		"common practice"},
 	{FuelGas,
 		"Fuel gas: shut its cock before work; leaks, gas valves and gas pipes are for licensed persons only.",
+		"common practice"},
+	{FillFirst,
+		"Fill the tank before power, until a hot tap runs without air: an element under power in the dry burns out at once.",
 		"common practice"},
 }
 

@@ -189,8 +189,10 @@ const groundedShare = 0.1
 
 // HeaterToCase judges the ohms from an element to its sheath. A sheathed
 // element draws damp while it lies cold and may dry out in use, so only a
-// low path condemns it.
-func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdict {
+// low path condemns it; of one that lies in water, what leaks is no damp that
+// heat drives out, but water behind a cracked sheath or on its terminals (common
+// practice).
+func HeaterToCase(name string, v measure.Value, testVolts float64, immersed bool) verdict.Verdict {
 	w := atLeast(heaterInsulation)
 	out := begin(named("heater", name)+" to case", v, w, "Ω", "AS/NZS 3760, as quoted by a test-and-tag firm (1 MΩ at 500 V)")
 	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
@@ -209,9 +211,15 @@ func HeaterToCase(name string, v measure.Value, testVolts float64) verdict.Verdi
 		out.Text = ohms(v.X) + " to the sheath: the element is grounded"
 	case w.place(v) == below:
 		out.Word, out.Text = verdict.Suspect, ohms(v.X)+" to the sheath may be damp: dry it gently and repeat"
+		if immersed {
+			out.Text = ohms(v.X) + " to the sheath: wires off, terminals wiped dry and read again; the same again is a cracked sheath, which no drying mends"
+		}
 		out.Fact = []string{"heater-insulation-suspect"}
 	default:
 		out.Word, out.Text = verdict.CannotTell, "too near the limit to say: dry it and repeat with an insulation tester"
+		if immersed {
+			out.Text = "too near the limit to say: wires off, terminals wiped dry, and repeat with an insulation tester"
+		}
 		out.Fact = []string{fact("heater-insulation", out.Word)}
 	}
 	return out

@@ -103,6 +103,6 @@ func TestHeaterToCase(t *testing.T) {
 		{"damp", within(0.4e6, 0.01e6), 500, verdict.Suspect, []string{"heater-insulation-suspect"}},
 		{"near", within(1.01e6, 0.05e6), 500, verdict.CannotTell, []string{"heater-insulation-undecided"}},
 	} {
-		check(t, c.name, HeaterToCase("defrost", c.v, c.test), c.word, c.facts...)
+		check(t, c.name, HeaterToCase("defrost", c.v, c.test, false), c.word, c.facts...)
 	}
 }

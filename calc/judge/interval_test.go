@@ -70,7 +70,7 @@ func judgements(t testing.TB) []judgement {
 			})
 		}
 	}
-	one("heater to case", 1e6, func(v measure.Value) verdict.Verdict { return HeaterToCase("", v, 500) })
+	one("heater to case", 1e6, func(v measure.Value) verdict.Verdict { return HeaterToCase("", v, 500, false) })
 	one("heater amps", 3.75, func(v measure.Value) verdict.Verdict {
 		return HeaterAmps(HeaterAmpsIn{Amps: v, Watts: 450, Rated: 120})
 	})

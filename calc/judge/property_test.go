@@ -51,7 +51,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		Overload(OverloadIn{Ohms: draw(r, 0.5), State: state}),
 		Heater(HeaterIn{Name: "defrost", Ohms: draw(r, 32), Watts: pick(0, 450, 150, 20), Volts: pick(0, 120), Hot: r.IntN(2) == 0,
 			Tolerance: pick(0, 5), Series: []Series{Alone, WithThermostat, ""}[r.IntN(3)]}),
-		HeaterToCase("defrost", draw(r, 1e6), pick(0, 500)),
+		HeaterToCase("defrost", draw(r, 1e6), pick(0, 500), false),
 		Switch(SwitchIn{Path: []Path{Thermostat, Limit, Switched, Speed, Fuse, Cord}[r.IntN(6)], Ohms: draw(r, 0.5), Want: []string{"", "open", "closed"}[r.IntN(3)]}),
 		NTC(NTCIn{Name: "evaporator", Ohms: draw(r, 15e3), Celsius: t, R25: pick(0, 10_000), Beta: 3977}),
 		NTC(NTCIn{Ohms: draw(r, 15e3), Celsius: t, Table: table}),

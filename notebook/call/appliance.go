@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/notebook/said"
 )
@@ -167,10 +168,27 @@ func (c *Call) iceCold(before int, add func(string, int)) {
 // dries gives what proves an appliance that takes water out of air or clothes.
 func (c *Call) dries() (proofWanted, bool) {
 	switch {
-	case c.appliance().OneFan:
-		return proofCoil, true
 	case c.appliance().HeatPumpDryer:
 		return proofDrum, true
+	case c.appliance().OneFan:
+		return proofCoil, true
 	}
 	return proofWanted{}, false
+}
+
+// fixes are the repairs of causes that are others in appliances of a complaint
+// (common practice).
+var fixes = []struct{ cause, complaint, text string }{
+	{"airflow-blocked", said.NoDry, "clean the filters, the fins of evaporator and condenser (heat exchanger), the fan and the drain; then see that it dries"},
+	{"airflow-blocked", said.ACWarm, "clean the filter, the fins of both coils and the fans; then read the air split"},
+}
+
+// mending is the step that mends a cause in this appliance.
+func (c *Call) mending(k *cause.Cause) string {
+	for _, f := range fixes {
+		if f.cause == k.Code && f.complaint == c.complaint() {
+			return "mend: " + f.text
+		}
+	}
+	return "mend: " + k.Fix
 }

@@ -285,3 +285,57 @@ func TestByItsWork(t *testing.T) {
 		}
 	}
 }
+
+// A heat pump dryer has no vent and no heater, and its evaporator is out of sight
+// (common practice).
+func TestHeatPumpDryer(t *testing.T) {
+	for _, fault := range []string{"takes forever to dry", "clothes still damp after two cycles", "takes two cycles", "no heat"} {
+		c := applyAll(t, "unit heat pump dryer", "fault "+fault)
+		if got := strings.Join(c.missing(), "; "); c.complaint() != said.NoDry || strings.Contains(got, "frost") || strings.Contains(got, "heater") || strings.Contains(got, "condenser fan") {
+			t.Errorf("%s: %s, missing %s", fault, c.complaint(), got)
+		}
+		for _, l := range []string{"saw starts", "saw fan runs", "amp comp 2.1 run", "saw condenser warm"} {
+			r := c.weigh(math.MaxInt)
+			if next := c.nextStep(&r); strings.Contains(next, "frost") || strings.Contains(next, "condenser fan") {
+				t.Errorf("%s: next %s", fault, next)
+			}
+			must(t, c, l)
+		}
+		must(t, c, "saw filter dirty")
+		r := c.weigh(math.MaxInt)
+		if next := c.nextStep(&r); !strings.Contains(next, "fins") || strings.Contains(next, "limit") {
+			t.Errorf("%s: %s", fault, next)
+		}
+	}
+	if got := strings.Join(applyAll(t, "unit dehumidifier", "fault bucket stays empty").missing(), "; "); !strings.Contains(got, "frost") {
+		t.Errorf("a dehumidifier's coil is in sight: %s", got)
+	}
+}
+
+// A tank is full before power, an immersed element does not dry out, and a water
+// heater's line carries one element (common practice; 4500 W at 240 V are 18.75 A).
+func TestWaterHeater(t *testing.T) {
+	for lines, want := range map[string]string{
+		"unit water heater; fault no hot water; did replaced element":               "Fill the tank",
+		"unit water heater; fault no hot water; part lower element, 1, 20":          "Fill the tank",
+		"unit water heater; fault no hot water; did drained and flushed":            "Fill the tank",
+		"unit water heater; fault no hot water; did replaced thermostat":            "-Fill the tank",
+		"unit gas water heater; fault no hot water; did replaced drain valve":       "-Fill the tank",
+		"unit electric dryer; fault no heat; did replaced element":                  "-Fill the tank",
+		"unit water heater; fault no hot water; ohm heater case 400k test 500V":     "cracked sheath",
+		"unit electric oven; fault no heat; ohm heater case 400k test 500V":         "may be damp",
+		"unit water heater; fault no hot water; plate 240v 4500w; amp 18.6":         "sound",
+		"unit water heater; fault no hot water; plate 240v 4500w; amp 9":            "suspect",
+		"unit electric cooktop; fault one element is dead; plate 240v 7500w; amp 9": "plate amps",
+	} {
+		var got string
+		c := New()
+		for _, l := range strings.Split(lines, "; ") {
+			got = must(t, c, c.Expand(l)).Reply.Plain()
+		}
+		text, absent := strings.CutPrefix(want, "-")
+		if strings.Contains(got, text) == absent || text == "cracked sheath" && strings.Contains(got, "damp") {
+			t.Errorf("%s: %s", lines, got)
+		}
+	}
+}

@@ -90,7 +90,7 @@ func workCommands() []Command {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
 				c.mend()
-				c.warnOfOpened(r)
+				c.warnOfOpened(r, a.text("TEXT"))
 				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
 				return c.afterRepair(r), nil
 			},
@@ -367,7 +367,7 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	if said.Names(strings.ToLower(p.name), defaultMachine) || said.OpensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
-	c.warnOfOpened(r)
+	c.warnOfOpened(r, p.name)
 	c.renew(r.add(Plain, text+"."))
 	return c.afterRepair(r), nil
 }

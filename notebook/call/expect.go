@@ -80,7 +80,7 @@ func init() {
 			rule, house := c.insulationRule()
 			return forecast{verdict: judge.Insulation(judge.InsulationIn{Ohms: measure.Exact(1e9), TestVolts: 500, RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house})}
 		},
-		"heater-tester":  func(*Call) forecast { return forecast{verdict: judge.HeaterToCase("", measure.Exact(1e9), 500)} },
+		"heater-tester":  func(*Call) forecast { return forecast{verdict: judge.HeaterToCase("", measure.Exact(1e9), 500, false)} },
 		"cond-fan-motor": expectFan, "evap-fan-motor": expectFan,
 		"standing-pressure": func(c *Call) forecast {
 			t := c.roomBeside(&reading{at: c.at, index: len(c.readings)})
@@ -147,6 +147,9 @@ func (c *Call) proposed(t *cause.Test) string {
 	}
 	if ofPins {
 		line = c.onFirst(of) + line
+	}
+	if c.appliance().OneFan && strings.HasPrefix(line, "saw ") {
+		name, line = strings.Replace(name, "condenser fan", "fan", 1), strings.Replace(line, "cond-fan", "fan", 1)
 	}
 	return name + ": " + line
 }

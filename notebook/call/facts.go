@@ -92,6 +92,9 @@ func (c *Call) facts(before int) []cause.Fact {
 	if n := c.kindSaid(before); n > 0 && c.appliance().Still {
 		add("no-air-path", n)
 	}
+	if n := c.kindSaid(before); n > 0 && c.appliance().HeatPumpDryer && !slices.ContainsFunc(list.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "frost-") }) {
+		add("coil-hidden", n)
+	}
 	if n := c.kindSaid(before); n > 0 && c.appliance().Unsealed {
 		add("no-sealed-system", n)
 	}

@@ -71,7 +71,7 @@ func noGrossFault(fact string) bool { return strings.HasSuffix(fact, "-no-gross-
 
 func (c *Call) insulation(of, pin string, r *reading) verdict.Verdict {
 	if isHeater(of) {
-		return judge.HeaterToCase(of, c.value(r), r.cond.test)
+		return judge.HeaterToCase(of, c.value(r), r.cond.test, c.appliance().Immersed)
 	}
 	rule, house := c.insulationRule()
 	return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), Floor: r.floor, TestVolts: r.cond.test,

@@ -219,7 +219,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		}
 		return v, true
 	case "sheath":
-		return c.byMethod(rs, func(r *reading) verdict.Verdict { return judgeSheath(name, r, c.value(r)) }), true
+		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.judgeSheath(name, r) }), true
 	case "mfd":
 		return c.judgeMfd(name, rs), true
 	case "capload":
@@ -390,7 +390,9 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	}
 	of := c.machineFor(name)
 	out := judge.Amps(c.ampsIn(name, r))
-	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); isHeater(name) && (watts > 0 && rated > 0 || c.plateNumber(of, "amps", "A") == 0) {
+	// One element at a time is all that an electric water heater draws (common practice).
+	alone := c.appliance().Tank && !c.appliance().Gas && strings.EqualFold(name, "line") && c.plateNumber(of, "amps", "A") == 0
+	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
 	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {

@@ -34,7 +34,7 @@ func (c *Call) nextStep(r *cause.Result) string {
 		case rest.Next != nil:
 			return c.proposed(rest.Next)
 		case rest.Repair != nil:
-			return "mend: " + rest.Repair.Fix
+			return c.mending(rest.Repair)
 		}
 		return "mend what was found besides: " + left[0].name()
 	case len(c.repairs()) > 0 && !c.persists():
@@ -63,7 +63,7 @@ func (c *Call) nextStep(r *cause.Result) string {
 	case r.Next != nil:
 		return c.proposed(r.Next)
 	case r.Repair != nil:
-		return "mend: " + r.Repair.Fix
+		return c.mending(r.Repair)
 	}
 	for _, of := range c.machineNames() {
 		if n := c.machines[of].result.Next; n != "" {
@@ -167,7 +167,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 	} else {
 		reply.add(Ask, "Next: "+step+".")
 		// What was weighed belongs to the step that came of it only.
-		weighed := r.Next != nil && step == c.proposed(r.Next) || r.Repair != nil && step == "mend: "+r.Repair.Fix
+		weighed := r.Next != nil && step == c.proposed(r.Next) || r.Repair != nil && step == c.mending(r.Repair)
 		if r.NextWhy != "" && weighed {
 			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
 		}

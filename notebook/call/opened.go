@@ -58,8 +58,15 @@ func (c *Call) openedAt(of func(*Call, said.Joint) bool) int {
 	return 0
 }
 
-// warnOfOpened gives the cautions of the joints that the line at hand opened.
-func (c *Call) warnOfOpened(r *Reply) {
+// emptied are words of work for which a tank is emptied.
+var emptied = []string{"element", "heater", "anode", "drain", "flush", "dip tube", "relief"}
+
+// warnOfOpened gives the cautions of the joints that the line at hand opened, and of
+// a tank that its work, in these words, has emptied.
+func (c *Call) warnOfOpened(r *Reply, text string) {
+	if a := c.appliance(); a.Tank && !a.Gas && said.Has(text, emptied) {
+		c.warn(r, caution.FillFirst)
+	}
 	for _, t := range tightness {
 		if c.openedAt(t.of) == c.entry {
 			t.warned(c, r)

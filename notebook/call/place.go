@@ -98,11 +98,11 @@ func isHeater(name string) bool {
 
 // judgeSheath judges a heater to its sheath. What an ordinary meter cannot
 // prove it can still have looked at.
-func judgeSheath(name string, r *reading, v measure.Value) verdict.Verdict {
+func (c *Call) judgeSheath(name string, r *reading) verdict.Verdict {
 	if name == "heater" {
 		name = ""
 	}
-	out := judge.HeaterToCase(name, v, r.cond.test)
+	out := judge.HeaterToCase(name, c.value(r), r.cond.test, c.appliance().Immersed)
 	if out.Word == verdict.CannotTell && r.cond.test == 0 {
 		out.Fact = []string{"heater-no-gross-fault"}
 	}

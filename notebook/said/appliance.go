@@ -19,9 +19,11 @@ type Appliance struct {
 	Unsealed      bool        // has no compressor: by the words for the unit, else by those of the complaint
 	Air           bool        // an air conditioner, which has one fan motor
 	Gas, Electric bool        // said of what heats
-	OneFan        bool        // a single fan for both of its coils, as dehumidifiers have
+	OneFan        bool        // a single fan for both of its coils, as dehumidifiers and heat-pump dryers have
 	HeatPumpDryer bool
 	HeatPump      bool // warms and cools rooms by turning its circuit round
+	Tank          bool // heats a tank of water, which an element must not be without
+	Immersed      bool // its element lies in water
 	Still         bool // moves no air and no water through itself
 	Elements      bool // several heaters on one supply
 	Furnace       bool // its flame is sensed by a rod
@@ -47,7 +49,8 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Unit: named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
-		OneFan: Has(both, []string{"dehumidif"}), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
+		OneFan: Has(both, []string{"dehumidif"}) || heatPumpDryer.get().MatchString(both), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
+		Tank: tanks().MatchString(both), Immersed: immersed().MatchString(both),
 		Still:     still.get().MatchString(both),
 		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
@@ -120,7 +123,7 @@ var appliances = []byAppliance{
 	{phases3, "", ThreePhase, singlePhase},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
-	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
+	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|cycles|\bslow|hours|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
 	{roomPumps, `(no|not|n.?t|never|hardly|barely|stopped|little|less|poor|weak|enough|low) (\w+ ){0,2}?heat(s|ing|$|[,;.]| (in|on|at|from|when|but|and|since|any|up|the|enough|now|out|to))|heat\w* (mode|setting)|in heating|heats? (poor|slow|bad|weak|little)|blow\w* cold|cold air in|defrost|outdoor (unit|coil) \w*ic|(aux\w*|emergency) heat`, NoHeatPump,
 		[]string{"", "no-heat", "no-cool", "runs-always", "too-cold", "leaks-ices"}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},

@@ -49,6 +49,12 @@ var elements = pattern{expr: `\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)
 
 var heatPumpDryer = pattern{expr: `heat.?pump.*(dryer|drier|tumbl)`}
 
+// tanks tells what heats a tank of water, immersed what heats water at all.
+var (
+	tanks    = Lazily(`\b(water heater|immersion|urn|geyser|calorifier)s?\b`)
+	immersed = Lazily(`\b(water heater|immersion|urn|geyser|calorifier|kettle|boiler|(dish)?washer|(dish)?washing machine)s?\b`)
+)
+
 // kinds tell the kinds of appliance from each other, a group for each.
 var kinds = pattern{expr: `(?i)(dish.?wash)|((?:^|[^h][ /-])wash(?:er|ing)|laundry)|(` + dryers + `)|(fridge|refrig|freez|cooler|chiller)|(dehumid)|(` + airUnits +
 	`)|(\b(?:oven|cooker|cooktop|hob|stove)|\brange(?: [^h]|,|$))|(microwave)|(water heater)|(furnace|boiler)|(\bice ?m)`}

@@ -19,8 +19,8 @@ var (
 	// burnerParts are of fuel gas in what burns it alone.
 	burnerParts = Lazily(`\b(regulators?|manifolds?|pilots?|orifices?|injectors?|jets?|spuds?|flex|unions?|pipe joints?|black pipe)\b|\b(safety|oven|burner|bake|broil\w*|control|main|combination) valves?\b` +
 		`|^(i |we )?(replaced|fitted|installed|changed|swapped|exchanged|renewed|resealed|new|put in)( the| a| new)* valve\b|^(the )?(new )?valve (was )?(replaced|fitted|changed|swapped|resealed)`)
-	// gasShut tells work at such a part by which no joint is opened.
-	gasShut = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
+	// unopened tells work at such a part by which no joint is opened.
+	unopened = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
 
 	refrigerantWork = Lazily(`\bbraz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d)|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
 		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|schrader|expansion|reversing) (valve|core)|\btxv\b|\bprocess tube|\b(suction|discharge|refrigerant) line\b`)
@@ -42,7 +42,7 @@ func Opened(text string, part bool) (out []Joint) {
 			c = "new " + c
 		}
 		switch {
-		case gasShut().MatchString(c):
+		case unopened().MatchString(c):
 		case gasParts().MatchString(c):
 			add(GasJoint)
 		case burnerParts().MatchString(c):
@@ -53,7 +53,7 @@ func Opened(text string, part bool) (out []Joint) {
 			continue
 		}
 		for _, what := range Renewals(c) {
-			if refrigerantParts().MatchString(what) && !besideIt().MatchString(what) && (renewing().MatchString(what) || !Works(what)) {
+			if refrigerantParts().MatchString(what) && !besideIt().MatchString(what) && (renewing.get().MatchString(what) || !Works(what)) {
 				add(RefrigerantJoint)
 			}
 		}
