@@ -81,6 +81,7 @@ type typedIn struct {
 // workDone is what was done and fitted.
 type workDone struct {
 	mended     []int            // entries of did and part
+	placed     map[int]placed   // of mended, those that count from another entry on
 	mendedWhat map[int][]string // the facts that showed what each was done for
 	works      []work
 	parts      []part
@@ -176,7 +177,7 @@ func New() *Call {
 		struck:     map[int]string{},
 		typedIn:    typedIn{byKey: map[string][]*reading{}, seenAt: map[string][]int{}, bySubject: map[string][]*reading{}, bySubjectKind: map[string][]*reading{}},
 		judgements: judgements{machines: map[string]*machine{}, judged: map[string]*judged{}, warned: map[string]int{}, said: map[string]int{}},
-		workDone:   workDone{mendedWhat: map[int][]string{}},
+		workDone:   workDone{mendedWhat: map[int][]string{}, placed: map[int]placed{}},
 	}
 }
 

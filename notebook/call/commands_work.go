@@ -89,10 +89,11 @@ func workCommands() []Command {
 				if said.Undone(a.text("TEXT")) {
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
+				c.place(a, "did", a.text("TEXT"))
 				c.mend()
 				c.warnOfOpened(r, a.text("TEXT"))
 				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
-				return c.afterRepair(r), nil
+				return c.afterRepair(r, a.line.Body), nil
 			},
 		},
 		{
@@ -284,8 +285,9 @@ func (c *Call) inAppliance(code string) string {
 }
 
 // afterRepair says what the record wants once something was repaired.
-func (c *Call) afterRepair(r *Reply) *Reply {
+func (c *Call) afterRepair(r *Reply, line string) *Reply {
 	c.warn(r, caution.EarthAfter)
+	c.tellVoided(r, line)
 	for _, why := range c.misfits(c.entry) {
 		r.add(Ask, "Does not fit by its marking: "+why+".").flag("part-does-not-fit")
 	}
@@ -363,13 +365,14 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 	if said.Undone(p.name) {
 		return r.add(Plain, text+". By its words it is not fitted yet."), nil
 	}
+	c.place(a, "part", p.name)
 	c.mend()
 	if said.Names(strings.ToLower(p.name), defaultMachine) || said.OpensSystem(p.name) {
 		c.warnOfWork(r, "new compressor")
 	}
 	c.warnOfOpened(r, p.name)
 	c.renew(r.add(Plain, text+"."))
-	return c.afterRepair(r), nil
+	return c.afterRepair(r, a.line.Body), nil
 }
 
 // guards takes what a line that is no work says of protective devices down, and

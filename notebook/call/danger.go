@@ -65,8 +65,8 @@ func (c *Call) renewedAt(name string) int { return c.renewedBefore(name, math.Ma
 func (c *Call) renewedBefore(name string, before int) int {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
-		if w := c.renewed[i]; w.entry < before && c.alive(w.entry) && said.Names(w.text, name) {
-			return w.entry
+		if w := c.renewed[i]; w.entry < before && c.alive(w.entry) && !c.saidBefore(w.entry) && said.Names(w.text, name) {
+			return c.workAt(w.entry)
 		}
 	}
 	return 0
@@ -138,7 +138,7 @@ func (c *Call) heed(w work) {
 func (c *Call) renew(r *Reply) {
 	for _, of := range c.machineNames() {
 		m := c.machines[of]
-		if c.renewedAt(of) != c.entry || len(m.result.Pins) == 0 {
+		if c.saidBefore(c.entry) || c.renewedAt(of) != c.workAt(c.entry) || len(m.result.Pins) == 0 {
 			continue
 		}
 		m.result = c.inferWindings(of, math.MaxInt)

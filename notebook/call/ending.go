@@ -103,7 +103,17 @@ func (c *Call) faultless() string {
 }
 
 // lastMended is the last entry of work that counts, 0 when there is none.
-func (c *Call) lastMended() int { return c.lastOf(c.mended, c.entry) }
+func (c *Call) lastMended() int {
+	last := 0
+	for i := len(c.mended) - 1; i >= 0; i-- {
+		if n := c.mended[i]; c.alive(n) {
+			if last = max(last, c.workAt(n)); c.placed[n] == (placed{}) {
+				break
+			}
+		}
+	}
+	return last
+}
 
 // stopped is the ending of a call in which nothing more is done: unrepaired, or
 // half-way for want of a part.

@@ -51,8 +51,8 @@ var tightness = []struct {
 func (c *Call) openedAt(of func(*Call, said.Joint) bool) int {
 	for i := len(c.opened) - 1; i >= max(0, len(c.opened)-mostRenewals); i-- {
 		c.spend(20)
-		if o := c.opened[i]; c.alive(o.entry) && of(c, o.Joint) {
-			return o.entry
+		if o := c.opened[i]; c.alive(o.entry) && !c.saidBefore(o.entry) && of(c, o.Joint) {
+			return c.workAt(o.entry)
 		}
 	}
 	return 0
@@ -68,7 +68,7 @@ func (c *Call) warnOfOpened(r *Reply, text string) {
 		c.warn(r, caution.FillFirst)
 	}
 	for _, t := range tightness {
-		if c.openedAt(t.of) == c.entry {
+		if !c.saidBefore(c.entry) && c.openedAt(t.of) == c.workAt(c.entry) {
 			t.warned(c, r)
 		}
 	}

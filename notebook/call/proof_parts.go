@@ -28,8 +28,8 @@ type rereading struct{ kind, line string }
 func (c *Call) renewedBreaker(words []string) int {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
-		if w := c.renewed[i]; c.alive(w.entry) && said.Has(w.text, words) {
-			return w.entry
+		if w := c.renewed[i]; c.alive(w.entry) && !c.saidBefore(w.entry) && said.Has(w.text, words) {
+			return c.workAt(w.entry)
 		}
 	}
 	return 0
@@ -46,7 +46,7 @@ func (c *Call) rereads() (out []proofWanted) {
 				line = b.read[i].line
 			}
 			out = append(out, proofWanted{"the new " + b.name + " read (" + line + ")", func(c *Call, since int) shown {
-				return c.shownBy(c.lastAfter(since-1, func(r *reading) bool { return breaks(r, b.places) }))
+				return c.shownBy(c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) }))
 			}})
 		}
 	}

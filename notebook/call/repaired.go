@@ -17,12 +17,18 @@ func (c *Call) repairs() []int {
 		return m.at
 	}
 	last := 0
-	var phases []int
+	var phases, at []int
 	for _, n := range c.mended {
-		if !c.alive(n) {
-			continue
+		if c.alive(n) {
+			at = append(at, c.workAt(n))
 		}
-		if len(phases) == 0 || c.establishedBetween(last, n) {
+	}
+	if len(c.placed) > 0 {
+		c.spend(20 * len(at))
+		slices.Sort(at)
+	}
+	for _, n := range at {
+		if len(phases) == 0 || c.establishedBetween(last, c.beforeWork(n)) {
 			phases = append(phases, n)
 		}
 		last = n
@@ -114,7 +120,7 @@ func (c *Call) persists() bool {
 // repair up to phase at was made after it.
 func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
 	for _, n := range c.mended {
-		if n > f.Entry && phase(repairs, n) < at && among(c.mendedWhat[n], f.Code) {
+		if c.beforeWork(c.workAt(n)) > f.Entry && phase(repairs, c.workAt(n)) < at && among(c.mendedWhat[n], f.Code) {
 			return true
 		}
 	}
@@ -141,6 +147,12 @@ func (c *Call) remend() {
 // is the last.
 func (c *Call) mendWhat(n, before int) {
 	c.mendedWhat[n] = nil
+	switch at := c.workAt(n); {
+	case c.saidBefore(n):
+		return
+	case at != n:
+		before = c.beforeWork(at)
+	}
 	r := c.weigh(before)
 	for i := range r.Standings {
 		s := &r.Standings[i]

@@ -84,13 +84,13 @@ func (c *Call) causeFound() (found cause.Result, before int) {
 		func(*cause.Standing) bool { return true },
 	} {
 		for i := len(rep) - 1; i >= max(0, len(rep)-mostRepairs); i-- {
-			if r := c.weigh(rep[i]); supports(&r, counts) {
+			if r := c.weigh(c.beforeWork(rep[i])); supports(&r, counts) {
 				return r, rep[i]
 			}
 		}
 	}
 	if len(rep) > 0 {
-		return c.weigh(rep[0]), rep[0]
+		return c.weigh(c.beforeWork(rep[0])), rep[0]
 	}
 	return c.weigh(math.MaxInt), 0
 }

@@ -3,6 +3,8 @@ package said
 import (
 	"slices"
 	"strings"
+
+	"ohmcall/calc/cause"
 )
 
 var (
@@ -62,3 +64,28 @@ func leadingNumber(text string) string {
 }
 
 func isDigit(r rune) bool { return r >= '0' && r <= '9' }
+
+// plainWords say of a thing that it was fitted, and not which it is.
+var plainWords = Lazily(`^(replaced|fitted|installed|swapped|exchanged|changed|renewed|replac|fit|install|swap|exchang|chang|renew|put|in|new|the|a|an|its|old|same|failed|bad|i|we|for|out)$`)
+
+// Fitted gives the things that a text says were replaced, each in its words that
+// tell which it is; nil when it says anything besides.
+func Fitted(text string) [][]string {
+	for _, c := range Stated(text) {
+		if !renewing.get().MatchString(c) {
+			return nil
+		}
+	}
+	var out [][]string
+	for _, what := range Renewals(text) {
+		if Works(what) && !renewing.get().MatchString(what) {
+			return nil
+		}
+		words := slices.DeleteFunc(cause.Fold(what), func(w string) bool { return plainWords().MatchString(w) })
+		if len(words) == 0 {
+			return nil
+		}
+		out = append(out, words)
+	}
+	return out
+}
