@@ -344,7 +344,7 @@ func TestLeftRunningWithADanger(t *testing.T) {
 		"fault does not heat; saw gas leak; close; left running":                     "caution-gas-smell",
 		"fault gave me a shock; close; left running":                                 "caution-shock-felt",
 		"fault does not heat; saw smoke; left running":                               "caution-smoke-or-sparks",
-		"fault does not heat; saw gas smell; saw no gas smell; close; left running":  "",
+		"fault does not heat; saw gas smell; saw no gas leak; close; left running":   "",
 		"fault does not heat; saw gas smell; close; left unplugged":                  "",
 		"fault does not heat; close; left running":                                   "",
 		"fault does not heat; saw gas smell; strike 3 misheard; close; left running": "",
