@@ -263,7 +263,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
+		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",

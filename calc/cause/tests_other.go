@@ -101,7 +101,7 @@ var otherTests = []Test{
 		Outcomes: []string{"holds-with-other-load", "trips-with-other-load"}, Effort: 2, Danger: Look},
 	{Code: "other-circuit", Name: "ask or see whether it trips another circuit as well", How: "saw holds on other circuit",
 		Outcomes: []string{"other-outlet-holds", "other-outlet-trips"}, Effort: 2, Danger: Look, On: []string{"trips-breaker"}, Barred: append([]string{"heater-grounded", "plug-to-plug-shorted", "cord-shorted", "trips-at-once", "residual-trips", "trips-only-when-called"}, grounded...)},
-	{Code: "other-element", Name: "switch another element on, the broil for the bake or another ring, and see whether it heats", How: "saw broil works",
+	{Code: "other-element", Name: "switch another element on, the broil for the bake or another ring, and see whether it heats", How: "saw other element heats",
 		Outcomes: []string{"other-heats", "other-dead"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}, On: []string{"no-heat"}, When: []string{"several-elements"}},
 	{Code: "airflow", Name: "look at vent, filter and air path", How: "saw airflow clear",
 		Outcomes: []string{"airflow-clear", "airflow-blocked"}, Effort: 1, Danger: Look},

@@ -134,6 +134,9 @@ func (c *Call) proposed(t *cause.Test) string {
 	if f := c.forecast(t); f.line != "" {
 		line = f.line
 	}
+	if element := c.appliance().Element; element != "" && isHeater(element) {
+		line = strings.ReplaceAll(line, " heater ", " "+element+" ")
+	}
 	of := c.mainMachine()
 	if kindOf(of) != winding.Compressor {
 		line = strings.ReplaceAll(line, " comp ", " "+of+" ")

@@ -77,6 +77,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			return f.Code == "insulation-sound" || f.Code == "insulation-no-gross-fault"
 		})
 	}
+	if c.onThreePhases() && someFuses(parts) {
+		parts = slices.DeleteFunc(parts, func(f partFact) bool { return f.Code == "fuse-sound" })
+	}
 	for _, f := range append(c.severalParts(parts), worstCases(cases)...) {
 		add(f.Code, f.Entry)
 	}
@@ -133,6 +136,10 @@ func (c *Call) facts(before int) []cause.Fact {
 			}
 		}
 	}
+	if at := c.renewedBreaker([]string{"fuse"}); at > 0 && slices.ContainsFunc(list.out, func(f cause.Fact) bool { return f.Code == "fuse-sound" && f.Entry > at }) {
+		// The leg was lost before the fuse was replaced: it is read again.
+		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
+	}
 	if ptc > 0 && !c.hasStartCap() {
 		add("start-cap-none", ptc)
 	}
@@ -159,6 +166,12 @@ func (l *factList) add(code string, entry int) {
 		return
 	case code == "starts-and-runs" && l.c.onSecond(l.cut, entry):
 		code = "starts-on-other-outlet"
+	case code == "bake-heats" || code == "broil-heats":
+		if element, _, _ := strings.Cut(code, "-"); l.c.appliance().Element == element {
+			code = "heats-up" // the one that the complaint is about
+		} else {
+			code = "other-heats"
+		}
 	case l.air && airCodes[code] != "":
 		code = airCodes[code]
 	}

@@ -178,12 +178,14 @@ func (c *Call) unjudge(key string) {
 
 // settle puts a new verdict in the place of an old one.
 func (c *Call) settle(j *judged, v verdict.Verdict) {
-	if j.since == 0 || !c.alive(j.since) || !slices.Equal(j.verdict.Fact, v.Fact) {
-		j.since = 0
+	last := 0
+	for _, n := range v.Entries {
+		last = max(last, n)
+	}
+	rep := c.repairs()
+	if j.since == 0 || !c.alive(j.since) || !slices.Equal(j.verdict.Fact, v.Fact) || phase(rep, last) > phase(rep, j.since) {
+		j.since = last
 		c.settled++
-		for _, n := range v.Entries {
-			j.since = max(j.since, n)
-		}
 	}
 	j.verdict = v
 }

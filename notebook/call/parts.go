@@ -13,6 +13,7 @@ import (
 var partAliases = map[string]string{
 	"hi-limit": "limit", "high-limit": "limit", "hilimit": "limit", "safety-thermostat": "limit",
 	"thermal-cutoff": "tco", "thermal-cut-off": "tco", "cutoff": "tco",
+	"thermal-cutout": "tco", "thermal-cut-out": "tco", "cutout": "tco", "cut-out": "tco", "thermal-link": "tco",
 	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",
 	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
 	"ol": "overload", "olp": "overload",

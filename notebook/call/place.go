@@ -55,6 +55,9 @@ func init() {
 func partOf(name string) *place {
 	p := partStarting(name)
 	i := strings.LastIndexByte(name, '-')
+	if p != nil && p.words[0] == "solenoid" && i > 2 && partStarting(name[i+1:]) == partStarting("sensor") {
+		return partStarting("sensor") // the coil-sensor is a sensor
+	}
 	if i <= 2 || isShell(name[i+1:]) || p != nil && (p.words[0] != "heater" || among(p.words, canonical(name))) {
 		return p
 	}
@@ -369,42 +372,6 @@ const iceBath = 0.2
 // besideFor is how far apart readings are that are of one moment: the temperature
 // that a sensor or a pressure has, the volts of a current (common practice).
 const besideFor = 15 * time.Minute
-
-// pipes are places whose temperature no sensor of a cabinet has.
-var pipes = []string{"discharge", "suction", "liquid", "comp", "compressor", "condenser"}
-
-// sensed are places that the name of a sensor can say it sits in.
-var sensed = []string{"freezer", "fridge", "room", "oven", "water", "outdoor"}
-
-// mayHave reports whether a sensor can have the temperature of a place: of a pipe or
-// a space only where its name does not say another.
-func mayHave(sensor, place string) bool {
-	sensor = strings.ToLower(sensor)
-	if among(pipes, place) {
-		return strings.Contains(sensor, place)
-	}
-	return !among(sensed, place) || strings.Contains(sensor, place) || !slices.ContainsFunc(sensed, func(s string) bool { return strings.Contains(sensor, s) })
-}
-
-// temperatureBeside is the temperature at which a sensor was read: `ice`, `at 0C`,
-// or that read last of what it may sit in, a little before it and with no work
-// between: a new one has the temperature of where it came from.
-func (c *Call) temperatureBeside(r *reading) measure.Value {
-	rep := c.repairs()
-	return c.temperatureOf(r, func(t *reading) bool {
-		return mayHave(r.a, strings.ToLower(t.a)) && phase(rep, t.entry) == phase(rep, r.entry)
-	})
-}
-
-// notBeside says why the temperature read last before a sensor is not held against
-// it, and what can be; "" when none was read.
-func (c *Call) notBeside(r *reading) string {
-	at := c.temperatureOf(r, func(*reading) bool { return true })
-	if at.Over {
-		return ""
-	}
-	return "that of entry " + itoa(at.Entry) + " is of another place or of before the work: read it anew where the sensor is, once it has taken it on (temp …), or the sensor in ice water (ohm " + r.a + " … ice)"
-}
 
 // roomBeside is the temperature of the room at which a pressure stood.
 func (c *Call) roomBeside(r *reading) measure.Value {

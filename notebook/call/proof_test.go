@@ -254,6 +254,9 @@ func TestHeatIsProvedWhereItIsMade(t *testing.T) {
 		{"a hot return is no heat", start + "temp return 110F; missing", []string{want}, nil, nil, "", "common practice"},
 		{"by its rise", start + "temp return 60F; temp supply 97F; missing", nil, []string{want}, nil, "", "common practice"},
 		{"too small a rise", start + "temp supply 80F; temp return 68F; missing", []string{want, "80 °F from 68 °F (entries 6, 7)"}, nil, nil, "", "common practice"},
+		{"the flue read last", start + "temp supply 80F; temp flue 300F; missing", []string{want, "80 °F (entry 6)"}, nil, nil, "", "common practice"},
+		{"read before the work", "unit gas furnace; fault no heat; temp supply 120F; did replaced the igniter; temp return 68F; missing", []string{want}, nil, nil, "", "common practice"},
+		{"hot water, the cold read last", "unit electric water heater; fault no hot water; ohm element OL; did replaced the element; temp water 130F; temp inlet 50F; missing", nil, []string{want}, nil, "", "common practice"},
 		{"an oven, the kitchen read last", "unit electric oven; fault stays cold; ohm bake OL; did replaced the bake element; temp oven 350F; temp kitchen 72F; missing", nil, []string{want}, nil, "", "common practice"},
 		{"an oven, the kitchen alone", "unit electric oven; fault stays cold; ohm bake OL; did replaced the bake element; temp kitchen 130F; missing", []string{want}, nil, nil, "", "common practice"},
 	})

@@ -54,6 +54,18 @@ type partFact struct {
 	word         verdict.Word
 }
 
+// someFuses reports whether single ones of the fuses of three legs were read whole,
+// and not each: they say nothing of the others.
+func someFuses(facts []partFact) bool {
+	var parts []string
+	for _, f := range facts {
+		if f.Code == "fuse-sound" && !among(parts, f.part) {
+			parts = append(parts, f.part)
+		}
+	}
+	return len(parts) < 3 && !among(parts, "fuse")
+}
+
 // severalParts leaves out what a better part of a kind says where a worse one
 // says what cannot stand beside it: two parts do not contradict each other, and
 // the sound one speaks for itself alone.

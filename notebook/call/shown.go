@@ -159,8 +159,9 @@ func course(freezerToo bool) func(*Call, int) shown {
 	}
 }
 
-// unheated are places whose temperature no heater makes.
-var unheated = append([]string{"room", "outdoor", "outside", "ambient", "kitchen", "set"}, airTaken...)
+// unheated are places whose temperature is not what a heater makes of air or water:
+// of what it takes in, and of what leaves by its flue.
+var unheated = append([]string{"room", "outdoor", "outside", "ambient", "kitchen", "set", "flue", "stack", "inlet"}, airTaken...)
 
 // leastRise is the least, in kelvin, by which furnaces are marked to warm the air,
 // 30 °F (common practice).

@@ -223,3 +223,64 @@ func TestSensorHasATemperatureOfItsOwn(t *testing.T) {
 		{"platinum", "unit electric oven; fault stays cold; plate r0 1000; temp oven 350F; ohm sensor 1500; did replaced the sensor; ohm sensor 1085", []string{"before the work"}, []string{"failed"}, nil, "", "IEC 60751"},
 	})
 }
+
+// A sensor is held against the temperature of its own place alone: of pipes, coils and
+// moving air only where its name says so. Common practice; the ohms by IEC 60539-1.
+func TestSensorHasAPlaceOfItsOwn(t *testing.T) {
+	const fridge = "unit fridge; fault not cooling; plate r25 5k, beta 3977; safe; "
+	checkTrade(t, []tradeCase{
+		{"of no place, and two cold ones", fridge + "temp freezer -15C; temp fridge 5C; ohm ntc 40k", []string{"cannot tell", "either of two", "freezer-sensor"}, []string{"failed"}, nil, "", "common practice"},
+		{"a pipe read between does not hide them", fridge + "temp freezer -15C; temp fridge 5C; temp suction 2C; ohm ntc 40k", []string{"cannot tell", "either of two"}, []string{"failed"}, nil, "", "common practice"},
+		{"one of them twice", fridge + "temp fridge 5C; temp fridge 5C; ohm ntc 13k", []string{"no gross fault"}, []string{"failed"}, nil, "", "IEC 60539-1"},
+		{"its place named", fridge + "temp freezer -15C; temp fridge 5C; ohm freezer-sensor 40k", []string{"no gross fault"}, []string{"failed"}, nil, "", "IEC 60539-1"},
+		{"on the evaporator", fridge + "temp freezer -15C; ohm evap-sensor 60k", []string{"cannot tell", "another place"}, []string{"failed"}, nil, "", "common practice"},
+		{"on the coil, which was read", fridge + "temp evap -5C; ohm coil-sensor 22.0k", []string{"NTC sensor coil-sensor: sound"}, nil, nil, "", "IEC 60539-1"},
+		{"a sensor on the coil is no coil", fridge + "ohm coil-sensor OL", []string{"NTC sensor"}, []string{"coil-open"}, nil, "", "common practice"},
+		{"the air of a furnace", "unit furnace; fault no heat; plate r25 10k, beta 3977; temp supply 50C; temp return 20C; ohm sensor 3.7k", []string{"cannot tell", "another place"}, []string{"failed"}, nil, "", "common practice"},
+		{"a pressure at rest keeps the room's", "unit refrigerator; fault not cooling; plate gas R-134a; temp room 22C; did found it unplugged; psi suction 73 standing",
+			[]string{"R-134a saturates at 73.5 psi at 22 °C"}, []string{"needed"}, nil, "", "Tillner-Roth & Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657, as the judge names it"},
+	})
+}
+
+// One fuse that is whole says nothing of those of the other legs, and what was lost
+// while a fuse was open is read again once it was replaced. Common practice.
+func TestFuseOfEachLeg(t *testing.T) {
+	const (
+		legs = "volt L1 L2 401, L2 L3 228, L1 L3 174"
+		lost = "unit three-phase conveyor motor; fault hums; plate volts 400, amps 11.2; " + legs
+		open = lost + "; ohm fuse1 0.1, fuse2 0.1, fuse3 OL; did replaced fuse 3; ohm fuse3 0.1"
+	)
+	checkTrade(t, []tradeCase{
+		{"one of three", lost + "; ohm fuse1 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.Open, "phase-lost": cause.Supported}, "", "common practice"},
+		{"two of three", lost + "; ohm fuse1 0.1, fuse2 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.Open}, "", "common practice"},
+		{"each", lost + "; ohm fuse1 0.1, fuse2 0.1, fuse3 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut, "phase-lost": cause.Supported}, "", "common practice"},
+		{"each by its leg", lost + "; ohm fuse-L1 0.1, fuse-L2 0.1, fuse-L3 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut}, "", "common practice"},
+		{"one of them open", lost + "; ohm fuse1 0.1, fuse2 0.1, fuse3 OL", nil, nil, map[string]cause.State{"leg-fuse-open": cause.Supported, "phase-lost": cause.RuledOut}, "", "common practice"},
+		{"replaced and read, the legs not yet", open, nil, []string{"Cause supported"}, nil, "", "common practice"},
+		{"and lost again", open + "; " + legs, nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut, "phase-lost": cause.Supported}, "", "common practice"},
+		{"and there again", open + "; volt L1 L2 401, L2 L3 399, L1 L3 402", nil, nil, map[string]cause.State{"phase-lost": cause.RuledOut}, "", "common practice"},
+		{"the motor is no compressor", lost + "; did replaced fuse 3; missing", nil, []string{"amp comp"}, nil, "", "common practice"},
+	})
+	if c := applyAll(t, strings.Split(open+"; "+legs, "; ")...); slices.ContainsFunc(c.facts(math.MaxInt), func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < 8 }) {
+		t.Error("what was read again after the repair counts from before it")
+	}
+}
+
+// Of several elements the one that the complaint is about is cured by its own heat,
+// and proposed by its name; what another heats proves the supply. Common practice.
+func TestElementOfTheComplaint(t *testing.T) {
+	const bake = "unit electric oven; fault bake does not work, broil ok; "
+	checkTrade(t, []tradeCase{
+		{"proposed by its name", bake + "next", []string{"ohm bake"}, nil, nil, "ohm bake", "common practice"},
+		{"the other way round", "unit electric oven; fault broil not working but bake is fine; next", []string{"ohm broil"}, nil, nil, "ohm broil", "common practice"},
+		{"the other heats", bake + "saw broil works", nil, nil, map[string]cause.State{"no-supply": cause.RuledOut, "leg-missing": cause.RuledOut, "heater-failed": cause.Open}, "ohm bake", "common practice"},
+		{"a thermal cutout is one part", "unit electric dryer; fault no heat; safe; ohm thermal cutout OL", []string{"limit thermal-cutout: failed", "Cause supported: thermal limit"}, []string{"third pin"}, map[string]cause.State{"limit-open": cause.Supported}, "", "common practice"},
+		{"a cut-out", "unit electric dryer; fault no heat; safe; ohm cut-out 0.1", []string{"sound"}, nil, nil, "", "common practice"},
+	})
+	for saw, want := range map[string]string{"saw bake works": "heats-up", "saw broil works": "other-heats", "saw other elements heat": "other-heats"} {
+		c := applyAll(t, strings.Split(bake+"safe; ohm bake OL; did replaced the bake element; "+saw, "; ")...)
+		if !slices.ContainsFunc(c.facts(math.MaxInt), func(f cause.Fact) bool { return f.Code == want }) {
+			t.Errorf("%s is no %s: %v", saw, want, c.facts(math.MaxInt))
+		}
+	}
+}

@@ -29,6 +29,7 @@ type Appliance struct {
 	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
+	Element       string // of several heaters the one that the complaint is about
 }
 
 // ApplianceOf reads the words for a unit and those of its complaint.
@@ -46,7 +47,8 @@ func ApplianceOf(unit, fault string) *Appliance {
 		}
 	}
 	return &Appliance{
-		Unit: named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
+		Element: element.get().FindString(Troubled(strings.ToLower(fault))),
+		Unit:    named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}) || heatPumpDryer.get().MatchString(both), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
@@ -139,7 +141,7 @@ var appliances = []byAppliance{
 	{`heat.?pump.*(dryer|drier|tumbl)`, `\b(hum|buzz)`, "hums-trips", []string{"hums-trips", "no-start"}},
 	{dryers, `\b(hum|buzz)`, MotorDead, []string{"hums-trips", "no-start"}},
 	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
-		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry"}},
+		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry", "no-cool"}},
 	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
 	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
@@ -147,6 +149,10 @@ var appliances = []byAppliance{
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
+	{washers + `|` + dryers, `\b(heat|heater|element)\b.{0,12}\b(dead|burnt|burned|gone)\b`, "no-heat", []string{"", "no-power"}},
+	{`\b(oven|cooker|stove|range)\b`, `too (cold|cool)\b|\b(runs|bakes) (cold|cool)\b|under ?cook|under ?bake`, "no-heat", []string{"", "too-cold"}},
+	{`elec\w* (furnace|boiler)`, `blow\w* (only )?(cold|cool)|cold air`, "no-heat", []string{"", "no-cool"}},
+	{`furnace|boiler`, `blow\w* (only )?(cold|cool)|cold air`, "gas-no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, "gas-no-heat", []string{"", "hums-trips", "trips-breaker"}},
 	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|never|no)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},

@@ -20,7 +20,7 @@ func hasNoOutlet(text string) bool {
 // withoutCompressor tells an appliance that has none by what it is called.
 var withoutCompressor = sync.OnceValues(func() (anywhere, unit *regexp.Regexp) {
 	return regexp.MustCompile(`(?i)\b(oven|range|dryer|drier|washer|washing|dishwasher|cooker|hob|cooktop|stove|heater|microwave|pump|blower|dispos(al|er)|vacuum|mixer|blender|toaster|kettle|grill|furnace|boiler|fireplace)\b`),
-		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator)\b`)
+		regexp.MustCompile(`(?i)\b(fan|hood|fryer|iron|compactor|ventilator|conveyor|hoist|lathe|(electric|three.?phase|3.?phase) motor)\b`)
 })
 
 // hasNoCompressor tells such an appliance by its name, else by the complaint's
@@ -43,6 +43,9 @@ var cools = pattern{expr: `(?i)fridge|refrig|freez|cool|\bice|compressor|defrost
 
 // still tells what heats without a fan or a pump that its heat depends on.
 var still = pattern{expr: `\b(water heater|hob|cooktop|kettle|iron|toaster|fryer)\b`}
+
+// element tells one of several heaters by what a complaint calls it.
+var element = pattern{expr: `\b(bake|broil|grill|ring|burner|zone|hotplate|element|cooktop|hob)`}
 
 // elements tells what has several heaters on one supply.
 var elements = pattern{expr: `\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)\b`}
