@@ -354,13 +354,6 @@ func isSupplyPoint(p string) bool {
 	return false
 }
 
-func lastWord(words []string) string {
-	if len(words) == 0 {
-		return ""
-	}
-	return words[len(words)-1]
-}
-
 func pointWords(words []script.Word) string {
 	out := make([]string, len(words))
 	for i, w := range words {

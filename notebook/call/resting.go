@@ -92,7 +92,7 @@ func (c *Call) revalue() {
 }
 
 // id is what a plate's value is told from its others by.
-func (p *plate) id() string { return p.of + "\x00" + p.key + "\x00" + p.name }
+func (v *plate) id() string { return v.of + "\x00" + v.key + "\x00" + v.name }
 
 // otherwise is the entry since which what a sum rests on is worth something
 // else than it took, 0 when it is worth the same.
