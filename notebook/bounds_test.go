@@ -37,6 +37,9 @@ func TestFullCall(t *testing.T) {
 		if e, err := n.Do("next"); err != nil || len(e) != 1 || e[0].N != 0 {
 			t.Errorf("%s: next: %v, %v", what, e, err)
 		}
+		if e, err := n.Do("help nothingofthat"); err == nil || len(e) != 0 {
+			t.Errorf("%s: help: %v, %v", what, e, err)
+		}
 		if _, err := n.Do("note y"); !errors.Is(err, ErrFull) {
 			t.Errorf("%s: note: %v", what, err)
 		}

@@ -293,8 +293,11 @@ func (n *Notebook) ask(text string) ([]call.Entry, error) {
 	}
 	defer n.undo(n.call.Len(), n.cost)
 	e, err := n.call.Apply(at, text)
+	if err != nil {
+		return nil, err
+	}
 	e.N = 0
-	return []call.Entry{e}, err
+	return []call.Entry{e}, nil
 }
 
 // deepest is how far `use` may go: a file that uses a file that uses a file.
