@@ -10,6 +10,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"syscall"
 	"time"
@@ -18,6 +19,7 @@ import (
 	"github.com/creack/pty"
 	"golang.org/x/term"
 
+	"ohmcall/notebook"
 	"ohmcall/notebook/call"
 )
 
@@ -62,30 +64,37 @@ func escapes(w *watch) {
 		}
 		typed = append(typed, s, "note "+s, s+"note", `note "`+s, "1 + "+s, "let x"+s+" = 1", "help "+s, "use "+s, "14:3"+s+" note")
 	}
-	input := strings.Join(typed, "\n")
 	w.count("lines", len(typed))
-	dir := w.quick()
-	runs := []*exec.Cmd{
-		exec.Command(program, "run", "-"), exec.Command(program, "run", "-", "--json"), exec.Command(program, filepath.Join(dir, "a.md"))}
-	for _, c := range runs {
-		c.Env = append(c.Environ(), "NO_COLOR=1", "OHMCALL_DIR="+dir)
-		c.Stdin = strings.NewReader(input)
-		out, _ := c.CombinedOutput()
-		if len(out) == 0 {
-			w.fault("%v says nothing", c.Args)
+	dir, calls := w.quick(), 0
+	// In calls that stay within their bounds, so that no line is refused unread.
+	for lines := range slices.Chunk(typed, 1500) {
+		input := strings.Join(lines, "\n")
+		calls++
+		runs := []*exec.Cmd{
+			exec.Command(program, "run", "-"), exec.Command(program, "run", "-", "--json"), exec.Command(program, filepath.Join(dir, fmt.Sprintf("typed-%d.md", calls)))}
+		for _, c := range runs {
+			c.Env = append(c.Environ(), "NO_COLOR=1", "OHMCALL_DIR="+dir)
+			c.Stdin = strings.NewReader(input)
+			out, _ := c.CombinedOutput()
+			if len(out) == 0 {
+				w.fault("%v says nothing", c.Args)
+			}
+			if err := tame(out); err != nil {
+				w.fault("%v: %v", c.Args[1:], err)
+			}
+			if strings.Contains(string(out), notebook.ErrFull.Error()) {
+				w.fault("%v: the call was full before its lines were typed", c.Args[1:])
+			}
 		}
-		if err := tame(out); err != nil {
-			w.fault("%v: %v", c.Args[1:], err)
+		throughTerminal(w, dir, input, calls)
+		if w.red() {
+			return
 		}
-	}
-	if w.red() {
-		return
 	}
 	hostilePages(w, dir, seqs)
 	if w.red() {
 		return
 	}
-	throughTerminal(w, dir, input)
 	onTerminal(w, dir, seqs)
 }
 
@@ -132,10 +141,10 @@ var ours = regexp.MustCompile(`\x1b\[\d{0,3}(?:;\d{0,3})*[mKJABCDG]|\x1b\[\?(?:2
 // throughTerminal sends the same lines through a terminal, where the line
 // discipline changes no byte: as a script whose replies go there, and typed at
 // a prompt that has no line editor.
-func throughTerminal(w *watch, dir, input string) {
-	script := filepath.Join(dir, "hostile.call")
+func throughTerminal(w *watch, dir, input string, n int) {
+	script := filepath.Join(dir, fmt.Sprintf("hostile-%d.call", n))
 	w.must(os.WriteFile(script, []byte(input), 0o600))
-	for _, argv := range [][]string{{"run", script}, {filepath.Join(dir, "dumb.md")}} {
+	for _, argv := range [][]string{{"run", script}, {filepath.Join(dir, fmt.Sprintf("dumb-%d.md", n))}} {
 		typed := ""
 		master, tty, err := pty.Open()
 		w.must(err)
