@@ -24,7 +24,7 @@ var (
 	})
 	// harmless is what speaks of a bridge that there is not.
 	harmless = pattern{expr: `\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)`}
-	inert    = pattern{expr: `\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)|(3|three).?wire|^(the |wall )*(outlet|receptacle|socket) (\w+ ){0,2}(ground|earth)`}
+	inert    = pattern{expr: `\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)|\b(by-?pass|jumper|bridg|jump|defeat)\w* (nothing|none)\b|(3|three).?wire|^(the |wall )*(outlet|receptacle|socket) (\w+ ){0,2}(ground|earth)`}
 )
 
 // Guard is a clause by which a protective device was taken out of its circuit or
