@@ -140,6 +140,8 @@ type memos struct {
 	found     cause.Result    // what the repairs were for, see foundOnce
 	is        *said.Appliance // what the words for unit and complaint tell
 	phased    phased
+	spokeText string // of spokeOf
+	spokeOf   []*said.Alarm
 }
 
 // text is a plain fact with the entry that holds it.

@@ -247,7 +247,7 @@ func (c *Call) sighted(text string) []string {
 		codes[i] = c.inAppliance(codes[i])
 	}
 	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
-	for _, a := range said.Alarms(text) {
+	for _, a := range c.alarmsIn(text) {
 		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
 			codes = append(codes, f)
 		}

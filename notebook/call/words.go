@@ -40,9 +40,18 @@ func entryList(list []int) string {
 //go:noinline
 func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 
+// alarmsIn are the dangers that a text speaks of; a line is asked for them more
+// than once.
+func (c *Call) alarmsIn(text string) []*said.Alarm {
+	if c.spokeText != text || text == "" {
+		c.spokeText, c.spokeOf = text, said.Alarms(text)
+	}
+	return c.spokeOf
+}
+
 // alarmed gives the cautions that the words of a line call for.
 func (c *Call) alarmed(r *Reply, text string) {
-	for _, a := range said.Alarms(text) {
+	for _, a := range c.alarmsIn(text) {
 		if al := c.danger(c.inAppliance(a.Finding)); al != nil {
 			c.warn(r, al.caution)
 		}
@@ -53,7 +62,7 @@ func (c *Call) alarmed(r *Reply, text string) {
 // note is read less than a verdict.
 func (c *Call) told(r *Reply, text string) {
 	c.spend(400 * min(len(text), said.MostBytes))
-	for _, a := range said.Alarms(text) {
+	for _, a := range c.alarmsIn(text) {
 		code := c.inAppliance(a.Finding)
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {
 			continue

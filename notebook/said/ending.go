@@ -148,6 +148,9 @@ var notLeft = Lazily(`\bnot (left |yet )?(running|in use|in service|on|off|unplu
 
 // Left is what a clause says of how the unit was left, "" when it says nothing.
 func Left(clause string) string {
+	if !strings.Contains(clause, "left") {
+		return ""
+	}
 	m := leftSaid.get().FindStringSubmatch(clause)
 	if m == nil && clause == "left off" {
 		return "off"

@@ -2,6 +2,7 @@ package said
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -75,6 +76,17 @@ func overfused(clause string) bool {
 	was, _ := strconv.Atoi(first)
 	is, _ := strconv.Atoi(second)
 	return is > was
+}
+
+// TakesOut reports whether a line says that a protective device is out of its
+// circuit: until one does, nothing need be read of what is put back.
+func TakesOut(line string) bool {
+	if !Has(line[:min(len(line), MostBytes)], dangerous()) {
+		return false
+	}
+	return slices.ContainsFunc(Clauses(line), func(c string) bool {
+		return takesOut(c) || slices.ContainsFunc(strings.Split(c, " and "), takesOut)
+	})
 }
 
 // Guards reads what a line says of protective devices. Of work that was done, a
