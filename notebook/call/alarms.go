@@ -124,15 +124,16 @@ type standingAlarm struct {
 // that nothing shows to be gone.
 func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
+	heard := c.heardHere()
 	for i := range alarming {
 		a := &alarming[i]
-		if !c.toldOf(a) || a.when != nil && !a.when(c) {
+		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
 		f, _ := cause.Lookup(a.code)
 		at := c.lastShown([]string{a.code})
 		text := f.Help + atEntry(at)
-		if at == 0 && c.heard(a.code) {
+		if at == 0 && among(heard, a.code) {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
 		}
@@ -157,17 +158,22 @@ func (c *Call) danger(code string) *alarm {
 
 // heard reports whether the complaint speaks of a finding.
 func (c *Call) heard(code string) bool {
+	return among(c.heardHere(), code)
+}
+
+// heardHere are the findings of which the complaint speaks, as they are in this
+// appliance.
+func (c *Call) heardHere() []string {
+	var out []string
 	for _, h := range c.appliance().Heard {
-		if c.inAppliance(h) == code {
-			return true
-		}
+		out = append(out, c.inAppliance(h))
 	}
-	return false
+	return out
 }
 
 // toldOf reports whether anything in the call tells of an alarm at all.
-func (c *Call) toldOf(a *alarm) bool {
-	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || c.heard(a.code)
+func (c *Call) toldOf(a *alarm, heard []string) bool {
+	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code)
 }
 
 // cleared reports whether an alarm is shown to be gone since an entry.
@@ -274,12 +280,13 @@ func (c *Call) lastShown(codes []string) int {
 // alarmProofs are what shows that the dangers of a call are gone.
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
+	heard := c.heardHere()
 	for i := range alarming {
 		a := &alarming[i]
-		if !c.toldOf(a) || a.when != nil && !a.when(c) {
+		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if c.lastShown([]string{a.code}) == 0 && !c.heard(a.code) {
+		if c.lastShown([]string{a.code}) == 0 && !among(heard, a.code) {
 			continue
 		}
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
