@@ -9,65 +9,64 @@ import (
 // it takes it in once it has run for ten minutes, 14 to 25 °F (common practice).
 var split = window{8, 14}
 
+// rise is how much warmer, in kelvin, a heat pump that heats gives the air out than
+// it takes it in once it has run for ten minutes: 15 °F of a ducted one on a cold
+// day to some 55 °F of a room unit on a mild one (common practice).
+var rise = window{8, 30}
+
 // fahrenheit is how many degrees Fahrenheit a kelvin is (NIST SP 811, from memory).
 const fahrenheit = 1.8
 
+// air is one judgement of two temperatures of the air: what they are apart, how that
+// is told, and what is said and shown of it inside, below and above what is usual.
+type air struct {
+	subject, told string
+	usual         window
+	text, fact    [3]string
+}
+
+// A dry or humid room moves what is usual in cooling, outdoor cold and a defrost in
+// heating: they condemn nothing.
+var (
+	cooling = air{"air split", " between the air taken in and given out", split,
+		[3]string{", by one thermometer", ": it hardly cools", ": too little air over the coil"}, [3]string{"split-sound", "split-small", "split-large"}}
+	heating = air{"air rise", " warmer than it was taken in", rise,
+		[3]string{", by one thermometer", ": it hardly heats, or it was defrosting: see that it was not", ": too little air over the indoor coil, or an electric heater helps"},
+		[3]string{"rise-sound", "rise-small", "rise-large"}}
+)
+
 // AirSplit judges the temperatures in °C of the air that an air conditioner takes
-// in and gives out. A dry or humid room moves what is usual, so it condemns
-// nothing.
-func AirSplit(in, out measure.Value) verdict.Verdict {
+// in and gives out.
+func AirSplit(in, out measure.Value) verdict.Verdict { return cooling.judge(in, out, less(in, out)) }
+
+// AirRise judges the temperatures in °C of the air that a heat pump in heating takes
+// in and gives out.
+func AirRise(in, out measure.Value) verdict.Verdict { return heating.judge(in, out, less(out, in)) }
+
+func (a *air) judge(in, out, apart measure.Value) verdict.Verdict {
 	if in.Over || out.Over {
-		return cannot("air split", "a number is needed of both, the thermometer is out of its range", in, out)
+		return cannot(a.subject, "a number is needed of both, the thermometer is out of its range", in, out)
 	}
-	d := less(in, out)
-	v := begin("air split", d, split, "K", commonPractice)
+	v := begin(a.subject, apart, a.usual, "K", commonPractice)
 	v.Entries = entries(in, out)
-	v.Word = split.advisoryWord(d)
-	x := quantity(tenth(d.X), "K") + " (" + num(tenth(d.X*fahrenheit)) + " °F) between the air taken in and given out"
-	switch split.place(d) {
+	v.Word = a.usual.advisoryWord(apart)
+	x := quantity(tenth(apart.X), "K") + " (" + num(tenth(apart.X*fahrenheit)) + " °F)" + a.told
+	at := 0
+	switch a.usual.place(apart) {
 	case inside:
-		v.Text, v.Fact = x+", by one thermometer", []string{"split-sound"}
 	case below:
-		v.Text, v.Fact = x+": it hardly cools", []string{"split-small"}
+		at = 1
 	case above:
-		v.Text, v.Fact = x+": too little air over the coil", []string{"split-large"}
+		at = 2
 	default:
 		v.Text = x + ", too near the limit to say: let it run ten minutes and read both with one thermometer"
+		return v
 	}
+	v.Text, v.Fact = x+a.text[at], []string{a.fact[at]}
 	return v
 }
 
 // less is what one of two temperatures is more than the other.
 func less(a, b measure.Value) measure.Value {
 	return measure.Value{X: a.X - b.X, Lo: a.Lo - b.Hi, Hi: a.Hi - b.Lo}
-}
-
-// rise is how much warmer, in kelvin, a heat pump that heats gives the air out than
-// it takes it in once it has run for ten minutes: 15 °F of a ducted one on a cold
-// day to some 55 °F of a room unit on a mild one (common practice).
-var rise = window{8, 30}
-
-// AirRise judges the temperatures in °C of the air that a heat pump in heating takes
-// in and gives out. Outdoor cold and a defrost lower what is usual, so it condemns
-// nothing.
-func AirRise(in, out measure.Value) verdict.Verdict {
-	if in.Over || out.Over {
-		return cannot("air rise", "a number is needed of both, the thermometer is out of its range", in, out)
-	}
-	d := less(out, in)
-	v := begin("air rise", d, rise, "K", commonPractice)
-	v.Entries = entries(in, out)
-	v.Word = rise.advisoryWord(d)
-	x := quantity(tenth(d.X), "K") + " (" + num(tenth(d.X*fahrenheit)) + " °F) warmer than it was taken in"
-	switch rise.place(d) {
-	case inside:
-		v.Text, v.Fact = x+", by one thermometer", []string{"rise-sound"}
-	case below:
-		v.Text, v.Fact = x+": it hardly heats, or it was defrosting: see that it was not", []string{"rise-small"}
-	case above:
-		v.Text, v.Fact = x+": too little air over the indoor coil, or an electric heater helps", []string{"rise-large"}
-	default:
-		v.Text = x + ", too near the limit to say: let it run ten minutes and read both with one thermometer"
-	}
-	return v
 }
