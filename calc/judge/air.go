@@ -26,7 +26,7 @@ type air struct {
 }
 
 // A dry or humid room moves what is usual in cooling, outdoor cold and a defrost in
-// heating: they condemn nothing.
+// heating: they condemn nothing (common practice).
 var (
 	cooling = air{"air split", " between the air taken in and given out", split,
 		[3]string{", by one thermometer", ": it hardly cools", ": too little air over the coil"}, [3]string{"split-sound", "split-small", "split-large"}}
