@@ -174,38 +174,9 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	if len(rest) == 0 {
 		return nil, words[0].Errorf("no value stands before %q", words[0].Text).WithHint("as in: %s", Find(q.word).Examples[0])
 	}
-	value := rest[len(rest)-1]
-	points := rest[:len(rest)-1]
-	// `1/6 hp` and `4.7 k` are written with a space.
-	if len(points) > 0 && isUnit(value.Text, q.unit) && startsLikeNumber(points[len(points)-1].Text) {
-		n := points[len(points)-1]
-		value = script.Word{Text: n.Text + value.Text, Col: n.Col, End: value.End}
-		points = points[:len(points)-1]
-	}
-	if said := wanted(r); said != "" && !startsLikeNumber(value.Text) && !isOver(value.Text) && !strings.HasPrefix(value.Text, "(") {
-		shows, also := map[string]string{"open": "OL", "closed": "0.2"}[said], ""
-		for _, w := range r.cond.words {
-			if w != said {
-				also += " " + w
-			}
-		}
-		return nil, value.Errorf("no value stands before %s", said).
-			WithHint("write what the meter shows, OL when it is open: %s %s %s%s", q.word, pointWords(rest), shows, also)
-	}
-	if low := strings.ToLower(value.Text); q.word == "volt" && strings.HasSuffix(low, "dc") {
-		return nil, value.Errorf("direct volts are judged nowhere here").WithHint("write them down as they are: note %s %s", q.word, pointWords(rest))
-	}
-	if isWord(value.Text) && !isOver(value.Text) && len(cause.FindFindings(pointWords(rest))) > 0 {
-		return nil, value.Errorf("%q is not a number", value.Text).WithHint("a finding: saw %s", pointWords(rest))
-	}
-	if n := len(points); n > 0 && isWord(value.Text) && !isOver(value.Text) && startsLikeNumber(points[n-1].Text) {
-		e := value.Errorf("%q is no condition that is known here", value.Text)
-		for n = min(n, 6); n > 0; n-- {
-			if _, err := c.parseReading(q, points[:n]); err == nil {
-				return nil, e.WithHint("help %s names them; without it: %s %s", q.word, q.word, pointWords(points[:n]))
-			}
-		}
-		return nil, e.WithHint("as in: %s", Find(q.word).Examples[0])
+	points, value := pointsAndValue(q, rest)
+	if err := c.noValue(r, points, value, pointWords(rest)); err != nil {
+		return nil, err
 	}
 	for i, p := range points {
 		if other := qualityOf(p.Text); other != nil {
@@ -217,44 +188,11 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 	}
 	if err := r.parseValue(c, value); err != nil {
-		if i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) }); i > 0 && isWord(value.Text) {
-			if _, bad := c.parseReading(q, points[:i+1]); bad != nil {
-				return nil, bad // the value is not understood either
-			}
-			return nil, points[min(i+1, len(points)-1)].Errorf("words stand behind the value").
-				WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
-		}
-		return nil, err
+		return nil, c.behindValue(q, points, value, err)
 	}
 	points = r.liftConditions(points)
-	switch len(points) {
-	case 0:
-		if q.word == "ohm" {
-			return nil, value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32; decimals take a point, commas part readings")
-		}
-		r.a = c.placeOf(q.word)
-		if r.a == "" {
-			return nil, value.Errorf("the place is not said").WithHint("as in: %s", Find(q.word).Examples[0])
-		}
-	case 1:
-		r.a = points[0].Text
-	case 2:
-		r.a, r.b = points[0].Text, points[1].Text
-		if strings.EqualFold(r.a, r.b) {
-			return nil, points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
-		}
-		if name := twoWords(q, r.a, r.b); name != "" {
-			r.a, r.b = name, ""
-		}
-	default:
-		return nil, source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
-			WithHint("%s", c.parted(q, words))
-	}
-	if r.b == "" {
-		r.a = motorName(r.a)
-		if q.word != "mfd" { // which has a section for the fan
-			r.a = c.itsFan(r.a)
-		}
+	if err := c.takenAt(r, words, points, value); err != nil {
+		return nil, err
 	}
 	if r.b != "" && q.word == "amp" {
 		e := points[1].Errorf("current is read at one place")
@@ -272,16 +210,111 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 	}
 	r.toShell()
-	if r.b == caseName && isShell(r.a) && !r.onMetal() {
+	switch {
+	case r.b == caseName && isShell(r.a) && !r.onMetal():
 		return nil, points[1].Errorf("both probes stand on the shell").WithHint("as in: ohm A case OL; the earth path is ohm earth 0.05")
-	}
-	if r.a == "" && q.word == "volt" {
+	case r.a == "" && q.word == "volt":
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the other one too: volt case earth %s", value.Text)
-	}
-	if r.a == "" {
+	case r.a == "":
 		return nil, points[0].Errorf("the case alone is one point").WithHint("name the pin too: ohm A case OL")
 	}
 	return r, nil
+}
+
+// pointsAndValue parts the points of a reading from its value, the last word; its
+// unit may stand apart: `1/6 hp`, `4.7 k`.
+func pointsAndValue(q *quality, rest []script.Word) (points []script.Word, value script.Word) {
+	points, value = rest[:len(rest)-1], rest[len(rest)-1]
+	if n := len(points) - 1; n >= 0 && isUnit(value.Text, q.unit) && startsLikeNumber(points[n].Text) {
+		value = script.Word{Text: points[n].Text + value.Text, Col: points[n].Col, End: value.End}
+		points = points[:n]
+	}
+	return points, value
+}
+
+// noValue says what to type when what stands last is the value of no reading.
+func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest string) error {
+	word, number := r.quality.word, startsLikeNumber(value.Text) || isOver(value.Text)
+	if said := wanted(r); said != "" && !number && !strings.HasPrefix(value.Text, "(") {
+		shows, also := map[string]string{"open": "OL", "closed": "0.2"}[said], ""
+		for _, w := range r.cond.words {
+			if w != said {
+				also += " " + w
+			}
+		}
+		return value.Errorf("no value stands before %s", said).
+			WithHint("write what the meter shows, OL when it is open: %s %s %s%s", word, rest, shows, also)
+	}
+	if word == "volt" && strings.HasSuffix(strings.ToLower(value.Text), "dc") {
+		return value.Errorf("direct volts are judged nowhere here").WithHint("write them down as they are: note %s %s", word, rest)
+	}
+	if !isWord(value.Text) || isOver(value.Text) {
+		return nil
+	}
+	if len(cause.FindFindings(rest)) > 0 {
+		return value.Errorf("%q is not a number", value.Text).WithHint("a finding: saw %s", rest)
+	}
+	n := len(points)
+	if n == 0 || !startsLikeNumber(points[n-1].Text) {
+		return nil
+	}
+	e := value.Errorf("%q is no condition that is known here", value.Text)
+	for n = min(n, 6); n > 0; n-- {
+		if _, err := c.parseReading(r.quality, points[:n]); err == nil {
+			return e.WithHint("help %s names them; without it: %s %s", word, word, pointWords(points[:n]))
+		}
+	}
+	return e.WithHint("as in: %s", Find(word).Examples[0])
+}
+
+// behindValue says of a value that was not understood that it is words behind one
+// that is.
+func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, err error) error {
+	i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) })
+	if i <= 0 || !isWord(value.Text) {
+		return err
+	}
+	if _, bad := c.parseReading(q, points[:i+1]); bad != nil {
+		return bad // the value is not understood either
+	}
+	return points[min(i+1, len(points)-1)].Errorf("words stand behind the value").
+		WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
+}
+
+// takenAt says where a reading was taken: at two points, at one, or where readings
+// of its kind are taken when nothing is said.
+func (c *Call) takenAt(r *reading, words, points []script.Word, value script.Word) error {
+	q := r.quality
+	switch len(points) {
+	case 0:
+		if q.word == "ohm" {
+			return value.Errorf("ohms of what is not said").WithHint("as in: ohm A B 3.4, or: ohm heater 32; decimals take a point, commas part readings")
+		}
+		r.a = c.placeOf(q.word)
+		if r.a == "" {
+			return value.Errorf("the place is not said").WithHint("as in: %s", Find(q.word).Examples[0])
+		}
+	case 1:
+		r.a = points[0].Text
+	case 2:
+		r.a, r.b = points[0].Text, points[1].Text
+		if strings.EqualFold(r.a, r.b) {
+			return points[1].Errorf("both probes stand on %s", r.a).WithHint("name two different points")
+		}
+		if name := twoWords(q, r.a, r.b); name != "" {
+			r.a, r.b = name, ""
+		}
+	default:
+		return source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
+			WithHint("%s", c.parted(q, words))
+	}
+	if r.b == "" {
+		r.a = motorName(r.a)
+		if q.word != "mfd" { // which has a section for the fan
+			r.a = c.itsFan(r.a)
+		}
+	}
+	return nil
 }
 
 // shells are what the metal shell is called among the points, earths what the
