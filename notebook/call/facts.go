@@ -35,24 +35,41 @@ type finding struct {
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	list := factList{c: c, air: c.complaint() == said.ACWarm, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
-	add := list.add
-	cut := c.secondSupply(before)
-	list.cut = cut
+	list := factList{c: c, before: before, cut: c.secondSupply(before), air: c.complaint() == said.ACWarm, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
 	for _, code := range c.seenCodes {
-		c.sightings(code, before, add)
+		c.sightings(code, before, list.add)
 	}
+	list.judgements()
+	for _, k := range c.curves(c.since(), before) {
+		if code := courseFacts[k.Verdict]; code != "" {
+			list.add(code, k.Points[len(k.Points)-1].Entry)
+		}
+	}
+	c.iceCold(before, list.add)
+	list.appliance()
+	list.plates()
+	if at := c.renewedBreaker([]string{"fuse"}); at > 0 && slices.ContainsFunc(list.out, func(f cause.Fact) bool { return f.Code == "fuse-sound" && f.Entry > at }) {
+		// The leg was lost before the fuse was replaced: it is read again.
+		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
+	}
+	byEntry(list.out)
+	return c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
+}
+
+// judgements adds what the readings were judged to be.
+func (l *factList) judgements() {
+	c, before := l.c, l.before
 	var cases []cause.Fact
 	var parts []partFact
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {
-			c.windingFacts(name, before, add)
+			c.windingFacts(name, before, l.add)
 			continue
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
-		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(cut, entries[0]) {
-			codes, entries, word = c.codesOf(key, kind, name, cut)
+		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(l.cut, entries[0]) {
+			codes, entries, word = c.codesOf(key, kind, name, l.cut)
 		}
 		j := c.judged[key]
 		if j == nil { // of a machine or part that was replaced since
@@ -65,7 +82,7 @@ func (c *Call) facts(before int) []cause.Fact {
 			} else if kind == legAmpsKind && code == "leg-lost" && !c.behindOpen() && c.lastShown([]string{"phase-lost"}) > 0 {
 				continue // what the supply lost is lost behind it too, and says nothing of what lies between
 			} else if kind != "case" {
-				add(code, entries[i])
+				l.add(code, entries[i])
 			} else if of, _, _ := strings.Cut(name, "\x00"); of == c.mainMachine() {
 				cases = append(cases, cause.Fact{Code: code, Entry: entries[i]})
 			}
@@ -81,77 +98,77 @@ func (c *Call) facts(before int) []cause.Fact {
 		parts = slices.DeleteFunc(parts, func(f partFact) bool { return f.Code == "fuse-sound" })
 	}
 	for _, f := range append(c.severalParts(parts), worstCases(cases)...) {
-		add(f.Code, f.Entry)
+		l.add(f.Code, f.Entry)
 	}
-	for _, k := range c.curves(c.since(), before) {
-		if code := courseFacts[k.Verdict]; code != "" {
-			add(code, k.Points[len(k.Points)-1].Entry)
+}
+
+// appliance adds what the kind of appliance tells.
+func (l *factList) appliance() {
+	n := l.c.kindSaid(l.before)
+	if n == 0 {
+		return
+	}
+	of := l.c.appliance()
+	for _, f := range [...]struct {
+		is   bool
+		code string
+	}{
+		{of.Wired, "wired-in"},
+		{of.Still, "no-air-path"},
+		{of.HeatPumpDryer && !l.has("frost-"), "coil-hidden"},
+		{of.Unsealed, "no-sealed-system"},
+		{of.Elements && !of.Gas, "several-elements"},
+		{of.Electric && !of.Gas, "no-burner"},
+		{of.Gas && !of.Electric && !l.has("heater-"), "heater-none"}, // a gas oven can have an electric broiler, which is read then
+	} {
+		if f.is {
+			l.add(f.code, n)
 		}
 	}
-	c.iceCold(before, add)
-	if n := c.kindSaid(before); n > 0 && c.appliance().Wired {
-		add("wired-in", n)
-	}
-	if n := c.kindSaid(before); n > 0 && c.appliance().Still {
-		add("no-air-path", n)
-	}
-	if n := c.kindSaid(before); n > 0 && c.appliance().HeatPumpDryer && !slices.ContainsFunc(list.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "frost-") }) {
-		add("coil-hidden", n)
-	}
-	if n := c.kindSaid(before); n > 0 && c.appliance().Unsealed {
-		add("no-sealed-system", n)
-	}
-	if n := c.kindSaid(before); n > 0 && c.appliance().Elements && !c.appliance().Gas {
-		add("several-elements", n)
-	}
-	if n := c.kindSaid(before); n > 0 && c.appliance().Gas != c.appliance().Electric {
-		switch {
-		case c.appliance().Electric:
-			add("no-burner", n)
-		case !slices.ContainsFunc(list.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "heater-") }):
-			add("heater-none", n) // a gas oven can have an electric broiler, which is read then
-		}
-	}
-	ptc := 0
+}
+
+// has reports whether there is a fact whose code begins so.
+func (l *factList) has(code string) bool {
+	return slices.ContainsFunc(l.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, code) })
+}
+
+// plates adds what the plates tell.
+func (l *factList) plates() {
+	c, ptc := l.c, 0
 	for _, p := range c.plates {
-		if p.entry >= before || !c.alive(p.entry) {
+		if p.entry >= l.before || !c.alive(p.entry) {
 			continue
 		}
 		switch {
 		case p.key == "start" && p.text == "ptc":
 			ptc = p.entry
 		case p.key == "start" && p.text == "none":
-			add("start-cap-none", p.entry)
+			l.add("start-cap-none", p.entry)
 		case p.key == "type" && p.text == "inverter":
-			add("driven", p.entry)
+			l.add("driven", p.entry)
 		case p.key == "type" && p.text == "universal":
-			add("brushed", p.entry)
+			l.add("brushed", p.entry)
 		case p.key == "type" && p.text == said.ThreePhase && len(c.bySubjectKind["mfd"]) == 0 && !c.marked(false):
-			add("run-cap-none", p.entry)
+			l.add("run-cap-none", p.entry)
 		case p.key == "run" && p.text == "none":
-			add("run-cap-none", p.entry)
+			l.add("run-cap-none", p.entry)
 		case p.key == "volts":
 			if v, err := p.q.In("V"); err == nil && v > judge.TwoLegs {
-				add("two-legs", p.entry)
+				l.add("two-legs", p.entry)
 			}
 		}
 	}
-	if at := c.renewedBreaker([]string{"fuse"}); at > 0 && slices.ContainsFunc(list.out, func(f cause.Fact) bool { return f.Code == "fuse-sound" && f.Entry > at }) {
-		// The leg was lost before the fuse was replaced: it is read again.
-		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
-	}
 	if ptc > 0 && !c.hasStartCap() {
-		add("start-cap-none", ptc)
+		l.add("start-cap-none", ptc)
 	}
-	byEntry(list.out)
-	return c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
 }
 
 // factList gathers facts under the codes that they have in this call.
 type factList struct {
 	c        *Call
-	air, gas bool // of an air conditioner; gas was smelled
+	before   int
 	cut      int  // where a second state of the supply begins
+	air, gas bool // of an air conditioner; gas was smelled
 	out      []cause.Fact
 }
 
