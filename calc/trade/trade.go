@@ -73,41 +73,11 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 	if err != nil {
 		return nil, fault(err)
 	}
-	var qs []quantity.Q
-	var units []string
-	shared, fahrenheit := "", use.Temp == "degF"
-	for i, a := range args {
-		q, ok := a.(quantity.Q)
-		if !ok {
-			continue
-		}
-		unit := f.At(slots[i]).Unit
-		if unit == formula.AnyUnit {
-			if shared == "" {
-				shared = q.Symbol()
-			}
-			unit = shared
-		}
-		bare := unit
-		if unit == "degC" && use.Temp != "" {
-			bare = use.Temp
-		}
-		plain := q.Symbol() == ""
-		given := q
-		if q, err = q.Assume(bare); err != nil {
-			return nil, sum.Misfit(i, f.Name, f.At(slots[i]).Name, unit, given)
-		}
-		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
-			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
-		}
-		fahrenheit = fahrenheit || use.Temp == "" && (q.Symbol() == "°F" || q.Symbol() == "Fdiff")
-		qs, units = append(qs, q), append(units, unit)
+	in, err := fit(f, args, slots, use)
+	if err != nil {
+		return nil, err
 	}
-	out := f.Unit
-	if out == formula.AnyUnit {
-		out = shared
-	}
-	var first []any
+	var first []any // the arguments as they were given, before their doubt is tried
 	var result float64
 	fn := func(xs []float64) (float64, error) {
 		all := make([]any, len(args))
@@ -126,7 +96,7 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		}
 		return y, err
 	}
-	q, err := quantity.Apply(fn, units, out, qs...)
+	q, err := quantity.Apply(fn, in.units, in.out, in.qs...)
 	var of *formula.ParamError
 	if errors.As(err, &of) {
 		if i := slices.Index(slots, of.Slot); i >= 0 {
@@ -137,24 +107,12 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		return nil, fault(err)
 	}
 	if laid, err := f.Lay(first...); err == nil && use.Note != nil {
-		if f.Warn != nil {
-			if s := f.Warn(laid); s != "" {
-				use.Note("Careful: " + s + ".")
-			}
-		}
-		if f.Say != nil {
-			if s := f.Say(laid, result); s != "" {
-				if use.Hertz > 0 && leftOut(f, slots) {
-					s += ", from the plate"
-				}
-				use.Note(strings.ToUpper(s[:1]) + s[1:] + ".")
-			}
-		}
+		use.tell(f, laid, result, use.Hertz > 0 && leftOut(f, slots))
 	}
 	switch {
-	case fahrenheit && f.Unit == "degC":
+	case in.fahrenheit && f.Unit == "degC":
 		q, err = q.Convert("degF")
-	case fahrenheit && f.Unit == "K":
+	case in.fahrenheit && f.Unit == "K":
 		q, err = q.Convert("Fdiff")
 	case f.Money && q.Exact():
 		q, err = quantity.Round(q, 2)
@@ -163,6 +121,68 @@ func call(f *formula.Formula, args []sum.Value, use Use) (sum.Value, error) {
 		return nil, fault(err)
 	}
 	return q, nil
+}
+
+// fitted are the quantities of a call in the units that its formula declares.
+type fitted struct {
+	qs         []quantity.Q
+	units      []string
+	out        string // unit of the result
+	fahrenheit bool   // temperatures are told in °F
+}
+
+// fit takes each quantity in the unit of its parameter, and one without a unit as
+// being in it.
+func fit(f *formula.Formula, args []sum.Value, slots []int, use Use) (in fitted, err error) {
+	in.out, in.fahrenheit = f.Unit, use.Temp == "degF"
+	shared := "" // of parameters that take any unit, the first's
+	for i, a := range args {
+		q, ok := a.(quantity.Q)
+		if !ok {
+			continue
+		}
+		unit := f.At(slots[i]).Unit
+		if unit == formula.AnyUnit {
+			if shared == "" {
+				shared = q.Symbol()
+			}
+			unit = shared
+		}
+		bare := unit
+		if unit == "degC" && use.Temp != "" {
+			bare = use.Temp
+		}
+		plain, given := q.Symbol() == "", q
+		if q, err = q.Assume(bare); err != nil {
+			return in, sum.Misfit(i, f.Name, f.At(slots[i]).Name, unit, given)
+		}
+		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
+			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
+		}
+		in.fahrenheit = in.fahrenheit || use.Temp == "" && (q.Symbol() == "°F" || q.Symbol() == "Fdiff")
+		in.qs, in.units = append(in.qs, q), append(in.units, unit)
+	}
+	if in.out == formula.AnyUnit {
+		in.out = shared
+	}
+	return in, nil
+}
+
+// tell notes what a formula says about its result and against relying on it.
+func (u Use) tell(f *formula.Formula, laid formula.Args, result float64, fromPlate bool) {
+	if f.Warn != nil {
+		if s := f.Warn(laid); s != "" {
+			u.Note("Careful: " + s + ".")
+		}
+	}
+	if f.Say != nil {
+		if s := f.Say(laid, result); s != "" {
+			if fromPlate {
+				s += ", from the plate"
+			}
+			u.Note(strings.ToUpper(s[:1]) + s[1:] + ".")
+		}
+	}
 }
 
 // fault makes any error one that can point into a line.

@@ -197,63 +197,12 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.tellPlateOhms(of, reply)
 	}
 	c.resubject()
-	done := map[string]bool{}
-	var likewise []string
-	caseTold := verdict.Word("")
+	t := judgementsTold{c: c, reply: reply, done: map[string]bool{}}
 	for _, r := range rs {
-		kind, name := c.subject(r)
-		if key := kind + "\x00" + name; kind != "" && kind != "wind" && !done[key] {
-			done[key] = true
-			var was verdict.Verdict
-			if old := c.judged[key]; old != nil {
-				was = old.verdict
-			}
-			j, _ := c.judge(kind, name)
-			if kind == "case" && j != nil && j.verdict.Word == verdict.CannotTell && r.cond.test == 0 {
-				// The windings' own note has said it, once for all pins.
-				reply.flag(j.verdict.Fact...)
-				continue
-			}
-			if kind == "case" && j != nil && j.verdict.Word == caseTold {
-				likewise = append(likewise, r.a)
-				reply.flag(j.verdict.Fact...)
-				continue
-			}
-			if kind == "case" && j != nil {
-				caseTold = j.verdict.Word
-			}
-			// Of a temperature the course counts: the moment is told when it says
-			// something new, and after a repair only when it freezes.
-			news := j != nil && (j.verdict.Word != was.Word || j.verdict.Text != was.Text)
-			if kind != "temp" || news && (len(c.repairs()) == 0 || j.verdict.Word == verdict.Suspect) {
-				c.tellVerdict(j, reply)
-			}
-			if kind == "leg" {
-				// What lies between the legs is judged by each of them.
-				was := ""
-				if j := c.judged[supplyKey]; j != nil {
-					was = j.verdict.Text
-				}
-				if j, _ := c.judge("supply", "line"); j != nil && j.verdict.Text != was {
-					c.tellVerdict(j, reply)
-				}
-			}
-		}
-		if c.ofHighVolts(r) {
-			reply.add(Ask, r.where()+" is written down; nothing here judges the high-voltage side: it is for who is trained and equipped for it.")
-		} else if kind == "" && q.word == "ohm" && r.b == "" {
-			reply.add(Ask, unknownPart(r))
-		} else if kind == "" && q.word == "temp" {
-			tellPlace(r, reply)
-		}
-		c.suspectRange(r, reply)
-		if q.word == "temp" {
-			c.tellCourse(r, reply)
-		}
-		c.tellLineSums(r, reply)
+		t.tell(r)
 	}
-	if len(likewise) > 0 {
-		reply.add(Plain, "Likewise "+strings.Join(likewise, ", ")+" to the case: "+string(caseTold)+".")
+	if len(t.likewise) > 0 {
+		reply.add(Plain, "Likewise "+strings.Join(t.likewise, ", ")+" to the case: "+string(t.caseWord)+".")
 	}
 	return c.finish(reply), nil
 }
