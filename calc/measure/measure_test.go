@@ -63,3 +63,30 @@ func TestAboveAndAgrees(t *testing.T) {
 		}
 	}
 }
+
+// What is done with a value is done to its bounds as well; the sums are done by
+// hand.
+func TestArithmeticOfBounds(t *testing.T) {
+	v, w := Within(10, 1), Within(4, 0.5)
+	for _, c := range []struct {
+		name      string
+		got, want Value
+	}{
+		{"within", v, Value{X: 10, Lo: 9, Hi: 11}},
+		{"exact", Exact(3), Value{X: 3, Lo: 3, Hi: 3}},
+		{"minus", v.Minus(0.25), Value{X: 9.75, Lo: 8.75, Hi: 10.75}},
+		{"times", v.Times(3), Value{X: 30, Lo: 27, Hi: 33}},
+		{"plus", v.Plus(w), Value{X: 14, Lo: 12.5, Hi: 15.5}},
+		{"half", Within(v.Half(), w.Half()), Value{X: 1, Lo: 0.5, Hi: 1.5}},
+	} {
+		if c.got != c.want {
+			t.Errorf("%s: %+v, want %+v", c.name, c.got, c.want)
+		}
+	}
+	if !v.Plus(Open(1)).Over || !Open(1).Plus(v).Over || v.Plus(w).Over {
+		t.Error("a sum is open when one of its parts is, and only then")
+	}
+	if touching := Within(12, 1); !v.Agrees(touching) || !touching.Agrees(v) || touching.Above(v) {
+		t.Error("bounds that touch may be the same value")
+	}
+}
