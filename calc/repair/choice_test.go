@@ -102,6 +102,28 @@ func TestCompareByHand(t *testing.T) {
 	}
 }
 
+// Reckoned by hand. Repair 200, new 900 and 50 to take the old one away, life 4
+// years, age 3, so 1 year left, no energy; 6 years looked at. Repair: 200 now, 950
+// in the second year and again in the sixth, 2100 in all, less 3/4 of 900 = 675:
+// 1425. Replace: 950 now and in the fifth year, 1900, less 2/4 of 900 = 450: 1450.
+// At 950 the repair costs as much as the new one from the first year on.
+func TestCompareSeveralPurchasesByHand(t *testing.T) {
+	given := []any{"replacement-price", 900.0, "disposal", 50.0, "age", 3.0, "life", 4.0, "life-after-repair", 1.0,
+		"energy-old", 0.0, "energy-new", 0.0, "price-kwh", 0.2, "years", 6.0}
+	c, err := Compare(with(t, append(given, "repair-cost", 200.0)...))
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "repair", c.Repair, 1425)
+	near(t, "replace", c.Replace, 1450)
+	if c.LaterPurchase != 2 || c.BreakEven != 2 {
+		t.Errorf("later purchase %d, break-even %d", c.LaterPurchase, c.BreakEven)
+	}
+	if c, err = Compare(with(t, append(given, "repair-cost", 950.0)...)); err != nil || c.BreakEven != 1 {
+		t.Errorf("alike from the first year on: break-even %d, %v", c.BreakEven, err)
+	}
+}
+
 func TestCompareSaysWhichWay(t *testing.T) {
 	c, _ := Compare(with(t, "repair-cost", 80.0, "replacement-price", 900.0, "age", 3.0))
 	if !strings.Contains(c.Text, "over 10 years repairing costs") {
