@@ -124,6 +124,19 @@ func TestCompareSeveralPurchasesByHand(t *testing.T) {
 	}
 }
 
+// A machine that dies within the second year costs half of its own energy of 100
+// and half of the new one's 60 in it, and 950: 1030.
+func TestCompareWithinAYearByHand(t *testing.T) {
+	c, err := Compare(with(t, "repair-cost", 200.0, "replacement-price", 950.0, "age", 2.5, "life", 4.0, "life-after-repair", 1.0,
+		"energy-old", 500.0, "energy-new", 300.0, "price-kwh", 0.2, "years", 3.0))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for year, want := range []float64{200, 100, 1030, 60} {
+		near(t, "repair", c.Rows[year].Repair, want)
+	}
+}
+
 func TestCompareSaysWhichWay(t *testing.T) {
 	c, _ := Compare(with(t, "repair-cost", 80.0, "replacement-price", 900.0, "age", 3.0))
 	if !strings.Contains(c.Text, "over 10 years repairing costs") {

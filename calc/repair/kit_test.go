@@ -184,3 +184,16 @@ func TestKitTextsAreShortAndSafe(t *testing.T) {
 		}
 	}
 }
+
+// The fractions are those of motor plates (common practice); the decimals are
+// worked out by hand.
+func TestHorsepowerAsOnPlates(t *testing.T) {
+	for hp, want := range map[float64]string{
+		0.0833: "1/12", 0.1: "1/10", 0.125: "1/8", 0.1667: "1/6", 0.2: "1/5", 0.25: "1/4", 0.3333: "1/3", 0.5: "1/2", 0.75: "3/4",
+		0.103: "0.103", 0.3: "0.3", 1.5: "1.5",
+	} {
+		if got := horsepower(hp); got != want {
+			t.Errorf("%v hp is %q, want %q", hp, got, want)
+		}
+	}
+}
