@@ -43,3 +43,19 @@ func TestCodeLetters(t *testing.T) {
 		t.Errorf("30 kVA/hp is said to be %q", got)
 	}
 }
+
+// NEC Table 430.7(B), each row's upper end as printed: 100 hp on 100 V draw at most
+// a thousand times as many amps, and by √3 fewer on three phases.
+func TestLockedRotorUpperEnds(t *testing.T) {
+	var rows []published
+	for letter, most := range map[string]float64{
+		"A": 3.14, "B": 3.54, "C": 3.99, "D": 4.49, "E": 4.99, "F": 5.59, "G": 6.29, "H": 7.09, "J": 7.99, "K": 8.99,
+		"L": 9.99, "M": 11.19, "N": 12.49, "P": 13.99, "R": 15.99, "S": 17.99, "T": 19.99, "U": 22.39,
+	} {
+		rows = append(rows,
+			published{"lra_most", []any{letter, 100.0, 100.0}, 1000 * most, 1e-6, "NEC Table 430.7(B)"},
+			published{"lra_most", []any{letter, 100.0, 100.0, "three-phase"}, 577.3502692 * most, 1e-4, "NEC Table 430.7(B)"})
+	}
+	rows = append(rows, published{"lra_least", []any{"L", 100.0, 100.0, "three-phase"}, 577.3502692 * 9, 1e-4, "NEC Table 430.7(B)"})
+	checkPublished(t, rows)
+}
