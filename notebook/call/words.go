@@ -46,7 +46,7 @@ func (c *Call) alarmsIn(text string) []*said.Alarm {
 	if c.spokeText != text || text == "" {
 		c.spokeText, c.spokeOf = text, said.Alarms(text)
 	}
-	return c.spokeOf
+	return said.In(c.appliance(), c.spokeOf)
 }
 
 // alarmed gives the cautions that the words of a line call for.

@@ -3,6 +3,7 @@ package said
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -14,7 +15,8 @@ type Alarm struct {
 	Finding        string // the code of what was found by these words
 	quick          string // words without one of which the rows are not looked at
 	said, harmless rows
-	absent         bool // it is itself that something is not there, or not to be
+	absent         bool                  // it is itself that something is not there, or not to be
+	in             func(*Appliance) bool // in what it is a danger; nil: in all
 }
 
 // rows are wordings, a row each, made into one pattern when they are first asked for.
@@ -56,6 +58,9 @@ var wordings = sync.OnceValue(func() [][]string {
 	for i := range alarms {
 		f, _ := cause.Lookup(alarms[i].Finding)
 		for _, w := range f.Words {
+			if alarms[i].in != nil {
+				break // they are looked for once, in all
+			}
 			out[i] = append(out[i], " "+strings.Join(cause.Fold(w), " ")+" ")
 		}
 		out = append(out, strings.Split(alarms[i].quick, "|"))
@@ -66,29 +71,94 @@ var wordings = sync.OnceValue(func() [][]string {
 // Alarms gives the dangers that a text speaks of.
 func Alarms(text string) []*Alarm {
 	var out []*Alarm
-	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(text, anyAlarm()) {
+	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
 		return nil
 	}
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
-	for i, clause := range clauses {
-		if none := noneOf.get(); none.MatchString(clause) || i+1 < len(clauses) && none.MatchString("checked? "+clauses[i+1]) && looksFor.get().MatchString(clause) {
+	for n, clause := range clauses {
+		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
 			continue
 		}
 		clause = " " + strings.Join(cause.Fold(clause), " ") + " "
 		for i := range alarms {
-			if a := &alarms[i]; Has(clause, said[len(alarms)+i]) && a.spokenOf(clause, said[i]) && !slices.Contains(out, a) {
+			if a := &alarms[i]; Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(clause, clauses[n+1:]) {
 				out = append(out, a)
 			}
+		}
+		if oversized(clause) {
+			out = append(out, &oversize)
 		}
 	}
 	return out
 }
 
+// In gives those of several alarms that are dangers in an appliance.
+func In(a *Appliance, list []*Alarm) []*Alarm {
+	return slices.DeleteFunc(slices.Clone(list), func(l *Alarm) bool { return l.in != nil && !l.in(a) })
+}
+
+// settled reports whether the clauses behind one that tells of a danger take it back:
+// what was mended since, what smelt or smoked long ago or as it should, and what can
+// hurt whose place was then mended.
+func (a *Alarm) settled(clause string, behind []string) bool {
+	past := longAgo.get().MatchString(clause)
+	for i, c := range behind {
+		switch {
+		case i == 0 && past && mendedSince.get().MatchString(c),
+			i == 0 && a.Finding == "smoke" && (past && noMore.get().MatchString(c) || asItShould.get().MatchString(c)):
+			return true
+		case a.Finding == "hazard" && mending.get().MatchString(c) && slices.ContainsFunc(strings.Fields(c), func(w string) bool {
+			return len(w) > 3 && strings.Contains(clause, " "+w) && !mending.get().MatchString(w) || w == "it" || w == "them"
+		}):
+			return true
+		}
+	}
+	return false
+}
+
+var (
+	longAgo     = pattern{expr: `\b(last (year|month|week|summer|winter|spring|fall|autumn|visit)|(years?|months?|weeks?) (ago|back))\b`}
+	mendedSince = pattern{expr: `\b(since|long since|was|were|been|got|then) (replaced|repaired|renewed|fixed|mended|cured|corrected)\b|^(replaced|repaired|fixed|mended) (since|then)\b`}
+	noMore      = pattern{expr: `^(but )?(none|no more|nothing|gone|not) ?(now|since|again|any ?more|today)?\b`}
+	asItShould  = pattern{expr: `^(this |that |which )?(is )?(quite |all )?(normal|as it should|usual|to be expected|expected)\b`}
+)
+
+// oversize is a fuse or breaker of more amps than what it feeds can carry.
+var oversize = Alarm{Finding: "hazard"}
+
+var fuses = []string{"fuse", "breaker"}
+
+var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?(\d{1,3})( a\b| ?amp| ?awg| ?ga| wire)`}
+
+// wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
+var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}
+
+// oversized reports whether a clause tells of a fuse or breaker too big for what it
+// stands for, or for the wire that it is on.
+func oversized(clause string) bool {
+	if !Has(clause, fuses) {
+		return false
+	}
+	m := fusedFor.get().FindStringSubmatch(clause)
+	if m == nil {
+		return false
+	}
+	is, _ := strconv.Atoi(m[1] + m[5])
+	most, _ := strconv.Atoi(m[3] + m[7])
+	switch unit := strings.TrimSpace(m[4] + m[8]); {
+	case unit == "wire" || unit == "awg" || unit == "ga":
+		most = wireAmps[most]
+	case m[2] == "on" && unit == "" || m[2] == "instead of":
+		return false
+	}
+	return most > 0 && is > most
+}
+
 // noneOf tells a clause that asks and says no, looksFor one of what was looked for.
 var (
-	noneOf   = pattern{expr: `\?\s*(\w+ ){0,3}(no|none|nope|nil|negative)$`}
-	looksFor = pattern{expr: `\b(check\w*|test\w*|asked|looked|search\w*|any)\b|\?$`}
+	noneOf   = pattern{expr: `\?\s*(\w+ ){0,3}(no|none|nope|nil|negative|none found|nothing|0 ?ppm|zero|passed)$`}
+	looksFor = pattern{expr: `\b(check\w*|test\w*|asked|looked|search\w*|any|afraid|worried|feared)\b|\?$`}
 )
 
 // spokenOf reports whether a clause speaks of the danger, by its pattern or by a
@@ -107,6 +177,7 @@ var anyAlarm = sync.OnceValue(func() []string {
 	for _, quick := range wordings()[len(alarms):] {
 		out = append(out, quick...)
 	}
+	out = append(out, fuses...)
 	return out
 })
 

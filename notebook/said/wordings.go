@@ -13,6 +13,11 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
+		`<is>`, `(is |was |are |were |has |had |have |been |got |now |still |all )*`,
+		`<who>`, `(i|you|we|he|she|they|one|somebody|someone|anyone|client|customer|tenant)`,
+		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
+		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
+		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
 		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|on fire)`,
 	)
 })
@@ -22,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v ",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -32,7 +37,18 @@ tickles?\b
 felt (the |some )?(electricity|current)\b
 (volts?|voltage|[1-9]\d+ ?v) (on|between) (the |its )?<shell>\b
 <shell> (is |was )?(energi[sz]ed|electrified|hot to (ground|earth))
-[1-9]\d+ ?v\w* between (the )?<metal> and (ground|earth|neutral)
+[1-9]\d+ ?v\w* ((between|from) )?(the )?<metal> (and|to) (the )?(ground|earth|neutral)
+<metal> (to|and) (the )?(ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
+[1-9]\d+ ?v\w* on (the |its )?(door|lid|panel|knob)( handle)?( $| to )
+handle buzz
+buzz\w* (my|his|her|the) (hand|finger|arm)
+buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
+(feels?|felt|get|gets|got) (a |the )*buzz (off|from|on) (the |its )?<metal>
+prickl
+current on (the |its )?<shell>
+(tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
+electrocut
+<shell> (is |was )?hot with [1-9]\d
 bitten by\b
 (got bit|bit (me|her|him|us)|bites (me|her|him|you))\b
 <metal> (is |was )?live\b
@@ -42,7 +58,10 @@ live <metal>\b
 no (shock|tingl|volt)
 zero\b
 0 (\d+ ?)?v
-shocked at
+shocked (at|how|by (the )?(mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
+in shock\b
+static\b
+shock load
 shock (sticker|label|sign|hazard)
 tingling noise
 shock absorb
@@ -71,6 +90,7 @@ flames (from|behind|inside|came|shot)
 (caught|on|lint|small|a) fire\b
 scorch(ed)?\b
 burn marks?\b
+sparks? (at|from|in|inside|behind) (the |a )?(<mains>|relay|board|terminal|motor|switch|timer|wir)
 <mains> (is |was |has |have )?<burnt>
 (melted|burnt|burned|scorched|charred) (the )?<mains>
 `},
@@ -79,18 +99,24 @@ no (spark|arc|smok|burn|smell|fire)
 spark\w* (at|from|of|to) (the )?(igni|electrode|candle|burner|brush)
 (igniter|ignitor|electrode|brush\w*|burner) sparks?
 smoke (detector|alarm)
+(toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) (\w+ )?(smell|burn|smok)
+self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
+smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
 burn\w* smell none
 `}},
-	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg",
+	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg|mercaptan",
 		said: rows{text: `
 gas smell
 rotten eggs?\b
 (propane|lpg|natural gas) (smell|odor)
-sme(ll|lt)(s|ed|ing)?( of| like)? (natural )?(gas|propane|lpg)\b
+(smell\w*|smelt|sniff\w*|stink\w*|reek\w*|whiff|hint|nose says) ((an? |bit |little |lot |strongly |slightly |faintly |something |raw |natural |of |like |the |some )*)(gas|propane|lpg|mercaptan)\b
+gassy\b
+mercaptan smell
+gas fumes
 gas odor
-odor of gas
+odor of (gas|propane|lpg)
 `},
 		harmless: rows{text: `
 no (gas|smell|odor)
@@ -99,15 +125,19 @@ sewer gas
 last year
 years? ago
 before it lights
+ask\w* (\w+ )?(about|if|whether|for)\b
+(what to do|in case|if) (\w+ ){0,4}(smell|gas)
 `}},
-	{Finding: "gas-leak", quick: "gas|bubbles|sniffer|burner stays",
+	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
 		said: rows{text: `
-gas (is |valve )?(leak|hiss|escap)
+gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock )?(is |was |still )*(leak|hiss|escap|seep)
 gas valve passes
 hiss\w* (of )?gas\b
 burner stays (on|lit) (with|when) (the )?(knob|valve|control|cock)
 leak(s|ing)? (of )?gas\b
+leak\w* (\w+ ){0,2}(at|on|in|from|near|by) (the |a )?gas( $| (in|at|valve|cock|regulator|pipe|line|hose|union|fitting|meter|connector|manifold|control|joint|bottle|flex|tap|supply)\b)
 leak at (the )?gas\b
+meter (turns|runs|moves|spins|creeps) (with|when) (\w+ ){0,3}off
 bubbles (still )?at (the )?(union|gas|cock|fitting|valve)
 gas sniffer (goes|went) off
 `},
@@ -117,14 +147,14 @@ leak test
 refrigerant
 hot gas
 `}},
-	{Finding: "co", quick: "monoxide|co | co|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+	{Finding: "co", quick: "monoxide|co | co|warner|hood|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
 		said: rows{text: `
 carbon monoxide
 dizzy\b
 nausea
 (feels?|felt|feeling) sick\b
 back ?draft
-(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill|into|in) 
+(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill|into|in)\b
 headaches?\b
 co (alarm|detector)
 high co\b
@@ -132,12 +162,18 @@ co\b.{0,20}\b[1-9]\d+ ?ppm
 [1-9]\d+ ?ppm (of )?co\b
 (crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)?( the)? heat exchanger
 heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
-(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b)
+(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
 (block|disconnect)\w* (flue|chimney)
 rolls? ?out\b
 flames? .{0,12}\broll
 (holes?|rust\w*|cracks?) .{0,6}in (the )?(flue|chimney)
 rollout\b
+nest (\w+ ){0,2}in (the )?(flue|chimney|vent)
+hood .{0,8}spill
+spill\w* (at|from|out of|under) (the )?(draft )?hood
+no draft (at|in|up)
+flue gas\w* .{0,24}(room|house|kitchen|basement)
+warner <sounds>
 sooty?\b
 (yellow|lazy) flame
 flames? (is |are |burns? |burn )?(yellow|lazy)
@@ -147,8 +183,13 @@ no (co\b|carbon|soot|crack|roll|headache|nausea|back|spill|fumes)
 co (detector|alarm) (is |was )?(fitted|tested|silent|in)\b
 rollout (switch )?(closed|good|sound|ok)
 soot ?free
+(co|carbon monoxide) (\w+ ){0,2}(test|check|reading|level|meter)s? (is |was |are |at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
+carbon monoxide (is |at |reads? )*(0|zero|none|nil)\b
+(explain|danger|risk|leaflet|talk|warned|ask)\w* (\w+ ){0,3}(of|about) (co|carbon monoxide)\b
+co .{0,12}\b[1-9]\d? ?ppm (in|at) (the )?(flue|stack|exhaust|vent)
+clean\w* (\w+ )?soot
 `}},
-	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
+	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger| tag|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
 		said: rows{text: `
 ^ unsafe\b
 (is|it|unit|machine|appliance|left|as|and|now|found|was) unsafe\b
@@ -158,6 +199,7 @@ danger(ous)?\b
 ^ (left )?condemned\b
 red ?tag\w*
 at risk\b
+(not |un ?)fit (to|for) use
 ((do not|don't|not to) (use|touch|operate)|(told|asked|warned|advised) (\w+ ){0,3}not to (run|(switch|turn) on)|((must|should|may) not|not to) be (used|run|operated|energi[sz]ed|(switched|turned) on))( (it|this|again|anymore|until|before|while|tag|label|sign|sticker|on|and|left|by|the <machine>)\b| $)
 <machine> (is |was |left |taken |put |tagged )*out of service\b
 ^ (left |taken |tagged |put )*out of service\b
@@ -170,21 +212,28 @@ in danger
 dangerous goods
 out of danger
 not unsafe
+(unsafe|dangerous) ((old|vinyl|foil|gas|power|extension|flexible|plastic|vent|dryer) )*(vent|cord|hose|wiring|plug|outlet|flex|duct|connector|wire|pipe|cable|connection)s? <renewed>
+condemned (the |an? )?(old |worn )+(vent|cord|hose|plug|outlet|flex|duct|connector|pipe|cable)
+danger of (\w+ )?(\w+ )?explained
+explain\w* (\w+ ){0,3}danger
 (unsafe|dangerous) before
 danger (label|sign)
 (food|milk|meat|medicines?|insulin|stock|floor|board|compressor) (is |are )?at risk
 at risk of (spoil|thaw|damage|fail|ice|icing|frost)
 `}},
-	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop",
+	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop|not stop|lid|closing|shutting",
 		said: rows{text: `
-(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|turns?|operates?|operating|works|working|cooks|cooking|sprays|(turns?|comes) on|(starts?|runs?) by itself|(keeps?|kept|goes|carries|stays) (on|going|running|heating|spinning|turning|tumbling))( even| still)? (with|when|while|though) (the |its )?(door|lid) (is |was )?(still )?(opens?|opened|ajar|up|off)\b
+<runs> (with|when|while|though|if|after|once|as) (the |its )?(door|lid) <is>(being )?(opens?|opened|ajar|up|off)\b
+<runs> (when|while|if|after|once|as) (the )?<who> (open|pull|lift)\w* (the |its )?(door|lid)\b
+(start|run|cook|heat)\w* without (closing|shutting) (the |its )?(door|lid)
 runs open\b
 (door|lid) (opens|opened|unlocks|can be opened) (while|when|during) (it |still )?(is )?(spin|run|turn|wash|heat)
-(door|lid) (is |was )?open (and|but) (it )?(still )?(runs|heats|spins|starts|keeps)
-(does|did|will|would)n't stop (with|when) (the |its )?(door|lid)
+(door|lid) (is |was )?open (and|but) (it )?(still )?<runs>
+\w*(n't|not) stop (cooking |running |heating |spinning |turning )?(with|when|if|after|once) ((the )?<who> )?(open\w* )?(the |its )?(door|lid)
 `},
 		harmless: rows{text: `
-(light|lamp|bulb|fan|blower|clock|display)s? (still )?(stays?|runs?|works?|comes?|turns?)
+(light|lamp|bulb|fan|blower|clock|display)s? (still )?(stays?|runs?|works?|comes?|turns?|keeps?|goes)
+(stops|stopped|quits) (cook|run|heat|spin|turn|tumbl|spray)
 (does|did|do|will) not (run|heat|start|spin|turn|operate|work)
 \w*n't (run|heat|start|spin|turn|operate|work)
 (drain|water|pump|drum by hand|hand)\b
@@ -201,7 +250,7 @@ leakage (is |was |test )?(too high|high|failed|over|above)
 no (leak|radiation|microwave)
 earth leakage
 `}},
-	{Finding: "outlet-wrong", absent: true, quick: "ground|earth|polarity|revers|neutral|prong",
+	{Finding: "outlet-wrong", absent: true, quick: "ground|earth|polarity|revers|neutral|prong|wired",
 		said: rows{text: `
 open ground\b
 <outlet> (is |was |has |have |is not |has not |isn't |not |no |without |lacks |missing |with )*(a |an |any )?(un|no |open |missing )?(ground|earth)(ed|ing)?( wire| connection| pin)?( missing| open| dead)? $
@@ -209,10 +258,14 @@ open ground\b
 (un(ground|earth)ed|(2|two) prong) (\w+ )?<outlet>
 <outlet> .{0,12}(not|n't|no|without|lacks|missing) (a |properly )?(ground|earth)
 (ground|earth)( wire| pin)? (is |was )?(missing|open|dead|not connected|disconnected) (at|in|on) (the )?<outlet>
+(ground|earth) (at|in|on) (the )?<outlet> <is>(dead|open|missing|bad)
 revers\w* polarity
 polarity (is |was )?(revers\w*|wrong|swapped)
-(hot|line|live) (and |to )?(neutral|ground|earth) (are |were |is |was )?(revers\w*|swapped|crossed)
-(open|lost|floating) neutral\b
+(hot|line|live|neutral|ground|earth) (and |to |with )?(the )?(hot|neutral|ground|earth)( wires?)? <is>(revers\w*|swap\w*|cross\w*|mixed|interchanged)
+(swapped|crossed|reversed) (the )?(hot|neutral|ground|earth|line|live) (and|with) (the )?(neutral|ground|earth|hot)
+<outlet> <is>(mis ?wired|wired (wrong|backward))
+(wrongly|badly|mis) ?wired (\w+ )?<outlet>
+(open|lost|floating|loose|broken) neutral\b
 bootleg ground
 `},
 		harmless: rows{text: `
@@ -223,10 +276,11 @@ polarity (is |was )?(right|good|correct)
 <outlet> (is |was |now )*(well |properly )?(ground|earth)ed $
 ground fault
 `}},
-	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane",
+	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
 		said: rows{text: `
 (refrigerant|propane|isobutane|joint|flare|braze) (is |was |gas )?(leak|escap)
-sniffer (sounds|alarms)
+(sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas) (gas |leak )?detector) <sounds>
+detector <sounds> (at|near|by|on) (the |an? )?(evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
 leak\w* (of )?(refrigerant|propane|isobutane)\b
 (pierced|punctured|poked a hole in|holed) (the |an |his |her )?(\w+ )?(evaporator|evap|coil|tub(e|ing)|liner)
 (evaporator|evap|coil|sealed system|tubing) (is |was )?(pierced|punctured|holed)
@@ -242,11 +296,18 @@ drain
 drip
 oil
 `}},
-	{Finding: "hazard", absent: true, quick: "bare|exposed|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+	{Finding: "hazard", absent: true, quick: "bare|exposed|chewed|gnawed|earth|ground|green|terminal|bulg|swoll|tank|outlet|receptacle|socket|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(is |was |are )?(bare|frayed|exposed)\b
 insulation melted\b
+(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?<is>(bare|exposed|uncovered|accessible)
+(cord|mains cable|power cable) <is>(chewed|gnawed|cut (through|open|into)|split|nicked)\b
+insulation <is>(gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
+(earth|ground|bonding)( wire| lead| strap| conductor| bond) <is>(hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+green( and yellow| yellow)? (wire|lead|conductor) <is>(hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+terminals?( pins?)? <is>(blown|blew|shot|spat|popped) (out|off)
+(blew|blown|spat|shot) (out )?(an? |the |its |one )?(comp\w* )?terminal
 copper (is )?(showing|bare|exposed)
 water (\w+ ){0,2}(on|onto|in|into|over) (the |a )?(\w+ )?(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
 water (\w+ ){0,2}(on|onto|into|over) (the )?(outlet|socket|receptacle|plug) $
@@ -254,13 +315,20 @@ scald
 (child|kid|baby|client|customer|tenant|owner|somebody) (was |got )*(hurt|injured|(burnt|burned) on)\b
 (burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (a |the |his |her |my |their |its |client's |customer's |the client's |the customer's )?(hand|finger|arm)s?\b
 fingers? (was |got )*(caught|trapped|pinched|cut)\b
-(plug|cord) (is |was |runs |gets |feels |too |very )*hot( $| to (the )?touch| when| after| under)
+(plug|cord|outlet|receptacle|socket) (is |was |runs |gets |feels |too |very )*hot( $| to (the )?touch| when| after| under)
+<mains> (is |was |looks |has |feels |very )*(hot|warm|gone|went|turned) (and )?(brown|black)
 (door|glass|handle|outlet|cabinet) .{0,12}too hot to touch
 glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief valve|t p valve|tpr|prv) (is |was )*(capped|plugged|blocked|missing|removed|seized|tied|does not open|won't open)
+(relief valve|t p|tpr|prv)( valve| relief| discharge| line| pipe| port)* <is>(capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(plug|cap|cork) (\w+ )?(in|on) (the )?(t p|tpr|relief)
+relief valve has (a )?(plug|cap|cork)
+no (t p|tpr|relief)( valve)? 
+wires? (is |are )?too (small|thin) for (the )?(breaker|fuse)
+tank <is>(a )?(bulg|swoll|swell|balloon)
+bulg\w* (in |on )?(the )?tank
 anti ?tip (\w+ )?(is |was )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
@@ -275,7 +343,7 @@ gas valve (does not|doesn't|won't|will not) (shut|close)
 sharp edges?\b
 `},
 		harmless: rows{text: `
-no (bare|exposed|water|sharp|burn|delayed|flash)
+no (bulg|bare|exposed|water|sharp|burn|delayed|flash)
 (mended|repaired|replaced|covered|insulated|taped)\b
 food
 grease
@@ -285,4 +353,53 @@ not (hurt|exposed|bare|hot|tip)
 \w*flow
 bare (ground|earth|copper)
 `}},
+	{Finding: "radiates", in: microwave, quick: "door|hinge|latch|screen|mesh|window",
+		said: rows{text: `
+(cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
+door( glass| window| screen| seal)? <is>(cracked|broken|bent|warped|smashed|shattered|torn)
+(screen|mesh|window) <is>(holed|torn|burnt|cracked|smashed)
+(hinge|latch)(es|s)? <is>(broken|bent)
+hole (burnt |burned )?(in|through) (the )?(door|screen|mesh|window)
+(door|screen|mesh|window) (\w+ )?has an? (hole|crack)
+`}},
+	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
+		said: rows{text: `
+bubbl\w* (\w+ ){0,2}(at|on|around|from) (the |an? )?(\w+ )?(union|gas|cock|fitting|valve|regulator|manifold|flex|connector|elbow|tee|nut|joint|pipe|flare|braze)\b
+bubbl\w* when soaped
+(failed|fails|did not pass) (the )?(\w+ )?leak test
+leak test (\w+ )?failed
+`}, harmless: rows{text: `
+no bubbl
+`}},
+	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep",
+		said: rows{text: `
+hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (the |an? )?(\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
+(regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? <is>(leak|seep)
+leak (at|on|in|by) (the |an? )?(elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex)
+`}, harmless: rows{text: `
+no (leak|hiss)
+water\b
+normal
+`}},
+	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
+		said: rows{text: `
+(vent|exhaust|duct)( pipe| hose| duct| connector)? <is>((fell|fallen|come|came|slipped|popped|pulled|blown|knocked) (off|out|down|apart|loose)|disconnected|not connected|apart|off)\b
+(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminates?|stops|exhausts|blows|discharges|dumps|opens) (in|into|inside) (the |an? )?(wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+vented (in|into) (the )?(wall|attic|crawl|garage|house|room|basement)
+detector <sounds>
+`}, harmless: rows{text: `
+(smoke|fire|leak|gas|motion) (leak )?detector
+`}},
+}
+
+func microwave(a *Appliance) bool { return a.HighVolts }
+
+// burnsGas leaves out what holds water too, whose joints may leak that.
+func burnsGas(a *Appliance) bool { return (a.Gas || a.Furnace) && !a.Tank }
+
+func holdsGas(a *Appliance) bool { return !a.Unsealed || a.Gas || a.Furnace || a.Unit == "" }
+
+// ventsGas is of what burns gas, and of a dryer that may.
+func ventsGas(a *Appliance) bool {
+	return a.Gas || a.Furnace || !a.Electric && !a.HeatPumpDryer && isKind(dryers, a.Unit)
 }
