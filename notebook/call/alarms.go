@@ -33,6 +33,34 @@ type alarm struct {
 	first   func(c *Call, since int) string // what comes before anything else when it is off
 }
 
+// spillsNothing reports whether flue and burner were tested since, where something
+// burns: no carbon monoxide at one moment may be for want of a fire (common practice).
+func (c *Call) spillsNothing(since int) bool {
+	a := c.appliance()
+	return !a.Gas && !a.Furnace || c.lastShown([]string{"no-spill"}) > since
+}
+
+// shownGone takes what a line's own words tell of a test for seen, where a danger or a
+// joint that was opened asks for it.
+func (c *Call) shownGone(r *Reply, text string) {
+	list := said.Shown(text)
+	if len(list) == 0 {
+		return
+	}
+	standing := c.alarms()
+	if len(standing) == 0 && len(c.tightProofs()) == 0 {
+		return
+	}
+	for _, code := range list {
+		code = c.inAppliance(code)
+		if !slices.ContainsFunc(standing, func(s standingAlarm) bool { return s.at == c.entry && among(s.cleared, code) }) {
+			c.sight(code, text)
+			f, _ := cause.Lookup(code)
+			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
+		}
+	}
+}
+
 // offPower are the states in which a unit has nothing that could spark.
 var offPower = []string{"unplugged", "tagged out", "taken away"}
 
@@ -87,10 +115,10 @@ var anyWords = []string{""}
 const powerOff = "take the power off at its source (safe …)"
 
 var alarming = []alarm{
-	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"},
+	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"}, with: (*Call).spillsNothing,
 		lasting: []string{"exchanger", "flue", "chimney", "vent", "soot", "roll", "crack", "block"},
-		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw no co)",
-		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
+		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw spill test good, co 0 ppm)",
+		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw spill test good, co 0 ppm when it is gone"},
 	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},

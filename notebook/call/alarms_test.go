@@ -54,8 +54,30 @@ func TestAlarms(t *testing.T) {
 		// What is cracked stays so at zero ppm; an alarm may have been a false one.
 		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
 		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw co alarm", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 4)" + gone},
-		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "did replaced heat exchanger", "saw no co"}, ""},
-		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw no co"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "did replaced heat exchanger", "saw spill test good, co 0 ppm"}, ""},
+		// No monoxide at one moment may be for want of a fire: the flue is tested as well.
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw spill test good"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw spill test good", "saw co meter 0 ppm in the kitchen"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "did cleaned flue, spill test passed", "note CO 0 ppm after repair"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "note spill test good, co 30 ppm"}, "what makes or spills carbon monoxide, or a warning of it (entry 4)" + gone},
+		{[]string{"unit refrigerator", "fault warm", "note co alarm went off", "saw co 0 ppm"}, ""},
+		// A leak test in plain words counts as seen, behind the work that it is of.
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did leak test with soap, no bubbles"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union, leak test good"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note soap tested all joints: tight"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas smell", "close leak found and fixed, leak test good"}, ""},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw leak found", "did brazed the joint, leak test clean"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did leak test good, then tightened the union"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note leak test not good"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note needs a leak test, burner good"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union, still leaks gas, leak test good later"}, "fuel gas leaks (entry 4)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union"}, "fuel gas leaks (entry 3)" + gone},
+		// What can hurt and was mended in the same words is gone.
+		{[]string{"unit washer", "fault no spin", "did cord cut, copper showing; fitted new cord"}, ""},
+		{[]string{"unit washer", "fault no spin", "note ground wire loose, tightened it"}, ""},
+		{[]string{"unit washer", "fault no spin", "note copper showing, fitted new pump"}, "something that can hurt whoever is near (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "note client gets a shock, replaced the cord"}, "somebody felt a shock from its metal (entry 3)" + gone},
 		// An oven whose door does not stop its waves: 21 CFR 1030.10(c).
 		{[]string{"unit microwave", "fault runs with door open"}, "the complaint speaks of it: microwaves can come out of the oven (entry 2)" + gone},
 		{[]string{"unit microwave", "fault no heat", "saw runs with the door open", "saw stops when door opens"}, "microwaves can come out of the oven (entry 3)" + gone},

@@ -68,8 +68,9 @@ var wordings = sync.OnceValue(func() [][]string {
 	return out
 })
 
-// Alarms gives the dangers that a text speaks of.
-func Alarms(text string) []*Alarm {
+// Alarms gives the dangers that a text speaks of; of work, clauses that begin with a
+// word of mending tell of none.
+func Alarms(text string, work bool) []*Alarm {
 	var out []*Alarm
 	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
 		return nil
@@ -77,12 +78,15 @@ func Alarms(text string) []*Alarm {
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
+		if work && mending.get().MatchString(clause) {
+			continue
+		}
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
 			continue
 		}
 		clause = " " + strings.Join(cause.Fold(clause), " ") + " "
 		for i := range alarms {
-			if a := &alarms[i]; Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(clause, clauses[n+1:]) {
+			if a := &alarms[i]; Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
 				out = append(out, a)
 			}
 		}
