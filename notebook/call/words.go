@@ -43,10 +43,10 @@ func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 // alarmsIn are the dangers that a text speaks of; a line is asked for them more
 // than once.
 func (c *Call) alarmsIn(text string, work bool) []*said.Alarm {
-	if c.spokeText != text || c.spokeWork != work || text == "" {
-		c.spokeText, c.spokeWork, c.spokeOf = text, work, said.Alarms(text, work)
+	if in := c.appliance(); c.spokeText != text || c.spokeIn != in || c.spokeWork != work || text == "" {
+		c.spokeText, c.spokeIn, c.spokeWork, c.spokeOf = text, in, work, said.Alarms(text, in, work)
 	}
-	return said.In(c.appliance(), c.spokeOf)
+	return c.spokeOf
 }
 
 // alarmed gives the cautions that the words of a line call for.

@@ -68,9 +68,9 @@ var wordings = sync.OnceValue(func() [][]string {
 	return out
 })
 
-// Alarms gives the dangers that a text speaks of; of work, clauses that begin with a
-// word of mending tell of none.
-func Alarms(text string, work bool) []*Alarm {
+// Alarms gives the dangers that a text speaks of, in an appliance; of work, clauses that
+// begin with a word of mending tell of none.
+func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	var out []*Alarm
 	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
 		return nil
@@ -86,7 +86,7 @@ func Alarms(text string, work bool) []*Alarm {
 		}
 		clause = " " + strings.Join(cause.Fold(clause), " ") + " "
 		for i := range alarms {
-			if a := &alarms[i]; Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
+			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
 				out = append(out, a)
 			}
 		}
@@ -95,11 +95,6 @@ func Alarms(text string, work bool) []*Alarm {
 		}
 	}
 	return out
-}
-
-// In gives those of several alarms that are dangers in an appliance.
-func In(a *Appliance, list []*Alarm) []*Alarm {
-	return slices.DeleteFunc(slices.Clone(list), func(l *Alarm) bool { return l.in != nil && !l.in(a) })
 }
 
 // settled reports whether the clauses behind one that tells of a danger take it back:

@@ -52,7 +52,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
-	for _, a := range In(ap, Alarms(fault, false)) {
+	for _, a := range Alarms(fault, ap, false) {
 		if !slices.Contains(ap.Heard, a.Finding) {
 			ap.Heard = append(ap.Heard, a.Finding)
 		}

@@ -27,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -147,7 +147,7 @@ leak test
 refrigerant
 hot gas
 `}},
-	{Finding: "co", quick: "monoxide|co | co|warner|hood|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+	{Finding: "co", quick: "monoxide|co | co|warner|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
 		said: rows{text: `
 carbon monoxide
 dizzy\b
@@ -221,7 +221,7 @@ danger (label|sign)
 (food|milk|meat|medicines?|insulin|stock|floor|board|compressor) (is |are )?at risk
 at risk of (spoil|thaw|damage|fail|ice|icing|frost)
 `}},
-	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop|not stop|lid|closing|shutting",
+	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop|not stop|pull|lift|closing|shutting",
 		said: rows{text: `
 <runs> (with|when|while|though|if|after|once|as) (the |its )?(door|lid) <is>(being )?(opens?|opened|ajar|up|off)\b
 <runs> (when|while|if|after|once|as) (the )?<who> (open|pull|lift)\w* (the |its )?(door|lid)\b
@@ -296,7 +296,7 @@ drain
 drip
 oil
 `}},
-	{Finding: "hazard", absent: true, quick: "bare|exposed|chewed|gnawed|earth|ground|green|terminal|bulg|swoll|tank|outlet|receptacle|socket|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+	{Finding: "hazard", absent: true, quick: "bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo|is hot|hot t| and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(is |was |are )?(bare|frayed|exposed)\b
@@ -353,7 +353,7 @@ not (hurt|exposed|bare|hot|tip)
 \w*flow
 bare (ground|earth|copper)
 `}},
-	{Finding: "radiates", in: microwave, quick: "door|hinge|latch|screen|mesh|window",
+	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt",
 		said: rows{text: `
 (cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
 door( glass| window| screen| seal)? <is>(cracked|broken|bent|warped|smashed|shattered|torn)
