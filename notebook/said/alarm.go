@@ -61,12 +61,21 @@ var wordings = sync.OnceValue(func() [][]string {
 			if alarms[i].in != nil {
 				break // they are looked for once, in all
 			}
-			out[i] = append(out[i], " "+strings.Join(cause.Fold(w), " ")+" ")
+			out[i] = append(out[i], plain(w))
 		}
 		out = append(out, strings.Split(alarms[i].quick, "|"))
 	}
 	return out
 })
+
+// fillers say nothing that a danger depends on.
+var fillers = strings.Fields("the a an its it's is was are were has had have been now still very his their")
+
+// plain are the words of a clause that are no fillers, with a space on both sides.
+func plain(clause string) string {
+	words := slices.DeleteFunc(cause.Fold(clause), func(w string) bool { return slices.Contains(fillers, w) })
+	return " " + strings.Join(words, " ") + " "
+}
 
 // Alarms gives the dangers that a text speaks of, in an appliance; of work, clauses that
 // begin with a word of mending tell of none.
@@ -84,14 +93,14 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
 			continue
 		}
-		clause = " " + strings.Join(cause.Fold(clause), " ") + " "
+		if oversized(clause) {
+			out = append(out, &oversize)
+		}
+		clause = plain(clause)
 		for i := range alarms {
 			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
 				out = append(out, a)
 			}
-		}
-		if oversized(clause) {
-			out = append(out, &oversize)
 		}
 	}
 	return out
@@ -128,7 +137,7 @@ var oversize = Alarm{Finding: "hazard"}
 
 var fuses = []string{"fuse", "breaker"}
 
-var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?(\d{1,3})( a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}
