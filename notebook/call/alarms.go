@@ -47,13 +47,18 @@ func (c *Call) shownGone(r *Reply, text string) {
 	if len(list) == 0 {
 		return
 	}
+	told := []string{} // what is told of in the same line
 	standing := c.alarms()
 	if len(standing) == 0 && len(c.tightProofs()) == 0 {
 		return
 	}
+	for _, s := range standing {
+		if s.at == c.entry {
+			told = append(told, s.cleared...)
+		}
+	}
 	for _, code := range list {
-		code = c.inAppliance(code)
-		if !slices.ContainsFunc(standing, func(s standingAlarm) bool { return s.at == c.entry && among(s.cleared, code) }) {
+		if code = c.inAppliance(code); !among(told, code) {
 			c.sight(code, text)
 			f, _ := cause.Lookup(code)
 			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
@@ -85,27 +90,32 @@ func (c *Call) loadsToCase(since int) bool {
 	if c.lastShown([]string{"metal-quiet"}) > since {
 		enough = toCase
 	}
-	sound := func(key string) bool {
-		j := c.judged[key]
-		return j != nil && intersects(j.verdict.Fact, enough) && lastEntry(j.verdict) > since
+	var sound []string
+	for _, key := range c.subjects {
+		if j := c.judged[key]; j != nil && intersects(j.verdict.Fact, enough) && lastEntry(j.verdict) > since {
+			sound = append(sound, key)
+		}
 	}
 	for _, of := range c.machineNames() {
 		for _, p := range c.machines[of].result.Pins {
-			if key := "case\x00" + of + "\x00"; !sound(key+p) && !sound(key+winding.OtherEnd(p)) {
+			if key := "case\x00" + of + "\x00"; !among(sound, key+p) && !among(sound, key+winding.OtherEnd(p)) {
 				return false
 			}
 		}
 	}
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
-		if c.judged[key] != nil && (kind == "sheath" || kind == "part" && isHeater(name)) && !sound("sheath\x00"+name) {
+		if c.judged[key] != nil && (kind == "sheath" || kind == "part" && isHeater(name)) && !among(sound, "sheath\x00"+name) {
 			return false
 		}
 	}
 	a := c.appliance()
-	return !slices.ContainsFunc(cause.Missing("shocks", c.facts(math.MaxInt)), func(n cause.Need) bool {
-		return intersects(n.Any, toCase) && !((a.Still || a.Elements) && among(n.Any, "insulation-sound"))
-	})
+	for _, n := range cause.Missing("shocks", c.facts(math.MaxInt)) {
+		if intersects(n.Any, toCase) && !((a.Still || a.Elements) && among(n.Any, "insulation-sound")) {
+			return false
+		}
+	}
+	return true
 }
 
 // anyWords are in every text.

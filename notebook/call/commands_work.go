@@ -234,6 +234,8 @@ func (c *Call) leaksOf() []string {
 }
 
 // sight notes a finding of the line at hand.
+//
+//go:noinline
 func (c *Call) sight(code, text string) {
 	c.findings = append(c.findings, finding{c.entry, code, text})
 	if c.seenAt[code] == nil {

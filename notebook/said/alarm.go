@@ -73,8 +73,13 @@ var fillers = strings.Fields("the a an its it's is was are were has had have bee
 
 // plain are the words of a clause that are no fillers, with a space on both sides.
 func plain(clause string) string {
-	words := slices.DeleteFunc(cause.Fold(clause), func(w string) bool { return slices.Contains(fillers, w) })
-	return " " + strings.Join(words, " ") + " "
+	out := " "
+	for _, w := range cause.Fold(clause) {
+		if !slices.Contains(fillers, w) {
+			out += w + " "
+		}
+	}
+	return out
 }
 
 // Alarms gives the dangers that a text speaks of, in an appliance; of work, clauses that
@@ -110,16 +115,21 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 // what was mended since, what smelt or smoked long ago or as it should, and what can
 // hurt whose place was then mended.
 func (a *Alarm) settled(clause string, behind []string) bool {
-	past := longAgo.get().MatchString(clause)
-	for i, c := range behind {
-		switch {
-		case i == 0 && past && mendedSince.get().MatchString(c),
-			i == 0 && a.Finding == "smoke" && (past && noMore.get().MatchString(c) || asItShould.get().MatchString(c)):
-			return true
-		case a.Finding == "hazard" && mending.get().MatchString(c) && slices.ContainsFunc(strings.Fields(c), func(w string) bool {
-			return len(w) > 3 && strings.Contains(clause, " "+w) && !mending.get().MatchString(w) || w == "it" || w == "them"
-		}):
-			return true
+	if len(behind) == 0 {
+		return false
+	}
+	next, past := behind[0], longAgo.get().MatchString(clause)
+	if past && mendedSince.get().MatchString(next) || a.Finding == "smoke" && (past && noMore.get().MatchString(next) || asItShould.get().MatchString(next)) {
+		return true
+	}
+	for _, c := range behind {
+		if a.Finding != "hazard" || !mending.get().MatchString(c) {
+			continue
+		}
+		for _, w := range strings.Fields(c) {
+			if w == "it" || w == "them" || len(w) > 3 && strings.Contains(clause, " "+w) && !mending.get().MatchString(w) {
+				return true
+			}
 		}
 	}
 	return false

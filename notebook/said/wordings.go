@@ -139,7 +139,7 @@ leak test
 refrigerant
 hot gas
 `}},
-	{Finding: "co", quick: "monoxide|co | co|warner|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
 		said: rows{text: `
 carbon monoxide
 dizzy\b
