@@ -26,14 +26,16 @@ type rows struct {
 	made *regexp.Regexp
 }
 
-// list are the rows, each as a pattern.
+// list are the rows, each as a pattern; none, nil.
 func (r *rows) list() []string {
-	list := strings.Fields(strings.NewReplacer(" ", "\x00", "\n", " ").Replace(inRows().Replace(r.text)))
+	if r.text == "" {
+		return nil
+	}
+	list := strings.Split(inRows().Replace(r.text[1:len(r.text)-1]), "\n")
 	for i, row := range list {
-		if row = strings.ReplaceAll(row, "\x00", " "); row[0] != '^' {
-			row = `\b` + row
+		if row[0] != '^' {
+			list[i] = `\b` + row
 		}
-		list[i] = row
 	}
 	return list
 }
@@ -41,8 +43,8 @@ func (r *rows) list() []string {
 //go:noinline
 func (r *rows) match(clause string) bool {
 	r.once.Do(func() {
-		if r.text != "" {
-			r.made = regexp.MustCompile(strings.Join(r.list(), "|"))
+		if list := r.list(); list != nil {
+			r.made = regexp.MustCompile(strings.Join(list, "|"))
 		}
 	})
 	return r.made != nil && r.made.MatchString(clause)
