@@ -173,6 +173,8 @@ flames? (burns? |burn )?(yellow|lazy)
 		harmless: rows{text: `
 no (co\b|carbon|soot|crack|roll|headache|nausea|back|spill|fumes)
 rollout (switch )?(closed|good|sound|ok)
+^ disconnected flue
+low batter
 soot ?free
 (co|carbon monoxide) (\w+ ){0,2}(test|check|reading|level|meter)s? (at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
 carbon monoxide (at |reads? )*(0|zero|none|nil)\b
@@ -289,7 +291,7 @@ water
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
 insulation melted\b
 (live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
-(cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split|nicked)\b
+(cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
 insulation (gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
 (earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
@@ -329,6 +331,7 @@ gas valve (does not|doesn't|won't|will not) (shut|close)
 sharp edges?\b
 `},
 		harmless: rows{text: `
+(air|water|exhaust|supply|duct|vent) outlet
 no (bulg|bare|exposed|water|sharp|burn|delayed|flash)
 (mended|repaired|replaced|covered|insulated|taped)\b
 (years?|months?) ago
@@ -365,12 +368,12 @@ normal
 `}},
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
 		said: rows{text: `
-(vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|pulled|blown|knocked) (off|out|down|apart|loose)|disconnected|not connected|apart|off)\b
+(vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminates?|stops|exhausts|blows|discharges|dumps|opens) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
-(smoke|fire|leak|gas|motion) (leak )?detector
+(smoke|fire|leak|gas|motion|co) (leak )?detector
 `}},
 }
 
