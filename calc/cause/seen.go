@@ -170,9 +170,10 @@ no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet te
 no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
 no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight | a leak test of the fuel gas found none | gas-leak gas-smell
-gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas, gas fitting leaks, gas valve leaks, gas pipe leaks, gas hose leaks, gas regulator leaks | fuel gas leaks |
+gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas | fuel gas leaks |
 co | co alarm, co alarm sounding, co detector, carbon monoxide, co found, co in the room, heat exchanger cracked, cracked heat exchanger, flue blocked, blocked flue, flue disconnected, flue off, flue open, chimney blocked, burner sooted, soot, flue gas in the room | what makes or spills carbon monoxide, or a warning of it | no-co
-no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm | a meter found no carbon monoxide |
+no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm, co meter 0 ppm, co 0, carbon monoxide 0 ppm, 0 ppm co | a meter found no carbon monoxide |
+no-spill | spill test good, spill test passed, no spillage, flue draws, draft good, draft test good, combustion test good, combustion good | flue and burner were tested and spill nothing |
 smoke | smoke, smokes, smoking, sparks, sparking, arcing, burning smell, smells burnt, smell of burning, burnt smell | smoke, sparks or a smell of burning |
 gas-smell | gas smell, smell of gas, smells of gas, smells gas, smell gas, i smell gas, gas odor, odor of gas, smelled gas, strong gas smell | a smell of gas |
 

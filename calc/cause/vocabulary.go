@@ -65,6 +65,8 @@ func findings(rows string) []Finding {
 }
 
 // Lookup gives the vocabulary's entry for a code.
+//
+//go:noinline
 func Lookup(code string) (Finding, bool) {
 	i, ok := vocabulary().number[code]
 	if !ok {
@@ -326,8 +328,9 @@ var hedges = codeSet("with", "only", "if", "when", "by", "once", "using", "on")
 func Calmed(text string) string {
 	text = strings.ToLower(strings.ReplaceAll(text, "’", "'"))
 	for i := range harmless {
-		if h := &harmless[i]; strings.Contains(text, h.holds) {
-			text = h.is().ReplaceAllString(text, h.plain)
+		if h, in := &harmless[i], &inHarmless[i]; strings.Contains(text, h.holds) {
+			in.Do(func() { in.is = regexp.MustCompile(h.is) })
+			text = in.is.ReplaceAllString(text, h.plain)
 		}
 	}
 	return text
@@ -354,21 +357,29 @@ func Fold(text string) []string {
 // harmless are a part of a suspension, glass, tests with smoke, and the spark and the
 // flame that a burner is to have, each with words in which no danger is heard; and
 // dangers of which one word would be heard as another thing, in words that are plain.
-var harmless = []struct {
-	holds string
-	is    func() *regexp.Regexp
-	plain string
-}{
-	{"shock", lazily(`\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak)`), "damper $1"},
-	{"smoke", lazily(`\bsmoke (test|pencil|bomb|tube|match)`), "puff $1"},
-	{"not connected", lazily(`\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`), "$1 disconnected"},
-	{"while", lazily(`\bwhile (?:the |its )?(door|lid)\b`), "with $1"},
-	{"while", lazily(`\b(door|lid) (?:opens|opened|unlocks|can be opened) while\b`), "$1 opens during"},
-	{"smoked", lazily(`\bsmoked (glass|plastic)`), "dark $1"},
-	{"spark", lazily(`\b(igniter|electrode|burner|pilot)s? (?:(?:still|only) )?spark(?:s|ing)\b`), "$1 spark"},
-	{"spark", lazily(`\bspark(?:s|ing) (at the (?:igniter|electrode|burner|pilot)|(?:but|and) (?:\w+ ){0,2}?(?:not|no|never|won'?t|doesn'?t) (?:light|flame|ignit|catch))`), "spark $1"},
-	{"flames", lazily(`\b(blue|yellow|orange|lazy|small|low|burner|pilot) flames\b`), "$1 flame"},
-	{"flames", lazily(`\bflames ((?:at|in|on) the burner)`), "flame $1"},
+var harmless = [...]struct{ holds, is, plain string }{
+	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak)`, "damper $1"},
+	{"smoke", `\bsmoke (test|pencil|bomb|tube|match)`, "puff $1"},
+	{"not connected", `\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`, "$1 disconnected"},
+	{"while", `\bwhile (?:the |its )?(door|lid)\b`, "with $1"},
+	{"while", `\bwhile ((?:the )?(?:i|you|we|he|she|they|client|customer|someone) (?:open|pull|lift))`, "when $1"},
+	{"while", `\b(door|lid) (?:opens|opened|unlocks|can be opened) while\b`, "$1 opens during"},
+	{"smoke ", `\bsmoke (?:alarm|detector)s? (?:went off|goes off|going off|sounded|sounds)\b`, "smokes"},
+	{"smells burnt", `\b(toast|food|bread) smells burnt`, "$1 overdone"},
+	{"monoxide", `\bcarbon monoxide (alarm|detector|monitor)`, "co $1"},
+	{"co ", `\b((?:buy|bought|get|fit|install|put in|put up|recommend|advis|suggest|sold|need|want|order|new|replac|supplied|missing|no|without|hung|mount)\w*(?: (?:a|an|the|new|working|another|their|to|buy|get|fit|have|client|in|up))*) co (?:alarm|detector|monitor)s?\b`, "$1 warner"},
+	{"co ", `\bco (?:alarm|detector|monitor)s? ((?:is |was |are |has |have )*(?:fine|good|ok|missing|fitted|installed|present|silent|quiet|in place|batter|\d+ y|not (?:fitted|sounding)|tested))`, "warner $1"},
+	{"smoked", `\bsmoked (glass|plastic)`, "dark $1"},
+	{"spark", `\b(igniter|electrode|burner|pilot)s? (?:(?:still|only) )?spark(?:s|ing)\b`, "$1 spark"},
+	{"spark", `\bspark(?:s|ing) (at the (?:igniter|electrode|burner|pilot)|(?:but|and) (?:\w+ ){0,2}?(?:not|no|never|won'?t|doesn'?t) (?:light|flame|ignit|catch))`, "spark $1"},
+	{"flames", `\b(blue|yellow|orange|lazy|small|low|burner|pilot) flames\b`, "$1 flame"},
+	{"flames", `\bflames ((?:at|in|on) the burner)`, "flame $1"},
+}
+
+// inHarmless are their patterns, each made when it is first asked for.
+var inHarmless [len(harmless)]struct {
+	sync.Once
+	is *regexp.Regexp
 }
 
 func lazily(pattern string) func() *regexp.Regexp {

@@ -3,10 +3,12 @@ package call
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/repair"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
@@ -19,16 +21,49 @@ import (
 type alarm struct {
 	code    string
 	caution string
-	when    func(*Call) bool // nil: always
-	cleared []string         // a finding or fact that shows it, since
-	with    []string         // one of which must be shown since as well; nil when none need
-	lasting []string         // what is told so is there until it was worked on
-	looked  string           // the finding that there is no such thing
+	when    func(*Call) bool              // nil: always
+	cleared []string                      // a finding or fact that shows it, since
+	with    func(c *Call, since int) bool // what must be so since as well; nil when nothing need
+	lasting []string                      // what is told so is there until it was worked on
+	looked  string                        // the finding that there is no such thing
 	proof   string
 	next    string                          // what comes first while it stands
 	safe    bool                            // next is to take the power off, and done when it is
 	then    string                          // what comes when the power is off and nothing else is left
 	first   func(c *Call, since int) string // what comes before anything else when it is off
+}
+
+// spillsNothing reports whether flue and burner were tested since, where something
+// burns: no carbon monoxide at one moment may be for want of a fire (common practice).
+func (c *Call) spillsNothing(since int) bool {
+	a := c.appliance()
+	return !a.Gas && !a.Furnace || c.lastShown([]string{"no-spill"}) > since
+}
+
+// shownGone takes what a line's own words tell of a test for seen, where a danger or a
+// joint that was opened asks for it.
+func (c *Call) shownGone(r *Reply, text string) {
+	list := said.Shown(text)
+	if len(list) == 0 {
+		return
+	}
+	told := []string{} // what is told of in the same line
+	standing := c.alarms()
+	if len(standing) == 0 && len(c.tightProofs()) == 0 {
+		return
+	}
+	for _, s := range standing {
+		if s.at == c.entry {
+			told = append(told, s.cleared...)
+		}
+	}
+	for _, code := range list {
+		if code = c.inAppliance(code); !among(told, code) {
+			c.sight(code, text)
+			f, _ := cause.Lookup(code)
+			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
+		}
+	}
 }
 
 // offPower are the states in which a unit has nothing that could spark.
@@ -41,8 +76,47 @@ func flammableGas(c *Call) bool {
 	return repair.Flammable(c.gas()) && !among(offPower, said.StateLeft(as))
 }
 
-// soundToCase are the facts of which one must be shown where metal was felt live.
-var soundToCase = []string{"metal-quiet", "insulation-no-gross-fault", "insulation-sound", "heater-no-gross-fault", "heater-insulation-sound"}
+// toCase are the facts of a load that has no path to the metal, of which an insulation
+// tester proves the first two.
+var toCase = []string{"insulation-sound", "heater-insulation-sound", "insulation-no-gross-fault", "heater-no-gross-fault"}
+
+// loadsToCase reports whether since an entry each load of which anything was read, and
+// each that shocks ask for, has no path to the metal. What an ohm-meter cannot
+// tell counts beside hardly any volts on the metal under power; where heaters are all
+// that there may be, no motor is asked for (common practice).
+func (c *Call) loadsToCase(since int) bool {
+	c.spend(200 * len(c.subjects))
+	enough := toCase[:2]
+	if c.lastShown([]string{"metal-quiet"}) > since {
+		enough = toCase
+	}
+	var sound []string
+	for _, key := range c.subjects {
+		if j := c.judged[key]; j != nil && intersects(j.verdict.Fact, enough) && lastEntry(j.verdict) > since {
+			sound = append(sound, key)
+		}
+	}
+	for _, of := range c.machineNames() {
+		for _, p := range c.machines[of].result.Pins {
+			if key := "case\x00" + of + "\x00"; !among(sound, key+p) && !among(sound, key+winding.OtherEnd(p)) {
+				return false
+			}
+		}
+	}
+	for _, key := range c.subjects {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if c.judged[key] != nil && (kind == "sheath" || kind == "part" && isHeater(name)) && !among(sound, "sheath\x00"+name) {
+			return false
+		}
+	}
+	a := c.appliance()
+	for _, n := range cause.Missing("shocks", c.facts(math.MaxInt)) {
+		if intersects(n.Any, toCase) && !((a.Still || a.Elements) && among(n.Any, "insulation-sound")) {
+			return false
+		}
+	}
+	return true
+}
 
 // anyWords are in every text.
 var anyWords = []string{""}
@@ -51,10 +125,10 @@ var anyWords = []string{""}
 const powerOff = "take the power off at its source (safe …)"
 
 var alarming = []alarm{
-	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"},
+	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"}, with: (*Call).spillsNothing,
 		lasting: []string{"exchanger", "flue", "chimney", "vent", "soot", "roll", "crack", "block"},
-		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw no co)",
-		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw no co when it is gone"},
+		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw spill test good, co 0 ppm)",
+		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw spill test good, co 0 ppm when it is gone"},
 	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
@@ -64,17 +138,17 @@ var alarming = []alarm{
 	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},
 		proof: "that no flammable refrigerant leaks any more (saw no leak found)",
 		next:  "air the room and let nothing spark: " + powerOff, safe: true},
-	{code: "radiates", caution: caution.Radiation, cleared: []string{"no-radiates"}, with: []string{"no-runs-open"},
+	{code: "radiates", caution: caution.Radiation, cleared: []string{"no-radiates"}, with: func(c *Call, since int) bool { return c.lastShown([]string{"no-runs-open"}) > since },
 		proof: "that it stops when its door opens, and its leakage measured by the trained (saw stops when door opens, saw leakage test good)",
 		next:  powerOff + " and let nobody use it", safe: true, then: "the door, its latch and its switches, read dead (ohm door-switch …); their setting and the leakage are for the trained"},
 	{code: "runs-open", caution: caution.HotMoving, when: opensToMoving, cleared: []string{"no-runs-open"}, lasting: anyWords,
 		proof: "that it stops when its door or lid opens, its switch mended (saw stops when door opens)",
 		next:  powerOff, safe: true, then: "its door or lid switch, read dead (ohm door-switch …)"},
-	{code: "metal-live", caution: caution.Shock, cleared: []string{"earth-continuity-sound", "metal-quiet"}, with: soundToCase,
+	{code: "metal-live", caution: caution.Shock, cleared: []string{"metal-quiet"},
 		proof: "that no volts stand on the metal any more (volt case earth …)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
-	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: soundToCase,
-		proof: "that what gave it is gone (ohm earth …, and each pin or heater to the case, sound)",
+	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: (*Call).loadsToCase,
+		proof: "that what gave it is gone (ohm earth … sound; each pin and heater to the case sound by an insulation tester, ohm heater case … test 500V, or OL and hardly any volts, volt case earth … run; saw no heater where there is none)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
 	{code: "outlet-wrong", caution: caution.Outlet, cleared: []string{"no-outlet-wrong"},
 		proof: "that the outlet has its earth, and line and neutral in their places (saw outlet wired right)",
@@ -179,7 +253,7 @@ func (c *Call) toldOf(a *alarm, heard []string) bool {
 // cleared reports whether an alarm is shown to be gone since an entry.
 func (c *Call) cleared(a *alarm, at int) bool {
 	n := c.lastShown(a.cleared)
-	return n > at && (a.with == nil || c.lastShown(a.with) > at) && !c.lasts(a, n)
+	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)
 }
 
 // lasts reports whether a danger was told of before an entry by what does not go by

@@ -1,11 +1,11 @@
 package call
 
 import (
-	"ohmcall/calc/cause"
-	"ohmcall/calc/caution"
-	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
 )
 
 // What was seen of a danger stands where a supervisor looks until something shows
@@ -26,13 +26,26 @@ func TestAlarms(t *testing.T) {
 		{[]string{"fault smells of gas", "saw no gas smell"}, "the complaint speaks of it: a smell of gas (entry 1)" + gone},
 		{[]string{"fault smells of gas", "saw no gas smell", "saw gas leak test good"}, ""},
 		{[]string{"fault shock from door", "did tightened the earth", "ohm earth 0.05"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
-		{[]string{"fault shock from door", "ohm A case OL", "did tightened the earth", "ohm earth 0.05"}, ""},
+		// An ohm-meter cannot tell insulation: a tester can, or hardly any volts beside it.
+		// Each load that has a reading, or is asked for, counts.
+		{[]string{"fault shock from door", "ohm A case OL", "ohm heater case OL", "did tightened the earth", "ohm earth 0.05"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
+		{[]string{"fault shock from door", "ohm A case OL", "ohm heater case OL", "did tightened the earth", "ohm earth 0.05", "volt earth case 0.2 run"}, ""},
+		{[]string{"fault shock from door", "ohm A case 300M test 500V", "ohm heater case 300M test 500V", "did tightened the earth", "ohm earth 0.05"}, ""},
+		{[]string{"fault shock from door", "ohm heater case 300M test 500V", "did tightened the earth", "ohm earth 0.05"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "ohm heater case OL"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 2)" + gone},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "ohm heater case OL", "ohm A B 4.1, B C 5.2, A C 9.3", "ohm A case OL, B case OL"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 2)" + gone},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "ohm heater case OL", "ohm A B 4.1, B C 5.2, A C 9.3", "ohm A case OL, B case OL", "volt earth case 0.2 run"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 2)" + gone},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "ohm heater case OL", "ohm A B 4.1, B C 5.2, A C 9.3", "ohm A case OL, B case OL, C case OL", "volt earth case 0.2 run"}, ""},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "saw no heater", "ohm A case 300M test 500V"}, ""},
+		{[]string{"unit washer", "fault shocks", "ohm earth 0.05", "ohm A case 300M test 500V", "ohm heater case 300M test 500V", "ohm heater2 25"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 2)" + gone},
+		{[]string{"unit electric water heater", "fault shocks", "ohm earth 0.05", "ohm heater case 300M test 500V"}, ""},
+		{[]string{"unit washer", "fault no spin", "note client gets a shock", "ohm earth 0.05", "ohm heater case OL", "volt earth case 0.2 run"}, "somebody felt a shock from its metal (entry 3)" + gone},
 		// That none is felt at one moment shows nothing; earth and insulation, read since, do.
 		{[]string{"fault shock from door", "did dried the plug", "saw no shock"}, "the complaint speaks of it: somebody felt a shock from its metal (entry 1)" + gone},
 		{[]string{"note client gets a shock", "saw no shock", "did replaced plug"}, "somebody felt a shock from its metal (entry 1)" + gone},
 		{[]string{"ohm A case OL", "saw shock", "ohm earth 0.05"}, "somebody felt a shock from its metal (entry 2)" + gone},
-		{[]string{"saw shock", "ohm heater case OL", "ohm earth 0.05"}, ""},
-		{[]string{"saw shock", "ohm earth 0.05", "volt earth case 0.2 run"}, ""},
+		{[]string{"saw shock", "saw no heater", "ohm A case OL", "ohm earth 0.05", "volt earth case 0.2 run"}, ""},
+		{[]string{"saw shock", "ohm earth 0.05", "volt earth case 0.2 run"}, "somebody felt a shock from its metal (entry 1)" + gone},
 		// Smoke that is not there now may be so for want of power: its place is mended, or
 		// the terminals were looked at.
 		{[]string{"fault no heat", "saw smoke", "saw no smoke"}, "smoke, sparks or a smell of burning (entry 2)" + gone},
@@ -41,8 +54,30 @@ func TestAlarms(t *testing.T) {
 		// What is cracked stays so at zero ppm; an alarm may have been a false one.
 		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
 		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "saw co alarm", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 4)" + gone},
-		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "did replaced heat exchanger", "saw no co"}, ""},
-		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw no co"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw heat exchanger cracked", "did replaced heat exchanger", "saw spill test good, co 0 ppm"}, ""},
+		// No monoxide at one moment may be for want of a fire: the flue is tested as well.
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw no co"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw spill test good"}, "what makes or spills carbon monoxide, or a warning of it (entry 3)" + gone},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "saw spill test good", "saw co meter 0 ppm in the kitchen"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "did cleaned flue, spill test passed", "note CO 0 ppm after repair"}, ""},
+		{[]string{"unit gas furnace", "fault no heat", "saw co alarm", "note spill test good, co 30 ppm"}, "what makes or spills carbon monoxide, or a warning of it (entry 4)" + gone},
+		{[]string{"unit refrigerator", "fault warm", "note co alarm went off", "saw co 0 ppm"}, ""},
+		// A leak test in plain words counts as seen, behind the work that it is of.
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did leak test with soap, no bubbles"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union, leak test good"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note soap tested all joints: tight"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas smell", "close leak found and fixed, leak test good"}, ""},
+		{[]string{"unit refrigerator", "fault warm", "plate gas R-600a", "saw leak found", "did brazed the joint, leak test clean"}, ""},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did leak test good, then tightened the union"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note leak test not good"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "note needs a leak test, burner good"}, "fuel gas leaks (entry 3)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union, still leaks gas, leak test good later"}, "fuel gas leaks (entry 4)" + gone},
+		{[]string{"unit gas range", "fault no heat", "saw gas leak", "did tightened the union"}, "fuel gas leaks (entry 3)" + gone},
+		// What can hurt and was mended in the same words is gone.
+		{[]string{"unit washer", "fault no spin", "did cord cut, copper showing; fitted new cord"}, ""},
+		{[]string{"unit washer", "fault no spin", "note ground wire loose, tightened it"}, ""},
+		{[]string{"unit washer", "fault no spin", "note copper showing, fitted new pump"}, "something that can hurt whoever is near (entry 3)" + gone},
+		{[]string{"unit washer", "fault no spin", "note client gets a shock, replaced the cord"}, "somebody felt a shock from its metal (entry 3)" + gone},
 		// An oven whose door does not stop its waves: 21 CFR 1030.10(c).
 		{[]string{"unit microwave", "fault runs with door open"}, "the complaint speaks of it: microwaves can come out of the oven (entry 2)" + gone},
 		{[]string{"unit microwave", "fault no heat", "saw runs with the door open", "saw stops when door opens"}, "microwaves can come out of the oven (entry 3)" + gone},
@@ -284,7 +319,7 @@ func TestDangersAreOfTheVocabulary(t *testing.T) {
 		if !known {
 			t.Errorf("%s is no finding", a.code)
 		}
-		for _, code := range slices.Concat(a.cleared, a.with) {
+		for _, code := range a.cleared {
 			if _, known := cause.Lookup(code); !known {
 				t.Errorf("%s: %s is no finding", a.code, code)
 			}

@@ -141,6 +141,8 @@ type memos struct {
 	is        *said.Appliance // what the words for unit and complaint tell
 	phased    phased
 	spokeText string // of spokeOf
+	spokeIn   *said.Appliance
+	spokeWork bool
 	spokeOf   []*said.Alarm
 }
 

@@ -29,8 +29,9 @@ func endCommands() []Command {
 				c.closed = append(c.closed, c.entry)
 				c.set("closing", a.text("TEXT"))
 				c.hearEnding(a.text("TEXT"), true)
-				c.told(r, a.text("TEXT"))
+				c.told(r, a.text("TEXT"), false)
 				c.guards(r, a.text("TEXT"))
+				c.shownGone(r, a.text("TEXT"))
 				m := c.missing()
 				unsafe := c.unsafe()
 				switch {
@@ -43,6 +44,11 @@ func endCommands() []Command {
 				}
 				for _, s := range unsafe {
 					r.add(Bad, "Unsafe: "+s+".")
+				}
+				if len(c.repairs()) == 0 { // else it is missing as a proof
+					for _, s := range c.alarms() {
+						r.add(Ask, "What is wanted is "+s.proof+".")
+					}
 				}
 				if s := c.faultless(); s != "" {
 					r.add(Ask, "Contradiction: "+s+".")

@@ -85,14 +85,16 @@ func workCommands() []Command {
 			apply: func(c *Call, a *args) (*Reply, error) {
 				c.worked(work{c.entry, c.at, "did", a.text("TEXT")})
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
-				c.told(r, strings.Join(said.Unmended(a.text("TEXT")), ", "))
+				c.told(r, a.text("TEXT"), true)
 				if said.Undone(a.text("TEXT")) {
+					c.shownGone(r, a.text("TEXT"))
 					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
 				}
 				c.place(a, "did", a.text("TEXT"))
 				c.mend()
 				c.warnOfOpened(r, a.text("TEXT"))
 				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
+				c.shownGone(r, a.text("TEXT"))
 				return c.afterRepair(r, a.line.Body), nil
 			},
 		},
@@ -130,7 +132,8 @@ func workCommands() []Command {
 				}
 				c.worked(work{c.entry, c.at, "note", a.text("TEXT")})
 				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
-				c.told(r, a.text("TEXT"))
+				c.told(r, a.text("TEXT"), false)
+				c.shownGone(r, a.text("TEXT"))
 				return r, nil
 			},
 		},
@@ -231,6 +234,8 @@ func (c *Call) leaksOf() []string {
 }
 
 // sight notes a finding of the line at hand.
+//
+//go:noinline
 func (c *Call) sight(code, text string) {
 	c.findings = append(c.findings, finding{c.entry, code, text})
 	if c.seenAt[code] == nil {
@@ -247,7 +252,7 @@ func (c *Call) sighted(text string) []string {
 		codes[i] = c.inAppliance(codes[i])
 	}
 	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
-	for _, a := range c.alarmsIn(text) {
+	for _, a := range c.alarmsIn(text, false) {
 		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
 			codes = append(codes, f)
 		}

@@ -147,14 +147,14 @@ func leftCommand() Command {
 				return nil, a.get("STATE").errorf("%q says that it is unsafe, and not how it is left", clip(t, 40)).
 					WithHint("saw %s; then how it is left: left tagged out", t)
 			}
-			if state == "" || said.NotLeft(said.Clauses(t)[0]) && len(said.Alarms(t)) == 0 {
+			if state == "" || said.NotLeft(said.Clauses(t)[0]) && len(c.alarmsIn(t, false)) == 0 {
 				return nil, a.get("STATE").errorf("%q is no state in which a unit is left", clip(t, 40)).
 					WithHint("one of: %s; and in your own words what else there is to say of it", strings.Join(leftWords(c), ", "))
 			}
 			c.hearEnding(t, true)
 			c.set("left", t)
 			r := say("Left: " + t + ".")
-			c.told(r, t)
+			c.told(r, t, false)
 			c.guards(r, t)
 			if state == said.Running && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)

@@ -84,7 +84,7 @@ func (c *Call) tightProofs() (out []proofWanted) {
 		}
 		out = append(out, proofWanted{t.proof, func(c *Call, _ int) shown {
 			n := c.lastShown([]string{t.tight})
-			if n <= at {
+			if n < at { // in the line of the work it stands behind it
 				return shown{}
 			}
 			f, _ := cause.Lookup(t.tight)

@@ -42,16 +42,16 @@ func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 
 // alarmsIn are the dangers that a text speaks of; a line is asked for them more
 // than once.
-func (c *Call) alarmsIn(text string) []*said.Alarm {
-	if c.spokeText != text || text == "" {
-		c.spokeText, c.spokeOf = text, said.Alarms(text)
+func (c *Call) alarmsIn(text string, work bool) []*said.Alarm {
+	if in := c.appliance(); c.spokeText != text || c.spokeIn != in || c.spokeWork != work || text == "" {
+		c.spokeText, c.spokeIn, c.spokeWork, c.spokeOf = text, in, work, said.Alarms(text, in, work)
 	}
 	return c.spokeOf
 }
 
 // alarmed gives the cautions that the words of a line call for.
 func (c *Call) alarmed(r *Reply, text string) {
-	for _, a := range c.alarmsIn(text) {
+	for _, a := range c.alarmsIn(text, false) {
 		if al := c.danger(c.inAppliance(a.Finding)); al != nil {
 			c.warn(r, al.caution)
 		}
@@ -60,9 +60,9 @@ func (c *Call) alarmed(r *Reply, text string) {
 
 // told takes a danger that a line speaks of in passing for seen, and says so: a
 // note is read less than a verdict.
-func (c *Call) told(r *Reply, text string) {
+func (c *Call) told(r *Reply, text string, work bool) {
 	c.spend(400 * min(len(text), said.MostBytes))
-	for _, a := range c.alarmsIn(text) {
+	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {
 			continue

@@ -40,15 +40,9 @@ func ApplianceOf(unit, fault string) *Appliance {
 		unit = ""
 	}
 	both := strings.ToLower(unit + " " + fault)
-	heard := cause.Heard(fault)
-	for _, a := range Alarms(fault) {
-		if !slices.Contains(heard, a.Finding) {
-			heard = append(heard, a.Finding)
-		}
-	}
-	return &Appliance{
+	ap := &Appliance{
 		Element: element.get().FindString(Troubled(strings.ToLower(fault))),
-		Unit:    named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: heard,
+		Unit:    named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}) || heatPumpDryer.get().MatchString(both), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
@@ -58,6 +52,12 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
 	}
+	for _, a := range Alarms(fault, ap, false) {
+		if !slices.Contains(ap.Heard, a.Finding) {
+			ap.Heard = append(ap.Heard, a.Finding)
+		}
+	}
+	return ap
 }
 
 // roomHeatPump adds to the words for a heat pump that warms and cools rooms what it

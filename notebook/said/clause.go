@@ -158,11 +158,6 @@ func onlyBridges(clause string) bool {
 var bridging = pattern{expr: `^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
 	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`}
 
-// Unmended gives the clauses of a text that do not begin with a word of mending.
-func Unmended(text string) []string {
-	return slices.DeleteFunc(Clauses(text), func(c string) bool { return mending.get().MatchString(c) })
-}
-
 var mending = pattern{expr: `^(i |we )?(re(plac|new|pair|mad|fitt|wir|mov|seal|tight|terminat|connect)\w*|chang\w+|fitt?\w*|new|cut|clean\w*|tighten\w*|swapp\w*|install\w*|put|seal\w+|mended|fixed|clear\w+)\b`}
 
 // states tells a clause of how something was found.

@@ -65,3 +65,52 @@ func Opened(text string, part bool) (out []Joint) {
 func GasShut(text string) bool { return gasAlone().MatchString(text) }
 
 var gasAlone = Lazily(`(?i)^(the )?(gas|cock|gas cock|gas valve|gas supply)( is| was)? (off|shut|shut ?off|closed|turned off)( at .*)?$`)
+
+// proving are the words without one of which no test is told of.
+var proving = []string{"test", "soap", "tight", "ppm", "co ", "monoxide", "flue", "spillage", "draft", "no gas leak"}
+
+// shown are the findings of tests that own words tell of, with what was tested and what
+// came of it.
+var shown = []struct {
+	code     string
+	of, good pattern
+}{
+	{"no-gas-leak", pattern{expr: `\b(leak|soap|bubble|gas|pressure) ?(re)?test|\bsoap|\bgas.?tight|\bno gas leaks?\b`},
+		pattern{expr: `\b(good|ok|okay|pass|passed|tight|clean|clear|fine|held|holds|negative|none|nil)\b|\bno (gas )?(leaks?|bubbl\w*|drop)\b`}},
+	{"no-co", pattern{expr: `\bco\b|monoxide`}, pattern{expr: `\b(0|zero) ?ppm\b|\b(co|monoxide) (is |at |reads |meter )*(0|zero)( |$)`}},
+	{"no-spill", pattern{expr: `\b(spill\w*|draft|flue|combustion) (test|check|analysis)|\bflue draws|\bno spillage`},
+		pattern{expr: `\b(good|ok|okay|pass|passed|clean|clear|fine|draws|no spillage)\b`}},
+}
+
+// unshown tells a clause of a test that is still to be, or that failed.
+var unshown = pattern{expr: `\b(not|need\w*|will|must|should|if|unless|until|before|fail\w*|ask\w*|recommend\w*|advis\w*|to be)\b|n't\b|\b[1-9]\d* ?ppm|\bsome\b`}
+
+// Shown gives the findings that a text tells of by tests that stand behind all its work.
+func Shown(text string) []string {
+	if !Has(text, proving) {
+		return nil
+	}
+	var out []string
+	tested := -1
+	for _, c := range Clauses(text) {
+		for i := range shown {
+			s := &shown[i]
+			of, good := s.of.get().MatchString(c), s.good.get().MatchString(c)
+			switch {
+			case unshown.get().MatchString(c):
+				of = false
+			case (of || tested == i) && good:
+				if !slices.Contains(out, s.code) {
+					out = append(out, s.code)
+				}
+				of = true
+			case i == 0 && mending.get().MatchString(c):
+				out, tested = nil, -1
+			}
+			if of {
+				tested = i
+			}
+		}
+	}
+	return out
+}

@@ -109,7 +109,7 @@ func TestAlarms(t *testing.T) {
 		"leak at the gasket": "", "leak at the gas valve": "gas-leak", "gas-smell": "gas-smell", "no gas smell": "", "no co alarm": "", "eco alarm lit": "", "CO alarm sounds": "co", "flue disconnected": "co", "burner sooted": "co", "no co found": "", "gas odour": "gas-smell",
 	} {
 		got := ""
-		for _, a := range Alarms(text) {
+		for _, a := range Alarms(text, ApplianceOf("", ""), false) {
 			got += a.Finding
 		}
 		if got != want {

@@ -1,0 +1,390 @@
+package said
+
+import (
+	"strings"
+	"sync"
+)
+
+// inRows are the words that many rows have, by what stands for them there.
+var inRows = sync.OnceValue(func() *strings.Replacer {
+	return strings.NewReplacer(
+		`<metal>`, `(metal|case|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
+		`<shell>`, `(case|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
+		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
+		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
+		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
+		`<who>`, `(i|you|we|he|she|they|one|somebody|someone|anyone|client|customer|tenant)`,
+		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
+		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
+		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
+		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|on fire)`,
+	)
+})
+
+// alarms are the dangers, each with its wordings, a row each. A row is a pattern in the
+// words of one clause, which have a space on both sides and between them, no marks, and
+// none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
+// of which none of its rows is looked at.
+var alarms = []Alarm{
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+		said: rows{text: `
+shock(s|ed|ing)?\b
+tingl
+zap(s|ped)?\b
+(gave|gives|got|felt|get|gets) (\w+ ){0,2}jolt
+tickles?\b
+felt (some )?(electricity|current)\b
+(volts?|voltage|[1-9]\d+ ?v) (on|between) <shell>\b
+<shell> (energi[sz]ed|electrified|hot to (ground|earth))
+[1-9]\d+ ?v\w* ((between|from) )?<metal> (and|to) (ground|earth|neutral)
+<metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
+[1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
+handle buzz
+buzz\w* (my |her )?(hand|finger|arm)
+buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
+(feels?|felt|get|gets|got) buzz (off|from|on) <metal>
+prickl
+current on <shell>
+(tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
+electrocut
+<shell> hot with [1-9]\d
+bitten by\b
+(got bit|bit (me|her|him|us)|bites (me|her|him|you))\b
+<metal> live\b
+live <metal>\b
+`},
+		harmless: rows{text: `
+no (shock|tingl|volt)
+zero\b
+0 (\d+ ?)?v
+shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
+in shock\b
+static\b
+shock load
+shock (sticker|label|sign|hazard)
+tingling noise
+(gas|tub|front|rear|new|worn|broken) shocks?\b
+shocks? (worn|broken|bad|weak|leak\w*|gone|off)
+`}},
+	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|hot plastic|flash|discolo|browned|blackened",
+		said: rows{text: `
+smou?lder\w*
+smell\w* (\w+ ){0,3}(burn(t|ing)|hot plastic)\b
+burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
+flash and bang\b
+fire damage
+flames? at (terminal|relay|board|plug)
+<mains> .{0,14}(discolou?red|browned|blackened)
+fire in\b
+wire nut (melted|burnt)
+(sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
+burn(ing|t) smell\b
+(in|out|and) flames\b
+flames (from|behind|inside|came|shot)
+(caught|on|lint|small) fire\b
+scorch(ed)?\b
+burn marks?\b
+sparks? (at|from|in|inside|behind) (<mains>|relay|board|terminal|motor|switch|timer|wir)
+<mains> <burnt>
+(melted|burnt|burned|scorched|charred) <mains>
+`},
+		harmless: rows{text: `
+no (spark|arc|smok|burn|smell|fire)
+spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
+(igniter|ignitor|electrode|brush\w*|burner) sparks?
+smoke (detector|alarm)
+(toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) (\w+ )?(smell|burn|smok)
+self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
+smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
+(customer|client|owner|tenant|he|she|they) smokes?\b
+smoked (salmon|fish|meat|ham)
+burn\w* smell none
+`}},
+	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg|mercaptan",
+		said: rows{text: `
+gas smell
+rotten eggs?\b
+(propane|lpg|natural gas) (smell|odor)
+(smell\w*|smelt|sniff\w*|stink\w*|reek\w*|whiff|hint|nose says) ((bit |little |lot |strongly |slightly |faintly |something |raw |natural |of |like |some )*)(gas|propane|lpg|mercaptan)\b
+gassy\b
+mercaptan smell
+gas fumes
+gas odor
+odor of (gas|propane|lpg)
+`},
+		harmless: rows{text: `
+no (gas|smell|odor)
+flue gas
+sewer gas
+last year
+years? ago
+before it lights
+ask\w* (\w+ )?(about|if|whether|for)\b
+(what to do|in case|if) (\w+ ){0,4}(smell|gas)
+`}},
+	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
+		said: rows{text: `
+gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock )?(leak|hiss|escap|seep)
+gas valve passes
+hiss\w* (of )?gas\b
+burner stays (on|lit) (with|when) (knob|valve|control|cock)
+leak(s|ing)? (of )?gas\b
+leak\w* (\w+ ){0,2}(at|on|in|from|near|by) gas( $| (in|at|valve|cock|regulator|pipe|line|hose|union|fitting|meter|connector|manifold|control|joint|bottle|flex|tap|supply)\b)
+meter (turns|runs|moves|spins|creeps) (with|when) (\w+ ){0,3}off
+bubbles at (union|gas|cock|fitting|valve)
+`},
+		harmless: rows{text: `
+no (gas )?(leak|bubbles|hiss)
+leak test
+refrigerant
+hot gas
+`}},
+	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+		said: rows{text: `
+carbon monoxide
+dizzy\b
+nausea
+(feels?|felt|feeling) sick\b
+back ?draft
+(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill|into|in)\b
+headaches?\b
+co (alarm|detector)
+high co\b
+co\b.{0,20}\b[1-9]\d+ ?ppm
+[1-9]\d+ ?ppm (of )?co\b
+(crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)? heat exchanger
+heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
+(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
+(block|disconnect)\w* (flue|chimney)
+rolls? ?out\b
+flames? .{0,12}\broll
+(holes?|rust\w*|cracks?) .{0,6}in (flue|chimney)
+rollout\b
+nest (\w+ ){0,2}in (flue|chimney|vent)
+hood .{0,8}spill
+spill\w* (at|from|out of|under) (draft )?hood
+no draft (at|in|up)
+flue gas\w* .{0,24}(room|house|kitchen|basement)
+warner <sounds>
+sooty?\b
+(yellow|lazy) flame
+flames? (burns? |burn )?(yellow|lazy)
+`},
+		harmless: rows{text: `
+no (co\b|carbon|soot|crack|roll|headache|nausea|back|spill|fumes)
+rollout (switch )?(closed|good|sound|ok)
+^ disconnected flue
+low batter
+soot ?free
+(co|carbon monoxide) (\w+ ){0,2}(test|check|reading|level|meter)s? (at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
+carbon monoxide (at |reads? )*(0|zero|none|nil)\b
+(explain|danger|risk|leaflet|talk|warned|ask)\w* (\w+ ){0,3}(of|about) (co|carbon monoxide)\b
+co .{0,12}\b[1-9]\d? ?ppm (in|at) (flue|stack|exhaust|vent)
+clean\w* (\w+ )?soot
+`}},
+	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger| tag|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
+		said: rows{text: `
+^ unsafe\b
+(it|unit|machine|appliance|left|as|and|found) unsafe\b
+unsafe $
+not safe (to (use|run|operate)|for use)
+danger(ous)?\b
+(unit|machine|appliance|it) condemned\b
+^ (left )?condemned\b
+red ?tag\w*
+at risk\b
+(not |un ?)fit (to|for) use
+((do not|don't|not to) (use|touch|operate)|(told|asked|warned|advised) (\w+ ){0,3}not to (run|(switch|turn) on)|((must|should|may) not|not to) be (used|run|operated|energi[sz]ed|(switched|turned) on))( (it|this|again|anymore|until|before|while|tag|label|sign|sticker|on|and|left|by|<machine>)\b| $)
+<machine> (left |taken |put |tagged )*out of service\b
+^ (left |taken |tagged |put )*out of service\b
+`},
+		harmless: rows{text: `
+unsafe (to move|ladder)
+(they|we|i|you|who|people|tenants|clients|customers) (do not|don't)
+no danger
+in danger
+dangerous goods
+out of danger
+not unsafe
+(unsafe|dangerous) ((old|vinyl|foil|gas|power|extension|flexible|plastic|vent|dryer) )*(vent|cord|hose|wiring|plug|outlet|flex|duct|connector|wire|pipe|cable|connection)s? <renewed>
+condemned (old |worn )+(vent|cord|hose|plug|outlet|flex|duct|connector|pipe|cable)
+danger of (\w+ )?(\w+ )?explained
+explain\w* (\w+ ){0,3}danger
+(unsafe|dangerous) before
+danger (label|sign)
+(food|milk|meat|medicines?|insulin|stock|floor|board|compressor) at risk
+at risk of (spoil|thaw|damage|fail|ice|icing|frost)
+`}},
+	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop|not stop|pull|lift|closing|shutting",
+		said: rows{text: `
+<runs> (with|when|while|though|if|after|once|as) (door|lid) (being )?(opens?|opened|ajar|up|off)\b
+<runs> (when|while|if|after|once|as) <who> (open|pull|lift)\w* (door|lid)\b
+(start|run|cook|heat)\w* without (closing|shutting) (door|lid)
+runs open\b
+(door|lid) (opens|opened|unlocks|can be opened) (while|when|during) (it )?(spin|run|turn|wash|heat)
+(door|lid) open (and|but) (it )?<runs>
+\w*(n't|not) stop (cooking |running |heating |spinning |turning )?(with|when|if|after|once) (<who> )?(open\w* )?(door|lid)
+`},
+		harmless: rows{text: `
+(light|lamp|bulb|fan|blower|clock|display)s? (stays?|runs?|works?|comes?|turns?|keeps?|goes)
+(stops|stopped|quits) (cook|run|heat|spin|turn|tumbl|spray)
+(does|did|do|will) not (run|heat|start|spin|turn|operate|work)
+\w*n't (run|heat|start|spin|turn|operate|work)
+(drain|water|pump|drum by hand|hand)\b
+`}},
+	{Finding: "radiates", quick: "microwaves|radiation|leakage|mw",
+		said: rows{text: `
+microwaves? (leak\w*|escap\w*|come out)
+leak\w* (of )?(microwaves|radiation)
+radiation\b.{0,12}(leak|high|escap)
+leakage (test )?(too high|high|failed|over|above)
+([6-9]|\d\d) ?mw\b
+`},
+		harmless: rows{text: `
+no (leak|radiation|microwave)
+earth leakage
+`}},
+	{Finding: "outlet-wrong", absent: true, quick: "ground|earth|polarity|revers|neutral|prong|wired",
+		said: rows{text: `
+open ground\b
+<outlet> (isn't |not |no |without |lacks |missing |with )*(any )?(un|no |open |missing )?(ground|earth)(ed|ing)?( wire| connection| pin)?( missing| open| dead)? $
+(un(ground|earth)ed|no (ground|earth)\w*( wire| connection| pin)?) (at|in|on|to) (this |that |her )?(wall |kitchen |laundry )?<outlet>
+(un(ground|earth)ed|(2|two) prong) (\w+ )?<outlet>
+<outlet> .{0,12}(not|n't|no|without|lacks|missing) (properly )?(ground|earth)
+(ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
+(ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
+revers\w* polarity
+polarity (revers\w*|wrong|swapped)
+(hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
+(swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
+<outlet> (mis ?wired|wired (wrong|backward))
+(wrongly|badly|mis) ?wired (\w+ )?<outlet>
+(open|lost|floating|loose|broken) neutral\b
+bootleg ground
+`},
+		harmless: rows{text: `
+(motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
+not? (revers|open ground)
+(mended|repaired|fixed|corrected|cured)\b
+<outlet> (well |properly )?(ground|earth)ed $
+`}},
+	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
+		said: rows{text: `
+(refrigerant|propane|isobutane|joint|flare|braze) (gas )?(leak|escap)
+(sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas) (gas |leak )?detector) <sounds>
+detector <sounds> (at|near|by|on) (evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
+leak\w* (of )?(refrigerant|propane|isobutane)\b
+(pierced|punctured|poked hole in|holed) (her )?(\w+ )?(evaporator|evap|coil|tub(e|ing)|liner)
+(evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
+hiss\w* (from|at) (evap|coil|tub|joint|line)
+sealed system leak
+leak\w* (at|in) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
+`},
+		harmless: rows{text: `
+no (\w+ )?(leak|hiss)
+normal
+water
+`}},
+	{Finding: "hazard", absent: true, quick: "bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+		said: rows{text: `
+(bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
+(cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
+insulation melted\b
+(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
+(cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
+insulation (gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
+(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
+(blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
+copper (showing|bare|exposed)
+water (\w+ ){0,2}(on|onto|in|into|over) (\w+ )?(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
+water (\w+ ){0,2}(on|onto|into|over) (outlet|socket|receptacle|plug) $
+scald
+(child|kid|baby|client|customer|tenant|owner|somebody) (got )*(hurt|injured|(burnt|burned) on)\b
+(burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (her |my |client's |customer's )?(hand|finger|arm)s?\b
+fingers? (got )*(caught|trapped|pinched|cut)\b
+(plug|cord|outlet|receptacle|socket) (runs |gets |feels |too )*hot( $| to touch| when| after| under)
+<mains> (looks |feels )*(hot|warm|gone|went|turned) (and )?(brown|black)
+(door|glass|handle|outlet|cabinet) .{0,12}too hot to touch
+glass shattered
+(locked|trapped|shut) inside\b
+ammonia (smell|leak)
+(smell|leak)\w* of ammonia
+(relief valve|t p|tpr|prv)( valve| relief| discharge| line| pipe| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
+relief valve (plug|cap|cork)
+no (t p|tpr|relief)( valve)? 
+wires? too (small|thin) for (breaker|fuse)
+tank (bulg|swoll|swell|balloon)
+bulg\w* (in |on )?tank
+anti ?tip (\w+ )?(missing|off|not)
+no anti ?tip
+tip(s|ped) (over|forward)
+(unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
+(fan|blade|belt|pulley)( blade)? guard (left off|missing|broken|gone)
+delayed ignition
+(lights|ignites) with (bang|boom|explosion)
+(flames?|burners?) (blows?|flash\w*) back
+explo\w+ (on|at|when) (start|light|ignit)
+gas valve (does not|doesn't|won't|will not) (shut|close)
+sharp edges?\b
+`},
+		harmless: rows{text: `
+(air|water|exhaust|supply|duct|vent) outlet
+no (bulg|bare|exposed|water|sharp|burn|delayed|flash)
+(mended|repaired|replaced|covered|insulated|taped)\b
+(years?|months?) ago
+last year
+bare (ground|earth|copper)
+`}},
+	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt",
+		said: rows{text: `
+(cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
+door( glass| window| screen| seal)? (cracked|broken|bent|warped|smashed|shattered|torn)
+(screen|mesh|window) (holed|torn|burnt|cracked|smashed)
+(hinge|latch)(es|s)? (broken|bent)
+hole (burnt |burned )?(in|through) (door|screen|mesh|window)
+(door|screen|mesh|window) (hole|crack)
+`}},
+	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
+		said: rows{text: `
+bubbl\w* (\w+ ){0,2}(at|on|around|from) (\w+ )?(union|gas|cock|fitting|valve|regulator|manifold|flex|connector|elbow|tee|nut|joint|pipe|flare|braze)\b
+bubbl\w* when soaped
+(failed|fails|did not pass) (\w+ )?leak test
+leak test (\w+ )?failed
+`}, harmless: rows{text: `
+no bubbl
+`}},
+	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep",
+		said: rows{text: `
+hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
+(regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
+leak (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex)
+`}, harmless: rows{text: `
+no (leak|hiss)
+water\b
+normal
+`}},
+	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
+		said: rows{text: `
+(vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
+(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminates?|stops|exhausts|blows|discharges|dumps|opens) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+vented (in|into) (wall|attic|crawl|garage|house|room|basement)
+detector <sounds>
+`}, harmless: rows{text: `
+(smoke|fire|leak|gas|motion|co) (leak )?detector
+`}},
+}
+
+func microwave(a *Appliance) bool { return a.HighVolts }
+
+// burnsGas leaves out what holds water too, whose joints may leak that.
+func burnsGas(a *Appliance) bool { return (a.Gas || a.Furnace) && !a.Tank }
+
+func holdsGas(a *Appliance) bool { return !a.Unsealed || a.Gas || a.Furnace || a.Unit == "" }
+
+// ventsGas is of what burns gas, and of a dryer that may.
+func ventsGas(a *Appliance) bool {
+	return a.Gas || a.Furnace || !a.Electric && !a.HeatPumpDryer && isKind(dryers, a.Unit)
+}
