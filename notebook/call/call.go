@@ -81,6 +81,7 @@ type typedIn struct {
 // workDone is what was done and fitted.
 type workDone struct {
 	mended     []int            // entries of did and part
+	relapsed   []int            // entries that tell of a failure after them
 	placed     map[int]placed   // of mended, those that count from another entry on
 	mendedWhat map[int][]string // the facts that showed what each was done for
 	works      []work

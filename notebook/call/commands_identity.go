@@ -99,6 +99,7 @@ func identityCommands() []Command {
 				}
 				if f.word == "fault" {
 					c.alarmed(r, t)
+					c.relapse(r, t)
 					if said.Has(t, []string{"bypass", "jumper", "jumped", "bridged"}) { // of a client's words these are plain
 						c.guards(r, t)
 					}

@@ -88,7 +88,11 @@ func workCommands() []Command {
 				c.told(r, a.text("TEXT"), true)
 				if said.Undone(a.text("TEXT")) {
 					c.shownGone(r, a.text("TEXT"))
-					return r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet."), nil
+					r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet.")
+					if c.shutAt() == c.entry && len(c.repairs()) > 0 {
+						r.add(Plain, "Shut after the work: the earth to its metal is read again, and nothing else.")
+					}
+					return r, nil
 				}
 				c.place(a, "did", a.text("TEXT"))
 				c.mend()
@@ -171,6 +175,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	r := &Reply{}
 	c.warnOfDanger(r, codes)
 	c.warnOfWork(r, t)
+	c.relapse(r, t)
 	if len(codes) == 0 {
 		if means, by := cause.Limited(c.fanWords(t)); by != "" {
 			r.add(Plain, "Seen: "+t+". By the word “"+by+"” it is not taken as: "+means+".")

@@ -132,12 +132,13 @@ func (c *Call) tellVoided(r *Reply, line string) {
 		return
 	}
 	rep := c.repairs()
-	if n := len(rep); n < 2 || rep[n-1] != c.entry {
+	at := c.workAt(c.entry)
+	if n := len(rep); n < 2 || rep[n-1] != at {
 		return
 	}
 	var was []string
 	for _, p := range c.proofList() {
-		if s := p.held(c, rep[len(rep)-2]); s.held && !p.held(c, c.entry).held {
+		if s := p.held(c, rep[len(rep)-2]); s.held && !p.held(c, at).held {
 			was = append(was, p.point())
 		}
 	}

@@ -10,13 +10,16 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
+	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
 
 var (
-	proofEarth      = proofWanted{"earth from plug pin to metal (ohm earth …)", read("ohm", "earth")}
+	proofEarth = proofWanted{"earth from plug pin to metal (ohm earth …)", func(c *Call, since int) shown {
+		return read("ohm", "earth")(c, max(since, c.shutAt()))
+	}}
 	proofStart      = proofWanted{"the start seen (saw starts)", startSeen}
 	proofSurge      = proofWanted{"start surge (amp comp … peak)", read("amp", "", "peak", "start")}
 	proofAmps       = proofWanted{"running amps (amp comp … run)", machineRuns}
@@ -227,10 +230,17 @@ func (c *Call) proofMissing() []string {
 	}
 	var out []string
 	if n := c.seenAgain(); n > 0 {
-		out = append(out, "that the complaint is gone: it was seen again, entry "+itoa(n))
+		out = append(out, "that the complaint is gone: it was "+c.againBy(n)+" again, entry "+itoa(n))
 	}
 	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, "the insulation settled: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+")")
+	}
+	for _, key := range c.subjects {
+		if j := c.judged[key]; j != nil && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > since && len(j.verdict.Entries) > 0 {
+			if at := c.renewedAt(ownerOf(key)); at > 0 && at < lastEntry(j.verdict) {
+				out = append(out, "the new part sound: "+j.verdict.Text+" ("+entryList(j.verdict.Entries)+")")
+			}
+		}
 	}
 	for _, p := range c.proofList() {
 		switch s := p.held(c, since); {
@@ -242,6 +252,54 @@ func (c *Call) proofMissing() []string {
 		}
 	}
 	return out
+}
+
+// shutAt is the last entry by which what was open was only shut, 0 when none is: that
+// wants the earth alone.
+func (c *Call) shutAt() int {
+	for i := len(c.works) - 1; i >= 0; i-- {
+		c.spend(20)
+		if w := &c.works[i]; w.kind == "did" && said.Has(w.text, []string{"back on"}) && said.Has(w.text, []string{"cover", "panel", "lid"}) && c.alive(w.entry) && said.Undone(w.text) {
+			return w.entry
+		}
+	}
+	return 0
+}
+
+// againBy is how the complaint came up again at an entry.
+func (c *Call) againBy(entry int) string {
+	if entry <= len(c.entries) && c.entries[entry-1].Kind == "saw" {
+		return "seen"
+	}
+	return "told"
+}
+
+// relapse notes that a text tells the complaint again, or another failure, once work
+// was done.
+func (c *Call) relapse(r *Reply, text string) {
+	if len(c.mended) == 0 || text == "" {
+		return
+	}
+	fails, outright, complaint, now := false, false, c.complaint(), said.Now(text)
+	c.spend(2000 * len(now))
+	for _, t := range now {
+		codes := cause.Heard(t.Clause)
+		outright = outright || t.Fails
+		switch {
+		case t.Fails, slices.ContainsFunc(codes, func(code string) bool { return cause.Persists(complaint, c.inAppliance(code)) }),
+			slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return h.Code == complaint }):
+			fails = true
+		case slices.ContainsFunc(codes, func(code string) bool { return cause.Cures(complaint, c.inAppliance(code)) }):
+			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
+		}
+	}
+	if !fails {
+		return
+	}
+	c.relapsed = append(c.relapsed, c.entry)
+	if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
+		r.add(Warn, "Told as not mended: it is not proved until it is seen to be gone. If it is not so, strike "+itoa(c.entry)+".").flag("told-again")
+	}
 }
 
 // heldLong is how long after the work a machine still runs when the breaker

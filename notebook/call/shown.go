@@ -253,11 +253,15 @@ func (c *Call) atLegs(r *reading) bool {
 	return p != "" && p[0] != 'L'
 }
 
-// seenAgain is the entry at which the complaint was seen again after the last
+// seenAgain is the entry at which the complaint was seen or told again after the last
 // repair, 0 when it was not or was seen to be gone since.
 func (c *Call) seenAgain() int {
 	complaint, since := c.complaint(), c.since()
-	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > since; i-- {
+	told := c.lastOf(c.relapsed, c.entry)
+	if told <= since {
+		told = 0
+	}
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > max(since, told); i-- {
 		f := c.findings[i]
 		switch {
 		case f.code == "" || !c.alive(f.entry):
@@ -267,5 +271,5 @@ func (c *Call) seenAgain() int {
 			return f.entry
 		}
 	}
-	return 0
+	return told
 }

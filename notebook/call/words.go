@@ -62,6 +62,9 @@ func (c *Call) alarmed(r *Reply, text string) {
 // note is read less than a verdict.
 func (c *Call) told(r *Reply, text string, work bool) {
 	c.spend(400 * min(len(text), said.MostBytes))
+	if !work || said.Undone(text) {
+		c.relapse(r, text)
+	}
 	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {

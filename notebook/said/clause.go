@@ -122,8 +122,39 @@ var (
 	alsoDone   = Lazily(`\band\b|[&+]`)
 )
 
+// tidying are the verbs of cleaning up and of carrying, and what they are done to when
+// they mend nothing; clears are done to anything that was taken out.
+const (
+	tidying = " wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid "
+	clears  = " bagged binned dumped trashed boxed disposed "
+	tidied  = " the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws "
+)
+
+func oneOf(list, word string) bool { return strings.Contains(list, " "+word+" ") }
+
+// tidies reports whether a clause is of cleaning up, of carrying, or of shutting what
+// was open. Who cleans a unit may mend it; who names another thing does.
+func tidies(c string) bool {
+	words := strings.Fields(c)
+	if len(words) == 0 || oneOf(clears, words[0]) {
+		return len(words) > 0
+	}
+	if !oneOf(tidying, words[0]) || len(words) == 1 && !Has(c, []string{"mopped", "swept", "tidied", "hoovered"}) || words[0] == "cleaned" && Has(c, []string{" it", "unit", "machine", "cover", "panel", "cabinet"}) {
+		return false
+	}
+	if (words[0] == "took" || words[0] == "carried") && Has(c, []string{" old "}) && !Has(c, []string{" and ", "new"}) {
+		return true // with what it is called
+	}
+	return !slices.ContainsFunc(words[1:], func(w string) bool { return !oneOf(tidied, w) })
+}
+
+var praise = pattern{expr: `^(all |now |runs? |works? |it is |everything )*(fine|ok|okay|good|well|great|working|perfect)( now)?$|^no (problems?|trouble|faults?|issues?|errors?)$`}
+
 // mendsNothing reports whether a clause is of nothing that mends, to its end.
 func mendsNothing(c string) bool {
+	if tidies(c) || praise.get().MatchString(c) {
+		return true
+	}
 	parts := alsoDone().Split(c, MostClauses)
 	if !notWork.get().MatchString(c) && !notWork.get().MatchString(strings.TrimSpace(parts[0])) {
 		return onlySeen().MatchString(c) && !mended().MatchString(c)

@@ -1,0 +1,98 @@
+package call
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// provedDryer is a call whose repair is proved.
+var provedDryer = []string{"client A", "unit dryer", "fault does not heat", "plate volts 240, watts 5400", "volt line 241", "safe unplugged, 0 V at the block", "ohm heater OL",
+	"ohm limit 0.1 closed", "did replaced the heater", "ohm heater 10.6", "ohm heater case OL", "ohm earth 0.08", "saw heats up", "amp heater 22.3 run", "temp dryer 150F"}
+
+// What is said later takes a proof back where it tells of a failure now, and does not
+// where it tells of what was, may be or is denied: common practice.
+func TestToldAgain(t *testing.T) {
+	rows := map[string]string{"proved": `close
+left heating
+close replaced heater, it had failed
+note complaint was no heat
+note complaint no heat
+note old element open
+note old heater open, did not heat
+note heats, no trip in 30 min
+left running, told to call if it stops
+left running, customer to call if no heat
+note did not trip
+note doesn't trip now
+note no longer trips
+note was not heating, now heats
+note used to trip
+note did not heat before
+close heats, cuts off at set temp
+note thermostat cuts out at 155F
+note client says it stopped heating last week
+note power came back
+close heater was open, no heat; replaced, heats now
+note stopped the water
+note cycle stops at the end
+note fixed no heat
+note does not overheat
+note still does not heat | saw heats up
+close all good
+did wiped the floor
+did plugged it in
+did took the old part away
+did took the old heater to the van
+did put tools away
+did mopped
+did tidied up
+did wiped it down
+did bagged the old heater
+did vacuumed the cabinet
+did ran a full cycle, fine
+did swept the floor
+did cover back on | ohm earth 0.08`,
+		"not proved": `close still does not heat
+left running, but it does not heat
+left running, still no heat
+left unplugged, it trips
+note still does not heat
+note customer rang: no heat
+note dryer won't heat
+fault still does not heat
+close heats 5 minutes then cuts off
+close it quit again
+close same problem
+close not fixed
+saw trips later
+saw does not heat
+note no better
+note same as before
+note died after 10 min
+note heat stops after 5 min
+note breaker tripped again
+note acts up after 20 min
+note it trips, but heats
+did ran it, quit again
+did cleaned the burner
+did wiped the flame sensor
+did levelled the feet
+did took the old heater out and fitted a new one
+did cover back on
+ohm heater OL`,
+		"waits for a part": `close waits for a part
+close needs a new heater`}
+	for want, lines := range rows {
+		for _, line := range strings.Split(lines, "\n") {
+			c := applyAll(t, append(slices.Clone(provedDryer), strings.Split(line, " | ")...)...)
+			if got := c.result(); got != want {
+				t.Errorf("%s: %s, want %s: %q", line, got, want, c.proofMissing())
+			}
+		}
+	}
+	c := applyAll(t, append(slices.Clone(provedDryer), "did cover back on")...)
+	if m := c.proofMissing(); len(m) != 1 || !strings.Contains(m[0], "earth") {
+		t.Errorf("shut again: %q", m)
+	}
+}
