@@ -30,6 +30,8 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"window air conditioner", "blows warm air", said.ACWarm}, {"room AC", "coil freezes up", said.ACWarm}, {"", "window AC blows warm", said.ACWarm},
 		{"window ac", "leaks water inside", "ac-drips"}, {"window ac", "trips breaker", "trips-breaker"}, {"vacuum cleaner", "no power", "no-power"},
 		{"dishwasher", "no water coming in", "no-fill"}, {"washer", "fills slowly", "no-fill"}, {"washer", "leaks while filling", "leaks-water"},
+		{"heat pump", "hums", "hums-trips"}, {"heat pump", "outdoor unit hums, won't start", "hums-trips"}, {"heat pump", "hums, does not heat", said.NoHeatPump},
+		{"heat pump", "hums, no cool", said.ACWarm}, {"window ac", "hums", said.ACWarm}, {"washer", "no fill", "no-fill"},
 		{"washer", "keeps filling", "overfills"}, {"washer", "won't start", "wont-run"}, {"washer", "runs all the time", "never-ends"},
 		{"washer", "fills and drains but won't spin", "no-spin"}, {"gas hob", "burner won't light, clicks", "gas-no-heat"},
 		{"refrigerator", "rattles at night", "noisy-cold"}, {"refrigerator", "loud buzzing, does not cool", "hums-trips"}, {"fridge freezer", "ice maker not working", "no-ice"},
