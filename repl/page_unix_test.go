@@ -100,7 +100,7 @@ func TestReplyBesideItsCaution(t *testing.T) {
 	s.expect("before you read ohms.")
 	s.expect(prompt)
 	shown := s.drawn()[before:]
-	if at := strings.Index(shown, "A–B 3.45"); at < 0 || strings.Contains(shown[at:], "more: Enter") || strings.Index(shown[at:], "Caution: ") < 0 && strings.Index(shown, "Caution: ") > at {
+	if at := strings.Index(shown, "A–B 3.45"); at < 0 || strings.Contains(shown[at:], "more: Enter") || !strings.Contains(shown[at:], "Caution: ") && strings.Index(shown, "Caution: ") > at {
 		t.Errorf("the reply is held back:\n%s", shown)
 	}
 	s.send("exit\r")

@@ -32,6 +32,8 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"dishwasher", "no water coming in", "no-fill"}, {"washer", "fills slowly", "no-fill"}, {"washer", "leaks while filling", "leaks-water"},
 		{"heat pump", "hums", "hums-trips"}, {"heat pump", "outdoor unit hums, won't start", "hums-trips"}, {"heat pump", "hums, does not heat", said.NoHeatPump},
 		{"heat pump", "hums, no cool", said.ACWarm}, {"window ac", "hums", said.ACWarm}, {"washer", "no fill", "no-fill"},
+		{"washer", "stops mid-cycle", "stops-mid"}, {"washer", "quits in the middle of the cycle", "stops-mid"}, {"dishwasher", "stops during rinse", "stops-mid"},
+		{"washer", "stops before spin, water stays", said.NoDrain}, {"washer", "won't spin, stops before the end", "no-spin"},
 		{"washer", "keeps filling", "overfills"}, {"washer", "won't start", "wont-run"}, {"washer", "runs all the time", "never-ends"},
 		{"washer", "fills and drains but won't spin", "no-spin"}, {"gas hob", "burner won't light, clicks", "gas-no-heat"},
 		{"refrigerator", "rattles at night", "noisy-cold"}, {"refrigerator", "loud buzzing, does not cool", "hums-trips"}, {"fridge freezer", "ice maker not working", "no-ice"},

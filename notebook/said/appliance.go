@@ -143,6 +143,7 @@ var appliances = []byAppliance{
 	{dryers, `\b(hum|buzz)`, MotorDead, []string{"hums-trips", "no-start"}},
 	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
 		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry", "no-cool"}},
+	{washers, `(stops|stopped|quits|dies|cuts out|shuts (itself )?(off|down)|pauses|halts) (by itself |itself )?(mid|half|part|(in|during|before) (the )?(mid|cycle|wash|rinse|prog|end))`, "stops-mid", []string{"", "hums-trips", "no-start", MotorDead, "no-spin", NoDrain}},
 	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
 	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bno fill\b|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
