@@ -59,9 +59,9 @@ func TestLongAnswerIsShownWhole(t *testing.T) {
 	}
 }
 
-// What a fact is answered with stops at the screen when a caution is in it; the
-// rest comes with the next line at the latest. Any other is never held back: the
-// line is named again.
+// What a fact is answered with is never held back. Where the screen is too small for
+// it the cautions stand under it, and stop there at the screen; the rest of them comes
+// with the next line at the latest. Without any the line is named again.
 func TestLongReplyOfAFact(t *testing.T) {
 	s := start(t)
 	if err := pty.Setsize(s.tty, &pty.Winsize{Rows: 8, Cols: 60}); err != nil {
@@ -72,12 +72,10 @@ func TestLongReplyOfAFact(t *testing.T) {
 	s.send("ohm A B 3.45, A case 0.2\r")
 	s.expect("lines more: Enter shows them.")
 	shown := s.drawn()[before:]
-	shown = shown[strings.LastIndex(shown, "A case 0.2\r\n")+len("A case 0.2\r\n"):]
-	if !strings.Contains(shown, "Caution: Disconnect every source") || strings.Count(shown, "\n") > 6 {
-		t.Errorf("the caution has left the screen:\n%s", shown)
+	reply, shown, _ := strings.Cut(shown[strings.LastIndex(shown, "A case 0.2\r\n"):], "Caution: ")
+	if !strings.HasPrefix(shown, "Disconnect every source") || strings.Count(shown, "\n") > 6 || !strings.Contains(reply, "A–case") {
+		t.Errorf("the caution has left the screen, or the reply does not stand before it:\n%s\n%s", reply, shown)
 	}
-	s.send("\r")
-	s.expect("lines more: Enter shows them.")
 	s.send("note still there\r")
 	s.expect("stand to one side.")
 	s.expect("Noted.")
@@ -87,5 +85,24 @@ func TestLongReplyOfAFact(t *testing.T) {
 	s.expect(prompt)
 	s.send("exit\r")
 	s.expect("The call stays open in the file;")
+	s.ended()
+}
+
+// On the smallest of screens an ordinary reading and its caution are both seen.
+func TestReplyBesideItsCaution(t *testing.T) {
+	s := start(t)
+	if err := pty.Setsize(s.tty, &pty.Winsize{Rows: 10, Cols: 40}); err != nil {
+		t.Fatal(err)
+	}
+	s.expect(prompt)
+	before := len(s.drawn())
+	s.send("ohm A B 3.45\r")
+	s.expect("before you read ohms.")
+	s.expect(prompt)
+	shown := s.drawn()[before:]
+	if at := strings.Index(shown, "A–B 3.45"); at < 0 || strings.Contains(shown[at:], "more: Enter") || !strings.Contains(shown[at:], "Caution: ") && strings.Index(shown, "Caution: ") > at {
+		t.Errorf("the reply is held back:\n%s", shown)
+	}
+	s.send("exit\r")
 	s.ended()
 }

@@ -291,7 +291,7 @@ var wetCauses = []Cause{
 			Seen: `
 				restarts-at-once | restarts at once, restarts right away, starts again at once, starts again right away | when it has stopped it starts again as soon as it is asked to: nothing had to cool | starts-after-wait`,
 			Test: Test{Code: "restart", Name: "press start as soon as it has stopped, and again when it has stood for ten minutes", How: "saw starts after wait",
-				Outcomes: []string{"restarts-at-once", "starts-after-wait"}, Effort: 2, Danger: Look, On: []string{"stops-early"}},
+				Outcomes: []string{"restarts-at-once", "starts-after-wait"}, Effort: 2, Danger: Look, On: []string{"stops-early", "stops-mid"}},
 		},
 	},
 	{

@@ -200,6 +200,14 @@ var complaints = []Complaint{
 			{"drum turned by hand", []string{"bearings-sound", "bearings-worn"}}, needAmps, needEarth},
 	},
 	{
+		Code: "stops-mid", Name: "a washer that stops before its cycle ends",
+		Signs:  []string{"cuts-out", "restarts-at-once", "starts-after-wait"},
+		Cured:  []string{"cycles-off"},
+		Causes: []string{"hose-blocked", "protector-hot", "supply-weak", "connection-weak", "door-switch-slips", "winding-shorted"},
+		Need: []Need{{"drain hose", []string{"hose-clear", "hose-blocked"}}, {"whether it starts again at once", []string{"restarts-at-once", "starts-after-wait"}},
+			needAmps, needEarth},
+	},
+	{
 		Code: "slow-dry", Name: "takes too long to dry",
 		Cured:  []string{"dries"},
 		Causes: []string{"airflow-blocked", "leg-missing", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "igniter-weak", "gas-coil-open"},

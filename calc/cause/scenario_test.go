@@ -27,6 +27,7 @@ const (
 )
 
 var scenarios = []scenario{
+	{"a washer that stops and has to cool, its hose free", "stops-mid", "cuts-out hose-clear starts-after-wait", "", "hose-blocked door-switch-slips", "protector-hot winding-shorted", "winding-ohms", ""},
 	{"a dryer that stops, nothing seen", "stops-early", "cuts-out", "", "", "airflow-blocked bearings-worn ends-it-early protector-hot", "airflow", ""},
 	{"a dryer that stops and whose vent is blocked", "stops-early", "cuts-out airflow-blocked", "airflow-blocked", "", "bearings-worn", "", "airflow-blocked"},
 	{"a dryer that starts again at once", "stops-early", "cuts-out airflow-clear door-holds restarts-at-once", "", "protector-hot airflow-blocked door-switch-slips", "ends-it-early connection-weak", "bearings", ""},

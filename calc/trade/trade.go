@@ -159,6 +159,9 @@ func fit(f *formula.Formula, args []sum.Value, slots []int, use Use) (in fitted,
 		if plain && bare == "degC" && use.Temp == "" && use.Note != nil {
 			use.Note("A temperature without a unit is taken as " + q.String() + "; units F takes all in °F.")
 		}
+		if plain && bare == "psig" && use.Note != nil {
+			use.Note("A pressure without a unit is taken as " + q.String() + ".")
+		}
 		in.fahrenheit = in.fahrenheit || use.Temp == "" && (q.Symbol() == "°F" || q.Symbol() == "Fdiff")
 		in.qs, in.units = append(in.qs, q), append(in.units, unit)
 	}

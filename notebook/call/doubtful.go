@@ -37,6 +37,10 @@ func (c *Call) Doubtful(text string) error {
 		return l.Words[1].Errorf("%s is built in and cannot be given another meaning", name).WithHint("choose another name")
 	}
 	for _, expr := range c.expressions(text) {
+		if err := c.noGas(expr); err != nil {
+			before, _, _ := strings.Cut(text, expr)
+			return shifted(err, 1+len([]rune(before)))
+		}
 		if err := sum.Doubtful(expr, &scope{c: c}); err != nil {
 			before, _, _ := strings.Cut(text, expr)
 			return shifted(err, 1+len([]rune(before)))

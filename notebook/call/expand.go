@@ -61,7 +61,7 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false // a command, or a slip in one: volts for volt
 	}
 	last := c.readings[len(c.readings)-1]
-	if last.quality.word == "ohm" && c.glued(last, l.Words[0]) {
+	if last.quality.word == "ohm" && (c.glued(last, l.Words[0]) || c.mains(l) || aCap().MatchString(l.Body)) {
 		return "", false
 	}
 	name, _, is := strings.Cut(l.Body, "=")

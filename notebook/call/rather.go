@@ -2,6 +2,8 @@ package call
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"ohmcall/notebook/script"
@@ -74,3 +76,16 @@ func (c *Call) glued(last *reading, w script.Word) bool {
 	pins := strings.ToUpper(strings.Join(c.pins(), " ") + " ")
 	return !strings.Contains(pins, strings.ToUpper(w.Text[:1])+" ") && !strings.Contains(pins, strings.ToUpper(w.Text[1:])+" ")
 }
+
+// mains reports whether AC before volts as the mains have them is those rather than
+// a pair of pins, the second of which was not read yet.
+func (c *Call) mains(l *script.Line) bool {
+	if len(l.Words) != 2 || !strings.EqualFold(l.Words[0].Text, "ac") || slices.ContainsFunc(c.pins(), func(p string) bool { return strings.EqualFold(p, "c") }) {
+		return false
+	}
+	v, err := strconv.ParseFloat(l.Words[1].Text, 64)
+	return err == nil && v >= leastMains
+}
+
+// leastMains is about the lowest mains that a meter shows, in volts (common practice).
+const leastMains = 90

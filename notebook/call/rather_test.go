@@ -33,7 +33,7 @@ func TestNoPinByAnotherKind(t *testing.T) {
 
 // TestPairsWithoutBlank holds that two pins stay two where one of them is known.
 func TestPairsWithoutBlank(t *testing.T) {
-	for line, want := range map[string]string{"AC 5": "ohm A C 5", "BC 5": "ohm B C 5", "XY 5": "ohm X Y 5", "HP 5": "HP 5"} {
+	for line, want := range map[string]string{"AC 5": "ohm A C 5", "BC 5": "ohm B C 5", "XY 5": "ohm X Y 5", "HP 5": "HP 5", "AC 118": "AC 118", "BC 118": "ohm B C 118"} {
 		c := New()
 		must(t, c, "ohm A B 5.1")
 		if got := c.Expand(line); got != want {

@@ -130,8 +130,13 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 		return nil, err
 	}
 	var out []*reading
-	for _, p := range parts {
+	for i, p := range parts {
 		r, err := c.parseReading(q, p)
+		if other := qualityOf(p[0].Text); err != nil && i > 0 && len(p) > 1 && other != nil {
+			if _, bad := c.parseReading(other, p[1:]); bad == nil {
+				return nil, p[0].Errorf("%s starts a line of its own", p[0].Text).WithHint("a line each: %s %s; then: %s", q.word, pointWords(parts[i-1]), pointWords(p))
+			}
+		}
 		if err != nil {
 			return nil, err
 		}

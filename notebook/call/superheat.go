@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/formula"
+	"ohmcall/calc/source"
 )
 
 // lineSums are the sums that take a line's temperature against the saturation at
@@ -54,22 +55,43 @@ func quotedPlace(p string) string {
 	return p
 }
 
-// withGas writes the gas of the plate into superheat and subcooling of a typed line
-// that have a pressure and a temperature only.
-func (c *Call) withGas(text string) string {
+// gasless finds a sum of a line that has a pressure and a temperature only: where its
+// arguments begin, 0 when there is none.
+func (c *Call) gasless(text string) (at int, sum string) {
 	for _, s := range lineSums {
 		from := strings.Index(text, s.name+"(")
 		if from < 0 || from > 0 && isNameByte(text[from-1]) {
 			continue
 		}
-		name, known := formula.GasNamed(c.gas())
 		_, own := c.defined(s.name)
-		from += len(s.name) + 1
-		if inside := strings.TrimLeft(text[from:], " "); known && !own && twoArguments(inside) {
-			text = text[:from] + strconv.Quote(name) + ", " + inside
+		if at = from + len(s.name) + 1; !own && twoArguments(strings.TrimLeft(text[at:], " ")) {
+			return at, s.name
+		}
+	}
+	return 0, ""
+}
+
+// withGas writes the gas of the plate into superheat and subcooling of a typed line
+// that have a pressure and a temperature only.
+func (c *Call) withGas(text string) string {
+	name, known := formula.GasNamed(c.gas())
+	for range lineSums {
+		if at, _ := c.gasless(text); at > 0 && known {
+			text = text[:at] + strconv.Quote(name) + ", " + strings.TrimLeft(text[at:], " ")
 		}
 	}
 	return text
+}
+
+// noGas refuses such a sum while no plate names a gas that is known here.
+func (c *Call) noGas(text string) error {
+	at, sum := c.gasless(text)
+	if at == 0 {
+		return nil
+	}
+	from := len([]rune(text[:at])) - len(sum)
+	return source.Errorf(from, from+len(sum), "%s goes by the gas, and no plate names one that is known here", sum).
+		WithHint(`plate gas … names it for the call, and then this line is taken; or name it here: %s"…", %s`, text[:at], strings.TrimLeft(text[at:], " "))
 }
 
 func isNameByte(b byte) bool {

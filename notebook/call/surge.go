@@ -103,7 +103,7 @@ func (c *Call) tellBeside(reply *Reply) {
 			kind == "part" && strings.HasPrefix(name, "relay") && relay("relay"),
 			kind == "part" && strings.HasPrefix(name, "potential") && relay("potential"),
 			kind == "amp" && volts && isHeater(name),
-			kind == "trip" && amps,
+			kind == "trip" && (amps || pins), // which say of which machine the amps are
 			kind == "psi" && air,
 			kind == "volt" && pins, // three like windings are fed by a drive
 			kind == "supply" && start:

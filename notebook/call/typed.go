@@ -87,6 +87,7 @@ var respellings = []respelling{
 	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
 	{of: "mfd", from: `(?i)^(\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
+	{of: "mfd", from: `(?i)^cap(?:acitor)? (start|run) `, to: `$1-cap `},
 	// Of a can with two sections both are read to C.
 	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
 	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},

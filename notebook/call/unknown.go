@@ -54,6 +54,13 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
+	if line := c.bareLine(l); line != "" {
+		why := "a reading names what was read"
+		if strings.HasPrefix(line, "ohm ") {
+			why += ", with what the meter shows"
+		}
+		return e.WithHint("%s: %s", why, line)
+	}
 	n := len(l.Words) // of the first of several readings
 	if i := slices.IndexFunc(l.Words, func(w script.Word) bool { return w.Text == "," }); i > 0 {
 		n = i
@@ -67,6 +74,8 @@ func (c *Call) unknownWord(l *script.Line) error {
 			ohms := "ohm A B " + l.Words[n-1].Text
 			if n == 3 {
 				ohms = "ohm " + clip(l.Body, 40)
+			} else if strings.EqualFold(first.Text, "ac") {
+				ohms = "ohm A C " + l.Words[1].Text
 			}
 			return e.WithHint("a reading or plate names its kind: %s; ohms of two pins: %s", line, ohms)
 		}

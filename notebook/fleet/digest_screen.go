@@ -51,13 +51,16 @@ func (r *Row) wants() []string {
 	return []string{few("unsafe: ", r.Unsafe, mostUnsafe), few("in doubt: ", r.Doubt, mostDoubt), few("missing: ", proofFirst(r.missing()), mostMissing), next}
 }
 
-// missing is what is missing besides what comes next, which says the same.
+// missing is what is missing besides what comes next, or an earth that is in doubt,
+// which say the same.
 func (r *Row) missing() []string {
 	_, step, _ := strings.Cut(r.Next, ": ")
 	step = "proof: " + step
 	return slices.DeleteFunc(slices.Clone(r.Missing), func(s string) bool {
 		start := strings.TrimSuffix(s, "…")
-		return s == step || start != s && strings.HasPrefix(step, start)
+		return s == step || start != s && strings.HasPrefix(step, start) || slices.ContainsFunc(r.Doubt, func(d string) bool {
+			return strings.HasPrefix(d, "earth: ") && strings.HasPrefix(s, "proof: earth ")
+		})
 	})
 }
 

@@ -461,6 +461,13 @@ func TestNextIsToldOnce(t *testing.T) {
 	if d := NewDigest(slices.Values([]Item{it}), Filter{}); !slices.Equal(d.Rows[0].missing(), []string{"earth"}) {
 		t.Errorf("%q", d.Rows[0].missing())
 	}
+	// Nor is an earth that is in doubt; the proof of another thing is missing all the same.
+	it.Header.Missing, it.next = []string{"proof: " + earth, "proof: heater to its sheath", "proof: earthing of the pipes"}, ""
+	it.Header.Doubt = []string{"earth: cannot tell, there is a path (entry 12)", "heater: cannot tell (entry 3)"}
+	d = NewDigest(slices.Values([]Item{it}), Filter{})
+	if want := []string{"proof: heater to its sheath", "proof: earthing of the pipes"}; !slices.Equal(d.Rows[0].missing(), want) {
+		t.Errorf("%q, want %q", d.Rows[0].missing(), want)
+	}
 }
 
 // The table of technicians tells whose records are in doubt or not as closed.

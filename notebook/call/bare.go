@@ -1,0 +1,73 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
+	"ohmcall/notebook/script"
+)
+
+// bareLine is the full line of a reading that was typed without its command word and
+// carries on with nothing: a pin that is open or shorted, or to the case; a
+// capacitor; volts of the mains; a value whose unit says what was read. "" when it
+// is none, or would not be taken.
+func (c *Call) bareLine(l *script.Line) string {
+	words := strings.Fields(l.Body)
+	n := len(words) - 1
+	if n < 1 || n > 3 || strings.ContainsAny(l.Body, `,("=`) {
+		return ""
+	}
+	first, last := words[0], words[n]
+	pin := c.pinName(first) || first == "A" || first == "B"
+	text := l.Body
+	word := ""
+	switch low := strings.ToLower(first); {
+	case n == 1 && pin && isShell(last):
+		word, text = "ohm", l.Body+" OL"
+	case meterShows[strings.ToLower(last)] != "" && (pin || partOf(first) != nil) && len(cause.FindFindings(l.Body)) == 0:
+		word, text = "ohm", strings.Join(words[:n], " ")+" "+meterShows[strings.ToLower(last)]
+		if n == 1 && pin {
+			other := "A"
+			if low == "a" {
+				other = "B"
+			}
+			if text = strings.TrimPrefix(c.Expand(text), "ohm "); strings.Count(text, " ") < 2 {
+				text = other + " " + text
+			}
+		}
+	case aCap().MatchString(l.Body):
+		word = "mfd"
+	case n == 1 && among(atMains, low) && onlyDigits(strings.ReplaceAll(last, ".", "")):
+		word = "volt"
+	default:
+		unit := strings.TrimLeft(last, "~>-0123456789.")
+		for _, q := range qualities {
+			if unit != "" && unit != last && isUnit(unit, q.unit) && valueLike(last, q.unit) {
+				word = q.word
+				break
+			}
+		}
+	}
+	q := qualityOf(word)
+	if q == nil {
+		return ""
+	}
+	full := word + " " + c.readingsAs(q, text)
+	read, err := script.Parse(full)
+	if err == nil {
+		_, err = c.parseReadings(q, read.Words[1:])
+	}
+	if err != nil {
+		return ""
+	}
+	return full
+}
+
+// meterShows is what a meter shows of what people tell in words.
+var meterShows = map[string]string{"open": "OL", "short": "0.2", "shorted": "0.2"}
+
+// atMains are the places of which a bare number is volts.
+var atMains = []string{"line", "outlet", "plug", "wall", "mains", "socket", "receptacle"}
+
+var aCap = said.Lazily(`(?i)^(?:(?:start|run) cap|cap(?: (?:start|run))?) [~\d.][^/\s]*$`)
