@@ -30,7 +30,7 @@ func OtherEnd(lead string) string {
 
 // sixEnds answers for six leads that by their names are the ends of three windings,
 // each of which was read; false for others.
-func (x network) sixEnds() bool {
+func (x *network) sixEnds() bool {
 	if len(x.t.pins) != 6 || len(x.groups) != 3 || len(x.m.role) > 0 {
 		return false
 	}

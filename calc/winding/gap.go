@@ -19,7 +19,7 @@ type gapDetail struct {
 // gap compares the two lower readings with the highest. A positive gap is what
 // one resistance in every pair leaves (each reading holds it once, the sum
 // twice); a negative one cannot come from leads.
-func (x three) gap() gapDetail {
+func (x *three) gap() gapDetail {
 	v := x.values()
 	if v[0].X > v[1].X {
 		v[0], v[1] = v[1], v[0]
@@ -59,7 +59,7 @@ func (in Input) leads() float64 {
 const plainGap = 5
 
 // gapNote says how the sum compares.
-func (x three) gapNote(g gapDetail) {
+func (x *three) gapNote(g gapDetail) {
 	sum := bare(g.mid) + " + " + bare(g.low)
 	res := x.res
 	if math.Abs(g.Ohms) < 1e-9*g.high.X {

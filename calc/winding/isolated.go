@@ -6,7 +6,7 @@ import (
 )
 
 // isolatedPair answers for the motor with two isolated windings.
-func (x network) isolatedPair() bool {
+func (x *network) isolatedPair() bool {
 	t, res := x.t, x.res
 	if x.in.Kind == Fan || len(x.groups) != 2 || len(x.groups[0].nodes) != 2 || len(x.groups[1].nodes) != 2 ||
 		len(x.groups[0].pins()) != 2 || len(x.groups[1].pins()) != 2 {
@@ -72,7 +72,7 @@ func (x network) isolatedPair() bool {
 }
 
 // ifJoined says what isolated groups leave open.
-func (x network) ifJoined(then string) string {
+func (x *network) ifJoined(then string) string {
 	if x.in.Diagram == Isolated {
 		return "The wiring diagram shows them apart."
 	}
@@ -81,7 +81,7 @@ func (x network) ifJoined(then string) string {
 
 // joined answers for groups that the wiring diagram joins inside: what reads
 // open between them is broken.
-func (x network) joined() {
+func (x *network) joined() {
 	x.res.State, x.res.Settled = OpenWinding, false
 	x.res.Facts = slices.DeleteFunc(x.res.Facts, func(f string) bool { return f == FactSound })
 	x.res.fact(FactOpen)
@@ -89,7 +89,7 @@ func (x network) joined() {
 }
 
 // roleOf gives the role of group a by the markings on either group.
-func (x network) roleOf(a, b []int) Role {
+func (x *network) roleOf(a, b []int) Role {
 	for _, pin := range x.names(a) {
 		if r := x.m.role[pin]; r != "" {
 			return r

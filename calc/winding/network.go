@@ -19,7 +19,7 @@ type network struct {
 }
 
 func inferNetwork(t *table, m marks, in Input, res *Result) {
-	x := network{t: t, m: m, in: in, res: res}
+	x := &network{t: t, m: m, in: in, res: res}
 	res.Roles = maps.Clone(m.role)
 	id := t.components(func(int, int) bool { return true })
 	if clash := t.clashes(id); len(clash) > 0 {
@@ -61,7 +61,7 @@ func inferNetwork(t *table, m marks, in Input, res *Result) {
 }
 
 // want says which reading comes next.
-func (x network) want() {
+func (x *network) want() {
 	if len(x.res.Wanted) == 0 {
 		return
 	}
@@ -71,7 +71,7 @@ func (x network) want() {
 }
 
 // apart asks for one pair between each two groups that no open reading parts.
-func (x network) apart() {
+func (x *network) apart() {
 	for a, g := range x.groups {
 		for _, h := range x.groups[a+1:] {
 			var first *Pair
@@ -95,7 +95,7 @@ func (x network) apart() {
 }
 
 // outline says which leads belong together.
-func (x network) outline() {
+func (x *network) outline() {
 	for _, g := range x.groups {
 		if len(g.pins()) > 1 {
 			x.res.note("Joined: " + list(x.names(g.pins()), "and") + ".")
@@ -103,7 +103,7 @@ func (x network) outline() {
 	}
 }
 
-func (x network) names(pins []int) []string {
+func (x *network) names(pins []int) []string {
 	out := make([]string, len(pins))
 	for k, i := range pins {
 		out[k] = x.t.pins[i]
@@ -113,7 +113,7 @@ func (x network) names(pins []int) []string {
 
 // contradiction reports finite readings that reach across leads which
 // otherwise read open to each other.
-func (x network) contradiction(clash [][2]int) {
+func (x *network) contradiction(clash [][2]int) {
 	t, res := x.t, x.res
 	res.State = DoesNotAddUp
 	res.fact(FactDoNotAddUp)
@@ -137,7 +137,7 @@ func (x network) contradiction(clash [][2]int) {
 // lone reports leads that read open to every other. The other leads keep only
 // their markings: with the broken lead unknown, the ranking of the rest could
 // name a tap after the lead that is missing.
-func (x network) lone(pins []string) {
+func (x *network) lone(pins []string) {
 	res := x.res
 	who := list(pins, "and")
 	role := x.m.role[pins[0]]
@@ -163,7 +163,7 @@ func (x network) lone(pins []string) {
 }
 
 // judge judges every group and puts the answers together.
-func (x network) judge() {
+func (x *network) judge() {
 	res := x.res
 	if x.isolatedPair() {
 		return
@@ -203,7 +203,7 @@ func (x network) judge() {
 
 // apartNote says what isolated groups mean. Their leads keep only their
 // markings: two groups may also be one network with a break in it.
-func (x network) apartNote() {
+func (x *network) apartNote() {
 	res := x.res
 	res.Settled = len(res.Roles) == len(x.t.pins)
 	if x.in.Kind != Fan {
@@ -237,7 +237,7 @@ func worse(a, b State) bool { return slices.Index(severity, a) > slices.Index(se
 
 // splitMarks reports roles of one winding that lie in groups with no path
 // between them.
-func (x network) splitMarks() {
+func (x *network) splitMarks() {
 	common := -1
 	for k, g := range x.groups {
 		for _, pin := range x.names(g.pins()) {

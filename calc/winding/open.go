@@ -29,7 +29,7 @@ func (b broken) opens(i, j int) bool {
 }
 
 // breaks lists the namings and single breaks that fit the readings so far.
-func (x three) breaks() []broken {
+func (x *three) breaks() []broken {
 	var out []broken
 	for _, n := range namings {
 		for at := inCommon; at <= inRun; at++ {
@@ -49,7 +49,7 @@ func (x three) breaks() []broken {
 }
 
 // judgeOpen judges readings with at least one open pair.
-func (x three) judgeOpen() {
+func (x *three) judgeOpen() {
 	t, res := x.t, x.res
 	res.Roles = maps.Clone(x.m.role)
 	if n, ok := x.marked(); ok {
@@ -90,7 +90,7 @@ func (x three) judgeOpen() {
 }
 
 // lone is the pin that both open pairs share.
-func (x three) lone() string {
+func (x *three) lone() string {
 	for k := range 3 {
 		if !x.t.v((k+1)%3, (k+2)%3).Over {
 			return x.t.pins[k]
@@ -100,7 +100,7 @@ func (x three) lone() string {
 }
 
 // fanOpen reports a fan that may have taps: its open pairs tell less.
-func (x three) fanOpen(open string) {
+func (x *three) fanOpen(open string) {
 	x.res.State = OpenUnplaced
 	x.res.fact(FactOpenUnplaced)
 	x.res.caution(caution.ProtectorStays)
@@ -110,7 +110,7 @@ func (x three) fanOpen(open string) {
 }
 
 // placed reports two open pairs and one finite by where the break can be.
-func (x three) placed(at [3]bool, open string) {
+func (x *three) placed(at [3]bool, open string) {
 	t, res := x.t, x.res
 	finite := x.others(func(i, j int) bool { return !t.v(i, j).Over })
 	lone := x.lone()
@@ -149,7 +149,7 @@ func (x three) placed(at [3]bool, open string) {
 }
 
 // allOpen reports three open pairs.
-func (x three) allOpen() {
+func (x *three) allOpen() {
 	res := x.res
 	if _, ok := x.marked(); ok {
 		res.State = OpenWinding
@@ -166,7 +166,7 @@ func (x three) allOpen() {
 }
 
 // openSoFar answers while pairs are missing.
-func (x three) openSoFar(open string) {
+func (x *three) openSoFar(open string) {
 	t, res := x.t, x.res
 	p := res.Wanted[0]
 	res.note("Open so far: " + open + ".")

@@ -11,7 +11,7 @@ import (
 // part is one group of leads at work: its nodes in the order of the search and
 // the trees that fit.
 type part struct {
-	network
+	*network
 	g     group
 	nodes [][]int // in search order; nil for a joint that is not brought out
 	net   *net
@@ -19,7 +19,7 @@ type part struct {
 }
 
 // judgeGroup judges the leads of one group by themselves.
-func (x network) judgeGroup(g group) Result {
+func (x *network) judgeGroup(g group) Result {
 	p := part{network: x, g: g, out: Result{Roles: map[string]Role{}, State: Sound}}
 	p.nearZeros()
 	switch n := len(g.nodes); {

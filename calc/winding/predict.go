@@ -7,7 +7,7 @@ import (
 )
 
 // partial answers when three pins are known and pairs are missing.
-func (x three) partial() {
+func (x *three) partial() {
 	t, res := x.t, x.res
 	res.Roles = maps.Clone(x.m.role)
 	if n, ok := x.marked(); ok {
@@ -32,7 +32,7 @@ func (x three) partial() {
 
 // sharpen puts the pair first that the markings leave open: with common
 // marked, the pairs to it.
-func (x three) sharpen() {
+func (x *three) sharpen() {
 	for i, p := range x.res.Wanted {
 		if x.m.role[p[0]] == Common || x.m.role[p[1]] == Common {
 			x.res.Wanted[0], x.res.Wanted[i] = x.res.Wanted[i], x.res.Wanted[0]
@@ -44,7 +44,7 @@ func (x three) sharpen() {
 // third computes what the pair not read would be under n, and whether n can
 // be: also with probe leads in every reading, which a sum holds once too often
 // and a difference once too little.
-func (x three) third(n naming) (measure.Value, bool) {
+func (x *three) third(n naming) (measure.Value, bool) {
 	cs, cr, sr := x.t.cell(n.c, n.s), x.t.cell(n.c, n.r), x.t.cell(n.s, n.r)
 	var v measure.Value
 	switch {
@@ -70,7 +70,7 @@ func less(v, w measure.Value) measure.Value {
 }
 
 // predict says what two finite readings leave open.
-func (x three) predict() {
+func (x *three) predict() {
 	t, res := x.t, x.res
 	p := res.Wanted[0]
 	a, b := t.index(p[0]), t.index(p[1])
@@ -130,7 +130,7 @@ func (x three) predict() {
 }
 
 // option is the possibility that pin c is common.
-func (x three) option(p Pair, c int, fit []naming, nearZero bool) (Option, bool) {
+func (x *three) option(p Pair, c int, fit []naming, nearZero bool) (Option, bool) {
 	var ns []naming
 	for _, n := range fit {
 		if n.c == c {

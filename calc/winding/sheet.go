@@ -33,13 +33,13 @@ func compareSheet(in Input, res Result, s Sheet) BySheet {
 	if len(t.pins) > 3 || t.known == 0 || t.open == t.known {
 		return out
 	}
-	f := sheetFit{t: t, s: s, leads: in.leads()}
+	f := &sheetFit{t: t, s: s, leads: in.leads()}
 	bare := f.fitting(&out)
 	if len(t.pins) < 3 {
 		return out
 	}
 	m := readMarks(in.Marks, &Result{})
-	x := three{t: t, m: m, in: in, res: &Result{}}
+	x := &three{t: t, m: m, in: in, res: &Result{}}
 	fit := filter(x.allowed, f.naming)
 	switch {
 	case len(fit) == 0:
@@ -77,11 +77,11 @@ type sheetFit struct {
 }
 
 // both is start and run in series, Over when one of them is not given.
-func (f sheetFit) both() measure.Value { return f.s.Start.Plus(f.s.Run) }
+func (f *sheetFit) both() measure.Value { return f.s.Start.Plus(f.s.Run) }
 
 // agrees reports whether a reading may be a value of the sheet, with the probe
 // leads in it; what the sheet does not give forbids nothing.
-func (f sheetFit) agrees(c cell, sheet measure.Value) bool {
+func (f *sheetFit) agrees(c cell, sheet measure.Value) bool {
 	if !c.known || c.v.Over || sheet.Over {
 		return true
 	}
@@ -91,13 +91,13 @@ func (f sheetFit) agrees(c cell, sheet measure.Value) bool {
 }
 
 // naming reports whether every finite reading may be what the sheet says of n.
-func (f sheetFit) naming(n naming) bool {
+func (f *sheetFit) naming(n naming) bool {
 	return f.agrees(f.t.cell(n.c, n.s), f.s.Start) && f.agrees(f.t.cell(n.c, n.r), f.s.Run) && f.agrees(f.t.cell(n.s, n.r), f.both())
 }
 
 // fitting says which value of the sheet each pair fits, and whether one fits
 // none.
-func (f sheetFit) fitting(out *BySheet) (bare bool) {
+func (f *sheetFit) fitting(out *BySheet) (bare bool) {
 	var says []string
 	for i := range f.t.pins {
 		for j := i + 1; j < len(f.t.pins); j++ {

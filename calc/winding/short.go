@@ -8,7 +8,7 @@ import (
 
 // shorted reports a pair that reads zero, or so far below the next pair that
 // no sound machine does. Less than three finite readings prove nothing yet.
-func (x three) shorted() bool {
+func (x *three) shorted() bool {
 	t, res := x.t, x.res
 	if t.known < 3 {
 		return false
@@ -71,7 +71,7 @@ func (x three) shorted() bool {
 }
 
 // allNearZero reports three finite pairs each of which may be zero.
-func (x three) allNearZero() bool {
+func (x *three) allNearZero() bool {
 	for _, v := range x.values() {
 		if v.Over || v.Lo > 0 {
 			return false
@@ -82,7 +82,7 @@ func (x three) allNearZero() bool {
 
 // lowTwo reports whether w agrees with some other pair: a short across one
 // winding leaves the two other pairs alike.
-func (x three) lowTwo(w measure.Value) bool {
+func (x *three) lowTwo(w measure.Value) bool {
 	agree := 0
 	for _, v := range x.values() {
 		if v.Agrees(w) {
@@ -93,7 +93,7 @@ func (x three) lowTwo(w measure.Value) bool {
 }
 
 // between names the winding between two pins by the roles known.
-func (x three) between(i, j int) string {
+func (x *three) between(i, j int) string {
 	a, b := x.res.Roles[x.t.pins[i]], x.res.Roles[x.t.pins[j]]
 	if b == Common {
 		a, b = b, a
@@ -108,7 +108,7 @@ func (x three) between(i, j int) string {
 }
 
 // others lists the readings that keep approves.
-func (x three) others(keep func(i, j int) bool) string {
+func (x *three) others(keep func(i, j int) bool) string {
 	var out []string
 	for i := range 3 {
 		for j := i + 1; j < 3; j++ {

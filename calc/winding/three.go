@@ -22,7 +22,7 @@ type three struct {
 }
 
 func inferThree(t *table, m marks, in Input, res *Result) {
-	x := three{t, m, in, res}
+	x := &three{t, m, in, res}
 	switch {
 	case x.shorted():
 	case t.open > 0:
@@ -38,13 +38,13 @@ func inferThree(t *table, m marks, in Input, res *Result) {
 }
 
 // roles turns a naming into roles by pin.
-func (x three) roles(n naming) map[string]Role {
+func (x *three) roles(n naming) map[string]Role {
 	p := x.t.pins
 	return map[string]Role{p[n.c]: Common, p[n.s]: Start, p[n.r]: Run}
 }
 
 // allowed reports whether the markings let n be.
-func (x three) allowed(n naming) bool {
+func (x *three) allowed(n naming) bool {
 	p := x.t.pins
 	return x.m.allows(p[n.c], Common) && x.m.allows(p[n.s], Start) && x.m.allows(p[n.r], Run)
 }
@@ -65,7 +65,7 @@ next:
 }
 
 // shared gives the roles that all of ns agree on.
-func (x three) shared(ns []naming) map[string]Role {
+func (x *three) shared(ns []naming) map[string]Role {
 	if len(ns) == 0 {
 		return maps.Clone(x.m.role)
 	}
@@ -82,7 +82,7 @@ func (x three) shared(ns []naming) map[string]Role {
 }
 
 // marked gives the naming that the markings alone leave, if only one is left.
-func (x three) marked() (naming, bool) {
+func (x *three) marked() (naming, bool) {
 	if len(x.m.role) < 2 {
 		return naming{}, false
 	}
@@ -93,16 +93,16 @@ func (x three) marked() (naming, bool) {
 }
 
 // highest reports whether n's start–run may be the highest pair.
-func (x three) highest(n naming) bool {
+func (x *three) highest(n naming) bool {
 	h := x.t.v(n.s, n.r)
 	return !x.t.v(n.c, n.s).Above(h) && !x.t.v(n.c, n.r).Above(h)
 }
 
 // ordered reports whether n's start may be above its run.
-func (x three) ordered(n naming) bool { return !x.t.v(n.c, n.r).Above(x.t.v(n.c, n.s)) }
+func (x *three) ordered(n naming) bool { return !x.t.v(n.c, n.r).Above(x.t.v(n.c, n.s)) }
 
 // complete judges three finite readings.
-func (x three) complete() {
+func (x *three) complete() {
 	res := x.res
 	g := x.gap()
 	res.Gap = g.Gap
@@ -170,7 +170,7 @@ func (x three) complete() {
 }
 
 // headline says the roles as far as they go, and what they rest on.
-func (x three) headline() string {
+func (x *three) headline() string {
 	if len(x.res.Roles) == 0 {
 		return "No role is certain"
 	}
@@ -185,7 +185,7 @@ func (x three) headline() string {
 	return s
 }
 
-func (x three) closeHeadline() string {
+func (x *three) closeHeadline() string {
 	if len(x.res.Roles) == 0 {
 		return "Too close to tell: the readings lie within each other's limits."
 	}
@@ -194,10 +194,10 @@ func (x three) closeHeadline() string {
 
 // alikeToCommon reports whether common is certain and only start and run are
 // not told apart.
-func (x three) alikeToCommon(fit []naming) bool { return len(fit) == 2 && fit[0].c == fit[1].c }
+func (x *three) alikeToCommon(fit []naming) bool { return len(fit) == 2 && fit[0].c == fit[1].c }
 
 // conflicts compares the markings with the ranking.
-func (x three) conflicts(ranked []naming, topology, order bool) {
+func (x *three) conflicts(ranked []naming, topology, order bool) {
 	res := x.res
 	if topology && order {
 		return
@@ -219,7 +219,7 @@ func (x three) conflicts(ranked []naming, topology, order bool) {
 }
 
 // reasons says why the roles are what they are.
-func (x three) reasons(fit []naming) {
+func (x *three) reasons(fit []naming) {
 	t, p := x.t, x.t.pins
 	if len(fit) == 0 {
 		return
@@ -247,7 +247,7 @@ func (x three) reasons(fit []naming) {
 	}
 }
 
-func (x three) howToSettle(fit []naming) {
+func (x *three) howToSettle(fit []naming) {
 	if len(fit) < 2 {
 		return
 	}
@@ -262,7 +262,7 @@ func (x three) howToSettle(fit []naming) {
 const usualLow, usualHigh = 3, 5
 
 // ratio adds a word of caution when start to run is unusual.
-func (x three) ratio(n naming) {
+func (x *three) ratio(n naming) {
 	s, r := x.t.v(n.c, n.s), x.t.v(n.c, n.r)
 	if r.Lo <= 0 || x.in.EqualByDesign || len(x.res.Conflicts) > 0 {
 		return
@@ -274,26 +274,26 @@ func (x three) ratio(n naming) {
 }
 
 // values gives the three readings and their pins.
-func (x three) values() (v [3]measure.Value) {
+func (x *three) values() (v [3]measure.Value) {
 	return [3]measure.Value{x.t.v(0, 1), x.t.v(0, 2), x.t.v(1, 2)}
 }
 
 // allAlike reports whether one resistance fits all three readings.
-func (x three) allAlike() bool {
+func (x *three) allAlike() bool {
 	v := x.values()
 	return max(v[0].Lo, v[1].Lo, v[2].Lo) <= min(v[0].Hi, v[1].Hi, v[2].Hi)
 }
 
 // nearly reports three readings that differ beyond their limits, yet by so
 // little that they cannot be two windings and both in series.
-func (x three) nearly() bool {
+func (x *three) nearly() bool {
 	v := x.values()
 	lo, hi := min(v[0].X, v[1].X, v[2].X), max(v[0].X, v[1].X, v[2].X)
 	return lo > 0 && hi-lo <= nearlyEqual*lo
 }
 
 // equal reports three equal windings: no roles, and nothing to connect.
-func (x three) equal(within bool) {
+func (x *three) equal(within bool) {
 	res, t := x.res, x.t
 	res.Roles = maps.Clone(x.m.role)
 	all := t.says(0, 1) + ", " + t.says(0, 2) + ", " + t.says(1, 2)

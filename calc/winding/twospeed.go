@@ -8,7 +8,7 @@ import "maps"
 // its main winding (common practice).
 
 // tapped reports whether the machine may be such a fan.
-func (x three) tapped() bool {
+func (x *three) tapped() bool {
 	tap := x.in.Kind == Fan
 	for _, role := range x.m.role {
 		if role == Start || role == Run {
@@ -20,7 +20,7 @@ func (x three) tapped() bool {
 }
 
 // twoSpeed answers for such a fan when the two-speed arrangement fits.
-func (x three) twoSpeed(g gapDetail) bool {
+func (x *three) twoSpeed(g gapDetail) bool {
 	if !x.tapped() {
 		return false
 	}
