@@ -148,11 +148,11 @@ func (f *Formula) arity() (least, most int) {
 }
 
 // At gives the parameter at a position of Args.
-func (f *Formula) At(slot int) Param {
+func (f *Formula) At(slot int) *Param {
 	if n := len(f.Params); slot >= n {
 		slot = n - f.Repeat + (slot-n)%f.Repeat
 	}
-	return f.Params[slot]
+	return &f.Params[slot]
 }
 
 // Match finds the position of each argument of a call from what is known
@@ -258,7 +258,7 @@ func (f *Formula) Lay(args ...any) (Args, error) {
 
 // pick finds a typed word in the parameter's list, whatever its case and
 // hyphens, and gives it as the list writes it.
-func (p Param) pick(typed string) (string, error) {
+func (p *Param) pick(typed string) (string, error) {
 	want := plainWord(typed)
 	for _, w := range p.Words {
 		if plainWord(w) == want {
@@ -268,7 +268,7 @@ func (p Param) pick(typed string) (string, error) {
 	return "", p.wordError(typed)
 }
 
-func (p Param) wordError(typed string) error {
+func (p *Param) wordError(typed string) error {
 	return fmt.Errorf("%s %q is not known: one of %s", p.Name, typed, strings.Join(p.Words, ", "))
 }
 
@@ -281,14 +281,14 @@ func plainWord(s string) string {
 	return strings.Replace(s, "aluminum", "aluminium", 1)
 }
 
-func (p Param) kindError() error {
+func (p *Param) kindError() error {
 	if p.Words == nil {
 		return fmt.Errorf("%s must be a number", p.Name)
 	}
 	return fmt.Errorf("%s must be a word in quotes: one of %s", p.Name, strings.Join(p.Words, ", "))
 }
 
-func (p Param) check(x float64) error {
+func (p *Param) check(x float64) error {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return fmt.Errorf("%s is not a finite number", p.Name)
 	}
@@ -310,7 +310,7 @@ func (p Param) check(x float64) error {
 	return nil
 }
 
-func (p Param) format(x float64) string {
+func (p *Param) format(x float64) string {
 	s := strconv.FormatFloat(x, 'g', -1, 64)
 	if p.Unit == "" || p.Unit == AnyUnit {
 		return s

@@ -111,7 +111,7 @@ func Amps(in AmpsIn) verdict.Verdict {
 	return out
 }
 
-func (in AmpsIn) lockedFrom() float64 {
+func (in *AmpsIn) lockedFrom() float64 {
 	if in.LRA > 0 {
 		return in.LRA * lockedShare
 	}
@@ -120,14 +120,14 @@ func (in AmpsIn) lockedFrom() float64 {
 
 // lockedWord is how firmly locked-rotor current may be said: without an LRA
 // the limit is a rule of thumb.
-func (in AmpsIn) lockedWord() verdict.Word {
+func (in *AmpsIn) lockedWord() verdict.Word {
 	if in.LRA > 0 {
 		return verdict.Failed
 	}
 	return verdict.Suspect
 }
 
-func (in AmpsIn) lockedRule() string {
+func (in *AmpsIn) lockedRule() string {
 	if in.LRA > 0 {
 		return fmt.Sprintf("%s %% of the plate's LRA (%s)", num(100*lockedShare), commonPractice)
 	}
@@ -192,7 +192,7 @@ func Surge(in SurgeIn) verdict.Verdict {
 }
 
 // held says in words why a start is taken for none.
-func (in SurgeIn) held() string {
+func (in *SurgeIn) held() string {
 	if in.Then == Stayed {
 		return " and staying"
 	}
@@ -201,7 +201,7 @@ func (in SurgeIn) held() string {
 
 // fell judges the current of a start that came off: what speaks of a locked
 // rotor when it stays is no limit for it, the plate's LRA is.
-func (in SurgeIn) fell(out verdict.Verdict) verdict.Verdict {
+func (in *SurgeIn) fell(out verdict.Verdict) verdict.Verdict {
 	const falls = "falling within a second or so"
 	x := quantity(in.Peak.X, "A")
 	out.Word, out.Text, out.Fact = verdict.Sound, x+", and it started: a normal start", []string{"surge-sound"}
@@ -213,7 +213,7 @@ func (in SurgeIn) fell(out verdict.Verdict) verdict.Verdict {
 }
 
 // overLRA holds a start current against the most that the plate's LRA allows.
-func (in SurgeIn) overLRA(out verdict.Verdict, rest string) verdict.Verdict {
+func (in *SurgeIn) overLRA(out verdict.Verdict, rest string) verdict.Verdict {
 	x := quantity(in.Peak.X, "A")
 	w := atMost(in.LRA * aboveLRA)
 	out.Limit, out.Source = w.text("A")+rest, commonPractice
@@ -228,7 +228,7 @@ func (in SurgeIn) overLRA(out verdict.Verdict, rest string) verdict.Verdict {
 }
 
 // unwatched judges a start current of which nobody said what followed.
-func (in SurgeIn) unwatched(out verdict.Verdict, locked float64) verdict.Verdict {
+func (in *SurgeIn) unwatched(out verdict.Verdict, locked float64) verdict.Verdict {
 	x := quantity(in.Peak.X, "A")
 	if in.LRA > 0 && atMost(in.LRA*aboveLRA).place(in.Peak) != inside {
 		return in.overLRA(out, "")

@@ -199,7 +199,7 @@ func Sag(in SagIn) verdict.Verdict {
 }
 
 // drop is the fall in percent of the no-load volts with its bounds.
-func (in SagIn) drop() measure.Value {
+func (in *SagIn) drop() measure.Value {
 	a, b := in.NoLoad, in.Loaded
 	if h := in.CountsHalf; h > 0 && h < a.X {
 		a, b = measure.Within(a.X, h), measure.Within(b.X, h)
@@ -208,7 +208,7 @@ func (in SagIn) drop() measure.Value {
 }
 
 // impedance is that of the supply in ohms, when the amps are known.
-func (in SagIn) impedance() (measure.Value, bool) {
+func (in *SagIn) impedance() (measure.Value, bool) {
 	if in.Amps.Over || in.Amps.Lo <= 0 {
 		return measure.Value{}, false
 	}

@@ -99,7 +99,7 @@ func Fit(points []Point) (Result, error) {
 }
 
 // Temperature is the curve at a time on the readings' own scale, °C.
-func (r Result) Temperature(minutes float64) float64 {
+func (r *Result) Temperature(minutes float64) float64 {
 	return r.Final.Value + (r.Start.Value-r.Final.Value)*math.Exp(-(minutes-r.data.origin)/r.Tau.Value)
 }
 

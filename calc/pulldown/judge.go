@@ -47,7 +47,7 @@ type Forecast struct {
 
 // Forecast tells when the thermometer will show a temperature. The error says
 // why there is no such time.
-func (r Result) Forecast(celsius float64) (Forecast, error) {
+func (r *Result) Forecast(celsius float64) (Forecast, error) {
 	drop := r.Start.Value - r.Final.Value
 	switch {
 	case !finite(celsius):
@@ -70,7 +70,7 @@ func (r Result) Forecast(celsius float64) (Forecast, error) {
 // bounds comes down to the target, between the curve's own time and an outer
 // one. A target that was reached before the first reading was reached at it:
 // the curve is not drawn back.
-func (r Result) reach(side, target, inner, outer float64) float64 {
+func (r *Result) reach(side, target, inner, outer float64) float64 {
 	if inner <= 0 {
 		return inner
 	}
@@ -87,7 +87,7 @@ func (r Result) reach(side, target, inner, outer float64) float64 {
 }
 
 // timeUncertainty carries Cov over to the time of a temperature.
-func (r Result) timeUncertainty(celsius float64) float64 {
+func (r *Result) timeUncertainty(celsius float64) float64 {
 	tau, drop, rest := r.Tau.Value, r.Start.Value-r.Final.Value, celsius-r.Final.Value
 	g := [3]float64{tau * (1/rest - 1/drop), math.Log(drop / rest), tau / drop}
 	v := 0.0
@@ -113,7 +113,7 @@ type Judgement struct {
 // the thermometer's uncertainty (k = 2). The other answers rest on the final
 // temperature's bounds, to which the thermometer's uncertainty is added once
 // more, as an error that all readings share.
-func (r Result) Judge(t Target, show func(celsius float64) string) Judgement {
+func (r *Result) Judge(t Target, show func(celsius float64) string) Judgement {
 	if show == nil {
 		show = showCelsius
 	}
@@ -160,11 +160,11 @@ func (r Result) Judge(t Target, show func(celsius float64) string) Judgement {
 
 // Tells reports whether the curve settles where a cabinet can: of readings near
 // a straight line the fit's end is no temperature.
-func (r Result) Tells(t Target) bool { return r.Final.Value >= t.Coldest && r.Final.Value <= warmest }
+func (r *Result) Tells(t Target) bool { return r.Final.Value >= t.Coldest && r.Final.Value <= warmest }
 
 // ends says where the curve settles, with those of its bounds that a cabinet
 // can have.
-func (r Result) ends(from string, t Target, show func(float64) string, low, high float64) string {
+func (r *Result) ends(from string, t Target, show func(float64) string, low, high float64) string {
 	at := fmt.Sprintf("%s at %s, ", from, show(r.Final.Value))
 	switch {
 	case low >= t.Coldest && high <= warmest:
@@ -183,7 +183,7 @@ const vague = 30
 
 // finalBounds are the final temperature's bounds with the thermometer's own
 // uncertainty added.
-func (r Result) finalBounds() (low, high float64) {
+func (r *Result) finalBounds() (low, high float64) {
 	own := r.K * r.data.u
 	return r.Final.Value - math.Hypot(r.Final.Value-r.Final.Low, own), r.Final.Value + math.Hypot(r.Final.High-r.Final.Value, own)
 }
@@ -191,7 +191,7 @@ func (r Result) finalBounds() (low, high float64) {
 func showCelsius(c float64) string { return fmt.Sprintf("%.1f °C", c) }
 
 // duration writes a forecast as time since the first reading.
-func (r Result) duration(f Forecast) string {
+func (r *Result) duration(f Forecast) string {
 	from, at, to := f.Low-r.data.origin, f.Minutes-r.data.origin, f.High-r.data.origin
 	unit, digits := "min", 0
 	if at >= 120 {

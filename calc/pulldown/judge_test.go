@@ -47,7 +47,7 @@ func TestJudge(t *testing.T) {
 		{"warming up", truth{final: 22, tau: 60, start: 6}.read(nil, 10, 240, 0.3), Refrigerator, WillNotReach, "settles at 22.0 °C"},
 		{"steady and warm all night", []Point{{0, 9, 0.3}, {120, 9.1, 0.3}, {240, 8.9, 0.3}, {360, 9, 0.3}, {480, 9.1, 0.3}, {600, 8.9, 0.3}, {720, 9, 0.3}}, Refrigerator, WillNotReach, "above 4.4 °C"},
 	} {
-		j := mustFit(t, c.points).Judge(c.target, nil)
+		j := judgeOf(t, c.points, c.target, nil)
 		if j.State != c.want || !strings.Contains(j.Reason, c.reason) {
 			t.Errorf("%s: %s: %s; want %s: …%s…", c.name, j.State, j.Reason, c.want, c.reason)
 		}
@@ -61,7 +61,7 @@ func TestJudgeSaysScatterAndUnit(t *testing.T) {
 	points := truth{final: 8, tau: 70, start: 24}.read(nil, 14, 400, 0.2)
 	points[8].Celsius += 4 // the door stood open
 	fahrenheit := func(c float64) string { return fmt.Sprintf("%.1f degF", c*1.8+32) }
-	j := mustFit(t, points).Judge(Refrigerator, fahrenheit)
+	j := judgeOf(t, points, Refrigerator, fahrenheit)
 	if !strings.Contains(j.Reason, "do not lie on one curve") || !strings.Contains(j.Reason, "40.0 degF") {
 		t.Errorf("%s: %s", j.State, j.Reason)
 	}
@@ -75,7 +75,7 @@ func TestJudgeIsRarelyWrong(t *testing.T) {
 	firm, wrong := 0, 0
 	for range runs {
 		w := truth{final: 10 * rng.Float64(), tau: 30 + 90*rng.Float64(), start: 18 + 10*rng.Float64()}
-		j := mustFit(t, w.read(rng, 4+rng.IntN(12), w.tau*(0.5+3*rng.Float64()), 0.3)).Judge(Refrigerator, nil)
+		j := judgeOf(t, w.read(rng, 4+rng.IntN(12), w.tau*(0.5+3*rng.Float64()), 0.3), Refrigerator, nil)
 		reaches := w.final <= Refrigerator.Celsius
 		count(&firm, j.State != TooEarly)
 		count(&wrong, j.State == OnCourse && !reaches || j.State == WillNotReach && reaches)
@@ -93,7 +93,7 @@ func TestJudgeTellsNoImpossibleTemperature(t *testing.T) {
 	for range 1500 {
 		w := truth{final: -25 + 30*rng.Float64(), tau: 30 + 600*rng.Float64(), start: 15 + 15*rng.Float64()}
 		for _, target := range []Target{Refrigerator, Freezer} {
-			j := mustFit(t, w.read(rng, 3+rng.IntN(8), w.tau*(0.1+2*rng.Float64()), 0.5)).Judge(target, nil)
+			j := judgeOf(t, w.read(rng, 3+rng.IntN(8), w.tau*(0.1+2*rng.Float64()), 0.5), target, nil)
 			for _, s := range told.FindAllString(j.Reason, -1) {
 				if x, err := strconv.ParseFloat(strings.TrimSuffix(s, " °C"), 64); err != nil || x < target.Coldest || x > warmest {
 					t.Fatalf("%s: %s", j.State, j.Reason)
@@ -115,7 +115,7 @@ func TestProofNeedsTheUncertainty(t *testing.T) {
 		for i := range points {
 			points[i].U = c.u
 		}
-		if got := mustFit(t, points).Judge(Refrigerator, nil).State == Proved; got != c.proved {
+		if got := judgeOf(t, points, Refrigerator, nil).State == Proved; got != c.proved {
 			t.Errorf("u %.4f K: proved %t", c.u, got)
 		}
 	}
@@ -136,4 +136,10 @@ func TestForecastRefusals(t *testing.T) {
 	if f, err := cooling.Forecast(6.05); err != nil || !f.Never {
 		t.Errorf("a target inside the final temperature's bounds: %+v, %v", f, err)
 	}
+}
+
+func judgeOf(t testing.TB, points []Point, target Target, show func(float64) string) Judgement {
+	t.Helper()
+	r := mustFit(t, points)
+	return r.Judge(target, show)
 }

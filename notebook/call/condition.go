@@ -24,7 +24,7 @@ var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", 
 // are read.
 var underPower = []string{"start", "run", "peak"}
 
-func (c condition) energised() bool { return intersects(c.words, underPower) }
+func (c *condition) energised() bool { return intersects(c.words, underPower) }
 
 // iceWord says that a sensor stands in stirred ice water, at 0 °C.
 const iceWord = "ice"
@@ -41,7 +41,7 @@ func (c *condition) put(word string) {
 var positions = []string{"inverted", "open", "closed"}
 
 // state is the position in which a contact was read, "" as it stands.
-func (c condition) state() string {
+func (c *condition) state() string {
 	for _, w := range positions {
 		if c.is(w) {
 			return w
@@ -51,7 +51,7 @@ func (c condition) state() string {
 }
 
 //go:noinline
-func (c condition) is(word string) bool { return among(c.words, word) }
+func (c *condition) is(word string) bool { return among(c.words, word) }
 
 func (c condition) String() string {
 	parts := append([]string(nil), c.words...)
