@@ -26,7 +26,6 @@ const (
 	mostUnbalance = 5.0
 	ratedBalance  = 1.0
 	smallest      = 1e-9 // so that nothing is divided by 0 V
-	halfOf        = 50.0 // percent
 	phaseSource   = "NEMA MG 1, largest deviation from the average by the average; 5 % from memory"
 )
 
@@ -101,12 +100,12 @@ func Phases(in PhasesIn) verdict.Verdict {
 func unbalance(pairs [3]measure.Value) measure.Value {
 	of := func(v [3]float64) float64 { return formula.Unbalance(v[0], v[1], v[2]) }
 	out := measure.Value{X: of([3]float64{pairs[0].X, pairs[1].X, pairs[2].X})}
-	var apart, top float64 // two pairs that far apart are half of it from the average
+	var off, top float64 // so far at least one lies from the average
 	for i, p := range pairs {
+		q, r := pairs[(i+1)%3], pairs[(i+2)%3]
 		top += p.Hi / 3
-		for _, q := range pairs[i+1:] {
-			apart = math.Max(apart, math.Max(p.Lo-q.Hi, q.Lo-p.Hi))
-		}
+		off = max(off, (2*p.Lo-q.Hi-r.Hi)/3, (q.Lo+r.Lo-2*p.Hi)/3)
+		off = max(off, (p.Lo-q.Hi)/2, (q.Lo-p.Hi)/2) // one of two that far apart, wherever the third is
 	}
 	for corner := range 1 << len(pairs) {
 		var v [3]float64
@@ -118,6 +117,6 @@ func unbalance(pairs [3]measure.Value) measure.Value {
 		}
 		out.Hi = math.Max(out.Hi, of(v))
 	}
-	out.Lo = math.Min(out.X, halfOf*apart/math.Max(top, smallest))
+	out.Lo = min(out.X, 100*off/max(top, smallest))
 	return out
 }
