@@ -15,6 +15,7 @@ windings-equal | | all three pairs are equal: a three-phase or inverter-driven m
 windings-isolated | | groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them |
 windings-do-not-add-up | | the two lower readings do not add up to the highest: suspect the readings first |
 open-unplaced | | two open pairs on unmarked pins: protector, start or run winding open | windings-sound windings-equal
+open-unplaced-cold | | two pairs on unmarked pins are open though it is cold: a protector failed open, a winding or a lead is open | protector-reset windings-sound windings-equal
 not-a-winding | | the readings are not those of a winding | windings-sound windings-equal
 winding-open | | a winding is open | protector-open
 winding-open-hot | | a winding was open when hot and reads through cold: a joint that parts when it warms | protector-reset
