@@ -32,9 +32,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "supply-weak", Name: "supply too low or falls too far at start",
-		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out", "does-not-cool"},
+		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out", "does-not-cool", "heats-slowly"},
 		ShownBy:     []string{"supply-low", "sag-deep", "starts-on-other-outlet"},
-		Contradicts: []string{"other-heats", "heater-volts-absent", "sag-sound", "no-start-on-other-outlet", "supply-absent", "amps-none"},
+		Contradicts: []string{"other-heats", "heater-volts-absent", "sag-sound", "no-start-on-other-outlet", "supply-absent", "supply-usable", "amps-none"},
 		Fix:         "plug straight into an outlet of its own; have an electrician see to outlet, wiring or service if the volts stay low",
 		Work:        "cord, outlet, electrician, supply, circuit, plug",
 		Note:        "a supply that is sound at rest may still fall too far under the start surge",

@@ -50,6 +50,7 @@ run-cap-failed | | the run capacitor is outside the tolerance on its can |
 # Supply, control, current.
 supply-sound | | the supply at rest is within limits | supply-low supply-absent leg-missing
 supply-low | | the supply at rest is below its limit | supply-absent
+supply-usable | | the supply is low, and not so low that a heater gives no heat on it |
 supply-high | | the supply at rest is above its limit | supply-sound supply-low supply-absent
 supply-absent | | no volts at the appliance's supply | sag-sound sag-deep starts-and-runs light-works outlet-works clicks hums cond-fan-runs evap-fan-runs amps-locked-rotor
 sag-sound | | the volts at the machine fall little while it tries to start | sag-deep

@@ -174,6 +174,8 @@ type factList struct {
 //go:noinline
 func (l *factList) add(code string, entry int) {
 	switch {
+	case code == "supply-usable" && !l.c.noHeatAtAll():
+		return // what is weak is a reason for anything else
 	case code == "gas-off" && (l.gas || l.c.shutForWork(entry)):
 		return // it was shut for safety, and says nothing of why there was no flame
 	case code == "phase-lost" && l.c.behindOpen():
