@@ -32,9 +32,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "supply-weak", Name: "supply too low or falls too far at start",
-		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out", "does-not-cool"},
+		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out", "does-not-cool", "heats-slowly"},
 		ShownBy:     []string{"supply-low", "sag-deep", "starts-on-other-outlet"},
-		Contradicts: []string{"other-heats", "heater-volts-absent", "sag-sound", "no-start-on-other-outlet", "supply-absent", "amps-none"},
+		Contradicts: []string{"other-heats", "heater-volts-absent", "sag-sound", "no-start-on-other-outlet", "supply-absent", "supply-usable", "amps-none"},
 		Fix:         "plug straight into an outlet of its own; have an electrician see to outlet, wiring or service if the volts stay low",
 		Work:        "cord, outlet, electrician, supply, circuit, plug",
 		Note:        "a supply that is sound at rest may still fall too far under the start surge",
@@ -103,7 +103,7 @@ var startCauses = []Cause{
 	{
 		Code: "winding-open", Name: "winding open", Machine: true,
 		Predicts:    []string{"one-speed-dead", "silent", "hums", "amps-none", "open-unplaced", "does-not-drain"},
-		ShownBy:     []string{"winding-open", "winding-open-hot"},
+		ShownBy:     []string{"winding-open", "winding-open-hot", "open-unplaced-cold"},
 		Contradicts: []string{"pump-runs", "windings-sound", "windings-equal", "protector-open", "protector-reset", "starts-and-runs", "agitates", "spins", "drum-turns"},
 		Fix:         "replace the machine; first let it cool and measure once more, as an open protector looks alike on unmarked pins",
 		Work:        "compressor, motor, machine, pump, fan",
@@ -123,7 +123,7 @@ var startCauses = []Cause{
 		Code: "protector-hot", Name: "protector has opened on heat", Consequence: true,
 		Predicts:    []string{"comp-hot", "cuts-out", "clicks", "silent", "open-unplaced", "starts-after-wait", "short-cycles"},
 		ShownBy:     []string{"protector-open", "protector-reset"},
-		Contradicts: []string{"one-speed-dead", "protector-closed", "protector-open-cold", "comp-cold", "windings-equal", "restarts-at-once"},
+		Contradicts: []string{"one-speed-dead", "protector-closed", "protector-open-cold", "open-unplaced-cold", "comp-cold", "windings-equal", "restarts-at-once"},
 		Fix:         "let it cool, then look for what made it hot: condenser fan, dirt, supply, start device; never bridge the protector",
 		Work:        "cool, fan, condenser, protector",
 		Source:      "chiller service manual, p. 12 (overload between terminal C and motor common)",
@@ -131,7 +131,7 @@ var startCauses = []Cause{
 	{
 		Code: "protector-failed", Name: "protector failed open", Machine: true,
 		Predicts:    []string{"silent", "comp-cold", "amps-none", "open-unplaced"},
-		ShownBy:     []string{"protector-open", "protector-open-cold"},
+		ShownBy:     []string{"protector-open", "protector-open-cold", "open-unplaced-cold"},
 		Contradicts: []string{"one-speed-dead", "protector-closed", "protector-reset", "windings-sound", "windings-equal", "amps-locked-rotor", "starts-and-runs", "starts-after-wait", "agitates", "spins", "drum-turns"},
 		Fix:         "one inside the shell condemns the machine; one on the winding of an open motor is replaced only by the same",
 		Work:        "protector, compressor, motor",

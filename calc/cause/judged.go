@@ -15,6 +15,7 @@ windings-equal | | all three pairs are equal: a three-phase or inverter-driven m
 windings-isolated | | groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them |
 windings-do-not-add-up | | the two lower readings do not add up to the highest: suspect the readings first |
 open-unplaced | | two open pairs on unmarked pins: protector, start or run winding open | windings-sound windings-equal
+open-unplaced-cold | | two pairs on unmarked pins are open though it is cold: a protector failed open, a winding or a lead is open | protector-reset windings-sound windings-equal
 not-a-winding | | the readings are not those of a winding | windings-sound windings-equal
 winding-open | | a winding is open | protector-open
 winding-open-hot | | a winding was open when hot and reads through cold: a joint that parts when it warms | protector-reset
@@ -49,6 +50,7 @@ run-cap-failed | | the run capacitor is outside the tolerance on its can |
 # Supply, control, current.
 supply-sound | | the supply at rest is within limits | supply-low supply-absent leg-missing
 supply-low | | the supply at rest is below its limit | supply-absent
+supply-usable | | the supply is low, and not so low that a heater gives no heat on it |
 supply-high | | the supply at rest is above its limit | supply-sound supply-low supply-absent
 supply-absent | | no volts at the appliance's supply | sag-sound sag-deep starts-and-runs light-works outlet-works clicks hums cond-fan-runs evap-fan-runs amps-locked-rotor
 sag-sound | | the volts at the machine fall little while it tries to start | sag-deep

@@ -18,8 +18,8 @@ cuts-out | cuts out, trips overload, trips out, starts and trips, hums and trips
 runs-all-the-time | runs all the time, never stops, runs nonstop, runs continuously, running 24/7, runs 24/7, running all the time, runs constantly, running constantly, running nonstop, running non stop, runs non stop, won't shut off, won't cycle off, never shuts off, never cycles off, running continuously, comp runs constantly, compressor runs all the time | the compressor never cycles off | cycles-off short-cycles
 cycles-off | cycles off, cycles, cycles normally | it reaches its set point and stops |
 short-cycles | short cycles, short cycling | runs for a minute or two at a time |
-comp-hot | comp hot, comp very hot, comp runs hot, compressor running hot, compressor overheating, compressor burning hot, compressor too hot, hot compressor, compressor bloody hot | the compressor's shell is too hot to keep a hand on | comp-cold
-comp-cold | comp cold, comp cool, comp at room temperature | the compressor's shell is at room temperature |
+comp-hot | comp hot, comp very hot, comp runs hot, compressor running hot, compressor overheating, compressor burning hot, compressor too hot, hot compressor, compressor bloody hot, shell hot, shell too hot | the compressor's shell is too hot to keep a hand on | comp-cold
+comp-cold | comp cold, comp cool, comp at room temperature, shell cold, shell cool, shell has cooled | the compressor's shell is at room temperature |
 restarted-soon | restarted soon, restart too soon, plugged back in, power blip, power cut | called on again within minutes of stopping |
 starts-after-wait | starts after wait, starts after waiting, starts after ten minutes, restarts after cooling, restarts when cool, starts again when cool | starts after a rest of ten minutes or more | no-start-after-wait
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest of ten minutes or more | starts-and-runs

@@ -41,7 +41,7 @@ var startTests = []Test{
 		Vague:    []string{"insulation-suspect", "insulation-undecided"}, Effort: 2, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.TerminalsPressed}},
 	{Code: "cool-and-ohm", Name: "let it cool below " + measure.CoolWords + " and measure the pairs again", How: "ohm A B 8.4 cold, A C 3.1 cold, B C 11.5 cold",
-		Outcomes: []string{"protector-reset", "protector-open-cold", "winding-open", "windings-sound"}, Effort: 4, Danger: Dead,
+		Outcomes: []string{"protector-reset", "protector-open-cold", "winding-open", "windings-sound"}, Vague: []string{"open-unplaced-cold"}, Effort: 4, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor},
 		When:    []string{"protector-open", "open-unplaced"}, Source: "ice machine operation manual 80-0111-9, p. 176"},
 	{Code: "overload-ohms", Name: "ohms through the outside overload, cold", How: "ohm overload 0.4 cold",

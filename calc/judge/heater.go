@@ -154,25 +154,39 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	if in.Watts <= 0 || in.Rated <= 0 {
 		return cannot(subject, "the plate's watts and volts are needed to judge it: plate watts …, volts …", in.Amps)
 	}
+	closer, low := "read both on a finer range", ""
 	if in.Volts.Lo <= 0 || in.Volts.Over {
-		in.Volts = measure.Exact(in.Rated)
+		in.Volts, closer, low = measure.Exact(in.Rated), "read the volts beside it", "low volts, "
 	}
 	perWatt := in.Volts.X / (in.Rated * in.Rated)
 	lo, hi := heatingPowerLimits(in.Watts)
-	w := window{lo * in.Volts.Hi / (in.Rated * in.Rated), hi * in.Volts.Lo / (in.Rated * in.Rated)}
+	per := in.Rated * in.Rated
+	w, outer := window{lo * in.Volts.Hi / per, hi * in.Volts.Lo / per}, window{lo * in.Volts.Lo / per, hi * in.Volts.Hi / per}
+	p := w.place(in.Amps)
+	switch o := outer.place(in.Amps); {
+	case o == below || o == above: // whatever the volts are within their bounds
+		w, p = outer, o
+	case w.lo >= w.hi:
+		w, p = outer, straddles
+	case p != inside:
+		p = straddles
+	}
 	out := begin(subject, in.Amps, w, "A", powerSource)
 	out.Entries = entries(in.Amps, in.Volts)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")
-	switch p := w.place(in.Amps); {
+	if low == "" {
+		expect += " at " + quantity(in.Volts.X, "V")
+	}
+	switch {
 	case in.Amps.Hi < in.Watts*perWatt*noneShare:
 		out.Word, out.Text, out.Fact = verdict.Failed, "no current: the heater is not fed, or its path is open", []string{"amps-none"}
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, x+" agrees with the plate's "+expect, []string{"amps-sound", "heater-sound"}
 	case p == straddles:
-		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit for the plate's "+expect+": read the volts beside it"
+		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit for the plate's "+expect+": "+closer
 	case p == below:
-		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is low for the plate's "+expect+": low volts, a poor joint, or part of it open", []string{"amps-low"}
+		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is low for the plate's "+expect+": "+low+"a poor joint, or part of it open", []string{"amps-low"}
 	default:
 		out.Word, out.Text, out.Fact = verdict.Suspect, x+" is high for the plate's "+expect+": another load, or turns shorted", []string{"amps-high"}
 	}

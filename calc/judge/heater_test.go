@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"strings"
 	"testing"
 
 	"ohmcall/calc/measure"
@@ -77,6 +78,8 @@ func TestHeaterAmps(t *testing.T) {
 	}{
 		{"as the plate says", HeaterAmpsIn{Amps: within(10.8, 0.2), Watts: 2600, Rated: 240}, verdict.Sound, []string{"amps-sound", "heater-sound"}},
 		{"on 208 V, as it must be", HeaterAmpsIn{Amps: within(9.39, 0.2), Watts: 2600, Rated: 240, Volts: within(208, 1)}, verdict.Sound, []string{"amps-sound", "heater-sound"}},
+		{"on 208 V, and half of it open", HeaterAmpsIn{Amps: within(4.7, 0.2), Watts: 2600, Rated: 240, Volts: within(208, 1)}, verdict.Suspect, []string{"amps-low"}},
+		{"as the plate says, on 208 V", HeaterAmpsIn{Amps: within(10.8, 0.2), Watts: 2600, Rated: 240, Volts: within(208, 1)}, verdict.Suspect, []string{"amps-high"}},
 		{"half of it open", HeaterAmpsIn{Amps: within(5.4, 0.2), Watts: 2600, Rated: 240}, verdict.Suspect, []string{"amps-low"}},
 		{"another load", HeaterAmpsIn{Amps: within(14, 0.2), Watts: 2600, Rated: 240}, verdict.Suspect, []string{"amps-high"}},
 		{"not fed", HeaterAmpsIn{Amps: within(0.1, 0.1), Watts: 2600, Rated: 240}, verdict.Failed, []string{"amps-none"}},
@@ -84,6 +87,14 @@ func TestHeaterAmps(t *testing.T) {
 		{"no plate", HeaterAmpsIn{Amps: within(9.8, 0.2)}, verdict.CannotTell, nil},
 	} {
 		check(t, c.name, HeaterAmps(c.in), c.word, c.facts...)
+	}
+	in := HeaterAmpsIn{Amps: within(9.8, 0.2), Watts: 2600, Rated: 240}
+	if got := HeaterAmps(in).Text; !strings.Contains(got, "read the volts beside it") {
+		t.Errorf("without volts: %q", got)
+	}
+	in.Volts = within(218, 1)
+	if got := HeaterAmps(in).Text; strings.Contains(got, "low volts") || !strings.Contains(got, "at 218 V") {
+		t.Errorf("with volts: %q", got)
 	}
 }
 

@@ -74,6 +74,9 @@ func judgements(t testing.TB) []judgement {
 	one("heater amps", 3.75, func(v measure.Value) verdict.Verdict {
 		return HeaterAmps(HeaterAmpsIn{Amps: v, Watts: 450, Rated: 120})
 	})
+	out = append(out, judgement{"heater amps at the volts read", []float64{3.25, 104}, func(v []measure.Value) verdict.Verdict {
+		return HeaterAmps(HeaterAmpsIn{Amps: v[0], Watts: 450, Rated: 120, Volts: v[1]})
+	}})
 	one("igniter amps", 3, func(v measure.Value) verdict.Verdict { return IgniterAmps(IgniterAmpsIn{Amps: v, Low: 3.2}) })
 	for _, want := range []string{"", "open", "closed"} {
 		one("switch "+want, 1, func(v measure.Value) verdict.Verdict { return Switch(SwitchIn{Path: Switched, Ohms: v, Want: want}) })

@@ -41,9 +41,13 @@ var oneLeg = window{0.75 * LegNominal, 1.15 * LegNominal}
 // to neutral: of a split-phase supply that is low both would be low.
 func Legs(in LegsIn) (out verdict.Verdict) {
 	out = Supply(SupplyIn{Place: in.Place, Volts: in.Pair, Nominal: in.Nominal, Edition: in.Edition})
-	if in.Assumed && out.Word != verdict.Sound {
-		if wye := Supply(SupplyIn{Place: in.Place, Volts: in.Pair, Nominal: wyeNominal, Edition: in.Edition}); wye.Word == verdict.Sound || wye.Word == verdict.CannotTell {
+	if out.Word != verdict.Sound {
+		wye := Supply(SupplyIn{Place: in.Place, Volts: in.Pair, Nominal: wyeNominal, Edition: in.Edition})
+		switch {
+		case in.Assumed && (wye.Word == verdict.Sound || wye.Word == verdict.CannotTell):
 			return in.wye(out, wye)
+		case wye.Word == verdict.Sound && in.Nominal > wyeNominal:
+			out.Also = append(out.Also, "it fits a 208Y/120 V service, of which it is two legs (ANSI C84.1, from memory)")
 		}
 	}
 	if in.Pair.Over || in.Nominal <= oneLeg.hi {

@@ -95,7 +95,7 @@ func Supply(in SupplyIn) verdict.Verdict {
 		out.Text, out.Fact = x+" is no working supply: a lost neutral, a poor joint or a ghost reading", []string{"supply-low"}
 		out.Also = append(out.Also, "repeat with a load or a low-impedance meter ("+commonPractice+")")
 	case p == below:
-		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-low"}
+		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-low", "supply-usable"}
 	case p == above:
 		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-high"}
 	case p == inside:

@@ -41,7 +41,7 @@ func TestSupply(t *testing.T) {
 		someSource string
 	}{
 		{"good", 118.2, 1.5, 120, "", verdict.Sound, []string{"supply-sound"}, "2011"},
-		{"low", 98, 1.3, 120, "", verdict.Failed, []string{"supply-low"}, "2011"},
+		{"low", 98, 1.3, 120, "", verdict.Failed, []string{"supply-low", "supply-usable"}, "2011"},
 		{"109 passes 2011", 109.6, 1.4, 120, "c84-2011", verdict.Sound, []string{"supply-sound"}, "2011"},
 		{"109 straddles 2006", 109.6, 1.4, 120, "c84-2006", verdict.CannotTell, []string{"supply-undecided"}, "2006"},
 		{"high", 131, 1.6, 120, "", verdict.Failed, []string{"supply-high"}, "2011"},

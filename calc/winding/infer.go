@@ -39,11 +39,14 @@ func Infer(in Input) Result {
 	case n < 2 || n == 2 && in.Leads != 2:
 		fewPins(t, m, in, &res)
 	case n == 2:
-		oneWinding(t, &res)
+		oneWinding(t, in, &res)
 	case n == 3 && in.Leads <= 3:
 		inferThree(t, m, in, &res)
 	default:
 		inferNetwork(t, m, in, &res)
+	}
+	if in.Cold && (res.State == OverloadOpen || res.State == OpenUnplaced) {
+		res.fact(FactOpenCold)
 	}
 	judgeCase(t, in.Kind, in.RatedVolts, &res)
 	wantCase(t, &res)
@@ -194,7 +197,7 @@ func fewPins(t *table, m marks, in Input, res *Result) {
 }
 
 // oneWinding judges a machine that has two leads only.
-func oneWinding(t *table, res *Result) {
+func oneWinding(t *table, in Input, res *Result) {
 	v := t.v(0, 1)
 	switch {
 	case t.known == 0:
@@ -206,7 +209,7 @@ func oneWinding(t *table, res *Result) {
 		res.State = OpenWinding
 		res.fact(FactOpen)
 		res.note("The winding reads open: "+t.says(0, 1)+".",
-			"A protector in series reads open too: let it cool to below "+measure.CoolWords+" and read again.")
+			in.wait("a protector in series failed open, or winding or lead is open", "A protector in series reads open too: let it cool to below "+measure.CoolWords+" and read again."))
 		return
 	case v.X <= 0:
 		res.State = Shorted

@@ -48,6 +48,18 @@ func (x *three) breaks() []broken {
 	return out
 }
 
+// wait is what to do about an open place: an open protector closes once it has
+// cooled (common practice), so what is open cold is not waited for again.
+func (in Input) wait(cold, hot string) string {
+	switch {
+	case in.Cold:
+		return "Open though cold: " + cold + " (inferred); waiting again helps nothing."
+	case in.Again:
+		return "Open still: if it is below " + measure.CoolWords + " by now, read it again with cold behind each pair; if not, wait on."
+	}
+	return hot
+}
+
 // judgeOpen judges readings with at least one open pair.
 func (x *three) judgeOpen() {
 	t, res := x.t, x.res
@@ -106,7 +118,7 @@ func (x *three) fanOpen(open string) {
 	x.res.caution(caution.ProtectorStays)
 	x.res.note("Open at "+x.lone()+", not placed: "+open+".",
 		"The winding or the wire at "+x.lone()+" is open, or a protector there is.",
-		"Let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings.")
+		x.in.wait("a protector failed open, or a winding or lead is open", "Let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings."))
 }
 
 // placed reports two open pairs and one finite by where the break can be.
@@ -120,7 +132,7 @@ func (x *three) placed(at [3]bool, open string) {
 		res.fact(FactProtector)
 		res.caution(caution.ProtectorStays)
 		res.note("The internal protector may be open: both pairs to common read open, start–run reads through.",
-			"Not proof of an open winding: let it cool below "+measure.CoolWords+" (touchable, can take hours) and read again.",
+			x.in.wait("the protector failed open, or the lead to common is open", "Not proof of an open winding: let it cool below "+measure.CoolWords+" (touchable, can take hours) and read again."),
 			"Readings: "+open+", "+finite+".")
 	case [3]bool{false, true, false}, [3]bool{false, false, true}:
 		w := "start"
@@ -144,7 +156,7 @@ func (x *three) placed(at [3]bool, open string) {
 				res.note("Possible: " + way + ".")
 			}
 		}
-		res.note("To part them: let it cool below " + measure.CoolWords + " (touchable) and read again; look for markings.")
+		res.note(x.in.wait("a protector failed open, or a winding or lead is open", "To part them: let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings."))
 	}
 }
 
@@ -162,7 +174,7 @@ func (x *three) allOpen() {
 	res.fact(FactOpenUnplaced)
 	res.note("All three pairs read open, not placed.",
 		"A single-phase machine has a winding open; a three-phase one may have its protector open (it opens all three).",
-		"Check the probes' contact; let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings.")
+		x.in.wait("if the probes touch, windings, leads or protector", "Check the probes' contact; let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings."))
 }
 
 // openSoFar answers while pairs are missing.

@@ -2,6 +2,7 @@ package winding
 
 import (
 	"maps"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -45,5 +46,40 @@ func TestOpen(t *testing.T) {
 				t.Errorf("no note says %q:\n%s", tt.note, s)
 			}
 		})
+	}
+}
+
+// What is open cold is not waited for: below 49 °C (120 °F), ice-machine operation
+// manual 80-0111-9 p. 176.
+func TestOpenCold(t *testing.T) {
+	three := pairs("C", "S", "OL", "C", "R", "OL", "S", "R", "15.0")
+	all := pairs("C", "S", "OL", "C", "R", "OL", "S", "R", "OL")
+	for _, tt := range []struct {
+		name string
+		in   Input
+		note string
+		fact bool
+	}{
+		{"hot", Input{Readings: three}, "let it cool", false},
+		{"cold", Input{Readings: three, Cold: true}, "Open though cold: a protector failed open, or a winding or lead is open (inferred)", true},
+		{"common marked", Input{Readings: three, Cold: true, Marks: []Mark{{"C", Common, 1}}}, "Open though cold: the protector failed open, or the lead to common is open (inferred)", true},
+		{"start marked: a winding anyway", Input{Readings: three, Cold: true, Marks: []Mark{{"C", Start, 1}}}, "start winding is open", false},
+		{"all open", Input{Readings: all, Cold: true}, "Open though cold", true},
+		{"a fan", Input{Readings: three, Cold: true, Kind: Fan}, "Open though cold", true},
+		{"two leads", Input{Readings: pairs("1", "2", "OL"), Leads: 2, Cold: true}, "Open though cold: a protector in series failed open", false},
+		{"two leads, hot", Input{Readings: pairs("1", "2", "OL"), Leads: 2}, "let it cool", false},
+		{"read open before", Input{Readings: three, Again: true}, "read it again with cold behind each pair", false},
+		{"whole", Input{Readings: pairs("C", "S", "9.6", "C", "R", "4.0", "S", "R", "13.6"), Cold: true}, "C is common", false},
+	} {
+		r := Infer(tt.in)
+		s := strings.Join(r.Notes, "\n")
+		if !strings.Contains(s, tt.note) || slices.Contains(r.Facts, FactOpenCold) != tt.fact {
+			t.Errorf("%s: %v\n%s", tt.name, r.Facts, s)
+		}
+		for _, n := range r.Notes {
+			if strings.Contains(n, "though cold") && (strings.Contains(s, "et it cool") || len([]rune(n)) > 120) {
+				t.Errorf("%s: %s", tt.name, s)
+			}
+		}
 	}
 }

@@ -96,6 +96,7 @@ const (
 	FactEqual        = "windings-equal"
 	FactDoNotAddUp   = "windings-do-not-add-up"
 	FactNotAWinding  = "not-a-winding"
+	FactOpenCold     = "open-cold"         // what is open was read cold
 	FactIsolated     = "windings-isolated" // whole groups, and no diagram says that they are apart
 )
 
@@ -151,6 +152,9 @@ type Input struct {
 	// RatedVolts are those of the plate, 0 when not known: what is a ground to the
 	// case depends on them, see judge.Grounded.
 	RatedVolts float64
+	// Cold says that what is open was read when the machine had cooled, so that no
+	// protector is waited for; Again that it was read open before, some time ago.
+	Cold, Again bool
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
 	Tested []string

@@ -190,5 +190,8 @@ func (c *Call) mending(k *cause.Cause) string {
 			return "mend: " + f.text
 		}
 	}
+	if k.Code == "supply-weak" && c.split() {
+		return "mend: have an electrician see to breaker, outlet, wiring and service; where the service is of 208 V, its maker's own heater for that"
+	}
 	return "mend: " + k.Fix
 }

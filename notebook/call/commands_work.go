@@ -217,12 +217,15 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	if live || among(codes, "igniter-glows") || among(codes, "flame-lights") {
 		c.sparking(r)
 	}
-	if among(codes, "set-to-heat") || among(codes, "set-to-cool") {
+	if intersects(codes, moods) {
 		c.rejudge(r)
 	}
 	c.tellRattle(codes, r)
 	return c.finish(r), nil
 }
+
+// moods are findings by which readings count otherwise.
+var moods = []string{"set-to-heat", "set-to-cool", "comp-hot", "comp-cold"}
 
 var noLeaks = said.Lazily(`(?i)^no (visible )?leaks?\b`)
 

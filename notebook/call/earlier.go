@@ -27,7 +27,7 @@ func (c *Call) compareWithEarlier(r *reading, reply *Reply) {
 	if r.quality.word == "volt" && c.onSecond(c.secondSupply(c.entry), r.entry) && prev.entry < c.secondSupply(c.entry) {
 		return // it is another supply
 	}
-	if r.quality.word == "ohm" && closesLater(prev, r) && r.entry <= c.closedSince(r.of, math.MaxInt) {
+	if r.quality.word == "ohm" && c.closesLater(prev, r) && r.entry <= c.closedSince(r.of, math.MaxInt) {
 		reply.add(Ask, was(prev, r)+" and reads through "+number(math.Round(r.at.Sub(prev.at).Minutes()))+" minutes later: a protector that has cooled closes (inferred). What is still open is read again too.")
 		return
 	}

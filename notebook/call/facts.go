@@ -7,7 +7,6 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
-	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
@@ -175,6 +174,8 @@ type factList struct {
 //go:noinline
 func (l *factList) add(code string, entry int) {
 	switch {
+	case code == "supply-usable" && !l.c.noHeatAtAll():
+		return // what is weak is a reason for anything else
 	case code == "gas-off" && (l.gas || l.c.shutForWork(entry)):
 		return // it was shut for safety, and says nothing of why there was no flame
 	case code == "phase-lost" && l.c.behindOpen():
@@ -351,14 +352,17 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 				add("protector-closed", at)
 			}
 		case winding.FactProtector:
-			if c.readCold(of, before) {
+			if among(res.Facts, winding.FactOpenCold) {
 				add("protector-open-cold", at)
 			} else {
 				add(code, at)
 			}
 		case winding.FactOpenUnplaced:
 			add("windings-open-unplaced", at)
-		case winding.FactNoGround:
+			if among(res.Facts, winding.FactOpenCold) {
+				add("open-unplaced-cold", at)
+			}
+		case winding.FactNoGround, winding.FactOpenCold:
 		default:
 			add(code, at)
 		}
@@ -377,18 +381,4 @@ func (c *Call) wasOpen(of string, before int, roles map[string]winding.Role) boo
 		}
 	}
 	return n >= 2
-}
-
-// readCold reports whether the open pairs were read on a cold machine.
-func (c *Call) readCold(of string, before int) bool {
-	n := 0
-	for _, now := range c.pairsOf(of, before) {
-		if now.over && now.b != caseName {
-			if !now.cond.is("cold") && !(now.cond.hasAt && now.cond.at < measure.CoolBelow) {
-				return false
-			}
-			n++
-		}
-	}
-	return n > 0
 }

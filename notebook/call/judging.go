@@ -417,18 +417,22 @@ func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
 }
 
 // voltsBeside are the volts read last at a heater or its supply while it was on,
-// in the same phase of the call as a reading of its amps and about when that was
-// made; the zero value when there are none.
+// else at rest, in the same phase of the call as a reading of its amps and about when
+// that was made; the zero value when there are none. One leg of two is not its supply.
 func (c *Call) voltsBeside(name string, r *reading) measure.Value {
 	rep := c.repairs()
-	at := phase(rep, r.entry)
+	at, rest := phase(rep, r.entry), measure.Value{}
 	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) >= at; i-- {
 		c.spend(20)
-		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && v.cond.is("run") && !v.over && c.alive(v.entry) && r.at.Sub(v.at).Abs() <= besideFor && (isLine(v) || strings.EqualFold(v.where(), name)) {
-			return c.value(v)
+		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && !starting(v) && !v.over && c.alive(v.entry) && r.at.Sub(v.at).Abs() <= besideFor && (isLine(v) && !c.isLeg(v) || strings.EqualFold(v.where(), name)) {
+			if x := c.value(v); v.cond.is("run") {
+				return x
+			} else if rest.X == 0 && x.Lo > deadVolts {
+				rest = x
+			}
 		}
 	}
-	return measure.Value{}
+	return rest
 }
 
 // machineFor is the machine that a short name in a reading means.

@@ -115,13 +115,21 @@ func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 	} else if betweenLegs(r) && nominal <= judge.TwoLegs && c.split() {
 		nominal = splitNominal
 	}
+	var out verdict.Verdict
 	if !c.split() || nominal <= judge.TwoLegs {
-		return judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal, Edition: edition})
+		out = judge.Supply(judge.SupplyIn{Volts: v, Nominal: nominal, Edition: edition})
+	} else {
+		in := judge.LegsIn{Pair: v, Nominal: nominal, Edition: edition}
+		in.L1, in.L2 = c.leg("L1", before), c.leg("L2", before)
+		in.Assumed = c.ratedVolts() == 0
+		out = judge.Legs(in)
 	}
-	in := judge.LegsIn{Pair: v, Nominal: nominal, Edition: edition}
-	in.L1, in.L2 = c.leg("L1", before), c.leg("L2", before)
-	in.Assumed = c.ratedVolts() == 0
-	return judge.Legs(in)
+	if among(out.Fact, "supply-usable") {
+		if less := c.heatsLess(v, nominal); less != "" {
+			out.Also = append([]string{less}, out.Also...)
+		}
+	}
+	return out
 }
 
 // resubject puts the volts under the subjects that they have now: a plate or a

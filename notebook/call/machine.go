@@ -170,6 +170,9 @@ func (c *Call) windingVerdict(of string, res winding.Result) (verdict.Verdict, b
 		return v, false
 	case winding.TooClose, winding.OpenUnplaced, winding.EqualWindings, winding.OverloadOpen:
 		v.Word = verdict.CannotTell
+		if among(res.Facts, winding.FactOpenCold) {
+			v.Word = verdict.Suspect
+		}
 	case winding.DoesNotAddUp, winding.NotAWinding:
 		v.Word = verdict.Suspect
 	default:

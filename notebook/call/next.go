@@ -46,6 +46,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return "do not energise: " + c.grounds() + "; take the loads off one by one and read again until the path to the metal is gone"
 	case c.settleInsulation() != "":
 		return c.settleInsulation()
+	case r.Repair == nil && c.openStill(r) != "":
+		return c.openStill(r)
 	case r.Repair == nil && c.caseFirst(r.Next) != "":
 		return c.caseFirst(r.Next)
 	case c.readAgain(r) != "":
@@ -167,7 +169,7 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 	} else {
 		reply.add(Ask, "Next: "+step+".")
 		// What was weighed belongs to the step that came of it only.
-		weighed := r.Next != nil && step == c.proposed(r.Next) || r.Repair != nil && step == c.mending(r.Repair)
+		weighed := r.Next != nil && strings.Contains(step, c.proposed(r.Next)) || r.Repair != nil && step == c.mending(r.Repair)
 		if r.NextWhy != "" && weighed {
 			reply.add(Plain, strings.ToUpper(r.NextWhy[:1])+r.NextWhy[1:]+endStop(r.NextWhy))
 		}

@@ -116,25 +116,21 @@ func (c *Call) overloadReset(name string, before int) bool {
 		return false
 	}
 	return slices.ContainsFunc(c.ofOneState(rs), func(r *reading) bool {
-		return r.over && !readsCold(r) && (r.cond.is("hot") || latest(rs).at.Sub(r.at) >= coolMinutes*time.Minute)
+		return r.over && !readsCold(r) && (r.cond.is("hot") || c.timePassed(r.entry, latest(rs).entry) >= coolMinutes*time.Minute)
 	})
 }
 
 // cooled settles what a compressor's shell that was felt hot and cold tells: what
-// cooled in the meantime, or ran hot, is no contradiction, and the last counts. Of
-// a protector that closed on cooling the heat before counts.
+// cooled in the meantime, or ran hot, is no contradiction. That it was hot counts:
+// what had opened on heat may have closed on cooling, and only its reading tells.
 func (c *Call) cooled(facts []cause.Fact, before int) []cause.Fact {
 	hot, cold := c.lastOf(c.seenAt["comp-hot"], before-1), c.lastOf(c.seenAt["comp-cold"], before-1)
 	if hot == 0 || cold == 0 || phase(c.repairs(), hot) != phase(c.repairs(), cold) {
 		return facts
 	}
 	reset := slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "protector-reset" || f.Code == "overload-reset" })
-	drop := "comp-hot"
-	if hot > cold || reset {
-		drop = "comp-cold"
-	}
-	if c.timeOf(max(hot, cold)).Sub(c.timeOf(min(hot, cold))) < coolMinutes*time.Minute && !reset {
+	if c.timePassed(min(hot, cold), max(hot, cold)) < coolMinutes*time.Minute && !reset {
 		return facts
 	}
-	return slices.DeleteFunc(facts, func(f cause.Fact) bool { return f.Code == drop })
+	return slices.DeleteFunc(facts, func(f cause.Fact) bool { return f.Code == "comp-cold" })
 }

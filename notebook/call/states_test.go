@@ -51,7 +51,7 @@ func TestOneStateOfTheMachine(t *testing.T) {
 		{"an overload read cold has not closed by itself", relay + "ohm overload OL cold; +50min ohm overload 0.2 cold", []string{"both stand"}, []string{"it has cooled"}, nil, "", "common practice"},
 		{"an overload read again at once", relay + "ohm overload OL; ohm overload 0.2", []string{"both stand"}, []string{"it has cooled"}, nil, "", "common practice"},
 		{"an overload replaced", relay + "ohm overload OL hot; did replaced overload; +50min ohm overload 0.2", nil, []string{"it has cooled", "opened on heat"}, nil, "", "common practice"},
-		{"a shell that has cooled", relay + "saw comp hot; +50min saw comp cold", nil, []string{"contradict"}, map[string]cause.State{"protector-hot": cause.RuledOut}, "", "common practice"},
+		{"a shell that has cooled", relay + "saw comp hot; +50min saw comp cold", nil, []string{"contradict"}, map[string]cause.State{"protector-hot": cause.Open, "overload-hot": cause.Open}, "", "common practice"},
 		{"a shell that ran hot", relay + "saw comp cold; +50min saw comp hot", nil, []string{"contradict"}, nil, "", "common practice"},
 		{"hot and cold at once", relay + "saw comp hot; saw comp cold", []string{"contradict"}, nil, nil, "", "common practice"},
 		{"a start winding open when hot", relay + "saw comp hot; ohm 1 2 OL hot, 1 3 OL hot, 2 3 4.0 hot; +2h ohm 1 2 9.6 cold, 1 3 13.4 cold, 2 3 4.0 cold",

@@ -1,12 +1,15 @@
 package call
 
 import (
+	"cmp"
+	"math"
 	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
 )
@@ -54,6 +57,24 @@ func (c *Call) nominalVolts(v float64) float64 {
 	default:
 		return nominal
 	}
+}
+
+// noHeatAtAll reports whether the complaint is of a heater that gives no heat, and
+// not too little of it.
+func (c *Call) noHeatAtAll() bool {
+	return c.complaint() == "no-heat" && len(c.seenAt["heats-slowly"]) == 0 && !among(c.appliance().Heard, "heats-slowly") && !said.Has(c.last("fault"), tooLittle)
+}
+
+// tooLittle are words of a heater that heats, and not enough.
+var tooLittle = []string{"slow", "long", "forever", "lukewarm", "luke warm", "not hot enough", "weak", "tepid"}
+
+// heatsLess says what a low supply leaves of a heater's watts, "" for what is no heater.
+func (c *Call) heatsLess(v measure.Value, nominal float64) string {
+	if k := c.complaint(); k != "no-heat" && k != "slow-dry" {
+		return ""
+	}
+	nominal = cmp.Or(c.ratedVolts(), nominal)
+	return "a heater made for " + number(nominal) + " V gives " + number(math.Round(100*v.X*v.X/nominal/nominal)) + " % of its watts on it: slow, not none"
 }
 
 // sag judges the fall from the volts at rest to those under load.

@@ -31,7 +31,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
 	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
-	mixed := c.mixedHeat(of, before)
+	mixed, open := c.mixedHeat(of, before), false
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
 			return fromHot(c.value(r))
@@ -44,9 +44,18 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			prev, now = nil, prev // the cold pair is what roles and sheet are held to
 		}
 		if prev != nil && !stale(prev) {
-			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: worth(prev)})
+			v := worth(prev)
+			if !mixed && !prev.over && c.hasCooled(prev, now, before) {
+				v.Lo = min(v.Lo, winding.ToTemp(v, hotMost, coldTemperature).Lo) // copper reads lower cold
+			}
+			in.Readings = append(in.Readings, winding.Reading{A: prev.a, B: prev.b, V: v})
 		}
 		if now != nil && !stale(now) {
+			if now.over && now.b != caseName {
+				in.Cold = (in.Cold || !open) && (readsCold(now) || prev != nil && prev.over && c.hasCooled(prev, now, before))
+				in.Again = in.Again || c.closesBetween(prev, now) && prev.over
+				open = true
+			}
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: worth(now)})
 			if now.b == caseName && now.cond.test > 0 {
 				in.Tested = append(in.Tested, now.a)
@@ -243,8 +252,41 @@ const coolMinutes = 15
 
 // closesLater tells a pair that read open, and reads through after a protector
 // had the time to cool and close.
-func closesLater(prev, now *reading) bool {
-	return prev != nil && now != nil && prev.over && !now.over && now.b != caseName && now.at.Sub(prev.at) >= coolMinutes*time.Minute
+func (c *Call) closesLater(prev, now *reading) bool {
+	return prev != nil && prev.over && now != nil && !now.over && c.closesBetween(prev, now)
+}
+
+// closesBetween reports whether a protector had the time to cool and close between
+// two readings of a pair.
+func (c *Call) closesBetween(prev, now *reading) bool {
+	return prev != nil && now != nil && now.b != caseName && c.timePassed(prev.entry, now.entry) >= coolMinutes*time.Minute
+}
+
+// timePassed is the time between two entries, the later one typed behind others
+// that stand later still: what follows a line of later is no earlier than that.
+func (c *Call) timePassed(from, to int) time.Duration {
+	late := c.timeOf(to)
+	for n := to - 1; n > max(from, to-mostJudged); n-- {
+		if at := c.timeOf(n); at.After(late) && c.alive(n) {
+			late = at
+		}
+	}
+	return late.Sub(c.timeOf(from))
+}
+
+// hasCooled reports whether a machine was cold when one of its pairs was read
+// again: by the word behind it, or the compressor's shell was felt cold about then.
+// What it was before may have been hot.
+func (c *Call) hasCooled(prev, now *reading, before int) bool {
+	if now == nil || readsCold(prev) || prev.b == caseName || prev.cond.hasAt {
+		return false
+	}
+	if readHot(prev) && !readHot(now) || c.closesBetween(prev, now) && readsCold(now) {
+		return true
+	}
+	cold := c.lastOf(c.seenAt["comp-cold"], before-1)
+	return c.closesBetween(prev, now) && now.of == defaultMachine && cold > prev.entry && cold > c.lastOf(c.seenAt["comp-hot"], before-1) &&
+		c.timePassed(min(cold, now.entry), max(cold, now.entry)) <= besideFor
 }
 
 // factOpenHot is that a winding was open when hot and reads through now.
@@ -262,7 +304,7 @@ func (c *Call) openHot(of string, before int, res *winding.Result) {
 		if prev == nil || prev.entry <= since || !prev.over || now.over || now.b == caseName || readsCold(prev) {
 			continue
 		}
-		if prev.cond.is("hot") || closesLater(prev, now) {
+		if prev.cond.is("hot") || c.closesLater(prev, now) {
 			open[now.a]++
 			open[now.b]++
 			at = prev.entry
@@ -287,7 +329,7 @@ func (c *Call) closedSince(of string, before int) int {
 		prev, now := c.pairBefore(key, before)
 		switch {
 		case now == nil || now.b == caseName:
-		case closesLater(prev, now):
+		case c.closesLater(prev, now):
 			at, open = max(at, now.entry), open+1
 		case now.over:
 			open++

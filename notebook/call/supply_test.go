@@ -1,0 +1,43 @@
+package call
+
+import (
+	"testing"
+
+	"ohmcall/calc/cause"
+)
+
+// A heater made for 240 V draws by the volts and heats by their square: on 208 V it
+// gives three quarters, slow and not none. Ohm's law; the ranges of the supply are
+// those of ANSI C84.1, from memory.
+func TestHeaterOnLowVolts(t *testing.T) {
+	const (
+		dryer = "unit electric dryer; plate volts 240, watts 5400; fault no heat; "
+		slow  = "unit electric oven; plate volts 240, watts 5400; fault takes too long to heat; "
+		takes = "unit electric dryer; plate volts 240, watts 5400; fault takes too long to dry; "
+		low   = "volt L1 L2 208; "
+	)
+	weak := func(s cause.State) map[string]cause.State { return map[string]cause.State{"supply-weak": s} }
+	checkTrade(t, []tradeCase{
+		{"208 V gives heat", dryer + "volt L1 L2 208", []string{"A heater made for 240 V gives 75 %", "fits a 208Y/120 V service", "Shown, though it does not explain the complaint: supply too low"}, []string{"Cause supported"},
+			weak(cause.RuledOut), "ohm heater 10.7", "P with V²"},
+		{"and the heater is open", dryer + low + "ohm heater OL", []string{"Cause supported: heater failed"}, nil, weak(cause.RuledOut), "", "common practice"},
+		{"no outlet of its own for two legs", slow + "volt L1 L2 208", []string{"Cause supported: supply too low", "75 %"}, nil, weak(cause.Supported), "see to breaker, outlet, wiring and service; where the service is of 208 V", "common practice"},
+		{"told that it heats slowly", dryer + "saw heats slowly; volt L1 L2 208", []string{"Cause supported: supply too low"}, nil, weak(cause.Supported), "", "common practice"},
+		{"far too low is no heat", dryer + "volt L1 L2 139 run", nil, []string{"of its watts"}, nil, "", "common practice"},
+		{"a heater on one leg", "unit dishwasher; plate volts 120, watts 900; fault does not heat; volt line 98", []string{"heater made for 120 V gives 67 %"}, nil, weak(cause.RuledOut), "", "P with V²"},
+		{"a motor on low volts", "unit fridge; fault clicks; plate volts 115; volt line 96", []string{"Cause supported: supply too low"}, []string{"of its watts", "208Y"}, weak(cause.Supported), "plug straight into an outlet of its own", "common practice"},
+		{"a motor of two legs", "unit central air conditioner; plate volts 240; fault hums, does not start; volt L1 L2 200", nil, []string{"of its watts"}, weak(cause.Supported), "electrician", "common practice"},
+		{"enough", dryer + "volt L1 L2 236", []string{"sound"}, []string{"of its watts", "208Y"}, weak(cause.Open), "", "common practice"},
+		{"made for 208 V", "unit electric dryer; plate volts 208, watts 4050; fault no heat; volt L1 L2 208", []string{"sound"}, []string{"of its watts"}, weak(cause.Open), "", "common practice"},
+
+		{"amps at the volts at rest", dryer + low + "amp heater 19.4 run", []string{"heater amps: sound, 19.4 A agrees with the plate's 19.5 A at 208 V"}, nil, nil, "", "Ohm's law"},
+		{"and under load before those", dryer + low + "volt L1 L2 200 run; amp heater 18.6 run", []string{"agrees with the plate's 18.75 A at 200 V"}, nil, nil, "", "Ohm's law"},
+		{"half of it open on 208 V", dryer + low + "amp heater 9.7 run", []string{"suspect", "a poor joint, or part of it open"}, []string{"low volts"}, nil, "", "Ohm's law"},
+		{"of 240 V on 208 V is too much", dryer + low + "amp heater 22.5 run", []string{"suspect", "is high"}, nil, nil, "", "Ohm's law"},
+		{"no volts read", dryer + "amp heater 19.4 run", []string{"is low for the plate's 22.5 A: low volts"}, nil, nil, "", "Ohm's law"},
+		{"one leg is not its supply", dryer + "volt L1 N 120; amp heater 22.5 run", []string{"sound, 22.5 A agrees with the plate's 22.5 A"}, nil, nil, "", "common practice"},
+		{"volts long before", dryer + low + "+40min amp heater 19.4 run", []string{"is low for the plate's 22.5 A"}, nil, nil, "", "common practice"},
+		{"volts that prove it dead", dryer + "safe; volt L1 L2 2; amp heater 22.5 run", []string{"agrees with the plate's 22.5 A"}, nil, nil, "", "common practice"},
+		{"the share is of what is read now", takes + "volt L1 L2 208", []string{"slow, not none"}, nil, nil, "", "P with V²"},
+	})
+}
