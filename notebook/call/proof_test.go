@@ -261,3 +261,18 @@ func TestHeatIsProvedWhereItIsMade(t *testing.T) {
 		{"an oven, the kitchen alone", "unit electric oven; fault stays cold; ohm bake OL; did replaced the bake element; temp kitchen 130F; missing", []string{want}, nil, nil, "", "common practice"},
 	})
 }
+
+// A machine that stops before its end is proved by an end that was seen, washer as
+// dryer: common practice.
+func TestProofOfAnEnd(t *testing.T) {
+	for _, unit := range []string{"washer", "dishwasher", "electric dryer"} {
+		c := applyAll(t, "unit "+unit, "fault stops mid-cycle", "did cleared the drain hose")
+		if m := strings.Join(c.missing(), "\n"); !strings.Contains(m, "proof: the end of a cycle seen") || !strings.Contains(m, "amp motor") {
+			t.Errorf("%s: %s", unit, m)
+		}
+		must(t, c, "saw cycles off")
+		if m := strings.Join(c.missing(), "\n"); strings.Contains(m, "end of a cycle") {
+			t.Errorf("%s, seen: %s", unit, m)
+		}
+	}
+}
