@@ -158,7 +158,7 @@ does-not-dry | does not dry, not drying, still damp, no water in bucket, bucket 
 shock | shock, shocks, electric shock, gives a shock, got a shock, gave me a shock, shocked me, tingles, tingle, got a tingle, metal is live, case is live | somebody felt a shock from its metal |
 called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
-no-shock | no shock, no shocks, no tingle, no shock any more | nobody feels a shock from its metal any more | shock
+no-shock | no shock, no shocks, no tingle, no shock any more, shock gone, shock is gone, tingle gone | nobody feels a shock from its metal any more | shock
 hazard | hazard, bare wires, exposed wires | something that can hurt whoever is near | no-hazard
 no-hazard | hazard gone, no hazard, hazard made good | what could hurt is gone |
 runs-open | runs with door open, runs with the door open, runs with lid open | it runs with its door or lid open | no-runs-open
@@ -169,7 +169,7 @@ outlet-wrong | open ground, outlet not grounded, no ground at the outlet, revers
 no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet tester good, polarity right, polarity good, polarity correct, ground good at outlet | the outlet has its earth, and line and neutral in their places |
 no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
-no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight | a leak test of the fuel gas found none | gas-leak gas-smell
+no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight, no bubbles | a leak test of the fuel gas found none | gas-leak gas-smell
 gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas | fuel gas leaks |
 co | co alarm, co alarm sounding, co detector, carbon monoxide, co found, co in the room, heat exchanger cracked, cracked heat exchanger, flue blocked, blocked flue, flue disconnected, flue off, flue open, chimney blocked, burner sooted, soot, flue gas in the room | what makes or spills carbon monoxide, or a warning of it | no-co
 no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm, co meter 0 ppm, co 0, carbon monoxide 0 ppm, 0 ppm co | a meter found no carbon monoxide |

@@ -276,22 +276,50 @@ func (c *Call) againBy(entry int) string {
 	return "told"
 }
 
+// coldWanted are the complaints of what should be cold.
+var coldWanted = []string{"no-cool", "no-start", "hums-trips", "runs-always", said.ACWarm}
+
+// complaintsTold are the complaint and what else the client's words for it may mean.
+func (c *Call) complaintsTold() []string {
+	list := []string{c.complaint()}
+	for _, h := range c.appliance().Complaints {
+		if h.Code != list[0] {
+			list = append(list, h.Code)
+		}
+	}
+	return list
+}
+
+func cures(complaints []string, code string) bool {
+	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Cures(of, code) })
+}
+
+func persists(complaints []string, code string) bool {
+	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Persists(of, code) })
+}
+
 // relapse notes that a text tells the complaint again, or another failure, once work
 // was done.
 func (c *Call) relapse(r *Reply, text string) {
 	if len(c.mended) == 0 || text == "" {
 		return
 	}
-	fails, outright, complaint, now := false, false, c.complaint(), said.Now(text)
+	fails, outright, now := false, false, said.Now(text)
 	c.spend(2000 * len(now))
+	complaints := c.complaintsTold()
 	for _, t := range now {
-		codes := cause.Heard(t.Clause)
+		var codes []string
+		for _, code := range cause.Heard(t.Clause) {
+			codes = append(codes, c.inAppliance(code))
+		}
 		outright = outright || t.Fails
+		cures := slices.ContainsFunc(codes, func(code string) bool { return cures(complaints, code) })
 		switch {
-		case t.Fails, slices.ContainsFunc(codes, func(code string) bool { return cause.Persists(complaint, c.inAppliance(code)) }),
-			slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return h.Code == complaint }):
+		case t.Fails, !cures && slices.ContainsFunc(codes, func(code string) bool { return persists(complaints, code) }),
+			len(codes) == 0 && !said.Denied(t.Clause) && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return among(complaints, h.Code) }),
+			intersects(complaints, coldWanted) && said.Warms(t.Clause):
 			fails = true
-		case slices.ContainsFunc(codes, func(code string) bool { return cause.Cures(complaint, c.inAppliance(code)) }):
+		case cures:
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
 		}
 	}

@@ -96,3 +96,65 @@ close needs a new heater`}
 		t.Errorf("shut again: %q", m)
 	}
 }
+
+// Of other calls: what was proved once the last line is told; the rest of the proof may be
+// wanting, the question is whether the complaint counts as told again.
+func TestToldAgainOfOtherCalls(t *testing.T) {
+	for _, call := range []struct{ begin, again, not string }{
+		{"unit fridge | fault clicks, no cool | ohm ptc OL cold | did replaced the start device", `saw does not cool
+saw not cooling
+close still not cooling
+close still dont cool
+note its not cooling again
+note lady rang, its warm again
+note back 2 days later, milk warm again
+note tripped again on ol after 20 min
+note overload tripped again
+note cust called its doing it again
+note customer called back, problem is back
+close didnt hold
+close did not hold
+close repair failed
+close it failed again
+close need to come back with a comp
+close still dead
+note quit after an hour, same again`, `saw running quiet
+saw started right up, running quiet
+saw no start cap
+saw comp running quietly
+note still cold in the freezer
+note old ptc was dead, failed on the bench too
+note works again
+note cools again
+note ran it again, starts every time
+note tightened it again
+note it did not hold vacuum before I came
+note freezer cold again`},
+		{"unit washer | fault gives a shock | ohm A B 2 | did replaced the heater", `note she got a shock again
+note still shocks
+note it bites again, same problem`, `saw no shock
+note no shocks
+saw no tingle
+saw shock is gone now
+saw shock gone
+saw no more shock`},
+		{"unit dryer | fault no heat | ohm heater OL | did replaced the heater", `note heat went out again
+close element blew again
+note fuse blew again`, `saw no heater
+note drum warm again
+note heat is back`},
+		{"unit room ac | fault not cooling | did cleaned the coil", `close still not cold
+note iced up again
+note blows warm again`, `note blows cold again
+note no ice on the coil now`},
+	} {
+		for i, lines := range []string{call.again, call.not} {
+			for _, line := range strings.Split(lines, "\n") {
+				c := applyAll(t, append(strings.Split(call.begin, " | "), strings.Split(line, " | ")...)...)
+				if again := c.seenAgain() > 0; again != (i == 0) {
+					t.Errorf("%s, %s: told again is %v", call.begin, line, again)
+				}
+			}
+		}
+	}
+}

@@ -256,7 +256,7 @@ func (c *Call) atLegs(r *reading) bool {
 // seenAgain is the entry at which the complaint was seen or told again after the last
 // repair, 0 when it was not or was seen to be gone since.
 func (c *Call) seenAgain() int {
-	complaint, since := c.complaint(), c.since()
+	complaints, since := c.complaintsTold(), c.since()
 	told := c.lastOf(c.relapsed, c.entry)
 	if told <= since {
 		told = 0
@@ -265,9 +265,9 @@ func (c *Call) seenAgain() int {
 		f := c.findings[i]
 		switch {
 		case f.code == "" || !c.alive(f.entry):
-		case cause.Cures(complaint, f.code):
+		case cures(complaints, f.code):
 			return 0
-		case cause.Persists(complaint, f.code):
+		case persists(complaints, f.code):
 			return f.entry
 		}
 	}
