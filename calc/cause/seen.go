@@ -166,6 +166,7 @@ no-runs-open | stops when door opens, stops when the door opens, stops with door
 radiates | microwaves leak, leaks radiation, leakage too high | microwaves can come out of the oven | no-radiates
 no-radiates | leakage test good, leakage test passed, no microwave leakage, leakage within limits | the leakage of microwaves was measured and is within its limit |
 outlet-wrong | open ground, outlet not grounded, no ground at the outlet, reversed polarity | the outlet has no earth, or its line and neutral are swapped | no-outlet-wrong
+earth-off | earth wire off, ground wire off, earth wire loose, ground wire loose, not earthed, not grounded | an earth wire of the appliance is off, loose or broken |
 no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet tester good, polarity right, polarity good, polarity correct, ground good at outlet | the outlet has its earth, and line and neutral in their places |
 no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell

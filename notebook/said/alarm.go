@@ -125,7 +125,7 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 		return true
 	}
 	for _, c := range behind {
-		if a.Finding != "hazard" || !mending.get().MatchString(c) {
+		if a.Finding != "hazard" && a.Finding != "earth-off" || !mending.get().MatchString(c) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
@@ -140,7 +140,7 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 var (
 	longAgo     = pattern{expr: `\b(last (year|month|week|summer|winter|spring|fall|autumn|visit)|(years?|months?|weeks?) (ago|back))\b`}
 	mendedSince = pattern{expr: `\b(since|long since|was|were|been|got|then) (replaced|repaired|renewed|fixed|mended|cured|corrected)\b|^(replaced|repaired|fixed|mended) (since|then)\b`}
-	noMore      = pattern{expr: `^(but )?(none|no more|nothing|gone|not) ?(now|since|again|any ?more|today)?\b`}
+	noMore      = pattern{expr: `^(but )?(that'?s |that is |it'?s |it is )?(none|no more|nothing|gone|not) ?(now|since|again|any ?more|today)?\b`}
 	asItShould  = pattern{expr: `^(this |that |which )?(is )?(quite |all )?(normal|as it should|usual|to be expected|expected)\b`}
 )
 

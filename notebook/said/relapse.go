@@ -38,7 +38,7 @@ var (
 	fail = pattern{expr: `\bquits?\b( (again|after|on|mid\w*|heating|cooling|running|working|spinning)\b|$)|\b(stops|stopped) (again|after|heating|cooling|running|working|turning|spinning|mid\w*|half|early|dead|by itself)\b|^(it |<the><it> )?(stops|stopped)$|\b(it|<it>) (has |just )?(died|dies)\b|^died\b` +
 		`|\b(trips|tripping)\b|\b(breaker|gfci|rcd|fuse|it|<it>) (has |have |just )?tripped\b|\bcuts (out|off)\b|\b(it|<it>) cut (out|off)\b|\bshuts (itself )?(off|down)\b|\bact(s|ing) up\b|\bsame (again|problem|fault|issue|trouble|complaint|as before|thing)\b|\bno (better|change)\b|\bnot (any better|better|fixed|cured|mended|solved)\b` +
 		`|\b(fault|problem|issue|trouble|noise|leak|it|code) (has |is |just )?(comes?|came) back\b|\b(fault|problem|issue|trouble|noise|leak) (is )?back\b|^(came|comes) back\b|\b(wait(s|ing)? (for|on)|await(s|ing)|needs) ((a|the|another|new|more|one) )*(parts?|<part>)\b`}
-	yet  = pattern{expr: `\b(still|again|keeps|same)\b`}
+	yet = pattern{expr: `\b(still|again|keeps|same)\b`}
 	// onceMore tells what fails still or again.
 	onceMore = pattern{expr: `\b(tripped|blew|blown|burn(t|ed) out|went out|fails|failed|dead|iced|icing|froze|frozen|seized|locked up|leaks|leaking|leaked|stuck|doing (it|that|the same)|at it|problem|fault|trouble)\b.*\bagain\b` +
 		`|\bstill (dead|broken|bad|the same|noisy|leaks|leaking|iced|icing|stuck|tripping|humming|clicking|not (cold|cool\w*|heat\w*|work\w*|right|good|start\w*|run\w*|spin\w*|drain\w*|fill\w*|dry\w*|hot|warm)|\w*n't (cool|heat|work|start|run|spin|drain|fill|dry|turn|tumble))\b`}

@@ -55,6 +55,8 @@ live <metal>\b
 `},
 		harmless: rows{text: `
 no (shock|tingl|volt)
+(by|from) (dog|fence|cattle|toaster)
+dog (shock|zap)
 zero\b
 0 (\d+ ?)?v
 shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
@@ -85,7 +87,8 @@ flames (from|behind|inside|came|shot)
 scorch(ed)?\b
 burn marks?\b
 sparks? (at|from|in|inside|behind) (<mains>|relay|board|terminal|motor|switch|timer|wir)
-<mains> <burnt>
+<mains> (end |tip |blade |prong )?<burnt>
+sparks? inside $
 (melted|burnt|burned|scorched|charred) <mains>
 `},
 		harmless: rows{text: `
@@ -98,6 +101,10 @@ self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
 smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
+smok\w* (cigar\w*|pipe|outside)
+guests? smokes?\b
+(bbq|grill|barbecue) .{0,12}smok
+(next door|neighbou?r\w*|(other|old|different) (fridge|unit|one|machine)) .{0,12}smok
 burn\w* smell none
 `}},
 	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg|mercaptan",
@@ -268,6 +275,21 @@ not? (revers|open ground)
 (mended|repaired|fixed|corrected|cured)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
+	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
+		said: rows{text: `
+(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+(earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
+(earth|ground) left (off|disconnected|loose|out|open)\b
+(earth|ground)( wire| lead| strap) left (off|disconnected|loose|out|open|un\w+)\b
+forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
+^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
+no (earth|ground) (on|at|in|to) (it|unit|machine|cabinet|case|metal|appliance|frame)\b
+`},
+		harmless: rows{text: `
+(outlet|receptacle|socket|plug|cord|neutral)\b
+winding|pin|coil
+`}},
 	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
 		said: rows{text: `
 (refrigerant|propane|isobutane|joint|flare|braze) (gas )?(leak|escap)
@@ -285,7 +307,7 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -293,8 +315,6 @@ insulation melted\b
 (live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
 insulation (gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
-(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
-green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
 copper (showing|bare|exposed)
@@ -305,7 +325,7 @@ scald
 (burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (her |my |client's |customer's )?(hand|finger|arm)s?\b
 fingers? (got )*(caught|trapped|pinched|cut)\b
 (plug|cord|outlet|receptacle|socket) (runs |gets |feels |too )*hot( $| to touch| when| after| under)
-<mains> (looks |feels )*(hot|warm|gone|went|turned) (and )?(brown|black)
+<mains> (looks |feels |got |gets )*(hot|warm|gone|went|turned) (and |n )?(brown|black)
 (door|glass|handle|outlet|cabinet) .{0,12}too hot to touch
 glass shattered
 (locked|trapped|shut) inside\b
@@ -329,10 +349,18 @@ delayed ignition
 explo\w+ (on|at|when) (start|light|ignit)
 gas valve (does not|doesn't|won't|will not) (shut|close)
 sharp edges?\b
+fire (hazard|risk)
+(could|may|might|will) fall( on| out| down| off| $)
+(tip|tipping) bracket (missing|off|not|gone)
+(element|heater) (stays on|glows)\b.{0,24}\boff\b
+(element|heater|burner) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
 `},
 		harmless: rows{text: `
 (air|water|exhaust|supply|duct|vent) outlet
-no (bulg|bare|exposed|water|sharp|burn|delayed|flash)
+(risk|hazard) explained
+no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
+(temp\w*|pressure|volts|amps) (\w+ )?(could|may|might|will) fall
 (mended|repaired|replaced|covered|insulated|taped)\b
 (years?|months?) ago
 last year
@@ -356,14 +384,22 @@ leak test (\w+ )?failed
 `}, harmless: rows{text: `
 no bubbl
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep",
+	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep|weep|whiff|pipe open|smell",
 		said: rows{text: `
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
-leak (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex)
+leak (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
+leak(s|ing)? (little|bit|slightly|some)\b
+(small|slight|tiny|little|slow) leak (left|remains|there|again)
+leak (left|remains)\b
+(nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)
+whiff (at|from|by|near|around)\b
+smells? (it )?(again|back)\b
+(left )?(old )?(gas )?pipe (left )?open
 `}, harmless: rows{text: `
 no (leak|hiss)
 water\b
+burn(t|ing)|mold|mould|musty
 normal
 `}},
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
