@@ -357,15 +357,17 @@ func (c *Call) lastShown(codes []string) int {
 // alarmProofs are what shows that the dangers of a call are gone.
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
+	var last []string
 	heard := c.heardHere()
 	for i := range alarming {
 		a := &alarming[i]
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if c.lastShown([]string{a.code}) == 0 && !among(heard, a.code) {
-			continue
+		if c.lastShown([]string{a.code}) == 0 && !among(heard, a.code) || slices.Equal(last, a.cleared) && a.with == nil {
+			continue // or the danger before it is gone by the same
 		}
+		last = a.cleared
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
 			held := !c.alarmStands(a.code)
 			text := ""

@@ -137,7 +137,7 @@ func (c *Call) proofList() []proofWanted {
 				p = dried
 			}
 		case proofAmps.what:
-			if only {
+			if a := c.appliance(); only || a.Gas && (a.Elements || a.Still) { // nothing draws any that only burns gas
 				continue
 			}
 			switch {
