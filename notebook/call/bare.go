@@ -61,11 +61,15 @@ func (c *Call) bareLine(l *script.Line) string {
 	if err != nil {
 		return ""
 	}
+	if meterShows[strings.ToLower(last)] == "0" {
+		full = strings.TrimSuffix(full, "0") + "…"
+	}
 	return full
 }
 
-// meterShows is what a meter shows of what people tell in words.
-var meterShows = map[string]string{"open": "OL", "short": "0.2", "shorted": "0.2"}
+// meterShows is what a meter shows of what people tell in words; 0 stands for
+// ohms that nobody but the meter can tell.
+var meterShows = map[string]string{"open": "OL", "short": "0", "shorted": "0"}
 
 // atMains are the places of which a bare number is volts.
 var atMains = []string{"line", "outlet", "plug", "wall", "mains", "socket", "receptacle"}

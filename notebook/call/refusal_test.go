@@ -24,7 +24,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"note a; note b", "strike 1 2", "one entry at a time", "strike 1 probe slipped"},
 		{"", "undo 3", "no entry is there yet", ""},
 		// What the meter shows is written, with the part that it belongs to.
-		{"unit refrigerator", "ohm overload closed cold", "no value stands before closed", "ohm overload 0.2 cold"},
+		{"unit refrigerator", "ohm overload closed cold", "OL when it is open: ohm overload … cold", ""},
 		{"unit refrigerator", "ohm overload open hot", "no value stands before open", "ohm overload OL hot"},
 		{"unit refrigerator; ohm A B 3.4, A C 6, B C 9.4", "ohm motor case OL", "each pin of it", "ohm A case OL, B case OL, C case OL"},
 		{"unit refrigerator", "plate volts 115, amps 1.2, run 45", "run takes no number", "plate volts 115, amps 1.2, mfd run 45"},
@@ -84,7 +84,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "amp comp 1.2, volt line 118", "starts a line of its own", "volt line 118"},
 		// A reading without its command word.
 		{"ohm A B 3.4", "C open", "names what was read", "ohm A C OL"},
-		{"ohm A B 3.4", "C short", "names what was read", "ohm A C 0.2"},
+		{"ohm A B 3.4", "C short", "with what the meter shows: ohm A C …", ""},
 		{"", "C open", "names what was read", "ohm A C OL"},
 		{"", "A B open", "names what was read", "ohm A B OL"},
 		{"ohm A B 3.4", "C 6.5V", "names what was read", "volt C 6.5V"},
