@@ -77,6 +77,9 @@ func (c *Call) Doubtful(text string) error {
 	if err := c.sumOfReadings(q, l); err != nil {
 		return err
 	}
+	if err := numberForPoint(q, l.Words[1:]); err != nil {
+		return err
+	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
 		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):
@@ -99,6 +102,29 @@ func (c *Call) Doubtful(text string) error {
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
 			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
 		}
+	}
+	return nil
+}
+
+// numberForPoint refuses two pins of which only words say what is between them,
+// and two values where the place is not said, as of a start and the run behind it.
+func numberForPoint(q *quality, words []script.Word) error {
+	n := len(words)
+	switch {
+	case n < 2 || slices.ContainsFunc(words, script.Word.Comma):
+	case q.word == "ohm" && n == 3 && onlyDigits(words[0].Text) && onlyDigits(words[1].Text) && meterShows[words[2].Text] != "":
+		return words[2].Errorf("%s is no value between two pins", words[2].Text).
+			WithHint("write what the meter shows: ohm %s %s %s", words[0].Text, words[1].Text, strings.Replace(meterShows[words[2].Text], "0", "…", 1))
+	case (q.word == "amp" || q.word == "volt" && len(words[0].Text) > 2) && onlyDigits(strings.ReplaceAll(words[0].Text, ".", "")):
+		i := slices.IndexFunc(words[1:], func(w script.Word) bool { return startsLikeNumber(w.Text) && !strings.HasPrefix(w.Text, "-") }) + 1
+		if i == 0 || words[i-1].Text == "at" || words[i-1].Text == "test" {
+			return nil
+		}
+		e := words[0].Errorf("%s stands where a point is wanted", words[0].Text)
+		if q.word == "volt" {
+			return e.WithHint("commas part readings: volt line %s, line %s start", words[0].Text, words[i].Text)
+		}
+		return e.WithHint("commas part readings: amp comp %s peak, comp %s run", words[0].Text, words[i].Text)
 	}
 	return nil
 }
