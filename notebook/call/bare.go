@@ -49,6 +49,9 @@ func (c *Call) bareLine(l *script.Line) string {
 				break
 			}
 		}
+		if word == "" && n == 1 && partOf(first) != nil && valueLike(last, "ohm") {
+			word = "ohm"
+		}
 	}
 	q := qualityOf(word)
 	if q == nil {

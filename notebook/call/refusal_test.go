@@ -96,6 +96,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "L1-N 118", "names what was read", "volt L1 N 118"},
 		{"", "l n 118", "names its kind", "volt l n 118"},
 		{"", "cap 12,1 µF", "names what was read", "mfd cap 12.1 µF"},
+		{"unit electric dryer", "element 10,2", "names what was read", "ohm element 10.2"},
 		{"", "freezer -19,5", "names what was read", "temp freezer -19.5"},
 		{"", "ff 38", "names its kind", "temp fridge 38"},
 		{"", "C/S * 4.2", "C", ""},
