@@ -92,7 +92,7 @@ func (c *Call) barePairs(l *script.Line) string {
 		text = valueThenPin().ReplaceAllString(text, "$1, $2")
 	}
 	text = c.readingsAs(q, text)
-	for p := range strings.SplitSeq(text, ", ") {
+	for _, p := range strings.Split(text, ", ") {
 		if !pairAndValue().MatchString(p) {
 			return ""
 		}

@@ -109,22 +109,24 @@ func (c *Call) Doubtful(text string) error {
 // numberForPoint refuses two pins of which only words say what is between them,
 // and two values where the place is not said, as of a start and the run behind it.
 func numberForPoint(q *quality, words []script.Word) error {
-	n := len(words)
-	switch {
-	case n < 2 || slices.ContainsFunc(words, script.Word.Comma):
-	case q.word == "ohm" && n == 3 && onlyDigits(words[0].Text) && onlyDigits(words[1].Text) && meterShows[words[2].Text] != "":
-		return words[2].Errorf("%s is no value between two pins", words[2].Text).
-			WithHint("write what the meter shows: ohm %s %s %s", words[0].Text, words[1].Text, strings.Replace(meterShows[words[2].Text], "0", "…", 1))
-	case (q.word == "amp" || q.word == "volt" && len(words[0].Text) > 2) && onlyDigits(strings.ReplaceAll(words[0].Text, ".", "")):
-		i := slices.IndexFunc(words[1:], func(w script.Word) bool { return startsLikeNumber(w.Text) && !strings.HasPrefix(w.Text, "-") }) + 1
-		if i == 0 || words[i-1].Text == "at" || words[i-1].Text == "test" {
+	if len(words) < 2 || !onlyDigits(strings.ReplaceAll(words[0].Text, ".", "")) {
+		return nil
+	}
+	first, e := words[0].Text, words[0].Errorf("%s stands where a point is wanted", words[0].Text)
+	for i, w := range words[1:] {
+		shows := meterShows[w.Text]
+		switch {
+		case w.Text == "," || w.Text == "at" || w.Text == "test":
 			return nil
+		case q.word == "ohm" && i == 1 && len(words) == 3 && shows != "" && onlyDigits(words[1].Text):
+			return w.Errorf("%s is no value between two pins", w.Text).
+				WithHint("write what the meter shows: ohm %s %s %s", first, words[1].Text, strings.Replace(shows, "0", "…", 1))
+		case !startsLikeNumber(w.Text) || w.Text[0] == '-':
+		case q.word == "volt" && len(first) > 2:
+			return e.WithHint("commas part readings: volt line %s, line %s start", first, w.Text)
+		case q.word == "amp":
+			return e.WithHint("commas part readings: amp comp %s peak, comp %s run", first, w.Text)
 		}
-		e := words[0].Errorf("%s stands where a point is wanted", words[0].Text)
-		if q.word == "volt" {
-			return e.WithHint("commas part readings: volt line %s, line %s start", words[0].Text, words[i].Text)
-		}
-		return e.WithHint("commas part readings: amp comp %s peak, comp %s run", words[0].Text, words[i].Text)
 	}
 	return nil
 }
