@@ -44,6 +44,9 @@ func inFile(name string, row int, line string, err error) error {
 	if e.Line == "" {
 		e.Line = strings.TrimSpace(script.Clean(line))
 	}
+	if row == 1 && e.Line == "---" {
+		e.Hint = "a notebook is no script: keep NAME, typed in that call, puts a definition among your snippets, and each call takes it from there"
+	}
 	return &e
 }
 

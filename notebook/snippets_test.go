@@ -120,3 +120,15 @@ func TestSnippets(t *testing.T) {
 		})
 	}
 }
+
+// TestUseOfANotebook holds that whoever uses a notebook for a script is told how
+// its definitions come into another call.
+func TestUseOfANotebook(t *testing.T) {
+	for content, want := range map[string]bool{"---\nohmcall: 1\n---\n": true, "let 3\n": false} {
+		n := New(Host{Now: wall, Script: func(string) ([]byte, error) { return []byte(content), nil }})
+		_, err := n.Do("use other.md")
+		if err == nil || strings.Contains(err.Error(), "keep NAME") != want {
+			t.Errorf("%q: %v", content, err)
+		}
+	}
+}

@@ -104,7 +104,7 @@ var complaints = []Complaint{
 		Code: "ac-warm", Name: "an air conditioner that does not cool",
 		Signs: []string{"split-small"},
 		Cured: []string{"split-sound"},
-		Causes: []string{"winding-grounded", "set-not-cooling", "compressor-off", "coil-dirty", "coil-iced", "condenser-dirty", "blower-failed", "blower-unfed",
+		Causes: []string{"winding-grounded", "set-not-cooling", "compressor-off", "coil-dirty", "coil-iced", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "blower-failed", "blower-unfed",
 			"selector-open", "control-not-calling", "sensor-cold", "connection-weak", "supply-weak", "run-cap-failed", "overload-hot", "overload-failed", "protector-hot", "protector-failed",
 			"winding-open", "winding-shorted", "compressor-seized", "wrong-rotation", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"},
 		Need: []Need{needStart, {"fan seen", []string{"blower-runs", "blower-stopped"}}, {"filter and coils", []string{"airflow-clear", "airflow-blocked"}},

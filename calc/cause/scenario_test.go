@@ -39,6 +39,8 @@ var scenarios = []scenario{
 	{"an outdoor fan that stands", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-stopped", "cond-fan-failed cond-fan-unfed", "outdoor-iced", "", "cond-fan-motor", ""},
 	{"a reversing valve that stays in cooling", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-runs blower-runs reversing-stuck", "reversing-stuck", "cond-fan-failed blower-failed", "", "", "reversing-stuck"},
 	{"all that can be looked at is sound", "hp-no-heat", "rise-small set-to-heat airflow-clear starts-and-runs outdoor-clear cond-fan-runs blower-runs reversing-shifts heater-none connections-sound", "", "reversing-stuck outdoor-iced heater-failed", "refrigerant-low restriction compressor-weak", "restriction-look", ""},
+	{"an air conditioner whose outdoor fan stands", "ac-warm", "split-small airflow-clear starts-and-runs cond-fan-stopped", "cond-fan-failed cond-fan-unfed", "", "", "cond-fan-motor", ""},
+	{"one motor for both fans of an air conditioner", "ac-warm", "split-small airflow-clear starts-and-runs fan-shared", "", "cond-fan-failed cond-fan-unfed", "blower-failed", "mode", ""},
 	{"an overload that closed again", "hums-trips", "comp-hot overload-reset", "overload-hot", "", "cond-fan-failed condenser-dirty supply-weak compressor-seized", "cond-fan-look", ""},
 	{"the same, its fan runs and its condenser is clean", "hums-trips", "comp-hot overload-reset cond-fan-runs condenser-clean", "overload-hot", "cond-fan-failed condenser-dirty", "run-cap-failed", "case-ohms", ""},
 	{"a universal motor, nothing seen", "no-spin", "does-not-spin brushed", "", "start-device-failed run-cap-failed start-cap-failed", "brushes-worn tacho-open winding-open", "brushes", ""},

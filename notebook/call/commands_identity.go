@@ -171,6 +171,18 @@ func (c *Call) tellComplaint(r *Reply) {
 		text += ", and could be: " + strings.Join(others, "; ")
 	}
 	r.add(Plain, text+". fault in other words changes it.")
+	if of := c.appliance(); of.Elements && hits[0].Code == "no-heat" {
+		e, seen := said.WorkingElement(of.Fault), "other burners work"
+		switch e {
+		case "bake", "broil":
+			seen = e + " works"
+		case "grill":
+			seen = "broil works"
+		}
+		if e != "" && e != of.Element {
+			r.add(Plain, "What is told to work rules nothing out, what you see does: saw "+seen+".")
+		}
+	}
 }
 
 func applyPlate(c *Call, a *args) (*Reply, error) {

@@ -77,6 +77,9 @@ func (c *Call) Doubtful(text string) error {
 	if err := c.sumOfReadings(q, l); err != nil {
 		return err
 	}
+	if err := numberForPoint(q, l.Words[1:]); err != nil {
+		return err
+	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
 		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):
@@ -98,6 +101,31 @@ func (c *Call) Doubtful(text string) error {
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
 			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
+		}
+	}
+	return nil
+}
+
+// numberForPoint refuses two pins of which only words say what is between them,
+// and two values where the place is not said, as of a start and the run behind it.
+func numberForPoint(q *quality, words []script.Word) error {
+	if len(words) < 2 || !onlyDigits(strings.ReplaceAll(words[0].Text, ".", "")) {
+		return nil
+	}
+	first, e := words[0].Text, words[0].Errorf("%s stands where a point is wanted", words[0].Text)
+	for i, w := range words[1:] {
+		shows := meterShows[w.Text]
+		switch {
+		case w.Text == "," || w.Text == "at" || w.Text == "test":
+			return nil
+		case q.word == "ohm" && i == 1 && len(words) == 3 && shows != "" && onlyDigits(words[1].Text):
+			return w.Errorf("%s is no value between two pins", w.Text).
+				WithHint("write what the meter shows: ohm %s %s %s", first, words[1].Text, strings.Replace(shows, "0", "…", 1))
+		case !startsLikeNumber(w.Text) || w.Text[0] == '-':
+		case q.word == "volt" && len(first) > 2:
+			return e.WithHint("commas part readings: volt line %s, line %s start", first, w.Text)
+		case q.word == "amp":
+			return e.WithHint("commas part readings: amp comp %s peak, comp %s run", first, w.Text)
 		}
 	}
 	return nil

@@ -112,6 +112,7 @@ func (l *factList) appliance() {
 		is   bool
 		code string
 	}{
+		{l.air && of.FanShared, "fan-shared"},
 		{of.Wired, "wired-in"},
 		{of.Still, "no-air-path"},
 		{of.HeatPumpDryer && !l.has("frost-"), "coil-hidden"},
@@ -190,7 +191,7 @@ func (l *factList) add(code string, entry int) {
 		} else {
 			code = "other-heats"
 		}
-	case l.air && airCodes[code] != "":
+	case l.air && airCodes[code] != "" && (l.c.appliance().FanShared || !strings.HasPrefix(code, "cond-fan")):
 		code = airCodes[code]
 	}
 	if _, known := cause.Lookup(code); known {

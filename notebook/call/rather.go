@@ -24,6 +24,8 @@ var rathers = []struct{ words, beside, line string }{
 	{" uf µf μf mf ", "", "mfd run-cap %s"},
 	{" fan ", "", "amp fan %s"},
 	{" rh ", "", "note rh %s"},
+	{" ff ", "", "temp fridge %s"},
+	{" meg ", "", "ohm A case %s"},
 }
 
 // rather is the full line that points and what is read there stand for when they
@@ -35,7 +37,7 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	known := strings.Contains(pins, " "+low+" ")
 	if len(points) == 2 {
 		second := strings.ToLower(points[1].Text)
-		if legs := " l1 l2 l3 n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
+		if legs := " l1 l2 l3 l n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
 			return ""
 		}
 		return "volt " + first + " " + points[1].Text + " " + value

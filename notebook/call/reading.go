@@ -241,7 +241,7 @@ func pointsAndValue(q *quality, rest []script.Word) (points []script.Word, value
 func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest string) error {
 	word, number := r.quality.word, startsLikeNumber(value.Text) || isOver(value.Text)
 	if said := wanted(r); said != "" && !number && !strings.HasPrefix(value.Text, "(") {
-		shows, also := map[string]string{"open": "OL", "closed": "0.2"}[said], ""
+		shows, also := map[string]string{"open": "OL", "closed": "…"}[said], ""
 		for _, w := range r.cond.words {
 			if w != said {
 				also += " " + w

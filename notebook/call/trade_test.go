@@ -355,6 +355,14 @@ func TestComplaintIsTakenByItsBestWords(t *testing.T) {
 		{"by which words, and how to change it", "fault freezer not cold enough, frost heavy on back wall",
 			[]string{`by "not cold"`, `leaks or ices up by "frost"`, "fault in other words changes it"}, nil, nil, "", "follows from the table"},
 		{"changed", "fault freezer not cold enough, frost heavy; fault ices up", []string{"Taken as: leaks or ices up"}, nil, nil, "", "follows from the table"},
+		{"the outdoor fan of a split unit stands", "unit mini split; fault does not cool; saw starts; saw outdoor fan stopped", []string{"condenser fan motor failed or jammed (entry 4)", "condenser fan gets no supply"}, []string{"fan motor or blower"}, nil, "", "common practice"},
+		{"of a central one", "unit central air conditioner; fault blows warm; saw cond-fan stopped", []string{"condenser fan gets no supply (entry 3)"}, []string{"fan motor or blower"}, nil, "", "common practice"},
+		{"one motor in a window unit", "unit window air conditioner; fault does not cool; saw cond-fan stopped", []string{"fan motor or blower failed or jammed (entry 3)"}, []string{"condenser fan gets"}, nil, "", "common practice"},
+		{"an element that works", "unit electric oven; fault bake does not heat, broil ok", []string{"what you see does: saw broil works."}, nil, nil, "", "follows from the table"},
+		{"the other one", "unit electric range; fault broil does not heat but bake works", []string{"saw bake works."}, nil, nil, "", "follows from the table"},
+		{"a ring", "unit electric range; fault oven does not heat, burners work", []string{"saw other burners work."}, nil, nil, "", "follows from the table"},
+		{"none of them", "unit electric oven; fault bake and broil do not heat", nil, []string{"rules nothing out"}, nil, "", "follows from the table"},
+		{"what does not work", "unit electric oven; fault does not heat, broil not working", nil, []string{"rules nothing out"}, nil, "", "follows from the table"},
 		{"none", "fault E5 on display", []string{"none of the common complaints", "help complaints lists them"}, nil, nil, "", "follows from the table"},
 	})
 }

@@ -54,12 +54,15 @@ var respellings = []respelling{
 	{from: `(?i)(\d) ?watts?( |$)`, to: `${1}W$2`},
 	{from: `(?i)(\d) ?ohms?( |$)`, to: `${1}ohm$2`},
 	{from: `(?i)(\d) ?deg(?:rees?)?( |$)`, to: `$1$2`},
+	{from: `(?i)(\d) ?(?:omhs?|ohsm?)( |$)`, to: `${1}ohm$2`},
 	{from: `(\d)°( |$)`, to: `$1$2`},
+	{of: "ohm", from: `(\d) ?K( |$)`, to: `${1}k$2`},
 	{from: `(\d) ([kMG])( |$)`, to: `$1$2$3`},
 	{from: `(^| )(\d\S*)\+( |$)`, to: `$1>$2$3`},
 	{from: `(^| )(?:>|(?i:over)) (\d\S*M)`, to: `$1>$2`},
 	{from: `(?i) (?:o/l|infinite|infinity)( |$)`, to: ` OL$1`},
 	{from: ` @ ?(\d)`, to: ` at $1`},
+	{of: "ohm", from: `(?i) at (\d+ ?k?V)( |$)`, to: ` test $1$2`},
 	{from: `(?i) running( |$)`, to: ` run$1`},
 	{from: `(?i) starting( |$)`, to: ` start$1`},
 	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
@@ -74,6 +77,7 @@ var respellings = []respelling{
 	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
 	{of: "ohm", from: `^([A-MQ-Z])([A-Z]) `, to: `$1 $2 `}, // two pins; NO, NC and PE are points
+	{of: "ohm", from: `(?i)^(com|common|start|run)[–/>-](com|common|start|run) `, to: `$1 $2 `},
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
 	{of: "ohm", from: `(?i)valve coil `, to: `valve `},
@@ -150,6 +154,7 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	if q.word == "psi" {
 		text = bothSides(text)
 	}
+	text = betweenReadings().ReplaceAllString(strings.ReplaceAll(text, ";", ", "), "$1, $2")
 	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
 	at := make([]int, len(parts)) // where the conditions start
 	for i, p := range parts {
@@ -188,6 +193,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	spread(parts, at)
 	return strings.Join(c.eachToCase(q, parts), ", ")
 }
+
+// betweenReadings is what parts two readings otherwise than a comma: and, &, or /.
+var betweenReadings = said.Lazily(`(?i)( (?:[~>-]?\d\S*|OL|inf)) (?:and|&|/) ([a-z]|\d[–/-]\d)`)
 
 var overEach = said.Lazily(`(?i)^(\d+(?:\.\d+)?) *(?:/|over| ) *(\d+(?:\.\d+)?)(?: ?psig?)?((?: [a-z]+)*)$`)
 

@@ -17,6 +17,12 @@ import (
 func (c *Call) unknownWord(l *script.Line) error {
 	first := l.Words[0]
 	if !isWord(first.Text) {
+		if w := l.Words; len(w) > 1 && len(w) < 12 && len(first.Text) <= 3 && (startsLikeNumber(w[1].Text) || isOver(w[1].Text)) && c.hinted < mostHinted {
+			c.hinted++
+			if line := c.barePairs(l); line != "" {
+				return first.Errorf("ohms or volts between points name their kind").WithHint("a reading names what was read: %s", line)
+			}
+		}
 		return valueFirst(l)
 	}
 	bare := len(l.Words) == 1
@@ -54,7 +60,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
-	if line := c.bareLine(l); line != "" {
+	line := c.bareLine(l)
+	if line == "" && (len(l.Words) > 3 || strings.ContainsAny(first.Text, "-–") || len(first.Text) > 3 && len(l.Words) > 2) {
+		line = c.barePairs(l)
+	}
+	if line != "" {
 		why := "a reading names what was read"
 		if strings.HasPrefix(line, "ohm ") {
 			why += ", with what the meter shows"
@@ -85,7 +95,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		}
 		return e.WithHint("a reading names what was read: %s %s", word, clip(l.Body, 40))
 	}
-	if words := strings.Fields(respell(clip(l.Body, 40), "")); len(words) == 2 || len(words) == 3 {
+	if words := strings.Fields(respell(clip(pointed(l.Body), 40), "")); len(words) == 2 || len(words) == 3 {
 		for i := range qualities {
 			q := &qualities[i]
 			if among(placeWords(q.word), strings.ToLower(first.Text)) && valueLike(words[1], q.unit) && (q.word == "temp" || !onlyDigits(words[1])) {

@@ -17,7 +17,7 @@ type Appliance struct {
 	Heard         []string    // the findings that the complaint's words name
 	Wired         bool        // has no outlet which another appliance fits
 	Unsealed      bool        // has no compressor: by the words for the unit, else by those of the complaint
-	Air           bool        // an air conditioner, which has one fan motor
+	Air           bool        // an air conditioner
 	Gas, Electric bool        // said of what heats
 	OneFan        bool        // a single fan for both of its coils, as dehumidifiers and heat-pump dryers have
 	HeatPumpDryer bool
@@ -29,6 +29,7 @@ type Appliance struct {
 	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
+	FanShared     bool   // an air conditioner in one case, of which one motor turns both fans
 	Element       string // of several heaters the one that the complaint is about
 }
 
@@ -50,7 +51,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Still:     still.get().MatchString(both),
 		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
-		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both),
+		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
 	}
 	for _, a := range Alarms(fault, ap, false) {
 		if !slices.Contains(ap.Heard, a.Finding) {

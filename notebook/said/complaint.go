@@ -96,6 +96,18 @@ var fine = pattern{expr: `(?i)\b(ok|okay|fine|good|well|works?|working|normal|al
 
 var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`}
 
+// WorkingElement is the heater of which a complaint says that it works.
+func WorkingElement(text string) string {
+	for _, part := range clauses.get().Split(strings.ToLower(text), MostClauses) {
+		if fine.get().MatchString(part) && !denied.get().MatchString(part) {
+			if e := element.get().FindString(part); e != "" {
+				return e
+			}
+		}
+	}
+	return ""
+}
+
 var clauses = pattern{expr: `[,;:]| but | and | while `}
 
 // Troubled leaves out of a complaint what it says is all right, so that "fridge

@@ -50,6 +50,13 @@ var element = pattern{expr: `\b(bake|broil|grill|ring|burner|zone|hotplate|eleme
 // elements tells what has several heaters on one supply.
 var elements = pattern{expr: `\b(oven|range( [^h]|,|$)|cooker|hob|cooktop|stove)\b`}
 
+// inOneCase tells an air conditioner with one fan motor for both coils, twoFans
+// one of which the condenser has its own (common practice).
+var (
+	inOneCase = Lazily(`\bwindow|through.?(?:the.?)?wall|portable|\b(?:room|wall) (?:air|ac|a/c|unit)|\bptac`)
+	twoFans   = Lazily(`split|\bcentral|outdoor|outside unit|condens(?:er|ing) unit|rooftop|packaged?\b|two fan`)
+)
+
 var heatPumpDryer = pattern{expr: `heat.?pump.*(dryer|drier|tumbl)`}
 
 // tanks tells what heats a tank of water, immersed what heats water at all.
