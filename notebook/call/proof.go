@@ -323,7 +323,14 @@ func (c *Call) relapse(r *Reply, text string) {
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
 		}
 	}
-	if !fails {
+	if fails {
+		c.toldAgain(r)
+	}
+}
+
+// toldAgain notes that the line at hand tells of something that is not mended.
+func (c *Call) toldAgain(r *Reply) {
+	if len(c.mended) == 0 || c.lastOf(c.relapsed, c.entry) == c.entry {
 		return
 	}
 	c.relapsed = append(c.relapsed, c.entry)

@@ -132,6 +132,8 @@ note it did not hold vacuum before I came
 note freezer cold again`},
 		{"unit washer | fault gives a shock | ohm A B 2 | did replaced the heater", `note she got a shock again
 note still shocks
+note she says it still bites
+saw she still feels it
 note it bites again, same problem`, `saw no shock
 note no shocks
 saw no tingle
@@ -147,6 +149,9 @@ note heat is back`},
 note iced up again
 note blows warm again`, `note blows cold again
 note no ice on the coil now`},
+		{"unit gas range | fault smell of gas | saw gas leak at the union | did tightened the union", `note didnt leak test
+note couldnt find the leak`, `note leak tested, tight
+note found the leak`},
 	} {
 		for i, lines := range []string{call.again, call.not} {
 			for _, line := range strings.Split(lines, "\n") {

@@ -79,6 +79,8 @@ func (c *Call) told(r *Reply, text string, work bool) {
 				t += " If it never was: strike " + itoa(c.entry) + "."
 			}
 			r.add(Bad, t).flag("danger-told")
+		} else if code == "leak-found" { // no danger, and no machine that is mended
+			c.toldAgain(r)
 		}
 	}
 }
