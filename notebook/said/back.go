@@ -20,13 +20,13 @@ func (f *fetter) in(clause string) bool { return Has(clause, strings.Split(f.put
 var fetters = []fetter{
 	{"cheat|adapt|3 to 2", `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
 	{"foil|nail|coin|penny|bolt|paper", `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
-	{"tape|tied|wedg|pinned|held|kept", `tapes?|wedges?|ties?|ty-?raps?`, "tape off"},
+	{"tape|tied|wedg|pinned|held|kept|clamp|magnet|stick|prop|glue", `tapes?|wedges?|ties?|ty-?raps?|sticks?|clamps?|magnets?|props?|glue`, "tape off"},
 	{"jump|pass|bridg|link|loop|strap|shunt|short|wire|together|joined|clip|lead|straight",
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
 
 // backs are the patterns of what was put back.
-var backs = sync.OnceValue(func() (p struct{ bare, names, unbridged, plainly, refitted, refit *regexp.Regexp }) {
+var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted, refit *regexp.Regexp }) {
 	var each []string
 	for _, f := range fetters {
 		each = append(each, f.noun)
@@ -36,7 +36,6 @@ var backs = sync.OnceValue(func() (p struct{ bare, names, unbridged, plainly, re
 	device := `\b` + anyDevice() + `\b`
 	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|test|two|of|wire|` + anyDevice() + `))*? `
 	is := `(?: (?:is|was|are|were|came|now|all|both|has|have|had|been|again))*`
-	p.bare = regexp.MustCompile(device)
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
 	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)\b` +
 		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
@@ -59,9 +58,6 @@ var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|l
 //
 //go:noinline
 func unbridges(clause string, work bool) bool {
-	if inert.get().MatchString(clause) {
-		return false
-	}
 	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
 	at := backs().unbridged.FindStringIndex(clause)
 	if at == nil && work {
@@ -74,7 +70,7 @@ func unbridges(clause string, work bool) bool {
 }
 
 // inPlace tells a clause in which the bridge takes a device's place.
-var inPlace = pattern{expr: `\b(put|fitted|added|left|replaced .*with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`}
+var inPlace = pattern{expr: `^(link|loop|strap|shunt|clip)s? out\b|\bout of (the )?(loop|circuit|string)\b|\b(put|fitted|added|left|replaced .*with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`}
 
 // refits reports whether a clause says that a device itself is back.
 //
@@ -217,7 +213,7 @@ func (g *Guard) Clears(others []Guard) string {
 	switch f := g.fetter(); {
 	case g.overrated():
 		return "fitted correct " + name
-	case f < 0 && name != "":
+	case name != "" && (f < 0 || fetters[f].clear == "tape off" && !strings.Contains(g.clause, "tap")):
 		return name + " back"
 	case f >= 0 && (alone || name == ""):
 		return fetters[f].clear

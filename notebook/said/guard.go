@@ -1,32 +1,76 @@
 package said
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 )
 
-var (
-	defeats = sync.OnceValue(func() *regexp.Regexp {
-		const device = `(limit|fuse|thermostat|overload|protector|switch|interlock|cut-?out|thermal)`
-		const unset = `(limit|fuse|overload|protector|(lid|door) switch|interlock|cut-?out|thermal)` // a switch or thermostat may well be off
-		const pin = `(earth|ground)( (wire|lead|strap|bond|pin|prong))?`
-		return regexp.MustCompile(`by-?pass|jumper|\b(disabled|defeated) (the |its )?(\w+ )?(lock|` + device + `)|\bpenny\b|` + device + ` (is )?(held|kept) (shut |closed |in )?(with|by) (tape|wire|a)\b|\b(removed|took out|took) (the |its )?(\w+ )?(overload|limit|protector|interlock|thermal|fuse|cut-?out)( \w+)?( out)? (of|from) (the |its )?circuit|\btook out (the |its )?(\w+ )?` + device + ` and (joined|twisted|connected)|\bwithout (the |its )?thermal|\bleft (the |its )?(\w+ )?` + device + ` disconnected|\bjumped\b|\bbridged\b|shorted out|defeat|linked out|\bwired? (a?round|past|across|over)\b|\b(foil|nail|coin|clip|paper ?clip|wire) (in|across|over|round|around) (the |a |its )?(\w+ )?(terminals?|holder|contacts?|breaker|` + device + `)` +
-			`|\bshorted (the|a|its|out|across|over)\b.*` + device + `|\b(looped|strapped|wedged|linked|taped|tied|pinned)\b.{0,30}` + device +
-			`|` + device + `.{0,30}\b(looped|strapped|wedged|linked|taped|tied|shorted out|(wires|leads) together|out of (the |its )?circuit)` +
-			`|` + device + ` (\w+ )?(wires|leads) (\w+ )?together|\b(took|taken|left|put) (the |a |its |\w+ )?` + device + ` out of\b` +
-			`|\b(removed|disconnected|cut|cut off|lifted|left off|took off|snipped|broke off) (the |its )?(earth|ground)\b( (wire|lead|strap|bond|pin|prong)|$)` +
-			`|` + pin + ` (is |was )?(off|cut|cut off|removed|missing|lifted|disconnected)\b|cheater|(2|two)[- ](prong|pin) adapt|unground\w* adapt|3 to 2\b|\b` + unset + ` (is |was )?(left )?off$|\bleft (the |its )?` + unset + ` off\b|` + device + ` (is |was )?(left )?out$|left (the |its )?` + device + ` out\b` +
-			`|straight through|\bshunt|\bfoil (in|across|over|round|around|instead)\b.{0,20}` + device + `|` + device + `.{0,20}\bfoil\b|paper ?clip|` + device + `.{0,20}\b(bypassed|jumpered)|removed (the )?` + device + ` and (twisted|joined|connected)` +
-			`|` + device + ` (with|by) (a |some |the )?((bit|piece|length) of )?(\w+ )?(wire|nail|bolt|solder|copper|link|coin)s?\b` +
-			`|without (the |its )?(overload|earth|ground|cover|limit|fuse)|\b(bigger|larger|oversized?|stronger|higher) (fuse|breaker)|(fuse|breaker) (for|with|to) (a |an )?(bigger|larger|stronger|higher)|cover left off|\b(run\w*|left|power\w*) (it )?(with )?(the |its )?(\w+ )?cover off|taped (the switch|down|shut)`)
-	})
-	// harmless is what speaks of a bridge that there is not.
-	harmless = pattern{expr: `\b(no|not|never|nothing|n.t|none)\b.*(by-?pass|jumper|bridge|defeat)`}
-	inert    = pattern{expr: `\b(by-?pass|jumper|bridge)s? (valve|tube|line( of| to|$)|rectifier|(wire )?kit)|\b(by-?pass|jumper|bridg|jump|defeat)\w* (nothing|none)\b|(3|three).?wire|^(the |wall )*(outlet|receptacle|socket) (\w+ ){0,2}(ground|earth)`}
-)
+// outs are the ways in which a clause takes a device out, in tags: each step one of
+// its tags, far with up to five words before it, near with up to two.
+var outs = [][]tag{
+	{bare},                                                             // bypassed it
+	{bound, far | held},                                                // taped the lid switch
+	{held, far | bound},                                                // the limit was linked
+	{weak, far | device, far | closed}, {weak, far | kept, far | shut}, // held the contactor in
+	{device | kept, far | weak, near | shut},                                  // the lid lock is held shut
+	{held, far | with, near | grip | magnet | bit},                            // fuse replaced with wire
+	{bend, far | held, far | no | shut},                                       // bent the limit so it never opens
+	{shorts, far | theDev},                                                    // shorted the limit
+	{shorts, outOf},                                                           //
+	{shorts, across, far | device},                                            //
+	{shorts, device, wiry},                                                    // shorted limit wires
+	{device, far | shorts, outOf},                                             //
+	{runs, far | device, near | shorts},                                       // ran with the overload shorted
+	{bit | clip | bond, near | across | there, near | held | wiry | fused},    // strap across the thermostat
+	{bit, inside, near | device | fused | wiry}, {device, near | inside, bit}, // foil in the fuse
+	{led, across},                                                 // wired round the switch
+	{grip, across | toward, near | held},                          // tape over the door switch
+	{puts, near | magnet, far | held},                             // put a magnet on the lid switch
+	{bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
+
+	{without, near | guarded | earthed | covered},  // ran without overload
+	{takes | left, far | device, far | circuit},    // took the limit out of the circuit
+	{takes, far | device, far | joined | together}, // took out the limit and joined its wires
+	{joined, near | wiry, far | device},            // joined the wires of the limit
+	{joined, far | device, wiry},                   // twisted the limit wires
+	{joined, near | across | outOf, near | device}, // spliced round the limit
+	{device, near | wiry, near | together},         // limit wires together
+	{left, near | guarded, near | off | outOf},     // left the overload off
+	{left, near | device, near | takes | outOf},    // left the limit disconnected
+	{left, outOf, near | device},                   //
+	{guarded, off, final}, {guarded, left, off},    // overload left off
+	{device, outOf, final}, {device, left, outOf | takes}, // door switch out
+	{undoes, near | held},                                                            // disabled the lid lock
+	{takes, near | earthed, wiry | toward | final},                                   // cut the earth pin
+	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, left, off}, // earth wire off
+	{covered, left, off}, {runs, near | covered, off}, // ran with the cover off
+	{bigger, near | fused}, {fused, near | bigger}, {fused, with | toward, near | bigger},
+	{two, wiry, adapter}, {two, adapter}, {three, toward, two}, // an adapter without earth
+	{instead, circuit}, // wired straight through
+}
+
+// quiets are words that are harmless beside each other: what the first step is
+// counts for nothing.
+var quiets = [][]tag{
+	{bare | bond, other}, {bare | bond, wiry, other}, // bypass valve
+	{bare | bond, far | three, wiry},                              // jumper for a 3-wire cord
+	{bond, closed, final},                                         // bypass shut
+	{other, bond},                                                 // factory jumper
+	{other, leap},                                                 // needle jumped
+	{without, near | guarded, faulty},                             // without the overload tripping
+	{instead, circuit, near | other},                              // straight through hose
+	{bare, no, final},                                             // bypassed nothing
+	{leap, off | of | other},                                      // belt jumped off
+	{leap, toward, number | two | three},                          // jumped to 240 V
+	{broken, bit | bond}, {earthed, bond}, {earthed, bit, across}, // broken wire
+	{wiry, other},                                                           // wire harness
+	{bound, wiry}, {grip, across | toward, held, wiry}, {bound, held, wiry}, // taped the wires
+	{bound, far | fixed, toward, near | other}, // taped the thermostat to the tube
+	{fixed, far | bound, toward, near | other},
+	{joined, near | fresh | toward}, // spliced in a new fuse
+	{other, near | earthed},         // outlet's earth
+}
 
 // Guard is a clause by which a protective device was taken out of its circuit or
 // put back.
@@ -48,15 +92,122 @@ const (
 	renewed       // there is a new one
 )
 
-// dangerous are the words without which no clause takes a device out: looking
-// for them is cheap.
-var dangerous = sync.OnceValue(func() []string {
-	return strings.Split("pass|jump|bridge|short|defeat|link|wire|foil|nail|coin|clip|loop|strap|wedg|tape|tied|pinned|together|out|off|round|disabled|penny|held|kept|removed|disconnected|earth|ground|without|fuse|breaker|cover|cheat|adapt|3 to 2|shunt|straight", "|")
-})
-
+// takesOut reports whether a clause says that a device is out of its circuit.
+//
 //go:noinline
 func takesOut(clause string) bool {
-	return Has(clause, dangerous()) && (defeats().MatchString(clause) || overfused(clause)) && !harmless.get().MatchString(clause) && !inert.get().MatchString(clause)
+	var room [48]tag
+	words := tagsOf(clause, room[:0])
+	all := union(words)
+	if all&fused != 0 && all&number != 0 && overfused(clause) {
+		return true
+	}
+	if !mayBe(all) || sought.get().MatchString(clause) {
+		return false
+	}
+	for _, way := range quiets {
+		if at, _ := match(words, way); at >= 0 {
+			hush(words, at, way)
+		}
+	}
+	if all&held == 0 && all&piped != 0 {
+		return false // past a filter
+	}
+	for _, way := range outs {
+		if at, end := match(words, way); at >= 0 && !retracted(words, at, end) {
+			return true
+		}
+	}
+	return false
+}
+
+// sought tells a clause of what was looked for.
+var sought = pattern{expr: `\b(check|look|search|inspect)\w* (it |all |them )*for\b`}
+
+func union(words []tag) (all tag) {
+	for _, t := range words {
+		all |= t
+	}
+	return all
+}
+
+// mayBe reports whether tags are enough for any way.
+func mayBe(all tag) bool {
+	return slices.ContainsFunc(outs, func(way []tag) bool {
+		for _, step := range way {
+			if step&final == 0 && step&all == 0 {
+				return false
+			}
+		}
+		return true
+	})
+}
+
+// match finds the first place where the words go a way: where it begins and ends,
+// -1 when nowhere.
+func match(words []tag, way []tag) (at, end int) {
+	for i, t := range words {
+		if t&way[0] != 0 {
+			if end := follow(words, i+1, way[1:]); end >= 0 {
+				return i, end
+			}
+		}
+	}
+	return -1, -1
+}
+
+// follow gives the end of what goes on from a place, -1 when it does not.
+func follow(words []tag, from int, way []tag) int {
+	if len(way) == 0 || from == len(words) && way[0]&final != 0 {
+		return from
+	}
+	gap := 0
+	switch {
+	case way[0]&near != 0:
+		gap = 2
+	case way[0]&far != 0:
+		gap = 5
+	}
+	for i := from; i <= from+gap && i < len(words); i++ {
+		if words[i]&way[0] != 0 {
+			if end := follow(words, i+1, way[1:]); end >= 0 {
+				return end
+			}
+		}
+	}
+	return -1
+}
+
+// hush takes out of the words from a place what a quiet way speaks of: its first,
+// and what is no device and no wire.
+func hush(words []tag, at int, way []tag) {
+	words[at] = 0
+	for _, step := range way[1:] {
+		for at++; at < len(words) && words[at]&step == 0; {
+			at++
+		}
+		if at < len(words) {
+			words[at] &= held | wiry | theDev | guarded | fused
+		}
+	}
+}
+
+// retracted reports whether what the words from a place on say is denied before its
+// end, or wished for.
+func retracted(words []tag, at, end int) bool {
+	not := false
+	for i, t := range words[:end-1] {
+		if i > at && t&instead != 0 {
+			continue
+		}
+		switch {
+		case t&so != 0, i < at && t&takes != 0: // what is not taken off is there
+			not = false
+		case t&no != 0, t&modal != 0 && at-i <= 4:
+			not = true
+		}
+	}
+	return not && !(end < len(words) && words[end]&(off|takes) != 0)
 }
 
 var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
@@ -81,7 +232,7 @@ func overfused(clause string) bool {
 // TakesOut reports whether a line says that a protective device is out of its
 // circuit: until one does, nothing need be read of what is put back.
 func TakesOut(line string) bool {
-	if !Has(line[:min(len(line), MostBytes)], dangerous()) {
+	if all := wordsIn(line); !mayBe(all) && (all&fused == 0 || all&number == 0) {
 		return false
 	}
 	return slices.ContainsFunc(Clauses(line), func(c string) bool {
@@ -89,10 +240,25 @@ func TakesOut(line string) bool {
 	})
 }
 
+// wordsIn are the tags of all words of a line, with what they may be in a clause.
+func wordsIn(line string) (all tag) {
+	eachWord(strings.ToLower(line[:min(len(line), MostBytes)]), func(_ string, t tag) { all |= t })
+	if all&base != 0 {
+		all |= bound | weak | bare | undoes | joined | takes | shorts
+	}
+	if all&device != 0 {
+		all |= guarded | theDev
+	}
+	if all&no != 0 {
+		all |= without
+	}
+	return all
+}
+
 // Guards reads what a line says of protective devices. Of work that was done, a
 // new device counts as its being back, and plain forms (remove, put) as done.
 func Guards(entry int, line string, work bool) []Guard {
-	if text := line[:min(len(line), MostBytes)]; !Has(text, dangerous()) && !backs().bare.MatchString(strings.ToLower(text)) {
+	if wordsIn(line)&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
 		return nil
 	}
 	var list []Guard
@@ -116,6 +282,8 @@ func Guards(entry int, line string, work bool) []Guard {
 				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
 					g.devices = it
 				}
+			case last >= 0 && list[last].way == out && itsOff.get().MatchString(part): // the bridge just spoken of
+				g.way, g.devices, g.clause = unbridged, list[last].devices, list[last].clause
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
 			default:
@@ -133,6 +301,9 @@ func Guards(entry int, line string, work bool) []Guard {
 
 // beside tells where a part is that is put back.
 var beside = pattern{expr: `\b(at|near|beside|behind|by) .*`}
+
+// itsOff tells a clause by which what was spoken of just before is off.
+var itsOff = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?$|^(wire|lead|clip)s? (was |is )?(removed|off|out|taken off)( after| again| since)*$`}
 
 // ofIt tells a clause of what was spoken of just before it.
 var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}

@@ -281,7 +281,7 @@ not? (revers|open ground)
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
 (earth|ground) left (off|disconnected|loose|out|open)\b
-(earth|ground)( wire| lead| strap) left (off|disconnected|loose|out|open|un\w+)\b
+(earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
 forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
 ^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
 no (earth|ground) (on|at|in|to) (it|unit|machine|cabinet|case|metal|appliance|frame)\b

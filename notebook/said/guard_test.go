@@ -1,0 +1,357 @@
+package said
+
+import (
+	"strings"
+	"testing"
+)
+
+// Ways to hold a device out of its circuit, a line each: common practice.
+const takenOut = `
+put tape over the door switch so it runs
+put in a wire instead of the thermal fuse
+fitted a wire in place of the thermal fuse
+run with the klixon shorted
+ran it with the overload shorted
+took out the ECO and joined its wires
+clamped the flame safety valve open
+pinned the contactor in with a stick
+lid lock held shut with a magnet
+strap across the thermostat
+cut out the thermal cut-out and spliced
+bent the hi-limit so it never opens
+tinfoil round thermal fuse
+thermocouple tied off
+put a bolt where the fuse should be
+copper wire in the fuse holder
+wrapped the fuse with tin foil
+wrapped the blown fuse in foil
+nail in place of the fuse
+soldered a wire across the thermal fuse
+solder across the limit contacts
+thermal fuse replaced by a piece of wire
+fuse replaced with a bit of copper
+door switch plunger taped down
+taped the door switch plunger in
+tape on lid switch
+tape the lid switch shut
+zip-tied the door latch
+cable-tied the float switch up
+tied up the float switch
+wedged a matchstick in the door switch
+matchstick wedged in lid switch
+jammed the door switch shut with cardboard
+glued the lid switch down
+superglued the microswitch
+stuck a magnet on the lid switch
+used a magnet to fool the lid switch
+magnet on reed so it runs lid open, put magnet on reed switch
+held the contactor in
+held contactor in to test compressor
+held the contactor in by hand for a minute
+contactor held in with a screwdriver
+pushed the contactor in to test
+propped the flame sensor relay closed with a stick
+relay wedged shut
+reset button taped down
+reset button of overload held in with tape
+clip lead across the limit
+alligator clips across high limit
+croc clip across the pressure switch
+screwdriver across the thermostat terminals
+link on thermostat terminals, link across the stat
+bridge across the door switch
+put a loop across the limit
+shorted across the overload
+shorted out the limit
+short out the limit
+shorted the thermostat to run
+shorted limit wires to test
+link out the limit
+bridge door switch
+jumper thermal fuse
+bypass the lid switch
+joined the two limit wires
+joined the wires of the limit
+twisted the wires of the thermal fuse together
+limit wires twisted together
+spliced round the limit
+spliced out the thermal fuse
+wire-nutted the limit wires together
+cut the limit out and joined the ends
+removed the thermal fuse and spliced the wires
+snipped out the overload and twisted the leads together
+took the high limit out of the circuit
+took overload out of the loop
+ran without the overload
+ran it with no overload
+running with no thermal fuse
+overrode the high limit
+disabled the door interlock
+eliminated the limit switch
+deleted the thermal fuse
+hot-wired the compressor past the overload
+wired the heater straight through
+20A fuse in place of 15A
+oversized fuse fitted
+fuse is oversized
+put in a bigger breaker
+breaker uprated to larger
+swapped 15 amp fuse for 30 amp
+cut off the ground prong
+snipped the earth pin
+earth wire cut
+ground strap missing
+lifted the earth to stop RCD tripping
+fuse no good so bypassed it
+would not start until jumped the overload
+won't run unless lid switch is bypassed
+runs only with the lid switch bypassed
+no power to board jumpered the fuse
+not working so taped the lid switch
+limit bridged by last man
+customer taped the interlock
+thermostat jumped R to W
+used paper clip across door switch
+coin behind the fuse
+penny behind the fuse
+foil round fuse
+washer across fuse terminals
+bypassed thermistor with a resistor
+bypassed gas valve
+taped the limit to test
+cut the door switch wires and twisted them together
+lever of the lid switch tied down
+lid switch actuator held down with tape
+flame safeguard bypassed
+clamped the gas valve open
+wedged the safety valve
+pinned the pilot safety open
+by-passed flame rollout
+unit runs with overload jumpered
+left limit unplugged
+limit left out
+rollout switch taped
+float tied up
+limit shorted out
+wired round the switch
+left the overload off
+left out the thermostat
+overload off
+overload left off
+earth wire left off
+cover left off
+ran with the cover off
+swapped fuse for a bigger one
+two pin adapter
+used two prong adapter
+ungrounded adapter
+3 to 2 adapter
+`
+
+// Lines of every day in words that could take a device out.
+const nothingOut = `
+replaced high pressure switch, not jumped
+set mixing valve, bypass shut
+bypass closed
+bypass valve shut
+bypassed the water filter with the plug
+water filter bypass fitted
+fitted filter bypass plug
+economizer bypass open
+bypassed the economizer
+duct bypass closed
+bypass duct damper stuck
+bypass humidifier cleaned
+hot gas bypass valve replaced
+replaced the bypass tube
+replaced the bridge rectifier
+bridge rectifier shorted
+jumper kit fitted
+moved board jumper to 240 V, set board jumper
+removed factory jumper
+neutral bonding jumper in place
+3-wire cord
+jumper wire for 3-wire cord
+tape over insulation
+taped the insulation
+thermistor taped to the tube
+taped the thermistor to the suction line
+taped the defrost thermostat to the evaporator tube
+defrost thermostat clipped to the coil
+strapped the thermostat to the tube
+thermocouple taped to the oven shelf
+taped the wires
+taped the wires at the door switch
+tape over the fuse terminals wires
+tied the harness back
+tied the wires away from the belt
+replaced the wire to the thermostat
+wire off thermostat
+broken wire in the door switch
+loose wire at the limit
+burnt wire across the terminals
+replaced switch lead
+replaced thermostat wires
+repaired the limit wires
+replaced shorted switch
+door switch shorted
+shorted windings
+capacitor discharged, shorted the terminals with a resistor
+compressor shorted to ground
+measured across the thermostat
+meter leads across the limit
+checked for jumpers
+checked for bypassed safeties
+looked for a bypass
+no jumpers found
+nothing bypassed
+none of the switches are jumpered
+door switch not bypassed
+limits were not taped or bridged
+did not bypass anything
+didn't bypass the limit
+told client not to bypass the lid switch
+told customer never run with cover off
+customer asked me to bypass the lid switch, declined
+refused to bypass the interlock
+will not bypass the limit
+warned against bypassing the limit
+must not be jumpered
+instead of bypassing replaced the limit
+needle jumped
+pressure jumped to 200
+belt jumped off the pulley
+amps jumped to 12
+freed the stuck door switch
+found relay stuck
+relay stuck closed
+contactor stuck
+contacts welded shut
+replaced jammed lid lock
+door latch jammed
+bent the switch tab back
+straightened bent lever of the door switch
+bent pin in plug
+door hook bent
+lid lock strike bent
+adjusted the door switch
+thermostat held with two screws
+limit held by clip
+put the thermostat in place
+replaced clip on thermistor
+removed the belt
+fan guard held with screws
+pressed the reset button
+reset the overload
+held pilot button in for a minute, lit
+pushed the door switch by hand, light off
+checked switch with light
+float switch moves freely
+replaced fuse with new
+replaced fuse
+replaced fuse with same rating
+replaced 15A fuse with 15A
+fuse box cover on
+fuse blown
+no fuse blown
+overload open
+overload tripped
+runs without overload tripping
+ran 20 min without tripping
+breaker off, locked out
+breaker panel cover refitted
+switched off at the wall switch
+turned off the breaker
+earth good
+earth wire tight
+earth clamp cleaned
+ground strap refitted
+earth strap across the hinge fitted
+outlet ground missing
+gasket strap replaced
+tub straps replaced
+suspension spring and rod
+shipping bolts out
+removed coin from pump
+nail in the pump
+paper clip in the pump
+foil in the microwave
+foil on the oven floor
+magnet in door gasket weak
+new magnet in door
+magnetron replaced, thermal cutout good
+tape on box
+door tape removed
+heat tape replaced
+drain loop raised
+control circuit checked
+spliced in a new thermal fuse
+spliced new wires to the limit
+crimped new terminals on the limit
+soldered a joint on board
+soldered the relay terminals
+copper tube brazed
+cap shorted
+straight through drain hose fitted
+wired the new contactor
+wired the thermostat as per diagram
+connected the pressure switch hose
+reconnected the float switch
+light switch off
+thermostat set to off
+cover on
+replaced the lid
+door lock will not release
+lid lock stays shut
+link arm replaced
+damper linkage freed
+chain loop adjusted
+wedge under foot
+shim under leg
+cardboard under the machine
+rubber seal stuck
+prop rod fitted
+two pin plug replaced
+gas adapter fitted
+hose adapter leaks
+jumper wire kit fitted
+bypassed nothing
+jumpered none
+earth link fitted
+taped thermostat wires
+`
+
+// What takes a device out is heard, what is harmless in the same words is not.
+func TestGuardsAreHeard(t *testing.T) {
+	for text, want := range map[string]bool{takenOut: true, nothingOut: false} {
+		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
+			if got := TakesOut(line) && len(Out(Guards(0, line, true))) > 0; got != want {
+				t.Errorf("%q: out %v", line, got)
+			}
+		}
+	}
+}
+
+// Each way, and each that is quiet, is shown by a line: what no line shows, nobody
+// can know to be right.
+func TestEachWayIsUsed(t *testing.T) {
+	var clauses []string
+	for _, line := range strings.Split(takenOut+nothingOut, "\n") {
+		for _, c := range Clauses(line) {
+			clauses = append(append(clauses, c), strings.Split(c, " and ")...)
+		}
+	}
+	for _, list := range [][][]tag{outs, quiets} {
+		for i, way := range list {
+			shown := false
+			for _, c := range clauses {
+				words := tagsOf(c, nil)
+				at, _ := match(words, way)
+				shown = shown || at >= 0
+			}
+			if !shown {
+				t.Errorf("no line shows way %d of %d", i, len(list))
+			}
+		}
+	}
+}
