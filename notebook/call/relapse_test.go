@@ -52,6 +52,13 @@ did bagged the old heater
 did vacuumed the cabinet
 did ran a full cycle, fine
 did swept the floor
+14:05 did swept the floor
+did vacuumed
+did wiped oven
+did put racks back in
+did coffee with client
+did took trash out
+did hauled old cap
 did cover back on | ohm earth 0.08`,
 		"not proved": `close still does not heat
 left running, but it does not heat
@@ -78,6 +85,9 @@ did ran it, quit again
 did cleaned the burner
 did wiped the flame sensor
 did levelled the feet
+did vacuumed the coil
+did put a new rack in
+did hauled the old motor out and fitted one
 did took the old heater out and fitted a new one
 did cover back on
 ohm heater OL`,

@@ -125,9 +125,9 @@ var (
 // tidying are the verbs of cleaning up and of carrying, and what they are done to when
 // they mend nothing; clears are done to anything that was taken out.
 const (
-	tidying = " wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid "
-	clears  = " bagged binned dumped trashed boxed disposed "
-	tidied  = " the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws "
+	tidying = " hauled wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid "
+	clears  = " coffee lunch chatted bagged binned dumped trashed boxed disposed "
+	tidied  = " the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes trash garbage racks rack shelf shelves drawer drawers food sill oven client customer van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws "
 )
 
 func oneOf(list, word string) bool { return strings.Contains(list, " "+word+" ") }
@@ -139,10 +139,10 @@ func tidies(c string) bool {
 	if len(words) == 0 || oneOf(clears, words[0]) {
 		return len(words) > 0
 	}
-	if !oneOf(tidying, words[0]) || len(words) == 1 && !Has(c, []string{"mopped", "swept", "tidied", "hoovered"}) || words[0] == "cleaned" && Has(c, []string{" it", "unit", "machine", "cover", "panel", "cabinet"}) {
+	if !oneOf(tidying, words[0]) || len(words) == 1 && !Has(c, []string{"mopped", "swept", "tidied", "hoovered", "vacuumed"}) || words[0] == "cleaned" && Has(c, []string{" it", "unit", "machine", "cover", "panel", "cabinet"}) {
 		return false
 	}
-	if (words[0] == "took" || words[0] == "carried") && Has(c, []string{" old "}) && !Has(c, []string{" and ", "new"}) {
+	if (words[0] == "took" || words[0] == "carried" || words[0] == "hauled") && Has(c, []string{" old "}) && !Has(c, []string{" and ", "new"}) {
 		return true // with what it is called
 	}
 	return !slices.ContainsFunc(words[1:], func(w string) bool { return !oneOf(tidied, w) })
