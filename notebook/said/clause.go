@@ -75,7 +75,11 @@ var between = pattern{expr: `[,;:]|\.\s|\b(but|then|while|because)\b`}
 
 // Clauses are the clauses of a text, in lower case.
 func Clauses(text string) []string {
-	list := between.get().Split(strings.ToLower(text[:min(len(text), MostBytes)]), MostClauses+1)
+	text = strings.ToLower(text[:min(len(text), MostBytes)])
+	if strings.Contains(text, "nt ") || strings.HasSuffix(text, "nt") {
+		text = curt.get().ReplaceAllString(text, "${1}n't")
+	}
+	list := between.get().Split(text, MostClauses+1)
 	if len(list) > MostClauses {
 		list = list[:MostClauses]
 	}
@@ -85,6 +89,9 @@ func Clauses(text string) []string {
 	}
 	return slices.DeleteFunc(list, func(s string) bool { return s == "" })
 }
+
+// curt are denials without their apostrophe.
+var curt = pattern{expr: `\b(do|does|did|could|would|wo|ca|is|was|are|were|has|have)nt\b`}
 
 // notDone tells a clause of work that was not done: ordered, quoted, wished
 // for, not yet.
