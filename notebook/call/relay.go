@@ -65,6 +65,9 @@ func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	case relayPart(r) != judge.Contact:
 	case out.Word == verdict.Sound && all[judge.Inverted] == nil:
 		out.Word, out.Text = verdict.CannotTell, "open upright, as it must be, which is half the test: "+turnedOver
+		if !r.cond.is("upright") {
+			out.Text = "open, right if it stood upright, which is half the test: " + turnedOver
+		}
 	case out.Word != verdict.Sound && !r.over && !r.cond.is("upright"):
 		out.Word, out.Fact = verdict.CannotTell, nil
 		out.Text = r.shown() + ": welded if it stood upright, sound if turned over, or its coil: write upright, inverted or relay-coil"

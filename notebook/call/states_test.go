@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/measure"
 )
 
 // Of a pair that is judged together both were read of one state of the machine;
@@ -281,6 +282,22 @@ func TestElementOfTheComplaint(t *testing.T) {
 		c := applyAll(t, strings.Split(bake+"safe; ohm bake OL; did replaced the bake element; "+saw, "; ")...)
 		if !slices.ContainsFunc(c.facts(math.MaxInt), func(f cause.Fact) bool { return f.Code == want }) {
 			t.Errorf("%s is no %s: %v", saw, want, c.facts(math.MaxInt))
+		}
+	}
+}
+
+// A value read hot is told at 25 °C with the digits that it had, and a relay read open
+// without a word of how it stood is not said to have stood upright.
+func TestToldNoMoreThanWasRead(t *testing.T) {
+	if v := fromHot(measure.Within(9.8, 0.4)); v.X != 8.22 || v.Lo >= v.X || v.Hi <= v.X {
+		t.Errorf("9.8 Ω read hot is %+v at 25 °C, want 8.22", v)
+	}
+	for line, want := range map[string]string{
+		"ohm relay OL":         "open, right if it stood upright",
+		"ohm relay OL upright": "open upright, as it must be",
+	} {
+		if got := must(t, applyAll(t, "unit fridge", "fault clicks, no cool"), line).Reply.Plain(); !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", line, got, want)
 		}
 	}
 }

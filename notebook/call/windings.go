@@ -421,6 +421,7 @@ func fromHot(v measure.Value) measure.Value {
 		return v
 	}
 	out := winding.ToTemp(v, (hotLeast+hotMost)/2, coldTemperature)
+	out.X = winding.Round3(out.X) // its other digits are of the sum, not of the meter
 	out.Lo = winding.ToTemp(v, hotMost, coldTemperature).Lo
 	out.Hi = winding.ToTemp(v, hotLeast, coldTemperature).Hi
 	return out
