@@ -48,7 +48,7 @@ drive-none | no drive, no inverter | the machine has no inverter drive |
 
 # Fans, condenser, air.
 cond-fan-runs | cond-fan runs, cond-fan running, cond-fan works, outdoor fan runs, outdoor fan running | the condenser fan runs | cond-fan-stopped cond-fan-none all-dead
-cond-fan-stopped | cond-fan stopped, cond-fan still, cond-fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, outdoor fan not turning, outdoor fan stopped, outdoor fan dead, condenser fan not spinning | the condenser fan stands still | cond-fan-none
+cond-fan-stopped | cond-fan stopped, cond-fan still, cond-fan not running, cond-fan stalled, cond-fan not turning, cond-fan dead, outdoor fan not turning, outdoor fan stopped, outdoor fan dead, outdoor fan does not turn, outdoor fan does not run, outdoor fan not running, outside fan stopped, outside fan not turning, condenser fan not spinning | the condenser fan stands still | cond-fan-none
 fan-shared | one fan motor, one motor for both fans, both fans on one motor | one motor turns both fans |
 cond-fan-none | no cond-fan | the condenser has no fan |
 cond-fan-stiff | cond-fan stiff, cond-fan jammed, cond-fan seized, cond-fan motor seized, condenser fan motor jammed | the condenser fan does not turn freely by hand | cond-fan-runs cond-fan-none

@@ -97,6 +97,9 @@ func (c *Call) Doubtful(text string) error {
 				each = ", A case " + value
 			}
 			return e.WithHint("ohm%s", each[1:])
+		case i == 0 && q.word == "ohm" && c.appliance().Tank && among(levels, strings.ToLower(w.Text)) && (isShell(next.Text) || startsLikeNumber(next.Text) || isOver(next.Text)):
+			rest := pointWords(l.Words[2:])
+			return w.Errorf("%s is an element or a thermostat", w.Text).WithHint("ohm %s-element %s, or: ohm %s-thermostat %s", w.Text, rest, w.Text, rest)
 		case w.Text == "all" && isShell(next.Text):
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
@@ -105,6 +108,9 @@ func (c *Call) Doubtful(text string) error {
 	}
 	return nil
 }
+
+// levels part the two elements of a tank, and their thermostats.
+var levels = []string{"upper", "lower", "top", "bottom"}
 
 // numberForPoint refuses two pins of which only words say what is between them,
 // and two values where the place is not said, as of a start and the run behind it.

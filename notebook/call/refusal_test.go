@@ -32,6 +32,9 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"unit window air conditioner", "plate start 88-108, volts 230", "start takes no number", "plate mfd start 88-108, volts 230"},
 		{"unit window air conditioner", "psi 340/118 run", "are two pressures", "psi suction 118 run, discharge 340 run"},
 		{"unit mini split", "plate type heat pump", "type is that of the motor", "unit mini split heat pump"},
+		// A tank has two elements and their thermostats.
+		{"unit electric water heater", "ohm lower OL", "is an element or a thermostat", "ohm lower-element OL"},
+		{"unit electric water heater", "ohm upper case OL", "is an element or a thermostat", "ohm upper-element case OL"},
 		// A function wants its brackets.
 		{"def sag(a, b) = a - b", "sag 121V 115V", "its values stand in brackets", "sag(121V, 115V)"},
 		{"def sag(a, b) = a - b", "sag 121V, 115V", "its values stand in brackets", "sag(121V, 115V)"},
