@@ -39,7 +39,7 @@ func (w *weighing) advise() {
 	}
 	found, sure := w.found()
 	switch {
-	case r.Cured:
+	case r.Cured && found&w.shown == 0:
 		r.NextWhy = "the complaint is not there now: " + w.citeSet(w.cured) + "; what is left can only be a fault that comes and goes"
 	case r.Exhausted:
 		w.exhausted()

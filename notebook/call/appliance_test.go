@@ -346,3 +346,15 @@ func TestWaterHeater(t *testing.T) {
 		}
 	}
 }
+
+// One sound rise of the air takes nothing from what was seen to stand still: the fan is
+// looked at next.
+func TestNextGoesOnBesideOneSoundRise(t *testing.T) {
+	lines := []string{"unit heat pump", "fault no heat", "saw outdoor fan does not turn", "temp return 68F, supply 88F"}
+	if got := must(t, applyAll(t, lines...), "next").Reply.Plain(); strings.Contains(got, "Nothing is left") || !strings.Contains(got, "on cond-fan") {
+		t.Errorf("with the fan seen to stand: %q", got)
+	}
+	if got := must(t, applyAll(t, slices.Delete(lines, 2, 3)...), "next").Reply.Plain(); strings.Contains(got, "on cond-fan") {
+		t.Errorf("without: %q", got)
+	}
+}
