@@ -1,0 +1,44 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/caution"
+	"ohmcall/notebook/said"
+)
+
+// guards takes what a line that is no work says of protective devices down, and
+// warns of it.
+func (c *Call) guards(r *Reply, text string) {
+	c.spend(400 * min(len(text), said.MostBytes))
+	c.guarding = append(c.guarding, said.Guards(c.entry, text, false)...)
+	c.warnOfGuards(r)
+}
+
+// warnOfGuards warns of a device that the line at hand takes out of its circuit,
+// and says which words take it for back.
+func (c *Call) warnOfGuards(r *Reply) {
+	i := len(c.guarding)
+	for i > 0 && c.guarding[i-1].Entry == c.entry {
+		i--
+	}
+	if len(said.Out(c.guarding[i:])) > 0 {
+		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns"+backBy(c.defeated(), c.entry)+".").flag("protection-in-doubt")
+		c.warn(r, caution.ProtectorStays)
+	}
+}
+
+// backBy names the words by which what an entry took out of its circuit counts as
+// being back.
+func backBy(list []said.Guard, entry int) string {
+	var ways []string
+	for _, g := range list {
+		if how := "did " + g.Clears(list); g.Entry == entry && !among(ways, how) {
+			ways = append(ways, how)
+		}
+	}
+	if len(ways) == 0 && len(list) > 0 { // it speaks again of what is out already
+		ways = []string{"did " + list[len(list)-1].Clears(list)}
+	}
+	return "; when it is: " + strings.Join(ways, ", ")
+}

@@ -1,0 +1,80 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
+)
+
+// againBy is how the complaint came up again at an entry.
+func (c *Call) againBy(entry int) string {
+	if entry <= len(c.entries) && c.entries[entry-1].Kind == "saw" {
+		return "seen"
+	}
+	return "told"
+}
+
+// coldWanted are the complaints of what should be cold.
+var coldWanted = []string{"no-cool", "no-start", "hums-trips", "runs-always", said.ACWarm}
+
+// complaintsTold are the complaint and what else the client's words for it may mean.
+func (c *Call) complaintsTold() []string {
+	list := []string{c.complaint()}
+	for _, h := range c.appliance().Complaints {
+		if h.Code != list[0] {
+			list = append(list, h.Code)
+		}
+	}
+	return list
+}
+
+func cures(complaints []string, code string) bool {
+	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Cures(of, code) })
+}
+
+func persists(complaints []string, code string) bool {
+	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Persists(of, code) })
+}
+
+// relapse notes that a text tells the complaint again, or another failure, once work
+// was done.
+func (c *Call) relapse(r *Reply, text string) {
+	if len(c.mended) == 0 || text == "" {
+		return
+	}
+	fails, outright, now := false, false, said.Now(text)
+	c.spend(2000 * len(now))
+	complaints := c.complaintsTold()
+	for _, t := range now {
+		var codes []string
+		for _, code := range cause.Heard(t.Clause) {
+			codes = append(codes, c.inAppliance(code))
+		}
+		outright = outright || t.Fails
+		cures := slices.ContainsFunc(codes, func(code string) bool { return cures(complaints, code) })
+		switch {
+		case t.Fails, !cures && slices.ContainsFunc(codes, func(code string) bool { return persists(complaints, code) }),
+			len(codes) == 0 && !said.Denied(t.Clause) && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return among(complaints, h.Code) }),
+			intersects(complaints, coldWanted) && said.Warms(t.Clause):
+			fails = true
+		case cures:
+			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
+		}
+	}
+	if fails {
+		c.toldAgain(r)
+	}
+}
+
+// toldAgain notes that the line at hand tells of something that is not mended.
+func (c *Call) toldAgain(r *Reply) {
+	if len(c.mended) == 0 || c.lastOf(c.relapsed, c.entry) == c.entry {
+		return
+	}
+	c.relapsed = append(c.relapsed, c.entry)
+	if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
+		r.add(Warn, "Told as not mended: it is not proved until it is seen to be gone. If it is not so, strike "+itoa(c.entry)+".").flag("told-again")
+	}
+}
