@@ -56,7 +56,7 @@ func (c *Call) relapse(r *Reply, text string) {
 		cures := slices.ContainsFunc(codes, func(code string) bool { return cures(complaints, code) })
 		switch {
 		case t.Fails, !cures && slices.ContainsFunc(codes, func(code string) bool { return persists(complaints, code) }),
-			len(codes) == 0 && !said.Denied(t.Clause) && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return among(complaints, h.Code) }),
+			len(codes) == 0 && !said.Denied(t.Clause) && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return among(complaints, h.Code) && h.Phrase != "warm" }),
 			intersects(complaints, coldWanted) && said.Warms(t.Clause):
 			fails = true
 		case cures:

@@ -54,6 +54,10 @@ did ran a full cycle, fine
 did swept the floor
 14:05 did swept the floor
 did vacuumed
+did reset the clock
+did loaded wet towels, dried in 40 min
+note neighbour has the same dryer, his trips too
+note customer happy, no change needed
 did wiped oven
 did put racks back in
 did coffee with client
@@ -128,7 +132,15 @@ close repair failed
 close it failed again
 close need to come back with a comp
 close still dead
-note quit after an hour, same again`, `saw running quiet
+note leaking refrigerant
+note punctured the evap w/ a knife
+note needs an electrician
+note quit after an hour, same again`, `note no refrigerant leak
+note client knows an electrician
+note client warm and happy
+note compressor warm to touch, normal
+note clicks off at set temp
+saw running quiet
 saw started right up, running quiet
 saw no start cap
 saw comp running quietly

@@ -316,6 +316,8 @@ gas adapter fitted
 hose adapter leaks
 jumper wire kit fitted
 bypassed nothing
+jumper post on the board set to 60 Hz
+moved the jumper header
 jumpered none
 earth link fitted
 taped thermostat wires

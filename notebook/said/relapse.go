@@ -19,7 +19,7 @@ func Now(text string) (now []Telling) {
 			now = append(now, Telling{clause, true})
 			continue
 		}
-		if supposed.get().MatchString(clause) || !yet.get().MatchString(clause) && (past.get().MatchString(clause) || Has(told, []string{"complain", "before ", "on arrival"})) {
+		if supposed.get().MatchString(clause) || !yet.get().MatchString(clause) && (past.get().MatchString(clause) || Has(told, []string{"complain", "before ", "on arrival", "neighbo"})) {
 			continue
 		}
 		fails := Has(clause, failing) && (fail.get().MatchString(clause) || yet.get().MatchString(clause) && onceMore.get().MatchString(clause))
@@ -35,7 +35,7 @@ var failing = []string{"quit", "stop", "die", "trip", "cut", "shut", "act", "sam
 
 var (
 	fail = pattern{expr: `\bquits?\b( (again|after|on|mid\w*|heating|cooling|running|working|spinning)\b|$)|\b(stops|stopped) (again|after|heating|cooling|running|working|turning|spinning|mid\w*|half|early|dead|by itself)\b|^(it |<the><it> )?(stops|stopped)$|\b(it|<it>) (has |just )?(died|dies)\b|^died\b` +
-		`|\b(trips|tripping)\b|\b(breaker|gfci|rcd|fuse|it|<it>) (has |have |just )?tripped\b|\bcuts (out|off)\b|\b(it|<it>) cut (out|off)\b|\bshuts (itself )?(off|down)\b|\bact(s|ing) up\b|\bsame (again|problem|fault|issue|trouble|complaint|as before|thing)\b|\bno (better|change)\b|\bnot (any better|better|fixed|cured|mended|solved)\b` +
+		`|\b(trips|tripping)\b|\b(breaker|gfci|rcd|fuse|it|<it>) (has |have |just )?tripped\b|\bcuts (out|off)\b|\b(it|<it>) cut (out|off)\b|\bshuts (itself )?(off|down)\b|\bact(s|ing) up\b|\bsame (again|problem|fault|issue|trouble|complaint|as before|thing)\b|\bno better\b|\bno change( (in|at|after|yet|since)\b|$)|\bnot (any better|better|fixed|cured|mended|solved)\b` +
 		`|\b(fault|problem|issue|trouble|noise|leak|it|code) (has |is |just )?(comes?|came) back\b|\b(fault|problem|issue|trouble|noise|leak) (is )?back\b|^(came|comes) back\b|\b(wait(s|ing)? (for|on)|await(s|ing)|needs) ((a|the|another|new|more|one) )*(parts?|<part>)\b`}
 	yet = pattern{expr: `\b(still|again|keeps|same)\b`}
 	// onceMore tells what fails still or again.
@@ -46,7 +46,7 @@ var (
 	past    = pattern{expr: `\b(did(n't| not)?|was|were|wasn't|had|been|used to|before|earlier|previous\w*|original\w*|old|said|reported|since|yesterday|ago|last (week|night|month|year|visit)|removed|because|due to)\b`}
 	// supposed tells what may be, what is denied and what stops as it should.
 	supposed = pattern{expr: `\b(if|unless|until|whether|should|in case|may|might|could|would|no longer|no more|any ?more|how to|told to)\b|\b(no|not|n't|never|without|nor|nothing|zero|don't|doesn't|won't|didn't) ((\w+ly|a|single|nuisance|been|have|has) )*(trip|stop|quit|cut|shut|die|dying|act)|\btrips? to\b|\btrips (at|of) \d` +
-		`|\b(cuts|shuts|trips|stops) (itself )?(out|off|down)? ?(at (its|set|the|\d)|on (temp|time|limit)|when)|\b(as it should|normal\w*|properly|correctly)\b|\b(leak|nois|drip|smell|rattl|squeal|vibrat|smok|alarm|beep)\w* (has |have |is |now )*(stop|quit|gone)|\b(client|customer|owner|i|we|power|heat|flame) (has |have )?c[ao]mes? back\b`}
+		`|\b(cuts|shuts|trips|stops|clicks) (itself )?(out|off|down)? ?(at (its|set|the|\d)|on (temp|time|limit)|when)|\b(as it should|normal\w*|properly|correctly)\b|\b(leak|nois|drip|smell|rattl|squeal|vibrat|smok|alarm|beep)\w* (has |have |is |now )*(stop|quit|gone)|\b(client|customer|owner|i|we|power|heat|flame) (has |have )?c[ao]mes? back\b`}
 )
 
 // Denied reports whether a clause says of something that it is not there.

@@ -153,7 +153,7 @@ var tagged = []struct {
 	{adapter, "adapter adaptor adapt"},
 	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
-	{other, "tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint"},
+	{other, "post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
 	{broken, "loose broken burnt burned corroded melted damaged frayed bare chafed pinched"},
 	{fresh, "new fresh"},
