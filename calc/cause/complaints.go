@@ -215,6 +215,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "gas-no-heat", Name: "a gas burner that does not heat",
+		Signs: []string{"flame-drops-out", "flame-none"},
 		Cured: []string{"flame-lights", "heats-up"},
 		Causes: []string{"no-supply", "gas-off", "airflow-blocked", "limit-open", "control-not-calling", "sensor-stops-heat", "connection-weak", "flame-sensor-open",
 			"igniter-open", "igniter-weak", "flame-not-sensed", "gas-coil-open"},

@@ -171,6 +171,7 @@ note heat is back`},
 note iced up again
 note blows warm again`, `note blows cold again
 note no ice on the coil now`},
+		{"unit gas furnace | fault no heat | ohm igniter OL | did replaced the igniter | saw flame lights", "saw flame drops out\nsaw no flame", "saw flame drops out | saw flame lights\nnote flame steady"},
 		{"unit gas range | fault smell of gas | saw gas leak at the union | did tightened the union", `note didnt leak test
 note couldnt find the leak`, `note leak tested, tight
 note found the leak`},

@@ -120,11 +120,34 @@ func (c *Call) overloadReset(name string, before int) bool {
 	})
 }
 
+// tried are the findings of a machine that is called on.
+var tried = []string{"clicks", "hums", "cuts-out", "starts-and-runs", "trips-at-once", "trips-later"}
+
+// triedSince reports whether a machine was called on between two entries: a start that
+// fails heats the windings, and may open their protector, before the shell is warm
+// (common practice). What was cold before it then says nothing of what is open.
+func (c *Call) triedSince(entry, before int) bool {
+	if slices.ContainsFunc(tried, func(code string) bool { return c.lastOf(c.seenAt[code], before-1) > entry }) {
+		return true
+	}
+	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > entry; i-- {
+		c.spend(1)
+		r := c.readings[i]
+		if r.entry < before && c.alive(r.entry) && (r.quality.word == "trip" || r.quality.word == "amp" && c.machineFor(r.a) == c.mainMachine()) {
+			return true
+		}
+	}
+	return false
+}
+
 // cooled settles what a compressor's shell that was felt hot and cold tells: what
 // cooled in the meantime, or ran hot, is no contradiction. That it was hot counts:
 // what had opened on heat may have closed on cooling, and only its reading tells.
 func (c *Call) cooled(facts []cause.Fact, before int) []cause.Fact {
 	hot, cold := c.lastOf(c.seenAt["comp-hot"], before-1), c.lastOf(c.seenAt["comp-cold"], before-1)
+	if cold > 0 && c.triedSince(cold, before) {
+		return slices.DeleteFunc(facts, func(f cause.Fact) bool { return f.Code == "comp-cold" })
+	}
 	if hot == 0 || cold == 0 || phase(c.repairs(), hot) != phase(c.repairs(), cold) {
 		return facts
 	}

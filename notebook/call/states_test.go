@@ -301,3 +301,25 @@ func TestToldNoMoreThanWasRead(t *testing.T) {
 		}
 	}
 }
+
+// A shell that was cold before a try that trips rules nothing out that opened in it;
+// one that is felt cold after it does (common practice).
+func TestColdBeforeATryRulesNothingOut(t *testing.T) {
+	lines := []string{"unit fridge", "fault clicks and does not start", "mark A common"}
+	read := []string{"ohm A B OL, A C OL, B C 8.0", "ohm A case OL, B case OL, C case OL"}
+	for _, x := range []struct {
+		felt  []string
+		mends bool
+	}{
+		{[]string{"saw comp cold", "trip 8s"}, false},
+		{[]string{"saw comp cold", "amp comp 9 run"}, false},
+		{[]string{"saw comp cold", "saw hums"}, false},
+		{[]string{"trip 8s", "+120min saw comp cold"}, true},
+		{[]string{"saw comp cold"}, true},
+	} {
+		got := must(t, applyAll(t, slices.Concat(lines, x.felt, read)...), "next").Reply.Plain()
+		if mends := strings.Contains(got, "condemns the machine") || strings.Contains(got, "replace it or decide"); mends != x.mends {
+			t.Errorf("%q: %q", x.felt, got)
+		}
+	}
+}

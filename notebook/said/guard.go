@@ -1,6 +1,7 @@
 package said
 
 import (
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -282,7 +283,7 @@ func Guards(entry int, line string, work bool) []Guard {
 				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
 					g.devices = it
 				}
-			case last >= 0 && list[last].way == out && itsOff.get().MatchString(part): // the bridge just spoken of
+			case last >= 0 && list[last].way == out && list[last].offBy(part): // the bridge just spoken of
 				g.way, g.devices, g.clause = unbridged, list[last].devices, list[last].clause
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
@@ -302,8 +303,18 @@ func Guards(entry int, line string, work bool) []Guard {
 // beside tells where a part is that is put back.
 var beside = pattern{expr: `\b(at|near|beside|behind|by) .*`}
 
-// itsOff tells a clause by which what was spoken of just before is off.
-var itsOff = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?$|^(wire|lead|clip)s? (was |is )?(removed|off|out|taken off)( after| again| since)*$`}
+// offBy reports whether a clause says that what was just told to hold a device is off:
+// by its name, or as "it" where it had one. Of a limit that was bypassed "removed it"
+// may be the limit itself.
+func (g *Guard) offBy(clause string) bool {
+	return wireOff.get().MatchString(clause) || itsOff.get().MatchString(clause) &&
+		slices.ContainsFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) })
+}
+
+var (
+	itsOff  = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?$`}
+	wireOff = pattern{expr: `^(wire|lead|clip)s? (was |is )?(removed|off|out|taken off)( after| again| since)*$`}
+)
 
 // ofIt tells a clause of what was spoken of just before it.
 var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}
