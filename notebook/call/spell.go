@@ -15,7 +15,7 @@ import (
 // 09:15, a command word in small letters and in the singular, readings as
 // readingsAs has them. What is no such line comes back as it is.
 func (c *Call) spell(text string) string {
-	text = spellTime(c.unmark(plainly(text)))
+	text = c.timeFirst(spellTime(c.unmark(plainly(text))))
 	l, err := script.Parse(text)
 	if err != nil || l.Blank() {
 		return text
@@ -116,6 +116,40 @@ func (c *Call) readingsSpelt(q *quality, l *script.Line) string {
 // otherTime is a time before a command as 14.30, 1430 or +40 minutes. A number
 // before a unit is a sum: a reading must name its place.
 var otherTime = said.Lazily(`^\s*(?:\+(\d+)(?: (min|h|s)[a-z]*)?|([01]?\d[.h]|[01]\d|2[0-3][.h]?)([0-5]\d)) +(([A-Za-z]+)(?: +(\S+))?.*)$`)
+
+// timeBehind is a time at the end of a line, where a reading has none; apartTime one
+// at its beginning whose unit stands apart.
+var (
+	timeBehind = said.Lazily(`^([A-Za-z].*\d.*?|.* (?:OL|ol))[ ,@]+(?:(?:at )?(\d{1,2}:\d\d(?: ?[aApP][mM])?)|(\+\d+ ?(?:h|min)[a-z]*|\+\d+ ?h ?\d{1,2}(?: ?m[a-z]*)?)|(\d+ ?(?:h|min)[a-z]*) later)$`)
+	apartTime  = said.Lazily(`^\s*(\+\d+ (?:h|min)[a-z]*) +(\S.*)$`)
+	timeUnit   = said.Lazily(`(h|min)[a-z]*$`)
+)
+
+// timeFirst puts the time of a reading before it in the one form, wherever it stands.
+func (c *Call) timeFirst(text string) string {
+	if !strings.ContainsAny(text, ":+") && !strings.HasSuffix(text, "later") {
+		return text
+	}
+	var at, rest string
+	if m := timeBehind().FindStringSubmatch(strings.TrimRight(text, " .")); m != nil {
+		if at, rest = cmp.Or(m[2], m[3]), m[1]; at == "" {
+			at = "+" + m[4]
+		}
+	} else if m = apartTime().FindStringSubmatch(text); m != nil {
+		at, rest = m[1], m[2]
+	} else {
+		return text
+	}
+	out := spellTime(timeUnit().ReplaceAllString(strings.ReplaceAll(at, " ", ""), "$1") + " " + rest)
+	l, err := script.Parse(out)
+	if err != nil || !l.Stamp.Set || l.Guard != "" || l.Blank() {
+		return text
+	}
+	if _, carries := c.carry(l); !carries && qualityOf(c.spellWord(l)) == nil {
+		return text
+	}
+	return out
+}
 
 // hoursMinutes is +1h10 for +1h10min.
 var hoursMinutes = said.Lazily(`^\s*\+(\d+) ?h ?(\d{1,2}) +([A-Za-z].*)$`)
