@@ -13,7 +13,12 @@ import (
 // capacitor; volts of the mains; a value whose unit says what was read. "" when it
 // is none, or would not be taken.
 func (c *Call) bareLine(l *script.Line) string {
-	body := pointed(l.Body)
+	body := respell(pointed(l.Body), "")
+	if !strings.ContainsAny(body, `,("=`) {
+		if line := c.kindInside(body); line != "" {
+			return line
+		}
+	}
 	words := strings.Fields(body)
 	n := len(words) - 1
 	if n < 1 || n > 3 || strings.ContainsAny(body, `,("=`) {
@@ -49,10 +54,19 @@ func (c *Call) bareLine(l *script.Line) string {
 				break
 			}
 		}
-		if word == "" && n == 1 && partOf(first) != nil && valueLike(last, "ohm") {
+		if word == "" && valueLike(last, "ohm") && !said.Works(body) && c.hasOhms(words[:n]) {
 			word = "ohm"
 		}
 	}
+	full := c.readAs(word, text)
+	if meterShows[strings.ToLower(last)] == "0" {
+		full = strings.TrimSuffix(full, "0") + "…"
+	}
+	return full
+}
+
+// readAs is the full line of a reading, "" when it would not be taken.
+func (c *Call) readAs(word, text string) string {
 	q := qualityOf(word)
 	if q == nil {
 		return ""
@@ -62,13 +76,44 @@ func (c *Call) bareLine(l *script.Line) string {
 	if err == nil {
 		_, err = c.parseReadings(q, read.Words[1:])
 	}
-	if err != nil {
+	if err != nil || c.Doubtful(full) != nil {
 		return ""
 	}
-	if meterShows[strings.ToLower(last)] == "0" {
-		full = strings.TrimSuffix(full, "0") + "…"
-	}
 	return full
+}
+
+// hasOhms reports whether words name what has ohms: one part, or what goes to the case.
+func (c *Call) hasOhms(words []string) bool {
+	if last := len(words) - 1; isShell(words[last]) && last > 0 {
+		return words[0] == "all" || words[0] == "each" || c.pinName(words[0]) || partOf(strings.Join(words[:last], "-")) != nil
+	}
+	return len(words) > 1 && among(placeWords("amp"), strings.Join(words, "-")) || partOf(strings.Join(words, "-")) != nil
+}
+
+// kindInside is the full line of a reading whose kind stands behind its place, as in
+// freezer temp -2, or behind a condition, as in run amps 1.2; "" when it is none.
+func (c *Call) kindInside(body string) string {
+	words := strings.Fields(body)
+	for i := 1; i < len(words)-1; i++ {
+		q := qualityOf(strings.TrimSuffix(strings.ToLower(words[i]), "s"))
+		if q == nil {
+			continue
+		}
+		if next := words[i+1]; !startsLikeNumber(next) && !isOver(next) {
+			return c.readAs(q.word, strings.Join(words[i+1:], " ")) // now temp freezer -9F
+		}
+		place := words[:i]
+		if last := i - 1; among(conditionWords, strings.ToLower(place[last])) {
+			words = append(words, strings.ToLower(place[last]))
+			place = place[:last]
+		}
+		at := strings.Join(place, "-")
+		if at == "" {
+			at = defaultPlace[q.word]
+		}
+		return c.readAs(q.word, at+" "+strings.Join(words[i+1:], " "))
+	}
+	return ""
 }
 
 // pointed is a text with points for its decimal commas.
@@ -97,14 +142,7 @@ func (c *Call) barePairs(l *script.Line) string {
 			return ""
 		}
 	}
-	read, err := script.Parse(of + " " + text)
-	if err == nil {
-		_, err = c.parseReadings(q, read.Words[1:])
-	}
-	if err != nil {
-		return ""
-	}
-	return of + " " + text
+	return c.readAs(of, text)
 }
 
 var (

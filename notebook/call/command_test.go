@@ -119,7 +119,7 @@ func TestRefusedLineLeavesTheCall(t *testing.T) {
 // TestNearestCommand checks the hint for a slip of the fingers.
 func TestNearestCommand(t *testing.T) {
 	_, err := New().Apply(nine, "ohmm A B 3.4")
-	if err == nil || !strings.Contains(err.Error(), "perhaps ohm;") || !strings.Contains(err.Error(), "note ohmm A B 3.4") {
+	if err == nil || !strings.Contains(err.Error(), "perhaps: ohm A B 3.4;") || !strings.Contains(err.Error(), "note ohmm A B 3.4") {
 		t.Errorf("got %v", err)
 	}
 }

@@ -115,6 +115,10 @@ var levels = []string{"upper", "lower", "top", "bottom"}
 // numberForPoint refuses two pins of which only words say what is between them,
 // and two values where the place is not said, as of a start and the run behind it.
 func numberForPoint(q *quality, words []script.Word) error {
+	if len(words) > 1 && q.word == "temp" && len(words[0].Text) > 1 && startsLikeNumber(words[0].Text) && startsLikeNumber(words[1].Text) {
+		return words[0].Errorf("%s stands where a place is wanted", words[0].Text).
+			WithHint("as in: temp freezer %s, fridge %s", words[0].Text, words[1].Text)
+	}
 	if len(words) < 2 || !onlyDigits(strings.ReplaceAll(words[0].Text, ".", "")) {
 		return nil
 	}

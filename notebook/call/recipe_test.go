@@ -35,7 +35,7 @@ func TestRecipeCommand(t *testing.T) {
 	if _, err := c.Apply(nine, "shout"); err == nil || !strings.Contains(err.Error(), "shout hello") {
 		t.Errorf("a missing text gives %v", err)
 	}
-	if _, err := c.Apply(nine, "shuot hello"); err == nil || !strings.Contains(err.Error(), "perhaps shout") {
+	if _, err := c.Apply(nine, "shuot hello"); err == nil || !strings.Contains(err.Error(), "perhaps: shout hello") {
 		t.Errorf("a slip gives %v", err)
 	}
 	if got := Language(); !strings.Contains((&Reply{Lines: got.Lines}).Plain(), "shout TEXT") {

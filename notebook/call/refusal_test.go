@@ -154,7 +154,27 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "need amp comp fan run", "no reading can be of this", "need temp freezer"},
 		// A hint shows nothing that is refused itself.
 		{"", "ohm A B 3.4x hello there", "is not a unit", ""},
-		{"", "omh A B 3.4", "neither a command nor a sum", "perhaps ohm"},
+		{"", "omh A B 3.4", "perhaps: ", "ohm A B 3.4"},
+		{"", "tmep freezer -2", "perhaps: ", "temp freezer -2"},
+		{"", "dis new relay", "perhaps: ", "did new relay"},
+		{"", "clsoe", "perhaps close", ""},
+		{"", "temps -2 38", "perhaps temp;", ""}, // which would not be taken
+		{"", "temp -2 38", "where a place is wanted", "temp freezer -2, fridge 38"},
+		{"", "temp 38F 35F", "where a place is wanted", "temp freezer 38F, fridge 35F"},
+		// The kind behind its place or condition, the unit apart, and parts of several words.
+		{"", "freezer temp -2", "names what was read", "temp freezer -2"},
+		{"", "run amps 1.2", "names what was read", "amp comp 1.2 run"},
+		{"", "comp amps 1.2 run", "names what was read", "amp comp 1.2 run"},
+		{"", "evap fan amps 0.2", "names what was read", "amp evap-fan 0.2"},
+		{"", "line volts 118", "names what was read", "volt line 118"},
+		{"", "igniter 3.2 amps", "names what was read", "amp igniter 3.2A"},
+		{"", "fan 28 ohms", "names what was read", "ohm fan 28ohm"},
+		{"", "evap fan 28", "names what was read", "ohm evap fan 28"},
+		{"", "defrost heater 28", "names what was read", "ohm defrost-heater 28"},
+		{"", "thermal fuse OL", "names what was read", "ohm thermal-fuse OL"},
+		{"", "hi limit 0.1", "names what was read", "ohm hi limit 0.1"},
+		{"", "replaced fuse 2", "work done", ""},
+		{"", "noise at 4", "write it down as it is", ""},
 	}
 	for _, r := range rows {
 		typed := func(line string) error {

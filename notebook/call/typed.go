@@ -39,7 +39,7 @@ var respellings = []respelling{
 	{from: ` ?[:=]+( |$)`, to: `$1`},
 	{from: `([A-Za-z])[:=]([\d.~>-])`, to: `$1 $2`},
 	{from: `\.$`},
-	{from: `(?i)^(?:to|at|of|on|across) `},
+	{from: `(?i)^(?:to|at|of|on|across|is|was) `},
 	{from: `(?i)^([~-]?[\d.]\S*) (?:at|on|across) ([a-z]\S*)$`, to: `$2 $1`},
 	{from: `≥|>=`, to: `>`},
 	{from: `≈`, to: `~`},

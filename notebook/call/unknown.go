@@ -121,9 +121,28 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("work done: did %s; or write it down as it is: note %s", text, text)
 	}
 	if n := source.Nearest(first.Text, commandWords()); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
+		if line := c.slipped(n, l); line != "" {
+			return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
+		}
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// slipped is a line with another command word in place of its first, "" when it would
+// not be taken or has none that follows.
+func (c *Call) slipped(word string, l *script.Line) string {
+	rest, _ := l.Rest()
+	if rest == "" || len(rest) > 40 {
+		return ""
+	}
+	if qualityOf(word) != nil {
+		return c.readAs(word, rest)
+	}
+	if _, err := c.Parse(word + " " + rest); err != nil {
+		return ""
+	}
+	return word + " " + rest
 }
 
 // bracketless refuses a function that is called without brackets, and shows the
