@@ -138,6 +138,9 @@ func workCommands() []Command {
 				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))
+				if len(c.repairs()) > 0 && c.result() == record.Proved {
+					r.Lines[0].Text = "Noted; the proof stands."
+				}
 				return r, nil
 			},
 		},

@@ -20,7 +20,7 @@ func brief(h *record.Header) {
 	for _, s := range []*string{&h.Technician, &h.Client, &h.Site, &h.Unit, &h.Model, &h.Serial, &h.Machine, &h.Complaint, &h.Cause} {
 		*s = clip(*s, headerText)
 	}
-	for _, l := range []*[]string{&h.Missing, &h.Unsafe, &h.Doubt, &h.Parts, &h.Ohms} {
+	for _, l := range []*[]string{&h.Missing, &h.Unsafe, &h.Doubt, &h.Said, &h.Parts, &h.Ohms} {
 		if n := len(*l); n > headerList {
 			*l = append((*l)[:headerList-1:headerList-1], "and "+itoa(n-headerList+1)+" more")
 		}

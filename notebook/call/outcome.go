@@ -3,6 +3,7 @@ package call
 import (
 	"cmp"
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -99,10 +100,49 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		text += "; " + quoted(closing)
 	}
 	add("Work and result", text)
+	if r.Header.Result == record.Proved {
+		var since []string
+		for _, w := range c.saidSince() {
+			since = append(since, quoted(w.text)+atEntry(w.entry))
+		}
+		if len(since) > 0 {
+			add("Said since", strings.Join(since, "; ")+"; taken as nothing against the proof")
+		}
+	}
 	if as, n := c.leftAs(); n > 0 {
 		add("Unit left", as+atEntry(n))
 	}
 	c.drawWorth(add)
+}
+
+// saidSince is what was noted or seen since the repair that is no listed finding: the
+// lists of words behind it end somewhere, and whoever reads the record may know better.
+func (c *Call) saidSince() []work {
+	var out []work
+	since := c.since()
+	for i := len(c.works) - 1; i >= 0 && c.works[i].entry > since && len(out) < mostSaid; i-- {
+		c.spend(20)
+		w := c.works[i]
+		if c.alive(w.entry) && (w.kind == "note" || w.kind == "saw" && !c.listed(w.entry)) {
+			out = append(out, w)
+		}
+	}
+	slices.Reverse(out)
+	return out
+}
+
+// mostSaid is how much of that is told, the last.
+const mostSaid = 12
+
+// listed reports whether an entry holds a finding of the vocabulary.
+func (c *Call) listed(entry int) bool {
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry >= entry; i-- {
+		c.spend(1)
+		if f := &c.findings[i]; f.entry == entry && f.code != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // byItsWork names what was mended in a call whose cause was not shown: the one open

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/notebook/record"
 )
 
 // provedDryer is a call whose repair is proved.
@@ -184,5 +186,37 @@ note found the leak`},
 				}
 			}
 		}
+	}
+}
+
+// Words since the repair that no list holds take no proof back, and are shown beside it:
+// what was noted before, was struck, or is a listed finding is not.
+func TestSaidSinceTheRepair(t *testing.T) {
+	c := New()
+	for _, l := range provedDryer {
+		must(t, c, l)
+	}
+	was := c.Record().Header
+	if was.Result != record.Proved || len(was.Said) > 0 {
+		t.Fatalf("%s, said %q", was.Result, was.Said)
+	}
+	if got := must(t, c, "note the knob has a blue dot"); got.Reply.Lines[0].Text != "Noted; the proof stands." {
+		t.Errorf("noted: %v", got.Reply.PlainLines())
+	}
+	must(t, c, "note a slip")
+	must(t, c, "strike 17 not so")
+	must(t, c, "saw a purple thing")
+	must(t, c, "saw heats up")
+	must(t, c, "close client shown how")
+	r := c.Record()
+	if want := []string{"the knob has a blue dot", "a purple thing", "client shown how"}; !slices.Equal(r.Header.Said, want) {
+		t.Errorf("said %q, want %q", r.Header.Said, want)
+	}
+	i := slices.IndexFunc(r.Outcome, func(f record.Fact) bool { return f.Label == "Said since" })
+	if want := "“the knob has a blue dot” (entry 16); “a purple thing” (entry 19); taken as nothing against the proof"; i < 0 || r.Outcome[i].Text != want {
+		t.Errorf("%v, want %q", r.Outcome, want)
+	}
+	if got := must(t, c, "note still does not heat"); strings.Contains(got.Reply.Plain(), "the proof stands") || len(c.Record().Header.Said) > 0 {
+		t.Errorf("told again: %v, said %q", got.Reply.PlainLines(), c.Record().Header.Said)
 	}
 }

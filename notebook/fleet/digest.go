@@ -36,6 +36,7 @@ type Row struct {
 	Missing    []string `json:"missing"`
 	Unsafe     []string `json:"unsafe"`
 	Doubt      []string `json:"doubt"`
+	Said       []string `json:"said"`
 	Next       string   `json:"next"` // of an open call, the next useful step
 	Parts      []string `json:"parts"`
 	State      State    `json:"state"`
@@ -147,7 +148,7 @@ func newRow(it *Item, same texts, follow *Follow) Row {
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
 		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
-		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Next: same.clip(it.next), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
+		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Said: same.clipAll(h.Said), Next: same.clip(it.next), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 		Follow: follow,
 	}
 }

@@ -27,7 +27,7 @@ func (d *Digest) Tables() []TextTable {
 
 // sumTables are the tables under that of the calls.
 func (d *Digest) sumTables() []TextTable {
-	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.returnTable(), d.partTable(), d.causeTable(), d.problemTable()}
+	return []TextTable{d.totalTable(), d.technicianTable(), d.callBackTable(), d.returnTable(), d.saidTable(), d.partTable(), d.causeTable(), d.problemTable()}
 }
 
 func filled(all []TextTable) []TextTable {
@@ -69,6 +69,18 @@ func (d *Digest) callTable() TextTable {
 		wants.add("next: ", r.Next)
 		t.Rows = append(t.Rows, []string{r.day(), cmp.Or(r.Client, "-"), cmp.Or(r.what(), "-"), cmp.Or(r.Complaint, "-"), cmp.Or(r.Cause, "not found"),
 			join(append([]string{r.result()}, r.remarks()...)...), strconv.Itoa(r.Minutes), record.Money(r.Cost), cmp.Or(strings.Join(wants, "; "), "nothing"), r.safePath()})
+	}
+	return t
+}
+
+// saidTable holds what was said of proved calls since the repair: it was taken as
+// nothing against the proof, and whoever reads it may know better.
+func (d *Digest) saidTable() TextTable {
+	t := TextTable{Title: "Said since the repair, proved calls", Head: []string{"File", "Words"}}
+	for i := range d.Rows {
+		if r := &d.Rows[i]; len(r.Said) > 0 {
+			t.Rows = append(t.Rows, []string{r.safePath(), strings.Join(r.Said, "; ")})
+		}
 	}
 	return t
 }

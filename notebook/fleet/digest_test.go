@@ -470,6 +470,16 @@ func TestNextIsToldOnce(t *testing.T) {
 	}
 }
 
+// What was said of a proved call since its repair stands in a table of its own.
+func TestSaidTable(t *testing.T) {
+	a, b := seen("a", 1, record.Proved), seen("b", 2, record.Proved)
+	a.Header.Said = []string{"the lamp of the door flickers", "client happy"}
+	got := NewDigest(slices.Values([]Item{a, b}), Filter{}).saidTable()
+	if len(got.Rows) != 1 || got.Rows[0][1] != "the lamp of the door flickers; client happy" {
+		t.Errorf("%v", got.Rows)
+	}
+}
+
 // The table of technicians tells whose records are in doubt or not as closed.
 func TestTechnicianTable(t *testing.T) {
 	a, b, c := seen("a", 1, record.Proved), seen("b", 2, record.NotProved), seen("c", 20, record.Proved)

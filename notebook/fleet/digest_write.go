@@ -83,13 +83,13 @@ func (d *Digest) CSV(w io.Writer) error {
 	c.UseCRLF = true
 	c.Write([]string{"date", "started", "technician", "client", "unit", "model", "serial", "machine", "complaint", "kind", "cause", "result",
 		"minutes", "cost", "unsafe", "missing", "parts", "call_back_days", "call_back_of", "state", "reason", "path", "id", "called_back_on", "called_back_by", "left", "doubt",
-		"return_days", "return_of", "followed_on", "followed_by", "followed_result", "made_good", "next"})
+		"return_days", "return_of", "followed_on", "followed_by", "followed_result", "made_good", "next", "said"})
 	for i := range d.Rows {
 		r := &d.Rows[i]
 		line := []string{r.Date, r.Started, r.Technician, r.Client, r.Unit, r.Model, r.Serial, r.Machine, r.Complaint, r.Kind, r.Cause, r.Result,
 			"", "", strings.Join(r.Unsafe, "; "), strings.Join(r.Missing, "; "), strings.Join(r.Parts, "; "),
 			number(r.CallBack), safe(r.Earlier), string(r.State), r.Reason, r.safePath(), r.ID, r.LaterOn, safe(r.Later), r.Left, strings.Join(r.Doubt, "; "),
-			number(r.Return), safe(r.ReturnOf), r.FollowedOn, safe(r.Followed), r.FollowedAs, strconv.FormatBool(r.MadeGood), r.Next}
+			number(r.Return), safe(r.ReturnOf), r.FollowedOn, safe(r.Followed), r.FollowedAs, strconv.FormatBool(r.MadeGood), r.Next, strings.Join(r.Said, "; ")}
 		for i := range line {
 			line[i] = Cell(line[i])
 		}

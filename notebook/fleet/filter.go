@@ -87,7 +87,7 @@ func (f Filter) inTexts(h *record.Header) bool {
 			return true
 		}
 	}
-	for _, list := range [][]string{h.Missing, h.Unsafe, h.Doubt, h.Parts, h.Ohms} {
+	for _, list := range [][]string{h.Missing, h.Unsafe, h.Doubt, h.Said, h.Parts, h.Ohms} {
 		for _, s := range list {
 			if has(s, f.Text) {
 				return true

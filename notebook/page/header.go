@@ -44,6 +44,7 @@ var fields = []field{
 	{"missing", func(h *record.Header) any { return &h.Missing }, false},
 	{"unsafe", func(h *record.Header) any { return &h.Unsafe }, false},
 	{"doubt", func(h *record.Header) any { return &h.Doubt }, false},
+	{"said", func(h *record.Header) any { return &h.Said }, false},
 	{"parts", func(h *record.Header) any { return &h.Parts }, false},
 	{"ohms", func(h *record.Header) any { return &h.Ohms }, false},
 	{"redacted", func(h *record.Header) any { return &h.Redacted }, false},
