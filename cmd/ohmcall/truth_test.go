@@ -31,7 +31,7 @@ var own = map[string]string{
 	"said.MostClauses": "a bound on work", "said.MostBytes": "a bound on work", "said.LongClause": "a bound on work", "call.longestTyped": "a bound on work", "call.mostHinted": "a bound on work", "call.mostTechs": "how many are told", "call.mostRenewals": "a bound on work", "call.mostSeen": "a bound on work", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",
 	"pulldown.gutter": "a drawing's size", "pulldown.vague": "a width beyond which a number is not told", "pulldown.gridSteps": "steps of a search",
-	"winding.mostTold": "how many candidates are told", "call.mostTold": "how much is told at once", "call.pause": "what is no work", "winding.speedNames": "counts of speeds", "winding.namings": "pins by number",
+	"winding.mostTold": "how many candidates are told", "call.mostTold": "how much is told at once", "call.mostSaid": "how much is told at once", "call.pause": "what is no work", "winding.speedNames": "counts of speeds", "winding.namings": "pins by number",
 	"winding.maxNodes": "a bound of the search", "winding.maxTrees": "a bound of the search", "winding.maxTries": "a bound of the search",
 	"winding.slack": "rounding", "winding.anything": "no bound",
 	"cause.nearEnough": "a share of words in common",
