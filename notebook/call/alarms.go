@@ -148,7 +148,7 @@ var alarming = []alarm{
 		proof: "that no volts stand on the metal any more (volt case earth …)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
 	{code: "shock", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, with: (*Call).loadsToCase,
-		proof: "that what gave it is gone (ohm earth … sound; each pin and heater to the case sound by an insulation tester, ohm heater case … test 500V, or OL and hardly any volts, volt case earth … run; saw no heater where there is none)",
+		proof: "that what gave the shock is gone (ohm earth …; each pin and heater to the case by an insulation tester, ohm heater case … test 500V, or OL with volt case earth … run; saw no heater where there is none)",
 		next:  powerOff, safe: true, first: (*Call).earthFirst},
 	{code: "outlet-wrong", caution: caution.Outlet, cleared: []string{"no-outlet-wrong"},
 		proof: "that the outlet has its earth, and line and neutral in their places (saw outlet wired right)",
