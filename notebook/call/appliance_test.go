@@ -358,3 +358,15 @@ func TestNextGoesOnBesideOneSoundRise(t *testing.T) {
 		t.Errorf("without: %q", got)
 	}
 }
+
+// Who cleaned filter or coil has seen them; who did other work has not.
+func TestCleaningLooksAtThePath(t *testing.T) {
+	for work, want := range map[string]bool{
+		"did washed coils and filter": false, "did cleaned filter": false, "did cleared the vent": false, "did new fan motor": true, "did new capacitor": true, "note filter dirty": true,
+	} {
+		c := applyAll(t, "unit window air conditioner", "fault blows warm", "volt line 118", "saw comp runs", work)
+		if got := slices.ContainsFunc(c.missing(), func(s string) bool { return strings.Contains(s, "filter and coils") }); got != want {
+			t.Errorf("%s: filter and coils missing %t: %q", work, got, c.missing())
+		}
+	}
+}

@@ -270,6 +270,9 @@ func (c *Call) wanting() []want {
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
+			if among(n.Any, "airflow-blocked") && c.clearedPath() {
+				continue
+			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
 				add("roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings", complaint)
 				continue
@@ -312,3 +315,14 @@ func (c *Call) wanting() []want {
 	}
 	return list
 }
+
+// clearedPath reports whether by the words of the work the path of air or water was
+// cleaned: who did that has looked at it.
+func (c *Call) clearedPath() bool {
+	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
+		c.spend(1000)
+		return said.Has(w.text, cleaning) && (cause.Mends("airflow-blocked", w.text) || cause.Mends("coil-dirty", w.text))
+	})
+}
+
+var cleaning = []string{"clean", "wash", "clear", "vacuum", "blew", "brush", "unblock", "unclog"}
