@@ -63,6 +63,9 @@ func (a *app) host(dir string, beside ...string) notebook.Host {
 		Now: time.Now,
 		Script: func(name string) ([]byte, error) {
 			content, err := readScript(name, append(beside, dir))
+			if err != nil && own[name] != "" {
+				err = fmt.Errorf("%s is a snippet that was kept, and no file: it is there in every call, type it in a sum", name)
+			}
 			if filepath.Base(name) == snippetFile {
 				content = newest(content)
 			}
@@ -184,6 +187,8 @@ func readScript(name string, folders []string) ([]byte, error) {
 	}
 	if fault == nil {
 		elsewhere := slices.DeleteFunc(slices.Clone(folders), func(s string) bool { return s == "." || s == "" })
+		slices.Sort(elsewhere)
+		elsewhere = slices.Compact(elsewhere)
 		fault = fmt.Errorf("there is no file %s here, nor in %s", name, strings.Join(elsewhere, " or "))
 		if filepath.Ext(name) == "" {
 			if _, err := readScript(name+".call", folders); err == nil {
