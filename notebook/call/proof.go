@@ -237,20 +237,28 @@ func (c *Call) proofMissing() []string {
 	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, "the insulation settled: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+")")
 	}
-	for _, key := range c.subjects {
-		if j := c.judged[key]; j != nil && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > since && len(j.verdict.Entries) > 0 {
-			if at := c.renewedAt(ownerOf(key)); at > 0 && at < lastEntry(j.verdict) {
-				out = append(out, "the new part sound: "+j.verdict.Text+" ("+entryList(j.verdict.Entries)+")")
-			}
-		}
-	}
+	first, told := len(out), ""
 	for _, p := range c.proofList() {
 		switch s := p.held(c, since); {
 		case s.held:
 		case s.text != "":
-			out = append(out, p.what+": "+s.text)
+			out, told = append(out, p.what+": "+s.text), told+s.text+"; "
 		default:
 			out = append(out, p.what)
+		}
+	}
+	return slices.Insert(out, first, c.newBad(since, told)...)
+}
+
+// newBad lists the parts renewed that read bad since, but for those that the other
+// points of the proof tell of.
+func (c *Call) newBad(since int, told string) (out []string) {
+	for _, key := range c.subjects {
+		if j := c.judged[key]; j != nil && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > since && len(j.verdict.Entries) > 0 {
+			at, by := c.renewedAt(ownerOf(key)), "("+entryList(j.verdict.Entries)+")"
+			if at > 0 && at < lastEntry(j.verdict) && !strings.Contains(told, by) {
+				out = append(out, "the new part sound: "+j.verdict.Subject+", "+j.verdict.Text+" "+by)
+			}
 		}
 	}
 	return out

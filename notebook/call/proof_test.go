@@ -276,3 +276,27 @@ func TestProofOfAnEnd(t *testing.T) {
 		}
 	}
 }
+
+// A new part that reads bad is missing once: as a point of its own where no other point
+// of the proof tells of it.
+func TestNewPartThatReadsBadIsToldOnce(t *testing.T) {
+	start := []string{"client X", "unit electric dryer", "fault tumbles but no heat", "volt L1 L2 238", "safe breaker off", "plate watts 5200, volts 240"}
+	for _, r := range []struct {
+		lines []string
+		want  string
+	}{
+		{[]string{"ohm limit OL closed", "did new limit fitted", "ohm limit OL cold"}, "limit"},
+		{[]string{"ohm heater OL", "did new heater fitted", "ohm heater OL"}, "the new part sound: heater, "},
+	} {
+		c := applyAll(t, slices.Concat(start, r.lines)...)
+		var told []string
+		for _, s := range c.proofMissing() {
+			if strings.Contains(s, "(entry 9)") {
+				told = append(told, s)
+			}
+		}
+		if len(told) != 1 || !strings.Contains(told[0], r.want) {
+			t.Errorf("%q: told %q", r.lines, told)
+		}
+	}
+}
