@@ -210,7 +210,7 @@ var complaints = []Complaint{
 	{
 		Code: "slow-dry", Name: "takes too long to dry",
 		Cured:  []string{"dries"},
-		Causes: []string{"airflow-blocked", "leg-missing", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "igniter-weak", "gas-coil-open"},
+		Causes: []string{"airflow-blocked", "leg-missing", "supply-weak", "heater-failed", "limit-open", "sensor-stops-heat", "control-not-calling", "connection-weak", "igniter-weak", "gas-coil-open"},
 		Need:   []Need{{"vent and filter", []string{"airflow-clear", "airflow-blocked"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
@@ -272,7 +272,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
+		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, heats slow, heat slow, heats up slow, slow to heat, slow to preheat, slow to warm, slow to bake, preheats slow, long to heat, long to preheat, slow heating, not reach temp, doesn't reach temp, won't reach temp, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",

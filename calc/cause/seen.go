@@ -128,7 +128,7 @@ other-outlet-trips | trips other circuit, trips on other circuit, trips on anoth
 
 # Heating appliances and motors.
 heats-up | heats up, heats, heating, heater heats, element heats, element glows, heating element glows, bake element glows, broil element glows, element red, burner glows, heating element works | gets hot | does-not-heat heats-slowly
-heats-slowly | heats slowly, lukewarm | gets warm but not to its set point | does-not-heat
+heats-slowly | heats slowly, heats slow, heats up slowly, heats up slow, slow to heat, slow to heat up, slow to preheat, lukewarm | gets warm but not to its set point | does-not-heat
 does-not-heat | does not heat, no heat, stays cold, not heating, not hot, not heat, element not heating, elements not heating, element doesn't heat, stone cold, heater not heating | does not get warm |
 heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound
 fuse-none | no fuse | the appliance has no fuse of its own | fuse-sound fuse-open

@@ -49,7 +49,7 @@ var coldTests = []Test{
 		Caution: []string{caution.ProveDead, caution.HotMoving}},
 	{Code: "load-sag", Name: "volts of the supply with the heater on", How: "volt line 116 run",
 		Outcomes: []string{"sag-sound", "sag-deep"}, Vague: []string{"sag-undecided"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat"}, Barred: []string{"heater-grounded"}},
+		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat", "slow-dry"}, Barred: []string{"heater-grounded"}},
 	{Code: "heater-amps", Name: "current of the heater with a clamp, called on", How: "amp heater 3.75 run",
 		Outcomes: []string{"amps-none", "amps-sound"}, Vague: []string{"amps-low", "amps-high", "amps-undecided"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat", "slow-dry"}, Barred: []string{"heater-grounded"}},

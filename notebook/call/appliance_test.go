@@ -24,6 +24,10 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"", "drain pump hums", said.NoDrain},
 		{"heat pump dryer", "takes forever, not drying", said.NoDry},
 		{"electric dryer", "takes forever, not drying", "slow-dry"},
+		{"electric oven", "heats slowly", "no-heat"},
+		{"electric range", "oven slow to preheat", "no-heat"},
+		{"gas oven", "takes long to preheat", "gas-no-heat"},
+		{"heat pump", "heats up slow", said.NoHeatPump},
 		{"dehumidifier", "runs, no water", said.NoDry},
 		{"dehumidifier", "hums then cuts out, no water", "hums-trips"},
 		{"washer", "shock from door", "shocks"},
@@ -368,5 +372,14 @@ func TestCleaningLooksAtThePath(t *testing.T) {
 		if got := slices.ContainsFunc(c.missing(), func(s string) bool { return strings.Contains(s, "filter and coils") }); got != want {
 			t.Errorf("%s: filter and coils missing %t: %q", work, got, c.missing())
 		}
+	}
+}
+
+// A dryer that is slow on 208 V is slow by its supply.
+func TestSlowOnLowVolts(t *testing.T) {
+	c := applyAll(t, "unit electric dryer", "fault dries slow", "plate watts 5200, volts 240", "volt L1 L2 208")
+	now := c.weigh(math.MaxInt)
+	if got := now.Codes(cause.Supported); !slices.Equal(got, []string{"supply-weak"}) {
+		t.Errorf("supported: %q", got)
 	}
 }
