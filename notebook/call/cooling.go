@@ -18,9 +18,14 @@ func (c *Call) openStill(r *cause.Result) string {
 		return "open though it is cold: look at its terminals and the leads outside, then replace it or decide; worth weighs that"
 	}
 	line := ""
+	cold := c.lastOf(c.seenAt["comp-cold"], c.entry)
+	if cold < c.lastOf(c.seenAt["comp-hot"], c.entry) {
+		cold = 0
+	}
+	unsure := cold > 0 && !c.rested(cold)
 	if m != nil && (m.result.State == winding.OverloadOpen || m.result.State == winding.OpenUnplaced) {
 		for _, p := range c.pairsOf(m.name, math.MaxInt) {
-			if p.over && p.b != caseName && c.openOnHeat(p) {
+			if p.over && p.b != caseName && (c.openOnHeat(p) || unsure && !readsCold(p)) {
 				line += ", " + p.a + " " + p.b + " … cold"
 			}
 		}
@@ -28,7 +33,7 @@ func (c *Call) openStill(r *cause.Result) string {
 	parts := c.bySubjectKind["part"]
 	for i := len(parts) - 1; i >= max(0, len(parts)-mostJudged) && line == ""; i-- {
 		if p := parts[i]; c.alive(p.entry) && partOf(p.a) != nil && partOf(p.a).words[0] == "overload" {
-			if !p.over || !c.openOnHeat(p) {
+			if !p.over || !c.openOnHeat(p) && !(unsure && !readsCold(p)) {
 				return ""
 			}
 			line = ", " + p.a + " 0.4 cold"
@@ -38,7 +43,10 @@ func (c *Call) openStill(r *cause.Result) string {
 		return ""
 	}
 	line = "ohm" + line[1:]
-	if c.lastOf(c.seenAt["comp-cold"], c.entry) > c.lastOf(c.seenAt["comp-hot"], c.entry) {
+	switch {
+	case unsure:
+		return "leave it without power for " + itoa(coolMinutes) + " min or more and read again, for what opens inside does so before the shell is warm: " + line
+	case cold > 0:
 		return "read again what was open, now that it is cold: " + line
 	}
 	step := "let it cool below " + measure.CoolWords + ", which can take hours, and read again: " + line

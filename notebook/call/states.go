@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // goodOutlet are the findings with which a second state of the supply begins.
@@ -140,12 +141,51 @@ func (c *Call) triedSince(entry, before int) bool {
 	return false
 }
 
+// opensOnHeat reports whether what heat may have opened is open.
+func opensOnHeat(facts []cause.Fact) bool {
+	return slices.ContainsFunc(facts, func(f cause.Fact) bool {
+		return f.Code == "protector-open" || f.Code == "open-unplaced" || f.Code == "overload-open"
+	})
+}
+
+// rested reports whether a machine whose shell was felt cold at an entry had been
+// without power for so long that what heat opened inside had the time to close, by the
+// times of the entries or by what was written. Of any other a cold shell tells
+// nothing: a rotor that stands heats its winding within seconds, and the shell long
+// after (common practice).
+func (c *Call) rested(cold int) bool {
+	long := func(n int) bool {
+		c.spend(2)
+		return n > 0 && n < cold && c.alive(n) && c.timePassed(n, cold) >= coolMinutes*time.Minute && !c.triedSince(n, cold)
+	}
+	if slices.ContainsFunc(c.dead[max(0, len(c.dead)-mostSeen):], long) || long(c.lastOf(c.seenAt["comp-hot"], cold)) {
+		return true
+	}
+	for _, code := range tried {
+		if long(c.lastOf(c.seenAt[code], cold)) {
+			return true
+		}
+	}
+	for i := len(c.readings) - 1; i >= max(0, len(c.readings)-mostJudged); i-- { // ohms are read dead
+		if r := c.readings[i]; (r.quality.word == "ohm" || r.quality.word == "trip") && long(r.entry) {
+			return true
+		}
+	}
+	for i := len(c.works) - 1; i >= max(0, len(c.works)-mostRenewals); i-- {
+		w := c.works[i]
+		if c.spend(20); c.alive(w.entry) && said.OffLong(w.text) && !c.triedSince(w.entry, c.entry) {
+			return true
+		}
+	}
+	return false
+}
+
 // cooled settles what a compressor's shell that was felt hot and cold tells: what
 // cooled in the meantime, or ran hot, is no contradiction. That it was hot counts:
 // what had opened on heat may have closed on cooling, and only its reading tells.
 func (c *Call) cooled(facts []cause.Fact, before int) []cause.Fact {
 	hot, cold := c.lastOf(c.seenAt["comp-hot"], before-1), c.lastOf(c.seenAt["comp-cold"], before-1)
-	if cold > 0 && c.triedSince(cold, before) {
+	if cold > 0 && (c.triedSince(cold, before) || opensOnHeat(facts) && !c.rested(cold)) {
 		return slices.DeleteFunc(facts, func(f cause.Fact) bool { return f.Code == "comp-cold" })
 	}
 	if hot == 0 || cold == 0 || phase(c.repairs(), hot) != phase(c.repairs(), cold) {

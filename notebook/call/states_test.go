@@ -315,9 +315,21 @@ func TestColdBeforeATryRulesNothingOut(t *testing.T) {
 		{[]string{"saw comp cold", "amp comp 9 run"}, false},
 		{[]string{"saw comp cold", "saw hums"}, false},
 		{[]string{"trip 8s", "+120min saw comp cold"}, true},
-		{[]string{"saw comp cold"}, true},
+		{[]string{"saw comp cold"}, false}, // a rotor that stands may have opened it a minute ago
+		{[]string{"safe unplugged", "saw comp cold"}, false},
+		{[]string{"safe unplugged", "+40min saw comp cold"}, true},
+		{[]string{"safe unplugged since yesterday", "saw comp cold"}, true},
+		{[]string{"note it was off all night", "saw comp cold"}, true},
+		{[]string{"note it was off all night", "saw hums", "saw comp cold"}, false},
+		{[]string{"note dead since yesterday", "saw comp cold"}, false},
 	} {
-		got := must(t, applyAll(t, slices.Concat(lines, x.felt, read)...), "next").Reply.Plain()
+		c := New()
+		for _, l := range slices.Concat(lines, x.felt, read) {
+			if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		got := must(t, c, "next").Reply.Plain()
 		if mends := strings.Contains(got, "condemns the machine") || strings.Contains(got, "replace it or decide"); mends != x.mends {
 			t.Errorf("%q: %q", x.felt, got)
 		}
