@@ -166,12 +166,19 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	switch o := outer.place(in.Amps); {
 	case o == below || o == above: // whatever the volts are within their bounds
 		w, p = outer, o
-	case w.lo >= w.hi:
-		w, p = outer, straddles
-	case p != inside:
+	case w.lo >= w.hi || p != inside:
 		p = straddles
 	}
-	out := begin(subject, in.Amps, w, "A", powerSource)
+	shown := in.Amps
+	if p == straddles { // by the doubt of both, held to the limits at the volts as read
+		w = window{lo * perWatt, hi * perWatt}
+		edge := w.lo
+		if in.Amps.X > (w.lo+w.hi)/2 {
+			edge = w.hi
+		}
+		shown = measure.Within(in.Amps.X, in.Amps.Half()+edge*in.Volts.Half()/in.Volts.X)
+	}
+	out := begin(subject, shown, w, "A", powerSource)
 	out.Entries = entries(in.Amps, in.Volts)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")

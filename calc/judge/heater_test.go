@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -87,6 +88,12 @@ func TestHeaterAmps(t *testing.T) {
 		{"no plate", HeaterAmpsIn{Amps: within(9.8, 0.2)}, verdict.CannotTell, nil},
 	} {
 		check(t, c.name, HeaterAmps(c.in), c.word, c.facts...)
+	}
+	for amps := 8.0; amps < 14; amps += 0.05 { // too near to tell is less than its doubt from the limit
+		in := HeaterAmpsIn{Amps: within(amps, 0.2), Watts: 2600, Rated: 240, Volts: within(240, 5)}
+		if got := HeaterAmps(in); got.Word == verdict.CannotTell && math.Abs(got.Margin) >= 1 {
+			t.Errorf("%g A: %s, %g times its doubt from the limit", amps, got.Text, got.Margin)
+		}
 	}
 	in := HeaterAmpsIn{Amps: within(9.8, 0.2), Watts: 2600, Rated: 240}
 	if got := HeaterAmps(in).Text; !strings.Contains(got, "read the volts beside it") {

@@ -286,7 +286,7 @@ func TestNewPartThatReadsBadIsToldOnce(t *testing.T) {
 		want  string
 	}{
 		{[]string{"ohm limit OL closed", "did new limit fitted", "ohm limit OL cold"}, "limit"},
-		{[]string{"ohm heater OL", "did new heater fitted", "ohm heater OL"}, "the new part sound: heater, "},
+		{[]string{"ohm heater OL", "did new element fitted", "ohm heater OL"}, "the new part sound: heater, "},
 	} {
 		c := applyAll(t, slices.Concat(start, r.lines)...)
 		var told []string

@@ -197,11 +197,7 @@ func (c *Call) heaterRenewed() int {
 	if c.complaint() != "no-heat" && c.complaint() != "shocks" {
 		return 0
 	}
-	at := 0
-	for _, name := range []string{"heater", "element"} {
-		at = max(at, c.renewedAt(name))
-	}
-	return at
+	return c.renewedAt("heater")
 }
 
 // newHeater is the insulation of a heater put in place of another.

@@ -42,6 +42,9 @@ func Names(text, of string) bool {
 	number := strings.TrimLeftFunc(of, func(r rune) bool { return !isDigit(r) })
 	for _, w := range words {
 		_, rest, ok := strings.Cut(text, strings.TrimSuffix(w, "or")) // compress and mot are enough
+		if other := alike[w]; !ok && other != "" {
+			_, rest, ok = strings.Cut(text, other)
+		}
 		if !ok {
 			return false
 		}
@@ -52,6 +55,9 @@ func Names(text, of string) bool {
 	}
 	return !Has(text, accessories)
 }
+
+// alike are two words for one part.
+var alike = map[string]string{"heater": "element", "element": "heater"}
 
 // leadingNumber is the number of one of several that a text begins with, "" when
 // it begins with none; three digits are watts or volts.
