@@ -142,6 +142,9 @@ type HeaterAmpsIn struct {
 	Watts float64       // at Rated
 	Rated float64       // volts of the plate
 	Volts measure.Value // found at the heater's supply; the zero value takes Rated
+	// AtRest tells that the volts were read with the heater off: under it they may be
+	// less, by what a sound supply falls (NEC 215.2(A) informational note).
+	AtRest bool
 }
 
 // HeaterAmps judges the current of a heater at work: the plate's power limits
@@ -162,6 +165,10 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	lo, hi := heatingPowerLimits(in.Watts)
 	per := in.Rated * in.Rated
 	w, outer := window{lo * in.Volts.Hi / per, hi * in.Volts.Lo / per}, window{lo * in.Volts.Lo / per, hi * in.Volts.Hi / per}
+	if in.AtRest {
+		outer.lo *= 1 - totalSag/100
+		closer = "read the volts while it heats"
+	}
 	p := w.place(in.Amps)
 	switch o := outer.place(in.Amps); {
 	case o == below || o == above: // whatever the volts are within their bounds
@@ -172,11 +179,13 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	shown := in.Amps
 	if p == straddles { // by the doubt of both, held to the limits at the volts as read
 		w = window{lo * perWatt, hi * perWatt}
-		edge := w.lo
+		edge, volts := w.lo, in.Volts.Half()
 		if in.Amps.X > (w.lo+w.hi)/2 {
 			edge = w.hi
+		} else if in.AtRest {
+			volts += in.Volts.Lo * totalSag / 100
 		}
-		shown = measure.Within(in.Amps.X, in.Amps.Half()+edge*in.Volts.Half()/in.Volts.X)
+		shown = measure.Within(in.Amps.X, in.Amps.Half()+edge*volts/in.Volts.X)
 	}
 	out := begin(subject, shown, w, "A", powerSource)
 	out.Entries = entries(in.Amps, in.Volts)
@@ -184,6 +193,9 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")
 	if low == "" {
 		expect += " at " + quantity(in.Volts.X, "V")
+	}
+	if in.AtRest {
+		expect += " at rest"
 	}
 	switch {
 	case in.Amps.Hi < in.Watts*perWatt*noneShare:

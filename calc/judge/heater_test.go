@@ -90,9 +90,11 @@ func TestHeaterAmps(t *testing.T) {
 		check(t, c.name, HeaterAmps(c.in), c.word, c.facts...)
 	}
 	for amps := 8.0; amps < 14; amps += 0.05 { // too near to tell is less than its doubt from the limit
-		in := HeaterAmpsIn{Amps: within(amps, 0.2), Watts: 2600, Rated: 240, Volts: within(240, 5)}
-		if got := HeaterAmps(in); got.Word == verdict.CannotTell && math.Abs(got.Margin) >= 1 {
-			t.Errorf("%g A: %s, %g times its doubt from the limit", amps, got.Text, got.Margin)
+		for _, rest := range []bool{false, true} {
+			in := HeaterAmpsIn{Amps: within(amps, 0.2), Watts: 2600, Rated: 240, Volts: within(240, 5), AtRest: rest}
+			if got := HeaterAmps(in); got.Word == verdict.CannotTell && math.Abs(got.Margin) >= 1 || strings.Contains(got.Text, " at rest") != rest {
+				t.Errorf("%g A, at rest %t: %s, %g times its doubt from the limit", amps, rest, got.Text, got.Margin)
+			}
 		}
 	}
 	in := HeaterAmpsIn{Amps: within(9.8, 0.2), Watts: 2600, Rated: 240}

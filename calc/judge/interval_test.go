@@ -76,6 +76,8 @@ func judgements(t testing.TB) []judgement {
 	})
 	out = append(out, judgement{"heater amps at the volts read", []float64{3.25, 104}, func(v []measure.Value) verdict.Verdict {
 		return HeaterAmps(HeaterAmpsIn{Amps: v[0], Watts: 450, Rated: 120, Volts: v[1]})
+	}}, judgement{"heater amps at the volts at rest", []float64{3.25, 104}, func(v []measure.Value) verdict.Verdict {
+		return HeaterAmps(HeaterAmpsIn{Amps: v[0], Watts: 450, Rated: 120, Volts: v[1], AtRest: true})
 	}})
 	one("igniter amps", 3, func(v measure.Value) verdict.Verdict { return IgniterAmps(IgniterAmpsIn{Amps: v, Low: 3.2}) })
 	for _, want := range []string{"", "open", "closed"} {

@@ -328,7 +328,8 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	// One element at a time is all that an electric water heater draws (common practice).
 	alone := c.appliance().Tank && !c.appliance().Gas && strings.EqualFold(name, "line") && c.plateNumber(of, "amps", "A") == 0
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
-		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: c.voltsBeside(name, r)})
+		volts, rest := c.voltsBeside(name, r)
+		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: volts, AtRest: rest})
 	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
 		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
@@ -352,20 +353,20 @@ func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
 // voltsBeside are the volts read last at a heater or its supply while it was on,
 // else at rest, in the same phase of the call as a reading of its amps and about when
 // that was made; the zero value when there are none. One leg of two is not its supply.
-func (c *Call) voltsBeside(name string, r *reading) measure.Value {
+func (c *Call) voltsBeside(name string, r *reading) (volts measure.Value, atRest bool) {
 	rep := c.repairs()
-	at, rest := phase(rep, r.entry), measure.Value{}
+	at := phase(rep, r.entry)
 	for i := len(c.readings) - 1; i >= 0 && phase(rep, c.readings[i].entry) >= at; i-- {
 		c.spend(20)
 		if v := c.readings[i]; phase(rep, v.entry) == at && v.quality.word == "volt" && !starting(v) && !v.over && c.alive(v.entry) && r.at.Sub(v.at).Abs() <= besideFor && (isLine(v) && !c.isLeg(v) || strings.EqualFold(v.where(), name)) {
 			if x := c.value(v); v.cond.is("run") {
-				return x
-			} else if rest.X == 0 && x.Lo > deadVolts {
-				rest = x
+				return x, false
+			} else if !atRest && x.Lo > deadVolts {
+				volts, atRest = x, true
 			}
 		}
 	}
-	return rest
+	return volts, atRest
 }
 
 // machineFor is the machine that a short name in a reading means.

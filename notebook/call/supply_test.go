@@ -30,7 +30,7 @@ func TestHeaterOnLowVolts(t *testing.T) {
 		{"enough", dryer + "volt L1 L2 236", []string{"sound"}, []string{"of its watts", "208Y"}, weak(cause.Open), "", "common practice"},
 		{"made for 208 V", "unit electric dryer; plate volts 208, watts 4050; fault no heat; volt L1 L2 208", []string{"sound"}, []string{"of its watts"}, weak(cause.Open), "", "common practice"},
 
-		{"amps at the volts at rest", dryer + low + "amp heater 19.4 run", []string{"heater amps: sound, 19.4 A agrees with the plate's 19.5 A at 208 V"}, nil, nil, "", "Ohm's law"},
+		{"amps at the volts at rest", dryer + low + "amp heater 19.4 run", []string{"heater amps: sound, 19.4 A agrees with the plate's 19.5 A at 208 V at rest"}, nil, nil, "", "Ohm's law"},
 		{"and under load before those", dryer + low + "volt L1 L2 200 run; amp heater 18.6 run", []string{"agrees with the plate's 18.75 A at 200 V"}, nil, nil, "", "Ohm's law"},
 		{"half of it open on 208 V", dryer + low + "amp heater 9.7 run", []string{"suspect", "a poor joint, or part of it open"}, []string{"low volts"}, nil, "", "Ohm's law"},
 		{"of 240 V on 208 V is too much", dryer + low + "amp heater 22.5 run", []string{"suspect", "is high"}, nil, nil, "", "Ohm's law"},
