@@ -71,6 +71,9 @@ func Legs(in LegsIn) (out verdict.Verdict) {
 	case none && live == 2:
 		out.Text = "nothing between the legs though both read to neutral: one is lost and fed back through a load"
 		out.Fact = []string{"leg-missing"}
+	case none && live == 1:
+		out.Text = x + " between the legs and one reads to neutral: the other is lost, or both are one; read it to neutral too"
+		out.Fact = []string{"supply-undecided"}
 	case half:
 		out.Text = x + " is half of " + quantity(in.Nominal, "V") + ", what one leg gives: read each leg to neutral"
 		out.Fact = []string{"supply-undecided"}

@@ -27,6 +27,8 @@ func TestLegs(t *testing.T) {
 		{"half of 208 and a dead leg", 119, v(0), v(119), 208, verdict.Failed, []string{"leg-missing"}, "lost"},
 		{"half, legs not read", 118, nil, nil, 240, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
 		{"half, one leg read", 118, v(119), nil, 240, verdict.Failed, []string{"supply-undecided"}, "read each leg"},
+		{"none, one leg read", 1, v(119), nil, 240, verdict.Failed, []string{"supply-undecided"}, "read it to neutral too"},
+		{"none, a dead leg read", 1, v(0), nil, 240, verdict.Failed, []string{"supply-absent"}, "no supply"},
 		{"none and a dead leg", 1, v(119), v(0), 240, verdict.Failed, []string{"leg-missing"}, "lost"},
 		{"none though both read", 1, v(119), v(118), 240, verdict.Failed, []string{"leg-missing"}, "fed back"},
 		{"none at all", 1, v(0), v(0), 240, verdict.Failed, []string{"supply-absent"}, "no supply"},

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -100,6 +101,25 @@ func (c *Call) leg(name string, before int) *measure.Value {
 		}
 	}
 	return nil
+}
+
+// legsWanted is the line for the legs that are still to be read to neutral where the
+// volts between them do not say what is lost, "" when none is.
+func (c *Call) legsWanted() string {
+	j := c.judged[supplyKey]
+	if j == nil || !among(j.verdict.Fact, "supply-undecided") || !c.split() || c.onThreePhases() {
+		return ""
+	}
+	line := ""
+	for _, leg := range []string{"L1", "L2"} {
+		if c.leg(leg, math.MaxInt) == nil {
+			line += ", " + leg + " N …"
+		}
+	}
+	if line == "" {
+		return ""
+	}
+	return "what each leg gives to neutral, a live test: volt" + line[1:]
 }
 
 // mostSplit is more than two legs of a household's supply read (common practice).

@@ -46,6 +46,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return "do not energise: " + c.grounds() + "; take the loads off one by one and read again until the path to the metal is gone"
 	case c.settleInsulation() != "":
 		return c.settleInsulation()
+	case r.Repair == nil && c.legsWanted() != "":
+		return c.legsWanted()
 	case r.Repair == nil && c.openStill(r) != "":
 		return c.openStill(r)
 	case r.Repair == nil && c.caseFirst(r.Next) != "":
@@ -186,6 +188,8 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 		}
 		if c.settleInsulation() != "" {
 			c.warn(reply, caution.InsulationVolts)
+		} else if step == c.legsWanted() {
+			c.warn(reply, caution.MainsLive)
 		} else if r.Next != nil && weighed {
 			for _, code := range r.Next.Caution {
 				c.warn(reply, code)

@@ -91,6 +91,10 @@ func TestDefrostThermostat(t *testing.T) {
 func TestSplitPhase(t *testing.T) {
 	dryer := "unit electric dryer; fault no heat; "
 	checkTrade(t, []tradeCase{
+		{"nothing between the legs, one of them read", dryer + "volt L1 L2 3; volt L1 N 119", []string{"read it to neutral too"}, []string{"Cause supported: no supply", "sound, 3"},
+			nil, "what each leg gives to neutral, a live test: volt L2 N …", "common practice"},
+		{"half between the legs, none of them read", dryer + "volt L1 L2 119", []string{"read each leg to neutral"}, nil,
+			nil, "what each leg gives to neutral, a live test: volt L1 N …, L2 N …", "common practice"},
 		{"a lost leg without a plate", dryer + "volt L1 L2 118; volt L1 N 119; volt L2 N 0", []string{"that leg is lost", "Cause supported: one leg"}, []string{"sound"},
 			map[string]cause.State{"leg-missing": cause.Supported}, "electrician", "common practice"},
 		{"half of the volts alone is not sound", dryer + "volt L1 L2 118", []string{"read each leg to neutral"}, []string{"sound"},
