@@ -10,7 +10,7 @@ var otherCauses = []Cause{
 		Predicts:    []string{"light-works", "other-dead", "does-not-heat", "heats-slowly", "heater-volts-absent"},
 		ShownBy:     []string{"leg-missing"},
 		Contradicts: []string{"other-heats", "heater-none", "heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
-		Fix:         "have the breaker, outlet or wiring mended by an electrician",
+		Fix:         "look whether both poles of its breaker or both fuses are in and, dead, at terminal block and cord; have the breaker, outlet or wiring mended by an electrician",
 		Work:        "leg, breaker, electrician, supply, outlet, wir",
 		Source:      commonPractice,
 	},

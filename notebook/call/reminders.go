@@ -7,6 +7,7 @@ import (
 	"ohmcall/calc/caution"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/repair"
+	"ohmcall/notebook/said"
 )
 
 // remindBefore gives the reminders that belong before a reading, each once.
@@ -36,6 +37,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		for _, r := range rs {
 			if x, _ := r.q.In("V"); r.over || x > deadVolts {
 				c.warn(reply, caution.MainsLive)
+				c.liveAfterSafe(r, reply)
 				if r.b == "" && c.machineFor(r.a) == c.mainMachine() {
 					c.energisedAnyway(reply) // its plug may be off: that is warned of, not held against anyone
 				}
@@ -60,6 +62,18 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 			c.warn(reply, caution.Flammable)
 		}
 	}
+}
+
+// liveAfterSafe tells volts on what was made safe and not worked on since: its source
+// was not the one opened, or it was closed again. The outlet of what is unplugged has
+// them, and what is read under load was put under power on purpose.
+func (c *Call) liveAfterSafe(r *reading, reply *Reply) {
+	n := c.lastOf(c.dead, c.entry-1)
+	if !c.deadAt(c.entry-1) || c.entries[n-1].Kind != "safe" || c.lastMended() > n || r.cond.energised() ||
+		said.Has(c.entries[n-1].Line, []string{"plug"}) && (isLine(r) || among(atMains, strings.ToLower(r.a))) {
+		return
+	}
+	reply.add(Warn, "Live, though made safe in entry "+itoa(n)+": unless it was put on again on purpose its source is another. Prove it dead before it is touched (safe …).").flag("live-after-safe")
 }
 
 // sealedPressure reports whether pressures are of a sealed system: those of fuel
