@@ -260,10 +260,13 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 		return value.Errorf("%q is not a number", value.Text).WithHint("a finding: saw %s", rest)
 	}
 	n := len(points)
-	if n == 0 || !startsLikeNumber(points[n-1].Text) {
+	if n == 0 || !startsLikeNumber(points[n-1].Text) && !isOver(points[n-1].Text) {
 		return nil
 	}
 	e := value.Errorf("%q is no condition that is known here", value.Text)
+	if breaksLying(points, value) {
+		return e.WithHint(twoPositions, word, pointWords(points))
+	}
 	for n = min(n, 6); n > 0; n-- {
 		if _, err := c.parseReading(r.quality, points[:n]); err == nil {
 			return e.WithHint("help %s names them; without it: %s %s", word, word, pointWords(points[:n]))
@@ -272,17 +275,28 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 	return e.WithHint("as in: %s", Find(word).Examples[0])
 }
 
+const twoPositions = "a relay's contact tells something upright or turned over: %s %s upright, or: %[1]s %[2]s inverted"
+
+// breaksLying reports whether a relay was read in a position in which it tells nothing.
+func breaksLying(points []script.Word, value script.Word) bool {
+	return strings.HasPrefix(strings.ToLower(points[0].Text), "relay") && among([]string{"side", "sideways", "lying", "flat", "horizontal"}, strings.ToLower(value.Text))
+}
+
 // behindValue says of a value that was not understood that it is words behind one
 // that is.
 func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, err error) error {
-	i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) })
+	i := slices.IndexFunc(points, func(p script.Word) bool { return startsLikeNumber(p.Text) && !onlyDigits(p.Text) || isOver(p.Text) })
 	if i <= 0 || !isWord(value.Text) {
 		return err
 	}
 	if _, bad := c.parseReading(q, points[:i+1]); bad != nil {
 		return bad // the value is not understood either
 	}
-	return points[min(i+1, len(points)-1)].Errorf("words stand behind the value").
+	e := points[min(i+1, len(points)-1)].Errorf("words stand behind the value")
+	if breaksLying(points, value) {
+		return e.WithHint(twoPositions, q.word, pointWords(points[:i+1]))
+	}
+	return e.
 		WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
 }
 

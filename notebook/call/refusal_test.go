@@ -161,6 +161,9 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "temps -2 38", "perhaps temp;", ""}, // which would not be taken
 		{"", "temp -2 38", "where a place is wanted", "temp freezer -2, fridge 38"},
 		{"", "temp 38F 35F", "where a place is wanted", "temp freezer 38F, fridge 35F"},
+		{"unit fridge", "ohm relay-contact OL on its side", "upright or turned over", "ohm relay-contact OL upright"},
+		{"unit fridge", "ohm relay 0.2 sideways", "upright or turned over", "ohm relay 0.2 inverted"},
+		{"", "ohm A B OL foo", "no condition that is known here", "ohm A B OL"},
 		// The kind behind its place or condition, the unit apart, and parts of several words.
 		{"", "freezer temp -2", "names what was read", "temp freezer -2"},
 		{"", "run amps 1.2", "names what was read", "amp comp 1.2 run"},
