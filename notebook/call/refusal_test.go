@@ -156,6 +156,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "ohm A B 3.4x hello there", "is not a unit", ""},
 		{"", "omh A B 3.4", "perhaps: ", "ohm A B 3.4"},
 		{"", "tmep freezer -2", "perhaps: ", "temp freezer -2"},
+		{"", "tmep freezer 10C", "perhaps: ", "temp freezer 10C"},
 		{"", "dis new relay", "perhaps: ", "did new relay"},
 		{"", "clsoe", "perhaps close", ""},
 		{"", "temps -2 38", "perhaps temp;", ""}, // which would not be taken

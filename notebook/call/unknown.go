@@ -60,6 +60,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
 	}
+	if line := c.slipBeforePlace(l); line != "" {
+		return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
+	}
 	line := c.bareLine(l)
 	if line == "" && (len(l.Words) > 3 || strings.ContainsAny(first.Text, "-–") || len(first.Text) > 3 && len(l.Words) > 2) {
 		line = c.barePairs(l)
@@ -143,6 +146,26 @@ func (c *Call) slipped(word string, l *script.Line) string {
 		return ""
 	}
 	return word + " " + rest
+}
+
+// slipBeforePlace is a line whose first word is a slip in a kind of reading, by the
+// place that stands behind it; "" when it may be the place itself.
+func (c *Call) slipBeforePlace(l *script.Line) string {
+	first := strings.ToLower(l.Words[0].Text)
+	q := qualityOf(source.Nearest(first, commandWords()))
+	if q == nil || len(l.Words) < 3 || partOf(first) != nil || among(atMains, first) {
+		return ""
+	}
+	next := l.Words[1].Text
+	for i := range qualities {
+		if among(placeWords(qualities[i].word), first) {
+			return ""
+		}
+	}
+	if !among(placeWords(q.word), strings.ToLower(next)) && !(q.word == "ohm" && c.pinName(next)) {
+		return ""
+	}
+	return c.slipped(q.word, l)
 }
 
 // bracketless refuses a function that is called without brackets, and shows the
