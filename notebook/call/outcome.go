@@ -9,6 +9,7 @@ import (
 	"ohmcall/calc/cause"
 	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
+	"ohmcall/notebook/said"
 )
 
 // result says in two words how the call stands.
@@ -103,6 +104,9 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	if r.Header.Result == record.Proved {
 		var since []string
 		for _, w := range c.saidSince() {
+			if w.kind == "did" {
+				continue // told above
+			}
 			since = append(since, quoted(w.text)+atEntry(w.entry))
 		}
 		if len(since) > 0 {
@@ -115,15 +119,15 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	c.drawWorth(add)
 }
 
-// saidSince is what was noted or seen since the repair that is no listed finding: the
-// lists of words behind it end somewhere, and whoever reads the record may know better.
+// saidSince is what was noted or seen since the repair that is no listed finding, or
+// done and mended nothing: the lists of words behind it end somewhere, and whoever reads the record may know better.
 func (c *Call) saidSince() []work {
 	var out []work
 	since := c.since()
 	for i := len(c.works) - 1; i >= 0 && c.works[i].entry > since && len(out) < mostSaid; i-- {
 		c.spend(20)
 		w := c.works[i]
-		if c.alive(w.entry) && (w.kind == "note" || w.kind == "saw" && !c.listed(w.entry)) {
+		if c.alive(w.entry) && (w.kind == "note" || w.kind == "did" && said.Undone(w.text) || w.kind == "saw" && !c.listed(w.entry)) {
 			out = append(out, w)
 		}
 	}

@@ -206,10 +206,11 @@ func TestSaidSinceTheRepair(t *testing.T) {
 	must(t, c, "note a slip")
 	must(t, c, "strike 17 not so")
 	must(t, c, "saw a purple thing")
+	must(t, c, "did swept the floor")
 	must(t, c, "saw heats up")
 	must(t, c, "close client shown how")
 	r := c.Record()
-	if want := []string{"the knob has a blue dot", "a purple thing", "client shown how"}; !slices.Equal(r.Header.Said, want) {
+	if want := []string{"the knob has a blue dot", "a purple thing", "swept the floor", "client shown how"}; !slices.Equal(r.Header.Said, want) {
 		t.Errorf("said %q, want %q", r.Header.Said, want)
 	}
 	i := slices.IndexFunc(r.Outcome, func(f record.Fact) bool { return f.Label == "Said since" })
