@@ -146,6 +146,50 @@ two pin adapter
 used two prong adapter
 ungrounded adapter
 3 to 2 adapter
+fuse still jumped from last guy, left it
+needs thermal fuse jumpered for now
+limit thermostat taken out, wires joined
+took thermostat out, twisted the wires together
+ran comp w/o overload
+hardwired past the klixon
+hard-wired round the limit
+rewired around the high limit
+put a spade to spade on the cutout
+put lead to lead at the limit
+cut off lcdi plug, fitted plain plug
+cut the gfci off the cord
+gfci outlet replaced with plain one
+swapped lcdi plug for a standard plug
+lcdi plug cut off
+chopped off the lcdi head
+ran dryer with thermal fuse wires joined
+gutted the thermal fuse
+thermal fuse gutted
+fed the heater direct, no thermostat
+heater wired straight off L1
+wired the element directly
+rubber band round the door latch
+rubber band on the lid lock
+overload cut out of line
+limit taken out of the circuit
+switch wires twisted
+ran with float disconnected
+ran it with the float switch unplugged
+runs with limit out
+float switch held up with string
+shorted out to test the door switch
+shorted it out to run
+pushed the door switch in with tape
+held lid switch down with a stick
+limit taken out and its wires joined
+held the lid switch down, then taped it
+held the door lock shut wedged it
+cut out the door switch for now, wire nutted the wires
+took limit out, left it out
+took limit out, tested open, left out
+took limit out, ran it
+clamped the flame safety valve open
+held the contactor in to test, ran
 `
 
 // Lines of every day in words that could take a device out.
@@ -321,6 +365,43 @@ moved the jumper header
 jumpered none
 earth link fitted
 taped thermostat wires
+held door switch closed, fan runs
+held lid switch shut
+held the door switch in by hand to spin
+pushed lid switch down with a finger, spins
+took limit out, tested open
+took the thermal fuse out, reads OL
+pulled thermostat out, checked good
+bypass timer set
+checked bypass timer
+defrost jumper on board JP1 cut as per tech sheet
+shorted out the old element
+element shorted out
+motor shorted out
+used jumper leads of the meter
+jumper lead of my meter broke
+pressure jumped from 60 to 200
+wired range direct to the breaker
+wired the oven straight to the junction box
+gfci tripped
+reset the gfci
+replaced gfci
+replaced gfci outlet
+unplugged from the gfci outlet
+unplugged the lcdi plug
+tested lcdi plug, trips
+does not need the limit jumpered
+does not need to be jumpered
+need to bypass nothing
+held the contactor in to test, let go
+held the contactor in, released it
+taped the lid switch to test, took it off again
+jumped the fuse to test, taken off
+bypass the dryer door with a magnet for test, taken off
+spade loose at the limit
+float moves freely
+ran with float up, shut off well
+overload cut out after 5 min
 `
 
 // What takes a device out is heard, what is harmless in the same words is not.
