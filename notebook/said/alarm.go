@@ -104,8 +104,11 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
+		if n+1 < len(clauses) && Has(clauses[n+1], leavings) && leftSo.get().MatchString(clauses[n+1]) {
+			clause += "left "
+		}
 		for i := range alarms {
-			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
+			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.get().MatchString(clauses[n]) && mending.get().MatchString(clauses[n-1])) {
 				out = append(out, a)
 			}
 		}
@@ -124,8 +127,15 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	if past && mendedSince.get().MatchString(next) || a.Finding == "smoke" && (past && noMore.get().MatchString(next) || asItShould.get().MatchString(next)) {
 		return true
 	}
+	if a.Finding == "gas-smell" && notHere.get().MatchString(next) && nextDoor.get().MatchString(clause) {
+		return true
+	}
+	mends := a.Finding == "hazard" || a.Finding == "earth-off"
+	if mends && mendedIt.get().MatchString(next) {
+		return true
+	}
 	for _, c := range behind {
-		if a.Finding != "hazard" && a.Finding != "earth-off" || !mending.get().MatchString(c) {
+		if !mends || !mending.get().MatchString(c) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
@@ -142,6 +152,19 @@ var (
 	mendedSince = pattern{expr: `\b(since|long since|was|were|been|got|then) (replaced|repaired|renewed|fixed|mended|cured|corrected)\b|^(replaced|repaired|fixed|mended) (since|then)\b`}
 	noMore      = pattern{expr: `^(but )?(that'?s |that is |it'?s |it is )?(none|no more|nothing|gone|not) ?(now|since|again|any ?more|today)?\b`}
 	asItShould  = pattern{expr: `^(this |that |which )?(is )?(quite |all )?(normal|as it should|usual|to be expected|expected)\b`}
+)
+
+var (
+	// leftSo tells that what was just told of was left as it is, of which one of leavings
+	// is; wasSo that it was, before it was mended.
+	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|repair|replacement|to)\b|$)`}
+	leavings = []string{"left", "leav", "declin", "refus"}
+	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
+	// mendedIt tells that what was just told of was mended, without naming it.
+	mendedIt = pattern{expr: `^(i |we )?((replac|renew|repair|mend|fix|swapp|chang)\w+( (with|by|for))?|(put|fitt?ed|installed)( in| on)? (a )?new)( (it|them|a|an|the|new|one|ones|now|today|all|both|same))*$`}
+	// A neighbour's smell of gas that is said not to be here.
+	nextDoor = pattern{expr: `\b(neighbou?rs?|next door|across the (street|road|hall))\b`}
+	notHere  = pattern{expr: `^(it'?s |it is )?not (here|ours|(in |at |from )?(our|this|her|his|their|the client'?s) (house|home|place|flat|apartment|unit|side)|from here|at this (house|address))\b`}
 )
 
 // oversize is a fuse or breaker of more amps than what it feeds can carry.

@@ -17,6 +17,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
 		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
+		`<left>`, `(left|leaving|in use)( $| (it|in|so|as|for|alone|there|that|until|like|today|running)\b)`,
 		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|on fire)`,
 	)
 })
@@ -26,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -41,6 +42,7 @@ felt (some )?(electricity|current)\b
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
 buzz\w* (my |her )?(hand|finger|arm)
+(buzz(es)?|nips) (her|him|me|us|you|them|client|customer|tenant|owner)\b
 buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
 (feels?|felt|get|gets|got) buzz (off|from|on) <metal>
 prickl
@@ -49,7 +51,7 @@ current on <shell>
 electrocut
 <shell> hot with [1-9]\d
 bitten by\b
-(got bit|bit (me|her|him|us)|bites (me|her|him|you))\b
+(got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
 <metal> live\b
 live <metal>\b
 `},
@@ -89,7 +91,7 @@ burn marks?\b
 sparks? (at|from|in|inside|behind) (<mains>|relay|board|terminal|motor|switch|timer|wir)
 <mains> (end |tip |blade |prong )?<burnt>
 sparks? inside $
-(melted|burnt|burned|scorched|charred) <mains>
+(melted|burnt|burned|scorched|charred)( up| out)? <mains>
 `},
 		harmless: rows{text: `
 no (spark|arc|smok|burn|smell|fire)
@@ -102,6 +104,7 @@ smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
 smok\w* (cigar\w*|pipe|outside)
+lint fire (risk|hazard)
 guests? smokes?\b
 (bbq|grill|barbecue) .{0,12}smok
 (next door|neighbou?r\w*|(other|old|different) (fridge|unit|one|machine)) .{0,12}smok
@@ -268,10 +271,13 @@ polarity (revers\w*|wrong|swapped)
 (wrongly|badly|mis) ?wired (\w+ )?<outlet>
 (open|lost|floating|loose|broken) neutral\b
 bootleg ground
+(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? (\w+ )?(to|onto) (\w+ ){0,2}(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
+us(ed|es|ing) (\w+ ){0,2}pipe (\w+ )?(as|for) (ground|earth)
 `},
 		harmless: rows{text: `
 (motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
 not? (revers|open ground)
+(measur|ohm|check|test|read)\w* (\w+ ){0,2}(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
 (mended|repaired|fixed|corrected|cured)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
@@ -307,14 +313,29 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
 insulation melted\b
 (live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
-insulation (gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
+insulation (gone|missing|stripped|worn|chewed|rubbed|off|burnt|burned|cracked|split|damaged|nicked|scraped|peel\w*|brittle)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor|lead|l[123]|hot|live)s?\b
+(wire|cord|cable|lead|conductor)s? (\w+ )?(insulation|jacket|sheath\w*) (gone|missing|worn|chewed|rubbed|off|cracked|damaged|nicked|torn|peel\w*|brittle)
+(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|crushed|damaged|worn through|split)( $| (at|near|open|by|along|through|and|in|left)\b)
+(split|cracked|torn|perished|damaged|nicked|chafed|crushed) (\w+ )?(sheath|cord|flex|mains cable|power cable)\b
+bare copper (\w+ ){0,2}(touch\w*|against|rubb?\w*|near|at|on|by|under|in)\b
+(wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ )?<burnt> (\w+ ){0,6}<left>
+<burnt> (\w+ )?(wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ ){0,6}<left>
+left (\w+ ){0,2}(<burnt>|swoll\w*|swell\w*|bulg\w*) (\w+ )?(wire|lead|terminal|spade|connector|lug|contact|harness|cap|capacitor)s?\b
+(cap|capacitor)s? (\w+ )?(swell\w*|swoll\w*|bulg\w*|burst|domed|leak\w*) (\w+ ){0,6}<left>
+(swoll\w*|swell\w*|bulg\w*) (\w+ )?(cap|capacitor)s? (\w+ ){0,3}<left>
+(thin|light|lightweight|small|undersized|flimsy|cheap|lamp|household|indoor|(16|18) (ga|gauge|awg)) (\w+ )?(extension|ext)( $| (cord|lead|cable))
+(extension|ext) (cord|lead|cable) (\w+ )?(thin|light|small|undersized|coiled)\b
+(breaker|disconnect|terminal block|connector|spade|lug|wiring|wires?|switch|fuse) (\w+ )?hot to touch
+breaker (runs|gets|feels|too|getting) hot
+(plugged|capped|blocked|wedged|tied) (\w+ )?(relief|safety|t p|tpr|prv) valve
+safety valve (\w+ )?(capped|plugged|blocked|seized)
 terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
 copper (showing|bare|exposed)
@@ -353,7 +374,7 @@ fire (hazard|risk)
 (could|may|might|will) fall( on| out| down| off| $)
 (tip|tipping) bracket (missing|off|not|gone)
 (element|heater) (stays on|glows)\b.{0,24}\boff\b
-(element|heater|burner) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
 (drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
 `},
 		harmless: rows{text: `
@@ -364,7 +385,9 @@ no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
 (mended|repaired|replaced|covered|insulated|taped)\b
 (years?|months?) ago
 last year
-bare (ground|earth|copper)
+bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
+^ (stripped|trimmed) insulation
+(talk|spoke|discuss|explain|told|warn|advis|ask)\w* (\w+ ){0,3}(about|of) (\w+ )?lint (\w+ )?(fire )?(risk|hazard)
 `}},
 	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt",
 		said: rows{text: `
