@@ -91,6 +91,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
 		return nil
 	}
+	if strings.Contains(text, "w/") {
+		text = withs.Replace(text)
+	}
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
@@ -115,6 +118,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	}
 	return out
 }
+
+// withs are with and without as they are often typed.
+var withs = strings.NewReplacer("w/out", "without", "w/o", "without", "w/", "with ")
 
 // settled reports whether the clauses behind one that tells of a danger take it back:
 // what was mended since, what smelt or smoked long ago or as it should, and what can
@@ -157,7 +163,7 @@ var (
 var (
 	// leftSo tells that what was just told of was left as it is, of which one of leavings
 	// is; wasSo that it was, before it was mended.
-	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|repair|replacement|to)\b|$)`}
+	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)`}
 	leavings = []string{"left", "leav", "declin", "refus"}
 	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
 	// mendedIt tells that what was just told of was mended, without naming it.
@@ -170,9 +176,9 @@ var (
 // oversize is a fuse or breaker of more amps than what it feeds can carry.
 var oversize = Alarm{Finding: "hazard"}
 
-var fuses = []string{"fuse", "breaker"}
+var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 
-var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}

@@ -13,6 +13,7 @@ import (
 var outs = [][]tag{
 	{takes, far | device, far | joined}, {device, near | takes, far | joined}, // took out the limit and joined its wires
 	{weak, far | held, far | bound},                                    // held the door switch and taped it
+	{device, near | takes, outOf, with | so},                           // limit stuck, clipped it out for now
 	{bare},                                                             // bypassed it
 	{bound, far | held},                                                // taped the lid switch
 	{held, far | bound},                                                // the limit was linked
@@ -28,10 +29,10 @@ var outs = [][]tag{
 	{runs, far | device, near | shorts},                                       // ran with the overload shorted
 	{bit | clip | bond, near | across | there, near | held | wiry | fused},    // strap across the thermostat
 	{bit, inside, near | device | fused | wiry}, {device, near | inside, bit}, // foil in the fuse
-	{led, across}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
-	{grip, across | toward, near | held},                          // tape over the door switch
-	{puts, near | magnet, far | held},                             // put a magnet on the lid switch
-	{bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
+	{led | joined, far | device, outOf}, {led, across}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
+	{grip, across | toward, near | held},                                                                     // tape over the door switch
+	{puts, near | magnet, far | held},                                                                        // put a magnet on the lid switch
+	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
 
 	{without, near | guarded | earthed | covered},   // ran without overload
 	{takes | left, far | device, far | circuit},     // took the limit out of the circuit
@@ -114,7 +115,7 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if all&breaker != 0 && (all&(takes|undoes|with) != 0) && unprotected.get().MatchString(clause) {
+	if all&breaker != 0 && unprotected.get().MatchString(clause) {
 		return true
 	}
 	if all&weak != 0 && all&ofDoor != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
@@ -140,7 +141,7 @@ func goes(clause string, ways [][]tag) bool {
 // byHand one by which a hand is at the switch for as long as it takes.
 var (
 	unprotected = pattern{expr: `\b(?:cut|took|taken|snip\w*|chop\w*|removed|deleted|eliminated) (?:off |out )?(?:the |its |a )?(?:\w+ )?` + rcds + `\b` +
-		`|\b` + rcds + onPlug + `(?: was| is)? (?:cut|chopped|snipped|removed|taken) ?(?:off|out|$)|\b` + rcds + onPlug + `(?: was| is)?(?: swapped| changed| replaced)? (?:for|with|by|to) (?:a |an |the )?(?:plain|standard|ordinary|regular|normal|cheap|old|[23]|two|three)\b`}
+		`|\b` + rcds + onPlug + `(?: was| is)? (?:cut|chopped|snipped|removed|taken) ?(?:off|out|$)|\b` + rcds + onPlug + `(?: was| is)?(?: swapped| changed| replaced)? (?:for|with|by|to) (?:a |an |the )?(?:plain|standard|ordinary|regular|normal|cheap|old|[23]|two|three)\b|\b(?:to|on|in|into|at) (?:a |an |the )?non[- ]?` + rcds + `\b`}
 	byHand = pattern{expr: `^(i |we )?(held|hold|holding|push|pushed|pushing|press|pressed|pressing)( in| down| up)? (the |its )?(door|lid) (interlock )?(micro)?switch(es)?( plunger| button| tab| lever| arm)?( in| closed| shut| down)*( (by|with) (my |a )?(hand|finger|thumb)s?)?( (to|for|while|and) .*)?$`}
 )
 
@@ -238,7 +239,7 @@ func retracted(words []tag, at, end int) bool {
 	return not && !(end < len(words) && words[end]&(off|takes) != 0)
 }
 
-var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
+var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker|bkr|brkr) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
 //
@@ -274,7 +275,7 @@ func TakesOut(line string) bool {
 // goesOn reports whether a clause joins the wires of what the one before took out, or
 // binds what it held.
 func goesOn(before, clause string) bool {
-	return before != "" && wordsIn(clause)&(joined|bound) != 0 && goes(before+" "+clause, outs[:3])
+	return before != "" && wordsIn(clause)&(joined|bound|outOf) != 0 && goes(before+" "+clause, outs[:4])
 }
 
 // wordsIn are the tags of all words of a line, with what they may be in a clause.
@@ -335,7 +336,7 @@ func Guards(entry int, line string, work bool) []Guard {
 			list, it = append(list, g), g.devices
 		}
 		if len(list) == before {
-			if whole := last + " " + c; all&(joined|bound) != 0 && all&(takes|weak) != 0 && goesOn(last, c) {
+			if whole := last + " " + c; all&(joined|bound|outOf) != 0 && all&(takes|weak) != 0 && goesOn(last, c) {
 				list, it = append(list, Guard{entry, line, whole, devicesOf(whole, false), out}), nil
 			} else if takesOut(c) {
 				list, it = append(list, Guard{entry, line, c, devicesOf(c, false), out}), nil

@@ -146,6 +146,17 @@ two pin adapter
 used two prong adapter
 ungrounded adapter
 3 to 2 adapter
+wired fan limit out of the circuit to keep it running
+LID SW magnet taped in place
+ran it on a piece of #14 in place of the fuse link
+operating thermostat shorted w/ foil, was like that
+put cheater plug on it so client can use it
+gfi wont reset so they ran cord to non gfi outlet
+overload has been taken out by previous owner
+thermal fuse missing
+high limit stuck, clipped it out for now
+replaced 15A bkr with 30A
+limit clipped out for now
 fuse still jumped from last guy, left it
 needs thermal fuse jumpered for now
 limit thermostat taken out, wires joined
@@ -373,6 +384,10 @@ took limit out, tested open
 took the thermal fuse out, reads OL
 pulled thermostat out, checked good
 bypass timer set
+jumped the diag pins for service mode
+float switch moves, took it out to clean
+limit bad, took it out
+screw missing
 checked bypass timer
 defrost jumper on board JP1 cut as per tech sheet
 shorted out the old element

@@ -86,13 +86,13 @@ var tagged = []struct {
 	is    tag
 	words string
 }{
-	{device, "switch"},
+	{device, "switch sw"},
 	{device | fixed, "thermostat stat tstat aquastat"},
 	{device | guarded, "overload protector interlock klixon rollout safeties eco tco"},
 	{device | guarded | fixed, "limit cutout cutoff"},
 	{device | guarded | mark | fixed, "thermal"},
 	{device | guarded | fused, "fuse"},
-	{fused | kept, "breaker"},
+	{fused | kept, "breaker bkr brkr"},
 	{kept, "contactor relay lock latch reed microswitch holder"},
 	{kept | breaker, "rcd gfci gfi elcb rcbo afci lcdi alci"},
 	{knob, "button plunger actuator lever tab"},
@@ -122,7 +122,8 @@ var tagged = []struct {
 	{bare, "bypass! jumper! bypass jumper shunt defeat bridge! defeat! shunted shunting cheater hotwire! fool! trick! cheated"},
 	{bond, "bypass jumper"},
 	{bare | leap, "jumped jumping"},
-	{takes, "took take remove taken taking remove! cut cutting lift! disconnect! snip! broke clip! chop! pull! unhook! unplug! missing unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
+	{takes, "took take remove taken taking remove! cut cutting lift! disconnect! snip! broke clip! chop! pull! unhook! unplug! unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
+	{takes | off, "missing"},
 	{undoes, "disable! defeat! delete! eliminate! overrode overridden overriding nullify! nullified neutralise! neutralize! deactivate! circumvent! gut!"},
 	{joined, "join! twist! splice! loop! link! wirenut! nut! marry! married marr! together"},
 	{puts, "put stuck used using placed found fitted fit left with"},
@@ -131,7 +132,7 @@ var tagged = []struct {
 	{there, "behind where"},
 	{inside | shut, "in"},
 	{inside, "into inside"},
-	{with, "with by for while"},
+	{with, "with w by for while"},
 	{toward, "to on onto against at"},
 	{of, "of from"},
 	{instead, "instead place lieu"},
@@ -155,7 +156,7 @@ var tagged = []struct {
 	{adapter, "adapter adaptor adapt"},
 	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
-	{other, "post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
+	{other, "diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
 	{broken, "loose broken burnt burned corroded melted damaged frayed bare chafed pinched"},
 	{fresh, "new fresh"},
@@ -237,7 +238,7 @@ func wordly(b byte) bool { return b >= 'a' && b <= 'z' || b >= '0' && b <= '9' |
 // as one.
 func tagsOf(clause string, out []tag) []tag {
 	article := tag(0)
-	first := ""
+	first, before := "", ""
 	eachWord(clause, func(word string, t tag) {
 		n := len(out) - 1
 		switch {
@@ -248,9 +249,11 @@ func tagsOf(clause string, out []tag) []tag {
 			return
 		case n < 0:
 			first = word
-		case word == "timer" && out[n]&bare != 0 && out[n]&bond != 0: // a bypass timer
-			out[n] = 0
+		case word == "timer" && before == "bypass":
+			out[n] = 0 // a part of its own
 			return
+		case word == "plug" && before == "cheater":
+			return // is what it is without that
 		case word == "line" && n > 0 && out[n]&of != 0 && out[n-1]&outOf != 0:
 			t = circuit
 		case t&part != 0 && out[n]&(held|fused) != 0:
@@ -263,7 +266,7 @@ func tagsOf(clause string, out []tag) []tag {
 			out = out[:n]
 		}
 		out = append(out, t|article)
-		article = 0
+		article, before = 0, word
 	})
 	for i := range out {
 		t := &out[i]

@@ -70,12 +70,14 @@ tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
 shocks? (worn|broken|bad|weak|leak\w*|gone|off)
 `}},
-	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|hot plastic|flash|discolo|browned|blackened",
+	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried",
 		said: rows{text: `
 smou?lder\w*
-smell\w* (\w+ ){0,3}(burn(t|ing)|hot plastic)\b
+smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
+arcs? (at|across|between|inside|behind|on)\b
+<mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
 flames? at (terminal|relay|board|plug)
 <mains> .{0,14}(discolou?red|browned|blackened)
@@ -283,8 +285,9 @@ not? (revers|open ground)
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
 		said: rows{text: `
-(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
-green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+(earth|ground) screw (missing|loose|gone|stripped)\b
+green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
 (earth|ground) left (off|disconnected|loose|out|open)\b
 (earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
@@ -313,7 +316,7 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|melt|scorch|charred|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -324,6 +327,9 @@ insulation (gone|missing|stripped|worn|chewed|rubbed|off|burnt|burned|cracked|sp
 (wire|cord|cable|lead|conductor)s? (\w+ )?(insulation|jacket|sheath\w*) (gone|missing|worn|chewed|rubbed|off|cracked|damaged|nicked|torn|peel\w*|brittle)
 (sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|crushed|damaged|worn through|split)( $| (at|near|open|by|along|through|and|in|left)\b)
 (split|cracked|torn|perished|damaged|nicked|chafed|crushed) (\w+ )?(sheath|cord|flex|mains cable|power cable)\b
+(chafed|worn|rubbed|chewed|nicked|through|down) (\w+ )?to (bare )?copper
+bare (ends?|splices?)\b
+wire ?nuts? (\w+ )?(off|missing|gone)\b
 bare copper (\w+ ){0,2}(touch\w*|against|rubb?\w*|near|at|on|by|under|in)\b
 (wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ )?<burnt> (\w+ ){0,6}<left>
 <burnt> (\w+ )?(wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ ){0,6}<left>
@@ -355,6 +361,7 @@ ammonia (smell|leak)
 (relief valve|t p|tpr|prv)( valve| relief| discharge| line| pipe| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 (plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
+(t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
 no (t p|tpr|relief)( valve)? 
 wires? too (small|thin) for (breaker|fuse)
 tank (bulg|swoll|swell|balloon)
@@ -363,7 +370,7 @@ anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
-(fan|blade|belt|pulley)( blade)? guard (left off|missing|broken|gone)
+(fan|blade|belt|pulley)( blade)? guard (left off|off left|missing|broken|gone|not (re)?fitted)
 delayed ignition
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
@@ -428,7 +435,7 @@ normal
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
 		said: rows{text: `
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
-(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminates?|stops|exhausts|blows|discharges|dumps|opens) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
