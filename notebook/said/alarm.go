@@ -163,8 +163,8 @@ var (
 var (
 	// leftSo tells that what was just told of was left as it is, of which one of leavings
 	// is; wasSo that it was, before it was mended.
-	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)`}
-	leavings = []string{"left", "leav", "declin", "refus"}
+	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)|^(still |it )*((runs|running|works|in use|used|runs? fine) (on|with) (it|them|that)|in use|used as is|left as is)\b`}
+	leavings = []string{"left", "leav", "declin", "refus", "run", "work", "use"}
 	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
 	// mendedIt tells that what was just told of was mended, without naming it.
 	mendedIt = pattern{expr: `^(i |we )?((replac|renew|repair|mend|fix|swapp|chang)\w+( (with|by|for))?|(put|fitt?ed|installed)( in| on)? (a )?new)( (it|them|a|an|the|new|one|ones|now|today|all|both|same))*$`}
@@ -178,7 +178,7 @@ var oversize = Alarm{Finding: "hazard"}
 
 var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 
-var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|with|at|fed by) (?:an? )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr))|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}
@@ -193,6 +193,12 @@ func oversized(clause string) bool {
 	if m == nil {
 		return false
 	}
+	if m[1] != "" {
+		is, _ := strconv.Atoi(m[3])
+		size, _ := strconv.Atoi(m[1])
+		return wireAmps[size] > 0 && is > wireAmps[size]
+	}
+	m = m[3:]
 	is, _ := strconv.Atoi(m[1] + m[5])
 	most, _ := strconv.Atoi(m[3] + m[7])
 	switch unit := strings.TrimSpace(m[4] + m[8]); {

@@ -20,13 +20,13 @@ func (f *fetter) in(clause string) bool { return Has(clause, strings.Split(f.put
 var fetters = []fetter{
 	{"cheat|adapt|3 to 2", `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
 	{"foil|nail|coin|penny|bolt|paper", `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
-	{"tape|tied|wedg|pinned|clamp|magnet|stick|prop|glue|band|string|held|kept", `tapes?|wedges?|ties?|ty-?raps?|sticks?|clamps?|magnets?|props?|glue|(?:rubber )?bands?|strings?`, "tape off"},
+	{binds + "|held|kept", `tapes?|wedges?|ties?|ty-?raps?|sticks?|clamps?|magnets?|props?|glue|(?:rubber )?bands?|strings?`, "tape off"},
 	{"jump|pass|bridg|link|loop|strap|shunt|short|wire|together|joined|clip|lead|straight|direct",
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
 
-// tapes is the family of what binds.
-const tapes = 2
+// binds are the words for what holds a device without a hand.
+const binds = "tape|tied|wedg|pinned|clamp|magnet|stick|prop|glue|band|string"
 
 // backs are the patterns of what was put back.
 var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted, refit *regexp.Regexp }) {

@@ -23,13 +23,13 @@ var outs = [][]tag{
 	{bend, far | held, far | no | shut},                  // bent the limit so it never opens
 	{shorts, far | theDev},                               // shorted the limit
 	{shorts, outOf, far | held}, {shorts, outOf, toward}, //
-	{shorts, across, far | device},                                            //
-	{shorts, device, wiry},                                                    // shorted limit wires
-	{device, far | shorts, outOf},                                             //
-	{runs, far | device, near | shorts},                                       // ran with the overload shorted
-	{bit | clip | bond, near | across | there, near | held | wiry | fused},    // strap across the thermostat
-	{bit, inside, near | device | fused | wiry}, {device, near | inside, bit}, // foil in the fuse
-	{led | joined, far | device, outOf}, {led, across}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
+	{shorts, across, far | device},                                                                                       //
+	{shorts, device, wiry},                                                                                               // shorted limit wires
+	{device, far | shorts, outOf},                                                                                        //
+	{runs, far | device, near | shorts},                                                                                  // ran with the overload shorted
+	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                               // strap across the thermostat
+	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, // foil in the fuse
+	{led | joined, far | device, outOf}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
 	{grip, across | toward, near | held},                                                                     // tape over the door switch
 	{puts, near | magnet, far | held},                                                                        // put a magnet on the lid switch
 	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
@@ -48,8 +48,8 @@ var outs = [][]tag{
 	{guarded, off, final}, {guarded, left, off},     // overload left off
 	{device, outOf, final}, {device, left, outOf | takes}, // door switch out
 	{undoes, near | held}, {held, near | undoes}, // disabled the lid lock
-	{takes, near | earthed, wiry | toward | final},                                   // cut the earth pin
-	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, left, off}, // earth wire off
+	{takes, near | earthed, wiry | toward | final},                                                                        // cut the earth pin
+	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off, final}, {earthed, wiry, left, off}, // earth wire off
 	{covered, left, off}, {runs, near | covered, off}, // ran with the cover off
 	{runs, near | with, near | device, near | takes | outOf}, // ran with the float disconnected
 	{bigger, near | fused}, {fused, near | bigger}, {fused, with | toward, near | bigger},
@@ -374,7 +374,7 @@ var (
 
 // byHand reports whether a hand alone held a device, which falls back when let go.
 func (g *Guard) byHand() bool {
-	return Has(g.clause, []string{"held", "hold", "push", "press"}) && !Has(g.Text, strings.Split(fetters[tapes].put[:strings.Index(fetters[tapes].put, "|held")], "|"))
+	return Has(g.clause, []string{"held", "hold", "push", "press"}) && !Has(g.Text, strings.Split(binds, "|"))
 }
 
 func (g *Guard) letsGo() bool { return g.way == unbridged && letGo.get().MatchString(g.clause) }

@@ -7,6 +7,10 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+owner's son wired straight past the thermostat
+wired the heater past the limit
+found screwdriver stuck in the cutoff
+ground prong was broken off, used as is
 put tape over the door switch so it runs
 put in a wire instead of the thermal fuse
 fitted a wire in place of the thermal fuse
@@ -205,6 +209,7 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+customer asks if the limit can be bypassed, said no
 replaced high pressure switch, not jumped
 set mixing valve, bypass shut
 bypass closed

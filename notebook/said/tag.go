@@ -145,7 +145,7 @@ var tagged = []struct {
 	{without, "without wo wout"},
 	{covered, "cover"},
 	{no, "no not never nothing none nobody nor neither cannot cant didnt dont wont isnt wasnt doesnt havent hasnt arent werent couldnt wouldnt shouldnt"},
-	{modal, "will shall should must may might could would asked against instead rather"},
+	{modal, "ask can will shall should must may might could would asked against instead rather"},
 	{modal | so, "need"},
 	{modal, "wants want wanted wish wished refused refuses refuse declined declines"},
 	{faulty, "tripping trip good heat heating cool cooling working continuity ok spin start starting power flame hot dice luck joy part spare stock"},

@@ -68,7 +68,7 @@ shock load
 shock (sticker|label|sign|hazard)
 tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
-shocks? (worn|broken|bad|weak|leak\w*|gone|off)
+shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 `}},
 	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried",
 		said: rows{text: `
@@ -76,6 +76,7 @@ smou?lder\w*
 smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
+flash\w* (when|if|while|on|as) (\w+ )?plug
 arcs? (at|across|between|inside|behind|on)\b
 <mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
@@ -136,7 +137,7 @@ ask\w* (\w+ )?(about|if|whether|for)\b
 `}},
 	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
 		said: rows{text: `
-gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock )?(leak|hiss|escap|seep)
+gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep)
 gas valve passes
 hiss\w* (of )?gas\b
 burner stays (on|lit) (with|when) (knob|valve|control|cock)
@@ -166,7 +167,7 @@ co\b.{0,20}\b[1-9]\d+ ?ppm
 [1-9]\d+ ?ppm (of )?co\b
 (crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)? heat exchanger
 heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
-(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
+(flue|chimney)\b.{0,20}\b(block|disconnect|separat|collaps|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
 (block|disconnect)\w* (flue|chimney)
 rolls? ?out\b
 flames? .{0,12}\broll
@@ -233,7 +234,7 @@ at risk of (spoil|thaw|damage|fail|ice|icing|frost)
 <runs> (when|while|if|after|once|as) <who> (open|pull|lift)\w* (door|lid)\b
 (start|run|cook|heat)\w* without (closing|shutting) (door|lid)
 runs open\b
-(door|lid) (opens|opened|unlocks|can be opened) (while|when|during) (it )?(spin|run|turn|wash|heat)
+(door|lid) (opens|opened|unlocks|can be opened) (while|when|during|mid) (it )?(spin|run|turn|wash|heat|cycle)
 (door|lid) open (and|but) (it )?<runs>
 \w*(n't|not) stop (cooking |running |heating |spinning |turning )?(with|when|if|after|once) (<who> )?(open\w* )?(door|lid)
 `},
@@ -316,7 +317,7 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -346,6 +347,7 @@ terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
 copper (showing|bare|exposed)
 water (\w+ ){0,2}(on|onto|in|into|over) (\w+ )?(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
+water (\w+ ){0,3}(under|near|by|around|at|below) (\w+ )?(live|junction|terminal block|breaker|wiring)\b
 water (\w+ ){0,2}(on|onto|into|over) (outlet|socket|receptacle|plug) $
 scald
 (child|kid|baby|client|customer|tenant|owner|somebody) (got )*(hurt|injured|(burnt|burned) on)\b
@@ -358,7 +360,7 @@ glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief valve|t p|tpr|prv)( valve| relief| discharge| line| pipe| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(relief valve|t p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 (plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
@@ -382,11 +384,16 @@ fire (hazard|risk)
 (tip|tipping) bracket (missing|off|not|gone)
 (element|heater) (stays on|glows)\b.{0,24}\boff\b
 (element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(cannot|can't) be (turned|switched|shut) off
+^ stays (on|hot|lit) (\w+ )?(with|when|even) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
+glass (\w+ ){0,3}(falling|fell|hanging)\b
+(extension|ext) (cord|lead|cable) (\w+ )?(across|under|through|over) (\w+ )?(hall\w*|carpet|rug|door\w*|room|floor|wall|ceiling|window|walkway|stairs)
 (drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
 `},
 		harmless: rows{text: `
 (air|water|exhaust|supply|duct|vent) outlet
 (risk|hazard) explained
+(light|lamp|fan|blower|alarm|beep\w*|display|clock|water) (\w+ )?(cannot|can't)
 no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
 (temp\w*|pressure|volts|amps) (\w+ )?(could|may|might|will) fall
 (mended|repaired|replaced|covered|insulated|taped)\b
