@@ -34,18 +34,18 @@ var outs = [][]tag{
 	{puts, near | magnet, far | held},                                                                        // put a magnet on the lid switch
 	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
 
-	{without, near | guarded | earthed | covered},   // ran without overload
-	{takes | left, far | device, far | circuit},     // took the limit out of the circuit
-	{device, takes, outOf | of, near | circuit},     // overload cut out of line
-	{joined, near | wiry, far | device},             // joined the wires of the limit
-	{joined, far | device, wiry},                    // twisted the limit wires
-	{joined, near | across | outOf, near | device},  // spliced round the limit
-	{device, near | wiry, near | joined},            // limit wires together
-	{puts, near | wiry, toward, wiry, far | device}, // put spade to spade on the limit
-	{left, near | guarded, near | off | outOf},      // left the overload off
-	{left, near | device, near | takes | outOf},     // left the limit disconnected
-	{left, outOf, near | device},                    //
-	{guarded, off, final}, {guarded, left, off},     // overload left off
+	{without, near | guarded | earthed | covered},                                               // ran without overload
+	{takes | left, far | device, far | circuit},                                                 // took the limit out of the circuit
+	{device, takes, outOf | of, near | circuit},                                                 // overload cut out of line
+	{joined, near | wiry, far | device},                                                         // joined the wires of the limit
+	{joined, far | device, wiry},                                                                // twisted the limit wires
+	{joined, near | across | outOf, near | device},                                              // spliced round the limit
+	{device, near | wiry, near | joined},                                                        // limit wires together
+	{puts, near | wiry, toward, wiry, far | device},                                             // put spade to spade on the limit
+	{left, near | guarded, near | off | outOf},                                                  // left the overload off
+	{left, near | device, near | takes | outOf},                                                 // left the limit disconnected
+	{left, outOf, near | device},                                                                //
+	{guarded, off, final | so}, {takes, far | guarded, near | runs, mark}, {guarded, left, off}, // overload left off
 	{device, outOf, final}, {device, left, outOf | takes}, // door switch out
 	{undoes, near | held}, {held, near | undoes}, // disabled the lid lock
 	{takes, near | earthed, wiry | toward | final},                                                                        // cut the earth pin
@@ -150,8 +150,8 @@ const (
 	onPlug = `(?: plug| cord| head| end| outlet)?`
 )
 
-// sought tells a clause of what was looked for.
-var sought = pattern{expr: `\b(check|look|search|inspect)\w* (it |all |them )*for\b`}
+// sought tells a clause of what was looked for, or off while it was read.
+var sought = pattern{expr: `^(i |we )?(test|check|ohm|measur|meter)\w* .*\b(disconnected|unplugged|unhooked)$|\b(check|look|search|inspect)\w* (it |all |them )*for\b`}
 
 func union(words []tag) (all tag) {
 	for _, t := range words {
@@ -287,6 +287,9 @@ func wordsIn(line string) (all tag) {
 	if all&device != 0 {
 		all |= guarded | theDev
 	}
+	if all&ofFlame != 0 {
+		all |= kept
+	}
 	if all&no != 0 {
 		all |= without
 	}
@@ -368,7 +371,7 @@ var (
 	letGo    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go|released)\b`}
 	letIt    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go( of (it|them))?|released( it| them)?)( again| after\w*| since| now)*$`}
 	// tookOut and tested are of a part that was out to be read.
-	tookOut = pattern{expr: `^(i |we )?(took|pulled|had) [\w -]+ out$`}
+	tookOut = pattern{expr: `^(i |we )?(took|pulled|had) [\w -]+ out$|^[\w -]+ (disconnected|unplugged|unhooked)$`}
 	tested  = pattern{expr: `^(it |is |was )*(test(s|ed)?|ohm(s|ed)|reads?|checks|checked|measure[sd]|metered|rang|open|closed|bad|dead|good|ol|no continuity)\b`}
 )
 

@@ -7,6 +7,14 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+clipped leads off TF & butt spliced em
+no overload on comp, wired direct
+pulled overload and ran comp on hard start only
+float sw unhooked bc pan sensor nuisance trips
+limit disconnected
+flame failure device tied open with wire
+monitor switch snipped out
+lid bypass plug installed at lock
 owner's son wired straight past the thermostat
 wired the heater past the limit
 found screwdriver stuck in the cutoff
@@ -209,6 +217,14 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+tested thermal fuse unplugged
+ohmed the limit disconnected
+limit disconnected, tested open
+lid switch unplugged, reads closed
+flame failure device renewed
+fitted bypass plug
+no overload trip
+no fuse in the van
 customer asks if the limit can be bypassed, said no
 replaced high pressure switch, not jumped
 set mixing valve, bypass shut

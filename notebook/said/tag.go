@@ -91,14 +91,14 @@ var tagged = []struct {
 	{device | guarded, "overload protector interlock klixon rollout safeties eco tco"},
 	{device | guarded | fixed, "limit cutout cutoff"},
 	{device | guarded | mark | fixed, "thermal"},
-	{device | guarded | fused, "fuse"},
+	{device | guarded | fused, "fuse tf"},
 	{fused | kept, "breaker bkr brkr"},
 	{kept, "contactor relay lock latch reed microswitch holder"},
 	{kept | breaker, "rcd gfci gfi elcb rcbo afci lcdi alci"},
 	{knob, "button plunger actuator lever tab"},
 	{kept | fixed, "thermocouple"},
 	{kept | mark | ofFlame, "safety"},
-	{device | kept | mark | ofFlame, "float"},
+	{device | guarded | kept | mark | ofFlame, "float"},
 	{mark | ofDoor, "door lid"},
 	{mark | ofFlame, "flame pilot gas"},
 	{mark, "line main mains pressure high hi low cycling primary secondary monitor defrost inlet top upper bottom lower front rear bake broil drum blower magnetron cavity glass current air belt light lamp selector water level fan motor compressor comp pump heater start cold cord element operating resettable manual auto roll spill vacuum vent flue 1 loss"},
@@ -122,8 +122,9 @@ var tagged = []struct {
 	{bare, "bypass! jumper! bypass jumper shunt defeat bridge! defeat! shunted shunting cheater hotwire! fool! trick! cheated"},
 	{bond, "bypass jumper"},
 	{bare | leap, "jumped jumping"},
-	{takes, "took take remove taken taking remove! cut cutting lift! disconnect! snip! broke clip! chop! pull! unhook! unplug! unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
-	{takes | off, "missing"},
+	{takes, "took take remove taken taking remove! cut cutting lift! broke clip! pull! unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
+	{takes | off, "missing disconnect! unhook! unplug!"},
+	{takes | undoes, "snip! chop!"},
 	{undoes, "disable! defeat! delete! eliminate! overrode overridden overriding nullify! nullified neutralise! neutralize! deactivate! circumvent! gut!"},
 	{joined, "join! twist! splice! loop! link! wirenut! nut! marry! married marr! together"},
 	{puts, "put stuck used using placed found fitted fit left with"},
@@ -149,7 +150,7 @@ var tagged = []struct {
 	{modal | so, "need"},
 	{modal, "wants want wanted wish wished refused refuses refuse declined declines"},
 	{faulty, "tripping trip good heat heating cool cooling working continuity ok spin start starting power flame hot dice luck joy part spare stock"},
-	{so, "so until till unless anyway hence therefore"},
+	{so, "so bc until till unless anyway hence therefore"},
 	{instead, "straight direct directly"},
 	{two, "2 two ungrounded unearthed"},
 	{three, "3 three"},
@@ -252,7 +253,9 @@ func tagsOf(clause string, out []tag) []tag {
 		case word == "timer" && before == "bypass":
 			out[n] = 0 // a part of its own
 			return
-		case word == "plug" && before == "cheater":
+		case word == "device" && before == "failure":
+			t = kept | mark
+		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):
 			return // is what it is without that
 		case word == "line" && n > 0 && out[n]&of != 0 && out[n-1]&outOf != 0:
 			t = circuit
@@ -286,7 +289,7 @@ func tagsOf(clause string, out []tag) []tag {
 			} else {
 				*t = modal
 			}
-		case *t&no != 0 && i > 0 && out[i-1]&with != 0:
+		case *t&no != 0 && (i > 0 && out[i-1]&with != 0 || i+3 < len(out) && out[i+1]&guarded != 0 && out[i+2]&toward != 0 && out[i+3]&mark != 0): // no overload on the compressor
 			*t = *t&^no | without
 		case *t&no != 0 && i+1 < len(out) && out[i+1]&faulty != 0:
 			*t &^= no

@@ -8,8 +8,8 @@ import (
 // inRows are the words that many rows have, by what stands for them there.
 var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
-		`<metal>`, `(metal|case|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
-		`<shell>`, `(case|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
+		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
+		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
@@ -27,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -41,6 +41,7 @@ felt (some )?(electricity|current)\b
 <metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
+(got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite) (off|from) (\w+ )?<metal>
 buzz\w* (my |her )?(hand|finger|arm)
 (buzz(es)?|nips) (her|him|me|us|you|them|client|customer|tenant|owner)\b
 buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
@@ -137,7 +138,7 @@ ask\w* (\w+ )?(about|if|whether|for)\b
 `}},
 	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
 		said: rows{text: `
-gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep)
+gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep|weep)
 gas valve passes
 hiss\w* (of )?gas\b
 burner stays (on|lit) (with|when) (knob|valve|control|cock)
@@ -175,7 +176,7 @@ flames? .{0,12}\broll
 rollout\b
 nest (\w+ ){0,2}in (flue|chimney|vent)
 hood .{0,8}spill
-spill\w* (at|from|out of|under) (draft )?hood
+spill\w* (at|from|out of|under) ((draft|draught) )?(hood|diverter)
 no draft (at|in|up)
 flue gas\w* .{0,24}(room|house|kitchen|basement)
 warner <sounds>
@@ -286,7 +287,7 @@ not? (revers|open ground)
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
 		said: rows{text: `
-(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+(earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
 (earth|ground) screw (missing|loose|gone|stripped)\b
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
@@ -297,7 +298,7 @@ forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(b
 no (earth|ground) (on|at|in|to) (it|unit|machine|cabinet|case|metal|appliance|frame)\b
 `},
 		harmless: rows{text: `
-(outlet|receptacle|socket|plug|cord|neutral)\b
+(outlet|receptacle|socket|cord|neutral)\b
 winding|pin|coil
 `}},
 	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
@@ -310,26 +311,30 @@ leak\w* (of )?(refrigerant|propane|isobutane)\b
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
-leak\w* (at|in) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
+r ?(600a|290) leak(s|ing|ed)?\b( $| (at|by|near|from|in|on|out))
+leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
 `},
 		harmless: rows{text: `
 no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
 insulation melted\b
-(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
+(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|pins?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible|visible|showing)
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
 insulation (gone|missing|stripped|worn|chewed|rubbed|off|burnt|burned|cracked|split|damaged|nicked|scraped|peel\w*|brittle)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor|lead|l[123]|hot|live)s?\b
 (wire|cord|cable|lead|conductor)s? (\w+ )?(insulation|jacket|sheath\w*) (gone|missing|worn|chewed|rubbed|off|cracked|damaged|nicked|torn|peel\w*|brittle)
-(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|crushed|damaged|worn through|split)( $| (at|near|open|by|along|through|and|in|left)\b)
+(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|crushed|damaged|worn through|pulled (back|out)|split)( $| (at|near|open|by|along|through|and|in|left)\b)
 (split|cracked|torn|perished|damaged|nicked|chafed|crushed) (\w+ )?(sheath|cord|flex|mains cable|power cable)\b
 (chafed|worn|rubbed|chewed|nicked|through|down) (\w+ )?to (bare )?copper
 bare (ends?|splices?)\b
+(cores?|conductors?) (visible|showing|exposed)
+(outlet|socket|receptacle) (\w+ )?(cracked|smashed|broken)\b
+hot enough to burn\b
 wire ?nuts? (\w+ )?(off|missing|gone)\b
 bare copper (\w+ ){0,2}(touch\w*|against|rubb?\w*|near|at|on|by|under|in)\b
 (wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ )?<burnt> (\w+ ){0,6}<left>
