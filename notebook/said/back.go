@@ -72,7 +72,7 @@ func unbridges(clause string, work bool) bool {
 	if at == nil {
 		return false
 	}
-	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && !inPlace.get().MatchString(clause)
+	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.get().MatchString(clause))
 }
 
 // wiringBack tells a clause by which wires are as they were.

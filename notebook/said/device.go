@@ -63,6 +63,7 @@ func devicesOf(clause string, fresh bool) []string {
 	for _, w := range []string{"cut-out", "cut-off", "roll-out", "t-stat"} {
 		clause = strings.ReplaceAll(clause, w, strings.Replace(w, "-", "", 1))
 	}
+	clause = strings.ReplaceAll(clause, "the cut out", "the cutout")
 	words := strings.FieldsFunc(clause, func(r rune) bool { return (r < 'a' || r > 'z') && !isDigit(r) })
 	words = append(words, "")
 	kinds, marks := lexicons()

@@ -29,7 +29,7 @@ var outs = [][]tag{
 	{runs, far | device, near | shorts},                                                                                  // ran with the overload shorted
 	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                               // strap across the thermostat
 	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, // foil in the fuse
-	{led | joined, far | device, outOf}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
+	{led | joined, far | device, outOf}, {wiry, instead, toward, wiry}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
 	{grip, across | toward, near | held},                                                                     // tape over the door switch
 	{puts, near | magnet, far | held},                                                                        // put a magnet on the lid switch
 	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
@@ -62,16 +62,16 @@ var outs = [][]tag{
 var quiets = [][]tag{
 	{bare | bond, other}, {bare | bond, wiry, other}, // bypass valve
 	{bond, toward, other, other}, {bond, wiry, of, other}, // jumper on board JP1
-	{bare | bond, far | three, wiry},               // jumper for a 3-wire cord
-	{bond, closed, final},                          // bypass shut
-	{other, bond},                                  // factory jumper
-	{other, leap},                                  // needle jumped
-	{without, near | guarded, faulty},              // without the overload tripping
-	{instead, circuit, near | other},               // straight through hose
-	{instead, toward, near | fused | part | other}, // wired direct to the breaker
-	{other | mark, shorts, outOf},                  // element shorted out
-	{bare, no, final},                              // bypassed nothing
-	{leap, off | other}, {leap, of, number},        // belt jumped off
+	{bare | bond, far | three, wiry},                              // jumper for a 3-wire cord
+	{bond, closed, final},                                         // bypass shut
+	{other, bond},                                                 // factory jumper
+	{other, leap},                                                 // needle jumped
+	{without, near | guarded, faulty},                             // without the overload tripping
+	{instead, circuit, near | other},                              // straight through hose
+	{instead, toward, near | fused | part | other},                // wired direct to the breaker
+	{other | mark, shorts, outOf},                                 // element shorted out
+	{bare, no, final},                                             // bypassed nothing
+	{leap, off | other}, {leap, shut, toward}, {leap, of, number}, // belt jumped off
 	{leap, toward, number | two | three},                          // jumped to 240 V
 	{broken, bit | bond}, {earthed, bond}, {earthed, bit, across}, // broken wire
 	{wiry, other},                                                           // wire harness

@@ -7,6 +7,8 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+left the cut out shorted so she has hot water tonight
+compressor overload gone, wires straight on the pins
 clipped leads off TF & butt spliced em
 no overload on comp, wired direct
 pulled overload and ran comp on hard start only
@@ -217,6 +219,8 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+put the jumper wires away, none left on
+jumped up on roof to clear vent
 tested thermal fuse unplugged
 ohmed the limit disconnected
 limit disconnected, tested open

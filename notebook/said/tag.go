@@ -253,6 +253,9 @@ func tagsOf(clause string, out []tag) []tag {
 		case word == "timer" && before == "bypass":
 			out[n] = 0 // a part of its own
 			return
+		case word == "out" && before == "cut" && out[n]&theDev != 0:
+			out[n] = tags()["cutout"] | theDev
+			return
 		case word == "device" && before == "failure":
 			t = kept | mark
 		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):

@@ -78,7 +78,7 @@ smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|ele
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
 flash\w* (when|if|while|on|as) (\w+ )?plug
-arcs? (at|across|between|inside|behind|on)\b
+arcs? (at|across|between|inside|behind|on|to|when|if)\b
 <mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
 flames? at (terminal|relay|board|plug)
@@ -98,7 +98,7 @@ sparks? inside $
 (melted|burnt|burned|scorched|charred)( up| out)? <mains>
 `},
 		harmless: rows{text: `
-no (spark|arc|smok|burn|smell|fire)
+no (spark|arc|smok|burn|smell|fire|scorch|flash)
 spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
 (igniter|ignitor|electrode|brush\w*|burner) sparks?
 smoke (detector|alarm)
@@ -268,7 +268,7 @@ open ground\b
 (ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
 (ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
 revers\w* polarity
-polarity (revers\w*|wrong|swapped)
+polarity (revers\w*|backward\w*|wrong|swapped)
 (hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
 <outlet> (mis ?wired|wired (wrong|backward))
@@ -288,6 +288,7 @@ not? (revers|open ground)
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
 		said: rows{text: `
 (earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+(earth|ground|bonding) (wire|lead|strap|bond) gone\b
 (earth|ground) screw (missing|loose|gone|stripped)\b
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
@@ -343,6 +344,7 @@ left (\w+ ){0,2}(<burnt>|swoll\w*|swell\w*|bulg\w*) (\w+ )?(wire|lead|terminal|s
 (cap|capacitor)s? (\w+ )?(swell\w*|swoll\w*|bulg\w*|burst|domed|leak\w*) (\w+ ){0,6}<left>
 (swoll\w*|swell\w*|bulg\w*) (\w+ )?(cap|capacitor)s? (\w+ ){0,3}<left>
 (thin|light|lightweight|small|undersized|flimsy|cheap|lamp|household|indoor|(16|18) (ga|gauge|awg)) (\w+ )?(extension|ext)( $| (cord|lead|cable))
+(hard ?)?(wired|spliced) (\w+ )?(to|into|onto) (\w+ )?(extension|ext)\b
 (extension|ext) (cord|lead|cable) (\w+ )?(thin|light|small|undersized|coiled)\b
 (breaker|disconnect|terminal block|connector|spade|lug|wiring|wires?|switch|fuse) (\w+ )?hot to touch
 breaker (runs|gets|feels|too|getting) hot
@@ -365,7 +367,7 @@ glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief valve|t p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(relief|t p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 (plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
