@@ -30,12 +30,12 @@ var outs = [][]tag{
 	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                               // strap across the thermostat
 	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, // foil in the fuse
 	{led | joined, far | device, outOf}, {wiry, instead, toward, wiry}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
-	{grip, across | toward, near | held},                                                                     // tape over the door switch
+	{grip, across | toward, near | held}, {grip, held, near | shut}, {held, led, closed}, // tape over the door switch
 	{puts, near | magnet, far | held},                                                                        // put a magnet on the lid switch
 	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
 
 	{without, near | guarded | earthed | covered},                                               // ran without overload
-	{takes | left, far | device, far | circuit},                                                 // took the limit out of the circuit
+	{takes | left, far | held, far | circuit},                                                   // took the limit out of the circuit
 	{device, takes, outOf | of, near | circuit},                                                 // overload cut out of line
 	{joined, near | wiry, far | device},                                                         // joined the wires of the limit
 	{joined, far | device, wiry},                                                                // twisted the limit wires

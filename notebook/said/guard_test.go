@@ -7,6 +7,13 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+thermal fuse cut out, wires butted
+client tapes the lid switch down
+client uses a magnet on the reed
+limit wires piggybacked
+took lid lock out of circuit for now
+oven door lock switch wired closed
+earth pin sawn off
 left the cut out shorted so she has hot water tonight
 compressor overload gone, wires straight on the pins
 clipped leads off TF & butt spliced em
@@ -219,6 +226,7 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+switch wired normally open
 put the jumper wires away, none left on
 jumped up on roof to clear vent
 tested thermal fuse unplugged

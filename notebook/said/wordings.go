@@ -27,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -50,6 +50,8 @@ prickl
 current on <shell>
 (tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
 electrocut
+<shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
+hot skin\b
 <shell> hot with [1-9]\d
 bitten by\b
 (got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
@@ -71,12 +73,18 @@ tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
 shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 `}},
-	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried",
+	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glowing",
 		said: rows{text: `
 smou?lder\w*
 smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
+arcs $
+(crackl|sizzl|fizz)\w* (\w+ )?(at|from|in|behind|by) (\w+ )?(<mains>|terminal|block|wir\w+|relay|breaker|panel|switch)
+(wires?|terminals?|breaker|<mains>) (crackl|sizzl|fizz)\w*
+lint (\w+ )?(burnt|burned|scorched|singed|charred)
+(burnt|burned|charred|singed) (lint|bits)\b
+glowing (wire|terminal|connection|splice)\b
 flash\w* (when|if|while|on|as) (\w+ )?plug
 arcs? (at|across|between|inside|behind|on|to|when|if)\b
 <mains> (strip )?(looks )?(cooked|crispy|fried)
@@ -90,7 +98,7 @@ burn(ing|t) smell\b
 (in|out|and) flames\b
 flames (from|behind|inside|came|shot)
 (caught|on|lint|small) fire\b
-scorch(ed)?\b
+scorch(ed|ing|es)?\b
 burn marks?\b
 sparks? (at|from|in|inside|behind) (<mains>|relay|board|terminal|motor|switch|timer|wir)
 <mains> (end |tip |blade |prong )?<burnt>
@@ -177,7 +185,7 @@ rollout\b
 nest (\w+ ){0,2}in (flue|chimney|vent)
 hood .{0,8}spill
 spill\w* (at|from|out of|under) ((draft|draught) )?(hood|diverter)
-no draft (at|in|up)
+no draft( $| (at|in|up))
 flue gas\w* .{0,24}(room|house|kitchen|basement)
 warner <sounds>
 sooty?\b
@@ -285,10 +293,12 @@ not? (revers|open ground)
 (mended|repaired|fixed|corrected|cured)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
-	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
+	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
 (earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
-(earth|ground|bonding) (wire|lead|strap|bond) gone\b
+(earth|ground|bonding) (wire|lead|strap|bond) (gone|burnt|melted)\b
+bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
+(chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
 (earth|ground) screw (missing|loose|gone|stripped)\b
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
@@ -320,7 +330,7 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -392,7 +402,9 @@ fire (hazard|risk)
 (element|heater) (stays on|glows)\b.{0,24}\boff\b
 (element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
 (cannot|can't) be (turned|switched|shut) off
-^ stays (on|hot|lit) (\w+ )?(with|when|even) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
+^ stays (on|hot|lit) (\w+ )?(with|when|even|after|though) (\w+ ){0,3}off\b
+(heats|heating|cooks|bakes) (\w+ )?(with|when|even|after) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
+flames? (\w+ ){0,3}lick\w*
 glass (\w+ ){0,3}(falling|fell|hanging)\b
 (extension|ext) (cord|lead|cable) (\w+ )?(across|under|through|over) (\w+ )?(hall\w*|carpet|rug|door\w*|room|floor|wall|ceiling|window|walkway|stairs)
 (drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
@@ -450,6 +462,7 @@ normal
 		said: rows{text: `
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+(vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
