@@ -62,12 +62,12 @@ var outs = [][]tag{
 var quiets = [][]tag{
 	{bare | bond, other}, {bare | bond, wiry, other}, // bypass valve
 	{bond, toward, other, other}, {bond, wiry, of, other}, // jumper on board JP1
-	{bare | bond, far | three, wiry},                              // jumper for a 3-wire cord
-	{bond, closed, final},                                         // bypass shut
-	{other, bond},                                                 // factory jumper
-	{other, leap},                                                 // needle jumped
-	{without, near | guarded, faulty},                             // without the overload tripping
-	{instead, circuit, near | other},                              // straight through hose
+	{bare | bond, far | three, wiry},                   // jumper for a 3-wire cord
+	{bond, closed, final},                              // bypass shut
+	{other, bond},                                      // factory jumper
+	{other, leap},                                      // needle jumped
+	{without, near | guarded, faulty},                  // without the overload tripping
+	{instead, circuit, near | other}, {instead, other}, // straight through hose
 	{instead, toward, near | fused | part | other},                // wired direct to the breaker
 	{other | mark, shorts, outOf},                                 // element shorted out
 	{bare, no, final},                                             // bypassed nothing
@@ -118,7 +118,7 @@ func goes(clause string, ways [][]tag) bool {
 	if all&breaker != 0 && unprotected.get().MatchString(clause) {
 		return true
 	}
-	if all&weak != 0 && all&ofDoor != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
+	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
 		return false
 	}
 	for _, way := range quiets {
@@ -142,7 +142,7 @@ func goes(clause string, ways [][]tag) bool {
 var (
 	unprotected = pattern{expr: `\b(?:cut|took|taken|snip\w*|chop\w*|removed|deleted|eliminated) (?:off |out )?(?:the |its |a )?(?:\w+ )?` + rcds + `\b` +
 		`|\b` + rcds + onPlug + `(?: was| is)? (?:cut|chopped|snipped|removed|taken) ?(?:off|out|$)|\b` + rcds + onPlug + `(?: was| is)?(?: swapped| changed| replaced)? (?:for|with|by|to) (?:a |an |the )?(?:plain|standard|ordinary|regular|normal|cheap|old|[23]|two|three)\b|\b(?:to|on|in|into|at) (?:a |an |the )?non[- ]?` + rcds + `\b`}
-	byHand = pattern{expr: `^(i |we )?(held|hold|holding|push|pushed|pushing|press|pressed|pressing)( in| down| up)? (the |its )?(door|lid) (interlock )?(micro)?switch(es)?( plunger| button| tab| lever| arm)?( in| closed| shut| down)*( (by|with) (my |a )?(hand|finger|thumb)s?)?( (to|for|while|and) .*)?$`}
+	byHand = pattern{expr: `^(i |we )?(held|hold|holding|push|pushed|pushing|press|pressed|pressing)( in| down| up)? (the |its )?((door|lid) (interlock )?(micro)?switch(es)?|float( switch)?)( plunger| button| tab| lever| arm)?( in| closed| shut| down| up)*( (by|with) (my |a )?(hand|finger|thumb)s?)?( (to|for|while|and) .*)?$`}
 )
 
 const (

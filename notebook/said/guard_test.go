@@ -226,6 +226,15 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+note bypass plate in the blower housing
+wired new fan motor direct replacement
+door switch holds in
+float holds closed, drains
+pushed float up by hand, pump ran
+held float up, pump ran
+limit clipped in place
+removed old limit, fitted new one, spliced wires with crimp
+took limit and thermal fuse out to get at motor, refitted both
 switch wired normally open
 put the jumper wires away, none left on
 jumped up on roof to clear vent

@@ -158,7 +158,7 @@ var tagged = []struct {
 	{adapter, "adapter adaptor adapt"},
 	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
-	{other, "diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
+	{other, "replacement drive diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
 	{broken, "loose broken burnt burned corroded melted damaged frayed bare chafed pinched"},
 	{fresh, "new fresh"},
@@ -251,12 +251,14 @@ func tagsOf(clause string, out []tag) []tag {
 			return
 		case n < 0:
 			first = word
-		case word == "timer" && before == "bypass":
+		case (word == "timer" || word == "plate") && before == "bypass":
 			out[n] = 0 // a part of its own
 			return
 		case word == "out" && before == "cut" && out[n]&theDev != 0:
 			out[n] = tags()["cutout"] | theDev
 			return
+		case word == "holds" && out[n]&(device|kept) != 0:
+			t = 0 // by itself
 		case word == "device" && before == "failure":
 			t = kept | mark
 		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):
