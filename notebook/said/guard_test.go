@@ -7,6 +7,9 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+prior svc left clip lead on limit
+lid sw plugged w/ shorting plug
+defrost term stat twisted out
 thermal fuse cut out, wires butted
 client tapes the lid switch down
 client uses a magnet on the reed
@@ -226,6 +229,7 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+new overload and relay pressed on
 note bypass plate in the blower housing
 wired new fan motor direct replacement
 door switch holds in

@@ -259,6 +259,8 @@ func tagsOf(clause string, out []tag) []tag {
 			return
 		case word == "holds" && out[n]&(device|kept) != 0:
 			t = 0 // by itself
+		case word == "on" && (before == "pressed" || before == "pushed"):
+			t = toward
 		case word == "device" && before == "failure":
 			t = kept | mark
 		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):

@@ -52,6 +52,7 @@ current on <shell>
 electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
 hot skin\b
+live to <shell>
 <shell> hot with [1-9]\d
 bitten by\b
 (got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
@@ -148,6 +149,7 @@ ask\w* (\w+ )?(about|if|whether|for)\b
 		said: rows{text: `
 gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep|weep)
 gas valve passes
+(tap|valve|cock|control) pass(es|ing) gas\b
 hiss\w* (of )?gas\b
 burner stays (on|lit) (with|when) (knob|valve|control|cock)
 leak(s|ing)? (of )?gas\b
@@ -306,7 +308,7 @@ green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loos
 (earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
 forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
 ^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
-no (earth|ground) (on|at|in|to) (it|unit|machine|cabinet|case|metal|appliance|frame)\b
+no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 `},
 		harmless: rows{text: `
 (outlet|receptacle|socket|cord|neutral)\b
@@ -333,7 +335,7 @@ water
 	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
-(cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
+(cord|cable|flex|wires?|leads?|wiring) (insulation )?(bare|frayed|exposed)\b
 insulation melted\b
 (live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|pins?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible|visible|showing)
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
@@ -377,7 +379,7 @@ glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief|t p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(relief|t (and )?p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 (plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
@@ -422,11 +424,11 @@ bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
 ^ (stripped|trimmed) insulation
 (talk|spoke|discuss|explain|told|warn|advis|ask)\w* (\w+ ){0,3}(about|of) (\w+ )?lint (\w+ )?(fire )?(risk|hazard)
 `}},
-	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt",
+	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt|burned",
 		said: rows{text: `
 (cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
 door( glass| window| screen| seal)? (cracked|broken|bent|warped|smashed|shattered|torn)
-(screen|mesh|window) (holed|torn|burnt|cracked|smashed)
+(screen|mesh|window) (in door )?(holed|torn|burnt|burned|cracked|smashed)
 (hinge|latch)(es|s)? (broken|bent)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
@@ -444,7 +446,7 @@ no bubbl
 		said: rows{text: `
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
-leak (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
+leak(s|ing)? (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
 (small|slight|tiny|little|slow) leak (left|remains|there|again)
 leak (left|remains)\b
