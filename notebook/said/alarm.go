@@ -163,7 +163,7 @@ var (
 var (
 	// leftSo tells that what was just told of was left as it is, of which one of leavings
 	// is; wasSo that it was, before it was mended.
-	leftSo   = pattern{expr: `^((<who>|i|we) )?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)|^(still |it )*?((runs|running|works|in use|used|runs? fine) (on|with) (it|them|that)|in use|used as is|left as is|re-?used|used again|put back( on| in| together)?|still (running|using|works|on))\b`}
+	leftSo   = pattern{expr: `^((<who>|i|we) )?((said|says|told me|wants|wanted|asked) (me )?(to )?)?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)|^(still |it )*?((runs|running|works|in use|used|runs? fine) (on|with) (it|them|that)|in use|used as is|left as is|re-?used|used again|put back( on| in| together)?|still (running|using|works|on))\b`}
 	leavings = []string{"left", "leav", "declin", "refus", "run", "work", "use", "put back"}
 	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
 	// mendedIt tells that what was just told of was mended, without naming it.

@@ -7,6 +7,8 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+owner keeps a clothespin on the door switch
+tie wrapped the float up so it fills
 prior svc left clip lead on limit
 lid sw plugged w/ shorting plug
 defrost term stat twisted out

@@ -18,7 +18,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
 		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
 		`<left>`, `(left|leaving|in use)( $| (it|in|so|as|for|alone|there|that|until|like|today|running)\b)`,
-		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|on fire)`,
+		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|cooked|on fire)`,
 	)
 })
 
@@ -27,7 +27,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
 // of which none of its rows is looked at.
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -53,6 +53,7 @@ electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
 hot skin\b
 live to <shell>
+<shell> (tests?|reads?|shows?|metered) (hot|live)\b
 <shell> hot with [1-9]\d
 bitten by\b
 (got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
@@ -67,7 +68,7 @@ zero\b
 0 (\d+ ?)?v
 shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
 in shock\b
-static\b
+static( $| (shock|from|electric|cling|spark|discharge))
 shock load
 shock (sticker|label|sign|hazard)
 tingling noise
@@ -91,11 +92,11 @@ arcs? (at|across|between|inside|behind|on|to|when|if)\b
 <mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
 flames? at (terminal|relay|board|plug)
-<mains> .{0,14}(discolou?red|browned|blackened)
+<mains> .{0,20}(discolou?red|browned|blackened)
 fire in\b
 wire nut (melted|burnt)
 (sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
-burn(ing|t) smell\b
+burn(ing|t) (smell|odor)\b
 (in|out|and) flames\b
 flames (from|behind|inside|came|shot)
 (caught|on|lint|small) fire\b
@@ -278,6 +279,7 @@ open ground\b
 (ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
 (ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
 revers\w* polarity
+^ no (ground|earth)( wire)? (behind|present|there|in box)\b
 polarity (revers\w*|backward\w*|wrong|swapped)
 (hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
@@ -332,7 +334,7 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|leads?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -341,7 +343,7 @@ insulation melted\b
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
 insulation (gone|missing|stripped|worn|chewed|rubbed|off|burnt|burned|cracked|split|damaged|nicked|scraped|peel\w*|brittle)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor|lead|l[123]|hot|live)s?\b
 (wire|cord|cable|lead|conductor)s? (\w+ )?(insulation|jacket|sheath\w*) (gone|missing|worn|chewed|rubbed|off|cracked|damaged|nicked|torn|peel\w*|brittle)
-(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|crushed|damaged|worn through|pulled (back|out)|split)( $| (at|near|open|by|along|through|and|in|left)\b)
+(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|pinched|crushed|damaged|worn through|pulled (back|out)|split)( $| (at|near|open|by|along|through|and|in|left)\b)
 (split|cracked|torn|perished|damaged|nicked|chafed|crushed) (\w+ )?(sheath|cord|flex|mains cable|power cable)\b
 (chafed|worn|rubbed|chewed|nicked|through|down) (\w+ )?to (bare )?copper
 bare (ends?|splices?)\b
@@ -364,7 +366,8 @@ breaker (runs|gets|feels|too|getting) hot
 safety valve (\w+ )?(capped|plugged|blocked|seized)
 terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
-copper (showing|bare|exposed)
+copper (show(s|ing)|bare|exposed|visible)
+l[123] (\w+ )?(bare|exposed|uncovered)\b
 water (\w+ ){0,2}(on|onto|in|into|over) (\w+ )?(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
 water (\w+ ){0,3}(under|near|by|around|at|below) (\w+ )?(live|junction|terminal block|breaker|wiring)\b
 water (\w+ ){0,2}(on|onto|into|over) (outlet|socket|receptacle|plug) $
@@ -372,7 +375,7 @@ scald
 (child|kid|baby|client|customer|tenant|owner|somebody) (got )*(hurt|injured|(burnt|burned) on)\b
 (burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (her |my |client's |customer's )?(hand|finger|arm)s?\b
 fingers? (got )*(caught|trapped|pinched|cut)\b
-(plug|cord|outlet|receptacle|socket) (runs |gets |feels |too )*hot( $| to touch| when| after| under)
+(plug|cord|outlet|receptacle|socket)( prongs?| pins?| blades?)? (runs |gets |feels |too )*hot( $| to touch| when| after| under)
 <mains> (looks |feels |got |gets )*(hot|warm|gone|went|turned) (and |n )?(brown|black)
 (door|glass|handle|outlet|cabinet) .{0,12}too hot to touch
 glass shattered
