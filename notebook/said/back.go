@@ -103,7 +103,7 @@ func Out(list []Guard) []Guard {
 		case g.way == out:
 			again := false // of what bridges a device that is out already, without naming it
 			for j := range left {
-				again = again || len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == left[j].fetter()
+				again = again || len(g.devices) == 0 && !strings.Contains(g.clause, "direct") && g.fetter() >= 0 && g.fetter() == left[j].fetter()
 			}
 			if !again {
 				left = append(left, *g)
@@ -226,6 +226,8 @@ func (g *Guard) Clears(others []Guard) string {
 		return "fitted correct " + name
 	case name != "" && (f < 0 || fetters[f].clear == "tape off" && !strings.Contains(g.clause, "tap")):
 		return name + " back"
+	case f >= 0 && name == "" && fetters[f].clear == "tape off" && strings.Contains(g.clause, "clamp"):
+		return "clamp off"
 	case f >= 0 && (alone || name == ""):
 		return fetters[f].clear
 	case f >= 0:

@@ -126,6 +126,7 @@ func TestPutBackOneOfSeveral(t *testing.T) {
 		{"jumpered door switch 1|replaced door switch 1", ""},
 		{"replaced thermal fuse|jumpered thermal fuse to test", "jumpered thermal fuse to test"},
 		{"disconnected ground wire|jumpered fuse|jumper off", "disconnected ground wire"},
+		{"bridged the overload|fed the heater direct|overload back", "fed the heater direct"},
 	} {
 		var left []string
 		for _, g := range guardsOf(strings.Split(x.lines, "|")...) {
