@@ -23,12 +23,12 @@ var outs = [][]tag{
 	{bend, far | held, far | no | shut},                  // bent the limit so it never opens
 	{shorts, far | theDev},                               // shorted the limit
 	{shorts, outOf, far | held}, {shorts, outOf, toward}, //
-	{shorts, across, far | device},                                                                                       //
-	{shorts, device, wiry},                                                                                               // shorted limit wires
-	{device, far | shorts | joined, outOf},                                                                               //
-	{runs, far | device, near | shorts},                                                                                  // ran with the overload shorted
-	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                               // strap across the thermostat
-	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, // foil in the fuse
+	{shorts, across, far | device},                                                                                                                //
+	{shorts, device, wiry},                                                                                                                        // shorted limit wires
+	{device, far | shorts | joined, outOf},                                                                                                        //
+	{runs, far | device, near | shorts},                                                                                                           // ran with the overload shorted
+	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                                                        // strap across the thermostat
+	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, {fused, near | of, bit}, // foil in the fuse
 	{led | joined, far | device, outOf}, {wiry, instead, toward, wiry}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
 	{grip, across | toward, near | held}, {grip, held, near | shut}, {held, led, closed}, // tape over the door switch
 	{puts, near | magnet, far | held}, {left, clip, near | toward, near | held}, {device, far | with, near | shorts, other}, // put a magnet on the lid switch

@@ -7,6 +7,9 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+wire nut across the cycling stat for the weekend
+drum fuse is a bit of copper wire
+manual reset button jammed in with epoxy
 owner keeps a clothespin on the door switch
 tie wrapped the float up so it fills
 prior svc left clip lead on limit
@@ -231,6 +234,8 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+wire nut on the cycling stat lead replaced
+put a wire nut on the limit wire
 new overload and relay pressed on
 note bypass plate in the blower housing
 wired new fan motor direct replacement

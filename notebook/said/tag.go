@@ -113,7 +113,7 @@ var tagged = []struct {
 	{bit, "foil tinfoil nail coin penny solder copper bolt staple washer paperclip fork"},
 	{clip, "clip screwdriver alligator croc crocodile screw"},
 	{bit | bond, "link bridge shunt loop"},
-	{grip, "tape tie tyrap ziptie wedge stick matchstick toothpick peg string elastic band clothespin cardboard glue velcro cork rag wood rubber stone brick"},
+	{grip, "tape tie tyrap ziptie wedge stick matchstick toothpick peg string elastic band epoxy clothespin cardboard glue velcro cork rag wood rubber stone brick"},
 	{magnet, "magnet"},
 	{bound, "tape! pin! clamp! wedge! prop! strap! loop! link! tied tying tiewrapped ziptied cabletied glue! superglue! silicone! epoxy! chock! wire-tied"},
 	{weak, "held hold holding kept keeping jam! force! push! press! "},
@@ -263,6 +263,8 @@ func tagsOf(clause string, out []tag) []tag {
 			t = toward
 		case word == "wrapped" && before == "tie":
 			t = bound
+		case word == "nut" && before == "wire":
+			return
 		case word == "device" && before == "failure":
 			t = kept | mark
 		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):

@@ -33,7 +33,7 @@ shock(s|ed|ing)?\b
 tingl
 zap(s|ped)?\b
 (gave|gives|got|felt|get|gets) (\w+ ){0,2}jolt
-tickles?\b
+tickle[sd]?\b
 felt (some )?(electricity|current)\b
 (volts?|voltage|[1-9]\d+ ?v) (on|between) <shell>\b
 <shell> (energi[sz]ed|electrified|hot to (ground|earth))
@@ -285,7 +285,8 @@ polarity (revers\w*|backward\w*|wrong|swapped)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
 <outlet> (mis ?wired|wired (wrong|backward))
 (wrongly|badly|mis) ?wired (\w+ )?<outlet>
-(open|lost|floating|loose|broken) neutral\b
+(open|lost|floating|loose|broken|missing) neutral\b
+neutral (open|lost|floating|missing|broken)\b
 bootleg ground
 (ground|earth)(ed|ing)?( wire| lead| strap| conductor)? (\w+ )?(to|onto) (\w+ ){0,2}(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
 us(ed|es|ing) (\w+ ){0,2}pipe (\w+ )?(as|for) (ground|earth)
@@ -350,6 +351,7 @@ bare (ends?|splices?)\b
 (cores?|conductors?) (visible|showing|exposed)
 (outlet|socket|receptacle) (\w+ )?(cracked|smashed|broken)\b
 hot enough to burn\b
+(cord|cable|plug|wires?|wiring|outlet) (\w+ )?(in|under) water\b
 wire ?nuts? (\w+ )?(off|missing|gone)\b
 bare copper (\w+ ){0,2}(touch\w*|against|rubb?\w*|near|at|on|by|under|in)\b
 (wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ )?<burnt> (\w+ ){0,6}<left>
