@@ -25,7 +25,10 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // alarms are the dangers, each with its wordings, a row each. A row is a pattern in the
 // words of one clause, which have a space on both sides and between them, no marks, and
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
-// of which none of its rows is looked at.
+// of which none of its rows is looked at. An earth run to a pipe is no way back for what
+// flows at a fault (NEC 250.4(A)(5), from memory): it counts as an outlet without one.
+// What is burnt or a swollen capacitor is a danger where it was left so: else it is a
+// finding on the way to a repair (common practice).
 var alarms = []Alarm{
 	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
