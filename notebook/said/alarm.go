@@ -91,6 +91,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
 		return nil
 	}
+	if strings.Contains(text, "w/") {
+		text = withs.Replace(text)
+	}
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
@@ -104,14 +107,20 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
+		if n+1 < len(clauses) && Has(clauses[n+1], leavings) && leftSo.get().MatchString(clauses[n+1]) {
+			clause += "left "
+		}
 		for i := range alarms {
-			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) {
+			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.get().MatchString(clauses[n]) && mending.get().MatchString(clauses[n-1])) {
 				out = append(out, a)
 			}
 		}
 	}
 	return out
 }
+
+// withs are with and without as they are often typed.
+var withs = strings.NewReplacer("w/out", "without", "w/o", "without", "w/", "with ")
 
 // settled reports whether the clauses behind one that tells of a danger take it back:
 // what was mended since, what smelt or smoked long ago or as it should, and what can
@@ -124,8 +133,15 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	if past && mendedSince.get().MatchString(next) || a.Finding == "smoke" && (past && noMore.get().MatchString(next) || asItShould.get().MatchString(next)) {
 		return true
 	}
+	if a.Finding == "gas-smell" && notHere.get().MatchString(next) && nextDoor.get().MatchString(clause) {
+		return true
+	}
+	mends := a.Finding == "hazard" || a.Finding == "earth-off"
+	if mends && mendedIt.get().MatchString(next) {
+		return true
+	}
 	for _, c := range behind {
-		if a.Finding != "hazard" && a.Finding != "earth-off" || !mending.get().MatchString(c) {
+		if !mends || !mending.get().MatchString(c) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
@@ -144,12 +160,25 @@ var (
 	asItShould  = pattern{expr: `^(this |that |which )?(is )?(quite |all )?(normal|as it should|usual|to be expected|expected)\b`}
 )
 
+var (
+	// leftSo tells that what was just told of was left as it is, of which one of leavings
+	// is; wasSo that it was, before it was mended.
+	leftSo   = pattern{expr: `^((<who>|i|we) )?((said|says|told me|wants|wanted|asked) (me )?(to )?)?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)|^(still |it )*?((runs|running|works|in use|used|runs? fine) (on|with) (it|them|that)|in use|used as is|left as is|re-?used|used again|put back( on| in| together)?|still (running|using|works|on))\b`}
+	leavings = []string{"left", "leav", "declin", "refus", "run", "work", "use", "put back"}
+	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
+	// mendedIt tells that what was just told of was mended, without naming it.
+	mendedIt = pattern{expr: `^(i |we )?((replac|renew|repair|mend|fix|swapp|chang)\w+( (with|by|for))?|(put|fitt?ed|installed)( in| on)? (a )?new)( (it|them|a|an|the|new|one|ones|now|today|all|both|same))*$`}
+	// A neighbour's smell of gas that is said not to be here.
+	nextDoor = pattern{expr: `\b(neighbou?rs?|next door|across the (street|road|hall))\b`}
+	notHere  = pattern{expr: `^(it'?s |it is )?not (here|ours|(in |at |from )?(our|this|her|his|their|the client'?s) (house|home|place|flat|apartment|unit|side)|from here|at this (house|address))\b`}
+)
+
 // oversize is a fuse or breaker of more amps than what it feeds can carry.
 var oversize = Alarm{Finding: "hazard"}
 
-var fuses = []string{"fuse", "breaker"}
+var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 
-var fusedFor = pattern{expr: `\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker) (?:is |was )?(where|on|should be|instead of|in an?) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|with|at|fed by) (?:an? )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr))|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr) (?:is |was )?(where|on|should be|instead of|in an?|feeding|feeds|for) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}
@@ -164,6 +193,12 @@ func oversized(clause string) bool {
 	if m == nil {
 		return false
 	}
+	if m[1] != "" {
+		is, _ := strconv.Atoi(m[3])
+		size, _ := strconv.Atoi(m[1])
+		return wireAmps[size] > 0 && is > wireAmps[size]
+	}
+	m = m[3:]
 	is, _ := strconv.Atoi(m[1] + m[5])
 	most, _ := strconv.Atoi(m[3] + m[7])
 	switch unit := strings.TrimSpace(m[4] + m[8]); {

@@ -20,10 +20,13 @@ func (f *fetter) in(clause string) bool { return Has(clause, strings.Split(f.put
 var fetters = []fetter{
 	{"cheat|adapt|3 to 2", `cheaters?(?: cord| plug)?|adapt[eo]rs?`, "adapter off"},
 	{"foil|nail|coin|penny|bolt|paper", `foil|nails?|coins?|penny|bolts?|paper ?clips?`, "foil out"},
-	{"tape|tied|wedg|pinned|held|kept|clamp|magnet|stick|prop|glue", `tapes?|wedges?|ties?|ty-?raps?|sticks?|clamps?|magnets?|props?|glue`, "tape off"},
-	{"jump|pass|bridg|link|loop|strap|shunt|short|wire|together|joined|clip|lead|straight",
+	{binds + "|held|kept", `tapes?|wedges?|ties?|ty-?raps?|sticks?|clamps?|magnets?|props?|glue|(?:rubber )?bands?|strings?`, "tape off"},
+	{"jump|pass|bridg|link|loop|strap|shunt|short|wire|together|joined|clip|lead|straight|direct",
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
+
+// binds are the words for what holds a device without a hand.
+const binds = "tape|tied|wedg|pinned|clamp|magnet|stick|prop|glue|band|string"
 
 // backs are the patterns of what was put back.
 var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted, refit *regexp.Regexp }) {
@@ -39,7 +42,7 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
 	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)\b` +
 		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
-		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*`)
+		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
 	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
 	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +
 		`|\bback (?:in|on|into|again)\b|\bput back\b|\bput\b.{0,30}\bback\b|\b(?:wired|connected|fitted|plugged|clipped|screwed|bolted|hooked)\b.{0,30}\b(?:back|again)\b` +
@@ -60,14 +63,21 @@ var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|l
 func unbridges(clause string, work bool) bool {
 	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
 	at := backs().unbridged.FindStringIndex(clause)
+	if at == nil && letGo.get().MatchString(clause) && (letIt.get().MatchString(clause) || len(devicesOf(clause, false)) > 0) {
+		at = []int{0, len(clause)}
+	}
 	if at == nil && work {
 		at = backs().plainly.FindStringIndex(clause)
 	}
 	if at == nil {
 		return false
 	}
-	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && !inPlace.get().MatchString(clause)
+	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.get().MatchString(clause))
 }
+
+// wiringBack tells a clause by which wires are as they were.
+var wiringBack = pattern{expr: `\b(?:wiring|wires)(?: (?:is|was|are|were|all|put|been))* (?:restored|reinstated)\b|\b(?:original|factory|proper|correct) (?:wiring|wires)(?: (?:is|was|are|were|all|put))* back\b` +
+	`|\b(?:restored|reinstated|back to|returned to)(?: (?:all|the|its|to))* (?:original |factory |normal |proper |correct )?wiring(?: (?:to|at|on|of|as|in)\b|$)|\b(?:wiring|wires|wired)(?: (?:it|them|is|was|are|were|all|put))* back (?:to|as|how|like) (?:it|they|found|original|factory|normal)\b`}
 
 // inPlace tells a clause in which the bridge takes a device's place.
 var inPlace = pattern{expr: `^(link|loop|strap|shunt|clip)s? out\b|\bout of (the )?(loop|circuit|string)\b|\b(put|fitted|added|left|replaced .*with) (in |on )?(a |the |some )?(jumper|bypass|bridge|link|wire|foil|clip|strap)|\b(jumper|bridge|link|wire|foil) (is )?(in place|instead|left)\b`}
@@ -93,7 +103,7 @@ func Out(list []Guard) []Guard {
 		case g.way == out:
 			again := false // of what bridges a device that is out already, without naming it
 			for j := range left {
-				again = again || len(g.devices) == 0 && g.fetter() >= 0 && g.fetter() == left[j].fetter()
+				again = again || len(g.devices) == 0 && !strings.Contains(g.clause, "direct") && g.fetter() >= 0 && g.fetter() == left[j].fetter()
 			}
 			if !again {
 				left = append(left, *g)
@@ -110,12 +120,13 @@ func Out(list []Guard) []Guard {
 //
 //go:noinline
 func (g *Guard) putBack(list []Guard) []Guard {
-	all := manyBack.get().MatchString(g.clause)
+	all := manyBack.get().MatchString(g.clause) || wiringBack.get().MatchString(g.clause)
 	found := "" // what was put back, so that of two alike one is left
 	for i := len(list) - 1; i >= 0; i-- {
 		d := &list[i]
 		name := strings.Join(d.devices, ", ") + "."
 		switch {
+		case g.letsGo() && !d.byHand():
 		case len(g.devices) > 0 && len(d.devices) > 0:
 			var rest []string
 			for _, was := range d.devices {
@@ -153,7 +164,7 @@ func (g *Guard) frees(d *Guard) bool {
 			return false // it is off something else
 		}
 	}
-	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.taken() == len(fetters)-1 && anyBridge.get().MatchString(g.clause))
+	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.letsGo() || d.fetter() == len(fetters)-1 && wiringBack.get().MatchString(g.clause) || g.taken() == len(fetters)-1 && anyBridge.get().MatchString(g.clause))
 }
 
 var (
@@ -215,6 +226,8 @@ func (g *Guard) Clears(others []Guard) string {
 		return "fitted correct " + name
 	case name != "" && (f < 0 || fetters[f].clear == "tape off" && !strings.Contains(g.clause, "tap")):
 		return name + " back"
+	case f >= 0 && name == "" && fetters[f].clear == "tape off" && strings.Contains(g.clause, "clamp"):
+		return "clamp off"
 	case f >= 0 && (alone || name == ""):
 		return fetters[f].clear
 	case f >= 0:

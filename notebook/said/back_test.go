@@ -71,6 +71,30 @@ func TestPutBack(t *testing.T) {
 		{"jumped thermal fuse to test, motor bad, replaced it", "", true},
 		{"jumped thermal fuse to test, replaced motor", "", true},
 		{"bypassed limit, reconnected it", "", false},
+		{"jumpered the thermal fuse", "original wiring restored|restored the original wiring|wiring restored|wires put back as they were|factory wiring back|wired it back as found", false},
+		{"jumpered the thermal fuse", "restored the wiring diagram|original wiring not restored|will restore original wiring|checked the original wiring|let go|released it|restored the clock", true},
+		{"taped lid switch shut", "original wiring restored|let go of the lid switch|released the lid lock", true},
+		{"left overload off", "original wiring restored", true},
+		{"fed the heater direct", "original wiring restored|jumper off", false},
+		{"held the contactor in to test", "let go of the contactor|let go|let it go|released it|released the contactor|contactor back", false},
+		{"held the contactor in to test", "let go of the drum|jumper off|did not let go|released the belt", true},
+		{"held the contactor in with tape", "let go|released it", true},
+		{"held the contactor in to test, let go", "", false},
+		{"held the contactor in to test, released it", "", false},
+		{"held the contactor in, taped it, let go", "", true},
+		{"held door switch closed, taped it", "", true},
+		{"held door switch closed and taped it", "", true},
+		{"held door switch closed and tested", "", false},
+		{"taped the lid switch to test, took it off again", "", false},
+		{"jumped the fuse to test, taken off", "", false},
+		{"jumped the fuse to test, took it off again", "", false},
+		{"jumped the fuse, taken off", "", true},
+		{"jumped the fuse to test, took the panel off", "", true},
+		{"bypassed the door with a magnet for test, taken off", "", false},
+		{"clamped the flame safety valve open", "tape off|clamp off|removed the clamp|took the clamp off", false},
+		{"rubber band round the door latch", "removed the rubber band|band off|took band off|door latch back", false},
+		{"cut off lcdi plug", "fitted new lcdi plug|lcdi plug replaced|lcdi back", false},
+		{"cut off lcdi plug", "fitted plain plug|fitted new plug|new cord|replaced fuse", true},
 		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
 	} {
 		for _, back := range strings.Split(x.back, "|") {
@@ -102,6 +126,7 @@ func TestPutBackOneOfSeveral(t *testing.T) {
 		{"jumpered door switch 1|replaced door switch 1", ""},
 		{"replaced thermal fuse|jumpered thermal fuse to test", "jumpered thermal fuse to test"},
 		{"disconnected ground wire|jumpered fuse|jumper off", "disconnected ground wire"},
+		{"bridged the overload|fed the heater direct|overload back", "fed the heater direct"},
 	} {
 		var left []string
 		for _, g := range guardsOf(strings.Split(x.lines, "|")...) {
@@ -120,6 +145,8 @@ func TestWhatClearsAGuardDoes(t *testing.T) {
 		{"left the terminal cover off"}, {"left overload off"}, {"removed the thermal fuse from the circuit"}, {"replaced 15A fuse with 20A"}, {"swapped fuse for bigger one"},
 		{"put 30A breaker in place of 20A"}, {"wired round the door switch"}, {"penny behind the fuse"}, {"cut ground pin off plug"}, {"door switch out"}, {"jumped it"},
 		{"twisted the two limit wires together"}, {"pressure switch held with tape"}, {"disabled the lid lock"}, {"left without its cover"}, {"fitted 3 to 2 prong adapter"},
+		{"cut off lcdi plug"}, {"fed the heater direct"}, {"limit taken out, wires joined"}, {"ran with float disconnected"}, {"rubber band round the door latch"}, {"held the contactor in"},
+		{"clamped the flame safety valve open"}, {"hardwired past the klixon"}, {"gutted the thermal fuse"}, {"overload cut out of line"}, {"put a spade to spade on the cutout"},
 		{"jumpered thermal fuse", "jumpered door switch"}, {"jumpered thermal fuse", "taped lid switch shut", "left overload off"}, {"jumpered thermal fuse, limit and door switch"},
 	} {
 		list := guardsOf(lines...)

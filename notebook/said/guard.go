@@ -8,44 +8,50 @@ import (
 )
 
 // outs are the ways in which a clause takes a device out, in tags: each step one of
-// its tags, far with up to five words before it, near with up to two.
+// its tags, far with up to five words before it, near with up to two. The first go on
+// into the next clause.
 var outs = [][]tag{
+	{takes, far | device, far | joined}, {device, near | takes, far | joined}, // took out the limit and joined its wires
+	{weak, far | held, far | bound},                                    // held the door switch and taped it
+	{device, near | takes, outOf, with | so},                           // limit stuck, clipped it out for now
 	{bare},                                                             // bypassed it
 	{bound, far | held},                                                // taped the lid switch
 	{held, far | bound},                                                // the limit was linked
 	{weak, far | device, far | closed}, {weak, far | kept, far | shut}, // held the contactor in
-	{device | kept, far | weak, near | shut},                                  // the lid lock is held shut
-	{held, far | with, near | grip | magnet | bit},                            // fuse replaced with wire
-	{bend, far | held, far | no | shut},                                       // bent the limit so it never opens
-	{shorts, far | theDev},                                                    // shorted the limit
-	{shorts, outOf},                                                           //
-	{shorts, across, far | device},                                            //
-	{shorts, device, wiry},                                                    // shorted limit wires
-	{device, far | shorts, outOf},                                             //
-	{runs, far | device, near | shorts},                                       // ran with the overload shorted
-	{bit | clip | bond, near | across | there, near | held | wiry | fused},    // strap across the thermostat
-	{bit, inside, near | device | fused | wiry}, {device, near | inside, bit}, // foil in the fuse
-	{led, across},                                                 // wired round the switch
-	{grip, across | toward, near | held},                          // tape over the door switch
-	{puts, near | magnet, far | held},                             // put a magnet on the lid switch
-	{bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
+	{device | kept, far | weak, near | shut},             // the lid lock is held shut
+	{held, far | with, near | grip | magnet | bit},       // fuse replaced with wire
+	{bend, far | held, far | no | shut},                  // bent the limit so it never opens
+	{shorts, far | theDev},                               // shorted the limit
+	{shorts, outOf, far | held}, {shorts, outOf, toward}, //
+	{shorts, across, far | device},                                                                                                                //
+	{shorts, device, wiry},                                                                                                                        // shorted limit wires
+	{device, far | shorts | joined, outOf},                                                                                                        //
+	{runs, far | device, near | shorts},                                                                                                           // ran with the overload shorted
+	{bit | clip | bond, near | across | there, near | held | wiry | fused},                                                                        // strap across the thermostat
+	{bit, inside, near | device | fused | wiry}, {bit | clip, puts, inside, near | device}, {device, near | inside, bit}, {fused, near | of, bit}, // foil in the fuse
+	{led | joined, far | device, outOf}, {wiry, instead, toward, wiry}, {led, across}, {led, near | across, near | held}, {led, far | mark, near | instead}, {mark, near | led, near | instead}, // wired round the switch
+	{grip, across | toward, near | held}, {grip, held, near | shut}, {held, led, closed}, // tape over the door switch
+	{puts, near | magnet, far | held}, {left, clip, near | toward, near | held}, {device, far | with, near | shorts, other}, // put a magnet on the lid switch
+	{runs, far | instead, of, near | guarded}, {bit | grip | magnet | bond, near | instead, of, near | held}, // a wire in place of the fuse
 
-	{without, near | guarded | earthed | covered},  // ran without overload
-	{takes | left, far | device, far | circuit},    // took the limit out of the circuit
-	{takes, far | device, far | joined | together}, // took out the limit and joined its wires
-	{joined, near | wiry, far | device},            // joined the wires of the limit
-	{joined, far | device, wiry},                   // twisted the limit wires
-	{joined, near | across | outOf, near | device}, // spliced round the limit
-	{device, near | wiry, near | together},         // limit wires together
-	{left, near | guarded, near | off | outOf},     // left the overload off
-	{left, near | device, near | takes | outOf},    // left the limit disconnected
-	{left, outOf, near | device},                   //
-	{guarded, off, final}, {guarded, left, off},    // overload left off
+	{without, near | guarded | earthed | covered},                                               // ran without overload
+	{takes | left, far | held, far | circuit},                                                   // took the limit out of the circuit
+	{device, takes, outOf | of, near | circuit},                                                 // overload cut out of line
+	{joined, near | wiry, far | device},                                                         // joined the wires of the limit
+	{joined, far | device, wiry},                                                                // twisted the limit wires
+	{joined, near | across | outOf, near | device},                                              // spliced round the limit
+	{device, near | wiry, near | joined},                                                        // limit wires together
+	{puts, near | wiry, toward, wiry, far | device},                                             // put spade to spade on the limit
+	{left, near | guarded, near | off | outOf},                                                  // left the overload off
+	{left, near | device, near | takes | outOf},                                                 // left the limit disconnected
+	{left, outOf, near | device},                                                                //
+	{guarded, off, final | so}, {takes, far | guarded, near | runs, mark}, {guarded, left, off}, // overload left off
 	{device, outOf, final}, {device, left, outOf | takes}, // door switch out
-	{undoes, near | held},                                                            // disabled the lid lock
-	{takes, near | earthed, wiry | toward | final},                                   // cut the earth pin
-	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, left, off}, // earth wire off
+	{undoes, near | held}, {held, near | undoes}, // disabled the lid lock
+	{takes, near | earthed, wiry | toward | final},                                                                        // cut the earth pin
+	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off, final}, {earthed, wiry, left, off}, // earth wire off
 	{covered, left, off}, {runs, near | covered, off}, // ran with the cover off
+	{runs, near | with, near | device, near | takes | outOf}, // ran with the float disconnected
 	{bigger, near | fused}, {fused, near | bigger}, {fused, with | toward, near | bigger},
 	{two, wiry, adapter}, {two, adapter}, {three, toward, two}, // an adapter without earth
 	{instead, circuit}, // wired straight through
@@ -55,14 +61,17 @@ var outs = [][]tag{
 // counts for nothing.
 var quiets = [][]tag{
 	{bare | bond, other}, {bare | bond, wiry, other}, // bypass valve
-	{bare | bond, far | three, wiry},                              // jumper for a 3-wire cord
-	{bond, closed, final},                                         // bypass shut
-	{other, bond},                                                 // factory jumper
-	{other, leap},                                                 // needle jumped
-	{without, near | guarded, faulty},                             // without the overload tripping
-	{instead, circuit, near | other},                              // straight through hose
+	{bond, toward, other, other}, {bond, wiry, of, other}, // jumper on board JP1
+	{bare | bond, far | three, wiry},                   // jumper for a 3-wire cord
+	{bond, closed, final},                              // bypass shut
+	{other, bond},                                      // factory jumper
+	{other, leap},                                      // needle jumped
+	{without, near | guarded, faulty},                  // without the overload tripping
+	{instead, circuit, near | other}, {instead, other}, // straight through hose
+	{instead, toward, near | fused | part | other},                // wired direct to the breaker
+	{other | mark, shorts, outOf},                                 // element shorted out
 	{bare, no, final},                                             // bypassed nothing
-	{leap, off | of | other},                                      // belt jumped off
+	{leap, off | other}, {leap, shut, toward}, {leap, of, number}, // belt jumped off
 	{leap, toward, number | two | three},                          // jumped to 240 V
 	{broken, bit | bond}, {earthed, bond}, {earthed, bit, across}, // broken wire
 	{wiry, other},                                                           // wire harness
@@ -94,16 +103,22 @@ const (
 )
 
 // takesOut reports whether a clause says that a device is out of its circuit.
+func takesOut(clause string) bool { return goes(clause, outs) }
+
+// goes reports whether a clause goes one of several ways.
 //
 //go:noinline
-func takesOut(clause string) bool {
+func goes(clause string, ways [][]tag) bool {
 	var room [48]tag
 	words := tagsOf(clause, room[:0])
 	all := union(words)
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if !mayBe(all) || sought.get().MatchString(clause) {
+	if all&breaker != 0 && unprotected.get().MatchString(clause) {
+		return true
+	}
+	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
 		return false
 	}
 	for _, way := range quiets {
@@ -114,7 +129,7 @@ func takesOut(clause string) bool {
 	if all&held == 0 && all&piped != 0 {
 		return false // past a filter
 	}
-	for _, way := range outs {
+	for _, way := range ways {
 		if at, end := match(words, way); at >= 0 && !retracted(words, at, end) {
 			return true
 		}
@@ -122,8 +137,21 @@ func takesOut(clause string) bool {
 	return false
 }
 
-// sought tells a clause of what was looked for.
-var sought = pattern{expr: `\b(check|look|search|inspect)\w* (it |all |them )*for\b`}
+// unprotected tells a clause by which there is no breaker for leaks to earth any more,
+// byHand one by which a hand is at the switch for as long as it takes.
+var (
+	unprotected = pattern{expr: `\b(?:cut|took|taken|snip\w*|chop\w*|removed|deleted|eliminated) (?:off |out )?(?:the |its |a )?(?:\w+ )?` + rcds + `\b` +
+		`|\b` + rcds + onPlug + `(?: was| is)? (?:cut|chopped|snipped|removed|taken) ?(?:off|out|$)|\b` + rcds + onPlug + `(?: was| is)?(?: swapped| changed| replaced)? (?:for|with|by|to) (?:a |an |the )?(?:plain|standard|ordinary|regular|normal|cheap|old|[23]|two|three)\b|\b(?:to|on|in|into|at) (?:a |an |the )?non[- ]?` + rcds + `\b`}
+	byHand = pattern{expr: `^(i |we )?(held|hold|holding|push|pushed|pushing|press|pressed|pressing)( in| down| up)? (the |its )?((door|lid) (interlock )?(micro)?switch(es)?|float( switch)?)( plunger| button| tab| lever| arm)?( in| closed| shut| down| up)*( (by|with) (my |a )?(hand|finger|thumb)s?)?( (to|for|while|and) .*)?$`}
+)
+
+const (
+	rcds   = `(?:rcd|gfci|gfi|elcb|rcbo|afci|lcdi|alci)`
+	onPlug = `(?: plug| cord| head| end| outlet)?`
+)
+
+// sought tells a clause of what was looked for, or off while it was read.
+var sought = pattern{expr: `^(i |we )?(test|check|ohm|measur|meter)\w* .*\b(disconnected|unplugged|unhooked)$|\b(check|look|search|inspect)\w* (it |all |them )*for\b`}
 
 func union(words []tag) (all tag) {
 	for _, t := range words {
@@ -132,9 +160,9 @@ func union(words []tag) (all tag) {
 	return all
 }
 
-// mayBe reports whether tags are enough for any way.
-func mayBe(all tag) bool {
-	return slices.ContainsFunc(outs, func(way []tag) bool {
+// mayBe reports whether tags are enough for any of several ways.
+func mayBe(all tag, ways [][]tag) bool {
+	return slices.ContainsFunc(ways, func(way []tag) bool {
 		for _, step := range way {
 			if step&final == 0 && step&all == 0 {
 				return false
@@ -211,7 +239,7 @@ func retracted(words []tag, at, end int) bool {
 	return not && !(end < len(words) && words[end]&(off|takes) != 0)
 }
 
-var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
+var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker|bkr|brkr) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
 //
@@ -233,12 +261,21 @@ func overfused(clause string) bool {
 // TakesOut reports whether a line says that a protective device is out of its
 // circuit: until one does, nothing need be read of what is put back.
 func TakesOut(line string) bool {
-	if all := wordsIn(line); !mayBe(all) && (all&fused == 0 || all&number == 0) {
+	if all := wordsIn(line); !mayBe(all, outs) && all&breaker == 0 && (all&fused == 0 || all&number == 0) {
 		return false
 	}
+	before := ""
 	return slices.ContainsFunc(Clauses(line), func(c string) bool {
-		return takesOut(c) || slices.ContainsFunc(strings.Split(c, " and "), takesOut)
+		last := before
+		before = c
+		return takesOut(c) || slices.ContainsFunc(strings.Split(c, " and "), takesOut) || goesOn(last, c)
 	})
+}
+
+// goesOn reports whether a clause joins the wires of what the one before took out, or
+// binds what it held.
+func goesOn(before, clause string) bool {
+	return before != "" && wordsIn(clause)&(joined|bound|outOf) != 0 && goes(before+" "+clause, outs[:4])
 }
 
 // wordsIn are the tags of all words of a line, with what they may be in a clause.
@@ -250,6 +287,9 @@ func wordsIn(line string) (all tag) {
 	if all&device != 0 {
 		all |= guarded | theDev
 	}
+	if all&ofFlame != 0 {
+		all |= kept
+	}
 	if all&no != 0 {
 		all |= without
 	}
@@ -259,11 +299,13 @@ func wordsIn(line string) (all tag) {
 // Guards reads what a line says of protective devices. Of work that was done, a
 // new device counts as its being back, and plain forms (remove, put) as done.
 func Guards(entry int, line string, work bool) []Guard {
-	if wordsIn(line)&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
+	all := wordsIn(line)
+	if all&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
 		return nil
 	}
 	var list []Guard
 	var it []string // what the part before names
+	last := ""
 	for _, c := range Clauses(line) {
 		before := len(list)
 		for _, part := range strings.Split(c, " and ") {
@@ -285,6 +327,9 @@ func Guards(entry int, line string, work bool) []Guard {
 				}
 			case last >= 0 && list[last].way == out && list[last].offBy(part): // the bridge just spoken of
 				g.way, g.devices, g.clause = unbridged, list[last].devices, list[last].clause
+			case last >= 0 && list[last].way == out && all&left == 0 && tookOut.get().MatchString(list[last].clause) && tested.get().MatchString(part):
+				list, it = list[:last], nil // it was out to be read
+				continue
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
 			default:
@@ -293,9 +338,14 @@ func Guards(entry int, line string, work bool) []Guard {
 			}
 			list, it = append(list, g), g.devices
 		}
-		if len(list) == before && takesOut(c) {
-			list, it = append(list, Guard{entry, line, c, devicesOf(c, false), out}), nil
+		if len(list) == before {
+			if whole := last + " " + c; all&(joined|bound|outOf) != 0 && all&(takes|weak) != 0 && goesOn(last, c) {
+				list, it = append(list, Guard{entry, line, whole, devicesOf(whole, false), out}), nil
+			} else if takesOut(c) {
+				list, it = append(list, Guard{entry, line, c, devicesOf(c, false), out}), nil
+			}
 		}
+		last = c
 	}
 	return list
 }
@@ -307,14 +357,30 @@ var beside = pattern{expr: `\b(at|near|beside|behind|by) .*`}
 // by its name, or as "it" where it had one. Of a limit that was bypassed "removed it"
 // may be the limit itself.
 func (g *Guard) offBy(clause string) bool {
-	return wireOff.get().MatchString(clause) || itsOff.get().MatchString(clause) &&
+	return wireOff.get().MatchString(clause) || letIt.get().MatchString(clause) && g.byHand() ||
+		takenOff.get().MatchString(clause) && toTest.get().MatchString(g.clause) || itsOff.get().MatchString(clause) &&
 		slices.ContainsFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) })
 }
 
 var (
-	itsOff  = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?$`}
+	itsOff  = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?( again| after\w*| since| now)*$`}
 	wireOff = pattern{expr: `^(wire|lead|clip)s? (was |is )?(removed|off|out|taken off)( after| again| since)*$`}
+	// takenOff is of a bridge where that was for a test: a part is taken out.
+	takenOff = pattern{expr: `^((and|then|all|it|that|is|was|been|now) )*(taken|took( it| them| that)?) (back )?off( again| after\w*| since| now)*$`}
+	toTest   = pattern{expr: `\b(to|for|as) (a |the )?(quick |short )?(test|check|try|see|diagnos|confirm|prove)`}
+	letGo    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go|released)\b`}
+	letIt    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go( of (it|them))?|released( it| them)?)( again| after\w*| since| now)*$`}
+	// tookOut and tested are of a part that was out to be read.
+	tookOut = pattern{expr: `^(i |we )?(took|pulled|had) [\w -]+ out$|^[\w -]+ (disconnected|unplugged|unhooked)$`}
+	tested  = pattern{expr: `^(it |is |was )*(test(s|ed)?|ohm(s|ed)|reads?|checks|checked|measure[sd]|metered|rang|open|closed|bad|dead|good|ol|no continuity)\b`}
 )
+
+// byHand reports whether a hand alone held a device, which falls back when let go.
+func (g *Guard) byHand() bool {
+	return Has(g.clause, []string{"held", "hold", "push", "press"}) && !Has(g.Text, strings.Split(binds, "|"))
+}
+
+func (g *Guard) letsGo() bool { return g.way == unbridged && letGo.get().MatchString(g.clause) }
 
 // ofIt tells a clause of what was spoken of just before it.
 var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}

@@ -7,6 +7,35 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+wire nut across the cycling stat for the weekend
+drum fuse is a bit of copper wire
+manual reset button jammed in with epoxy
+owner keeps a clothespin on the door switch
+tie wrapped the float up so it fills
+prior svc left clip lead on limit
+lid sw plugged w/ shorting plug
+defrost term stat twisted out
+thermal fuse cut out, wires butted
+client tapes the lid switch down
+client uses a magnet on the reed
+limit wires piggybacked
+took lid lock out of circuit for now
+oven door lock switch wired closed
+earth pin sawn off
+left the cut out shorted so she has hot water tonight
+compressor overload gone, wires straight on the pins
+clipped leads off TF & butt spliced em
+no overload on comp, wired direct
+pulled overload and ran comp on hard start only
+float sw unhooked bc pan sensor nuisance trips
+limit disconnected
+flame failure device tied open with wire
+monitor switch snipped out
+lid bypass plug installed at lock
+owner's son wired straight past the thermostat
+wired the heater past the limit
+found screwdriver stuck in the cutoff
+ground prong was broken off, used as is
 put tape over the door switch so it runs
 put in a wire instead of the thermal fuse
 fitted a wire in place of the thermal fuse
@@ -146,10 +175,89 @@ two pin adapter
 used two prong adapter
 ungrounded adapter
 3 to 2 adapter
+wired fan limit out of the circuit to keep it running
+LID SW magnet taped in place
+ran it on a piece of #14 in place of the fuse link
+operating thermostat shorted w/ foil, was like that
+put cheater plug on it so client can use it
+gfi wont reset so they ran cord to non gfi outlet
+overload has been taken out by previous owner
+thermal fuse missing
+high limit stuck, clipped it out for now
+replaced 15A bkr with 30A
+limit clipped out for now
+fuse still jumped from last guy, left it
+needs thermal fuse jumpered for now
+limit thermostat taken out, wires joined
+took thermostat out, twisted the wires together
+ran comp w/o overload
+hardwired past the klixon
+hard-wired round the limit
+rewired around the high limit
+put a spade to spade on the cutout
+put lead to lead at the limit
+cut off lcdi plug, fitted plain plug
+cut the gfci off the cord
+gfci outlet replaced with plain one
+swapped lcdi plug for a standard plug
+lcdi plug cut off
+chopped off the lcdi head
+ran dryer with thermal fuse wires joined
+gutted the thermal fuse
+thermal fuse gutted
+fed the heater direct, no thermostat
+heater wired straight off L1
+wired the element directly
+rubber band round the door latch
+rubber band on the lid lock
+overload cut out of line
+limit taken out of the circuit
+switch wires twisted
+ran with float disconnected
+ran it with the float switch unplugged
+runs with limit out
+float switch held up with string
+shorted out to test the door switch
+shorted it out to run
+pushed the door switch in with tape
+held lid switch down with a stick
+limit taken out and its wires joined
+held the lid switch down, then taped it
+held the door lock shut wedged it
+cut out the door switch for now, wire nutted the wires
+took limit out, left it out
+took limit out, tested open, left out
+took limit out, ran it
+clamped the flame safety valve open
+held the contactor in to test, ran
 `
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+wire nut on the cycling stat lead replaced
+put a wire nut on the limit wire
+new overload and relay pressed on
+note bypass plate in the blower housing
+wired new fan motor direct replacement
+door switch holds in
+float holds closed, drains
+pushed float up by hand, pump ran
+held float up, pump ran
+limit clipped in place
+removed old limit, fitted new one, spliced wires with crimp
+took limit and thermal fuse out to get at motor, refitted both
+switch wired normally open
+put the jumper wires away, none left on
+jumped up on roof to clear vent
+tested thermal fuse unplugged
+ohmed the limit disconnected
+limit disconnected, tested open
+lid switch unplugged, reads closed
+flame failure device renewed
+fitted bypass plug
+no overload trip
+no fuse in the van
+customer asks if the limit can be bypassed, said no
 replaced high pressure switch, not jumped
 set mixing valve, bypass shut
 bypass closed
@@ -321,6 +429,47 @@ moved the jumper header
 jumpered none
 earth link fitted
 taped thermostat wires
+held door switch closed, fan runs
+held lid switch shut
+held the door switch in by hand to spin
+pushed lid switch down with a finger, spins
+took limit out, tested open
+took the thermal fuse out, reads OL
+pulled thermostat out, checked good
+bypass timer set
+jumped the diag pins for service mode
+float switch moves, took it out to clean
+limit bad, took it out
+screw missing
+checked bypass timer
+defrost jumper on board JP1 cut as per tech sheet
+shorted out the old element
+element shorted out
+motor shorted out
+used jumper leads of the meter
+jumper lead of my meter broke
+pressure jumped from 60 to 200
+wired range direct to the breaker
+wired the oven straight to the junction box
+gfci tripped
+reset the gfci
+replaced gfci
+replaced gfci outlet
+unplugged from the gfci outlet
+unplugged the lcdi plug
+tested lcdi plug, trips
+does not need the limit jumpered
+does not need to be jumpered
+need to bypass nothing
+held the contactor in to test, let go
+held the contactor in, released it
+taped the lid switch to test, took it off again
+jumped the fuse to test, taken off
+bypass the dryer door with a magnet for test, taken off
+spade loose at the limit
+float moves freely
+ran with float up, shut off well
+overload cut out after 5 min
 `
 
 // What takes a device out is heard, what is harmless in the same words is not.

@@ -11,64 +11,64 @@ type tag uint64
 
 // The tags, and what a step says besides: all of it common practice.
 const (
-	device   tag = 1 << iota // a device that may well be off, or out to be seen
-	guarded                  // one that is there to protect, and may not
-	kept                     // what is held as devices are
-	theDev                   // a device with an article before it
-	fixed                    // a device that is fastened to what it feels
-	mark                     // what tells one of a kind from another
-	ofDoor                   // the mark of a switch that protects
-	ofFlame                  // the mark of a valve that protects
-	earthed                  // earth
-	wiry                     // wires and what they end in
-	part                     // a part of a device that is not it
-	fused                    // fuse, breaker
-	bit                      // metal that carries past a device
-	clip                     // metal that is ordinary elsewhere
-	bond                     // the names of a bridge
-	grip                     // what bound a device as it should not be
-	magnet                   // one of these that belongs to some devices
-	bound                    // held so
-	weak                     // held, of which more has to be said
-	bend                     // bent
-	shorts                   // shorted
-	bare                     // means a bridge without more words
-	leap                     // jumped
-	takes                    // took off or out
-	undoes                   // disabled
-	joined                   // joined, of wires
-	puts                     // put there
-	runs                     // run as it is
-	across                   // past, over
-	there                    // where something was
-	inside                   // in
-	with                     // with, by
-	toward                   // to, on
-	of                       // of, from
-	instead                  // instead, in place
-	closed                   // shut, as a valve may be
-	led                      // wired
-	knob                     // a part of a device that is held for it
-	shut                     // in a state in which it does nothing
-	off                      // not there
-	outOf                    // out
-	left                     // left so
-	together                 // of wires
-	circuit                  // what a device is out of
-	without                  // without, with no
-	covered                  // a cover
-	no                       // not so
-	modal                    // not done yet
-	faulty                   // of what a no is that is a fault
-	so                       // what stood before is the reason
-	two                      //
-	three                    //
-	adapter                  //
-	bigger                   // of more amps
-	number                   //
-	other                    // what has bypasses, jumpers and bridges of its own
-	broken                   // what is said of a wire to be mended
-	fresh                    // new
+	device  tag = 1 << iota // a device that may well be off, or out to be seen
+	guarded                 // one that is there to protect, and may not
+	kept                    // what is held as devices are
+	theDev                  // a device with an article before it
+	fixed                   // a device that is fastened to what it feels
+	mark                    // what tells one of a kind from another
+	ofDoor                  // the mark of a switch that protects
+	ofFlame                 // the mark of a valve that protects
+	earthed                 // earth
+	wiry                    // wires and what they end in
+	part                    // a part of a device that is not it
+	fused                   // fuse, breaker
+	bit                     // metal that carries past a device
+	clip                    // metal that is ordinary elsewhere
+	bond                    // the names of a bridge
+	grip                    // what bound a device as it should not be
+	magnet                  // one of these that belongs to some devices
+	bound                   // held so
+	weak                    // held, of which more has to be said
+	bend                    // bent
+	shorts                  // shorted
+	bare                    // means a bridge without more words
+	leap                    // jumped
+	takes                   // took off or out
+	undoes                  // disabled
+	joined                  // joined, of wires
+	puts                    // put there
+	runs                    // run as it is
+	across                  // past, over
+	there                   // where something was
+	inside                  // in
+	with                    // with, by
+	toward                  // to, on
+	of                      // of, from
+	instead                 // instead, in place
+	closed                  // shut, as a valve may be
+	led                     // wired
+	knob                    // a part of a device that is held for it
+	shut                    // in a state in which it does nothing
+	off                     // not there
+	outOf                   // out
+	left                    // left so
+	breaker                 // one that trips at a leak to earth
+	circuit                 // what a device is out of
+	without                 // without, with no
+	covered                 // a cover
+	no                      // not so
+	modal                   // not done yet
+	faulty                  // of what a no is that is a fault
+	so                      // what stood before is the reason
+	two                     //
+	three                   //
+	adapter                 //
+	bigger                  // of more amps
+	number                  //
+	other                   // what has bypasses, jumpers and bridges of its own
+	broken                  // what is said of a wire to be mended
+	fresh                   // new
 
 	piped  // what water and air go past
 	base   // the plain form of a verb
@@ -86,50 +86,55 @@ var tagged = []struct {
 	is    tag
 	words string
 }{
-	{device, "switch"},
+	{device, "switch sw"},
 	{device | fixed, "thermostat stat tstat aquastat"},
 	{device | guarded, "overload protector interlock klixon rollout safeties eco tco"},
-	{device | guarded | fixed, "limit cutout cutoff"},
+	{device | guarded | fixed, "limit limiter cutout cutoff"},
 	{device | guarded | mark | fixed, "thermal"},
-	{device | guarded | fused, "fuse"},
-	{fused | kept, "breaker"},
-	{kept, "contactor relay lock latch rcd gfci reed microswitch holder"},
+	{device | guarded | fused, "fuse tf"},
+	{fused | kept, "breaker bkr brkr"},
+	{kept, "contactor relay lock latch reed microswitch holder"},
+	{kept | breaker, "rcd gfci gfi elcb rcbo afci lcdi alci"},
 	{knob, "button plunger actuator lever tab"},
 	{kept | fixed, "thermocouple"},
-	{kept | mark | ofFlame, "safety float"},
+	{kept | mark | ofFlame, "safety"},
+	{device | guarded | kept | mark | ofFlame, "float"},
 	{mark | ofDoor, "door lid"},
 	{mark | ofFlame, "flame pilot gas"},
-	{mark, "line main mains pressure high hi low cycling primary secondary monitor defrost inlet top upper bottom lower front rear bake broil drum blower magnetron cavity glass current air belt light lamp selector water level fan motor compressor comp pump heater start cold cord operating resettable manual auto roll spill vacuum vent flue 1 loss"},
+	{mark, "line main mains pressure high hi low cycling primary secondary monitor defrost inlet top upper bottom lower front rear bake broil drum blower magnetron cavity glass current air belt light lamp selector water level fan motor compressor comp pump heater start cold cord element operating resettable manual auto roll spill vacuum vent flue 1 loss"},
 	{kept | other, "valve"},
 	{earthed, "earth ground"},
-	{wiry, "lead terminal contact contacts connector bonding"},
+	{wiry, "lead terminal contact contacts connector spade bonding"},
 	{wiry, "pin prong"},
 	{wiry | bit, "wire"},
 	{wiry | bit, "strap"},
-	{led, "wired"},
+	{led, "wired hardwired rewired fed"},
 	{part, "box panel bracket screw gasket plate hook handle face knob block spring strike fault tester arm"},
 	{bit, "foil tinfoil nail coin penny solder copper bolt staple washer paperclip fork"},
 	{clip, "clip screwdriver alligator croc crocodile screw"},
 	{bit | bond, "link bridge shunt loop"},
-	{grip, "tape tie tyrap ziptie wedge stick matchstick toothpick peg string elastic cardboard glue velcro cork rag wood rubber stone brick"},
+	{grip, "tape tie tyrap ziptie wedge stick matchstick toothpick peg string elastic band epoxy clothespin cardboard glue velcro cork rag wood rubber stone brick"},
 	{magnet, "magnet"},
-	{bound, "tape! pin! clamp! wedge! prop! strap! loop! link! tied tying ziptied cabletied glue! superglue! silicone! epoxy! chock! wire-tied"},
+	{bound, "tape! pin! clamp! wedge! prop! strap! loop! link! tied tying tiewrapped ziptied cabletied glue! superglue! silicone! epoxy! chock! wire-tied"},
 	{weak, "held hold holding kept keeping jam! force! push! press! "},
 	{bend, "bent bending"},
 	{shorts, "short!"},
 	{bare, "bypass! jumper! bypass jumper shunt defeat bridge! defeat! shunted shunting cheater hotwire! fool! trick! cheated"},
 	{bond, "bypass jumper"},
 	{bare | leap, "jumped jumping"},
-	{takes, "took take remove taken taking remove! cut cutting lift! disconnect! snip! broke clip! chop! pull! unhook! unplug! missing unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
-	{undoes, "disable! defeat! delete! eliminate! overrode overridden overriding nullify! nullified neutralise! neutralize! deactivate! circumvent!"},
-	{joined, "join! twist! splice! loop! link! wirenut! nut! marry! married marr!"},
-	{puts, "put stuck used using placed found fitted fit left with"},
+	{takes, "took take remove taken taking remove! cut cutting lift! broke clip! pull! unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
+	{takes | off, "missing disconnect! unhook! unplug!"},
+	{takes | undoes, "snip! chop!"},
+	{takes, "sawn sawed"},
+	{undoes, "disable! defeat! delete! eliminate! overrode overridden overriden overriding nullify! nullified neutralise! neutralize! deactivate! circumvent! gut!"},
+	{joined, "join! twist! butt! piggyback! splice! loop! link! wirenut! nut! marry! married marr! together"},
+	{puts, "put stuck used using use placed found fitted fit left with"},
 	{runs, "run ran running runs works working power powered left operate! heating heats spins"},
 	{across, "across over round around past"},
 	{there, "behind where"},
 	{inside | shut, "in"},
 	{inside, "into inside"},
-	{with, "with by for while"},
+	{with, "with w by for while"},
 	{toward, "to on onto against at"},
 	{of, "of from"},
 	{instead, "instead place lieu"},
@@ -138,22 +143,22 @@ var tagged = []struct {
 	{off, "off"},
 	{outOf, "out"},
 	{left, "left leave leaving"},
-	{together, "together"},
 	{circuit, "circuit series loop string through thru"},
-	{without, "without"},
+	{without, "without wo wout"},
 	{covered, "cover"},
 	{no, "no not never nothing none nobody nor neither cannot cant didnt dont wont isnt wasnt doesnt havent hasnt arent werent couldnt wouldnt shouldnt"},
-	{modal, "will shall should must may might could would asked against instead rather need"},
+	{modal, "ask can will shall should must may might could would asked against instead rather"},
+	{modal | so, "need"},
 	{modal, "wants want wanted wish wished refused refuses refuse declined declines"},
 	{faulty, "tripping trip good heat heating cool cooling working continuity ok spin start starting power flame hot dice luck joy part spare stock"},
-	{so, "so until till unless anyway hence therefore"},
-	{instead, "straight"},
+	{so, "so bc until till unless anyway hence therefore"},
+	{instead, "straight direct directly"},
 	{two, "2 two ungrounded unearthed"},
 	{three, "3 three"},
 	{adapter, "adapter adaptor adapt"},
 	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
-	{other, "post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint"},
+	{other, "replacement drive diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
 	{broken, "loose broken burnt burned corroded melted damaged frayed bare chafed pinched"},
 	{fresh, "new fresh"},
@@ -208,7 +213,7 @@ func eachWord(text string, do func(word string, is tag)) {
 			i++
 			continue
 		}
-		for marked = end; marked < len(text) && (wordly(text[marked]) || text[marked] == '-' || text[marked] == '\''); {
+		for marked = end; marked < len(text) && (wordly(text[marked]) || strings.IndexByte(marks, text[marked]) >= 0); {
 			marked++
 		}
 		word := text[i:end]
@@ -224,7 +229,10 @@ func eachWord(text string, do func(word string, is tag)) {
 	}
 }
 
-var unmarked = strings.NewReplacer("-", "", "'", "")
+// marks may stand in a word: cut-out, don't, w/o.
+const marks = "-'/"
+
+var unmarked = strings.NewReplacer("-", "", "'", "", "/", "")
 
 func wordly(b byte) bool { return b >= 'a' && b <= 'z' || b >= '0' && b <= '9' || b >= 0x80 }
 
@@ -232,7 +240,7 @@ func wordly(b byte) bool { return b >= 'a' && b <= 'z' || b >= '0' && b <= '9' |
 // as one.
 func tagsOf(clause string, out []tag) []tag {
 	article := tag(0)
-	first := ""
+	first, before := "", ""
 	eachWord(clause, func(word string, t tag) {
 		n := len(out) - 1
 		switch {
@@ -243,6 +251,26 @@ func tagsOf(clause string, out []tag) []tag {
 			return
 		case n < 0:
 			first = word
+		case (word == "timer" || word == "plate") && before == "bypass":
+			out[n] = 0 // a part of its own
+			return
+		case word == "out" && before == "cut" && out[n]&theDev != 0:
+			out[n] = tags()["cutout"] | theDev
+			return
+		case word == "holds" && out[n]&(device|kept) != 0:
+			t = 0 // by itself
+		case word == "on" && (before == "pressed" || before == "pushed"):
+			t = toward
+		case word == "wrapped" && before == "tie":
+			t = bound
+		case word == "nut" && before == "wire":
+			return
+		case word == "device" && before == "failure":
+			t = kept | mark
+		case word == "plug" && (before == "cheater" || before == "bypass" && n > 0 && out[n-1]&(ofDoor|held) != 0):
+			return // is what it is without that
+		case word == "line" && n > 0 && out[n]&of != 0 && out[n-1]&outOf != 0:
+			t = circuit
 		case t&part != 0 && out[n]&(held|fused) != 0:
 			out[n] = part // a fuse box is no fuse
 			article = 0
@@ -253,7 +281,7 @@ func tagsOf(clause string, out []tag) []tag {
 			out = out[:n]
 		}
 		out = append(out, t|article)
-		article = 0
+		article, before = 0, word
 	})
 	for i := range out {
 		t := &out[i]
@@ -267,7 +295,13 @@ func tagsOf(clause string, out []tag) []tag {
 			*t &^= kept
 		case *t&device != 0 && *t&ofDoor != 0:
 			*t |= guarded
-		case *t&no != 0 && i > 0 && out[i-1]&with != 0:
+		case *t&modal != 0 && *t&so != 0: // needs the limit bypassed, does not need to
+			if i+1 < len(out) && out[i+1]&held != 0 && !(i > 0 && out[i-1]&no != 0) {
+				*t = so
+			} else {
+				*t = modal
+			}
+		case *t&no != 0 && (i > 0 && out[i-1]&with != 0 || i+3 < len(out) && out[i+1]&guarded != 0 && out[i+2]&toward != 0 && out[i+3]&mark != 0): // no overload on the compressor
 			*t = *t&^no | without
 		case *t&no != 0 && i+1 < len(out) && out[i+1]&faulty != 0:
 			*t &^= no

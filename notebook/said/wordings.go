@@ -8,8 +8,8 @@ import (
 // inRows are the words that many rows have, by what stands for them there.
 var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
-		`<metal>`, `(metal|case|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
-		`<shell>`, `(case|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
+		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
+		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
@@ -17,22 +17,26 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
 		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
-		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|on fire)`,
+		`<left>`, `(left|leaving|in use)( $| (it|in|so|as|for|alone|there|that|until|like|today|running)\b)`,
+		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|cooked|on fire)`,
 	)
 })
 
 // alarms are the dangers, each with its wordings, a row each. A row is a pattern in the
 // words of one clause, which have a space on both sides and between them, no marks, and
 // none of the words in fillers; it begins where a word does. Behind quick stand the beginnings of words without one
-// of which none of its rows is looked at.
+// of which none of its rows is looked at. An earth run to a pipe is no way back for what
+// flows at a fault (NEC 250.4(A)(5), from memory): it counts as an outlet without one.
+// What is burnt or a swollen capacitor is a danger where it was left so: else it is a
+// finding on the way to a repair (common practice).
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bites|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
 zap(s|ped)?\b
 (gave|gives|got|felt|get|gets) (\w+ ){0,2}jolt
-tickles?\b
+tickle[sd]?\b
 felt (some )?(electricity|current)\b
 (volts?|voltage|[1-9]\d+ ?v) (on|between) <shell>\b
 <shell> (energi[sz]ed|electrified|hot to (ground|earth))
@@ -40,16 +44,22 @@ felt (some )?(electricity|current)\b
 <metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
+(got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite) (off|from) (\w+ )?<metal>
 buzz\w* (my |her )?(hand|finger|arm)
+(buzz(es)?|nips) (her|him|me|us|you|them|client|customer|tenant|owner)\b
 buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
 (feels?|felt|get|gets|got) buzz (off|from|on) <metal>
 prickl
 current on <shell>
 (tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
 electrocut
+<shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
+hot skin\b
+live to <shell>
+<shell> (tests?|reads?|shows?|metered) (hot|live)\b
 <shell> hot with [1-9]\d
 bitten by\b
-(got bit|bit (me|her|him|us)|bites (me|her|him|you))\b
+(got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
 <metal> live\b
 live <metal>\b
 `},
@@ -61,38 +71,47 @@ zero\b
 0 (\d+ ?)?v
 shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
 in shock\b
-static\b
+static( $| (shock|from|electric|cling|spark|discharge))
 shock load
 shock (sticker|label|sign|hazard)
 tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
-shocks? (worn|broken|bad|weak|leak\w*|gone|off)
+shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 `}},
-	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|hot plastic|flash|discolo|browned|blackened",
+	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glowing",
 		said: rows{text: `
 smou?lder\w*
-smell\w* (\w+ ){0,3}(burn(t|ing)|hot plastic)\b
+smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
+arcs $
+(crackl|sizzl|fizz)\w* (\w+ )?(at|from|in|behind|by) (\w+ )?(<mains>|terminal|block|wir\w+|relay|breaker|panel|switch)
+(wires?|terminals?|breaker|<mains>) (crackl|sizzl|fizz)\w*
+lint (\w+ )?(burnt|burned|scorched|singed|charred)
+(burnt|burned|charred|singed) (lint|bits)\b
+glowing (wire|terminal|connection|splice)\b
+flash\w* (when|if|while|on|as) (\w+ )?plug
+arcs? (at|across|between|inside|behind|on|to|when|if)\b
+<mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
 flames? at (terminal|relay|board|plug)
-<mains> .{0,14}(discolou?red|browned|blackened)
+<mains> .{0,20}(discolou?red|browned|blackened)
 fire in\b
 wire nut (melted|burnt)
 (sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
-burn(ing|t) smell\b
+burn(ing|t) (smell|odor)\b
 (in|out|and) flames\b
 flames (from|behind|inside|came|shot)
 (caught|on|lint|small) fire\b
-scorch(ed)?\b
+scorch(ed|ing|es)?\b
 burn marks?\b
 sparks? (at|from|in|inside|behind) (<mains>|relay|board|terminal|motor|switch|timer|wir)
 <mains> (end |tip |blade |prong )?<burnt>
 sparks? inside $
-(melted|burnt|burned|scorched|charred) <mains>
+(melted|burnt|burned|scorched|charred)( up| out)? <mains>
 `},
 		harmless: rows{text: `
-no (spark|arc|smok|burn|smell|fire)
+no (spark|arc|smok|burn|smell|fire|scorch|flash)
 spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
 (igniter|ignitor|electrode|brush\w*|burner) sparks?
 smoke (detector|alarm)
@@ -102,6 +121,7 @@ smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
 smok\w* (cigar\w*|pipe|outside)
+lint fire (risk|hazard)
 guests? smokes?\b
 (bbq|grill|barbecue) .{0,12}smok
 (next door|neighbou?r\w*|(other|old|different) (fridge|unit|one|machine)) .{0,12}smok
@@ -131,8 +151,9 @@ ask\w* (\w+ )?(about|if|whether|for)\b
 `}},
 	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
 		said: rows{text: `
-gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock )?(leak|hiss|escap|seep)
+gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep|weep)
 gas valve passes
+(tap|valve|cock|control) pass(es|ing) gas\b
 hiss\w* (of )?gas\b
 burner stays (on|lit) (with|when) (knob|valve|control|cock)
 leak(s|ing)? (of )?gas\b
@@ -161,7 +182,7 @@ co\b.{0,20}\b[1-9]\d+ ?ppm
 [1-9]\d+ ?ppm (of )?co\b
 (crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)? heat exchanger
 heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
-(flue|chimney)\b.{0,20}\b(block|disconnect|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
+(flue|chimney)\b.{0,20}\b(block|disconnect|separat|collaps|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
 (block|disconnect)\w* (flue|chimney)
 rolls? ?out\b
 flames? .{0,12}\broll
@@ -169,8 +190,8 @@ flames? .{0,12}\broll
 rollout\b
 nest (\w+ ){0,2}in (flue|chimney|vent)
 hood .{0,8}spill
-spill\w* (at|from|out of|under) (draft )?hood
-no draft (at|in|up)
+spill\w* (at|from|out of|under) ((draft|draught) )?(hood|diverter)
+no draft( $| (at|in|up))
 flue gas\w* .{0,24}(room|house|kitchen|basement)
 warner <sounds>
 sooty?\b
@@ -228,7 +249,7 @@ at risk of (spoil|thaw|damage|fail|ice|icing|frost)
 <runs> (when|while|if|after|once|as) <who> (open|pull|lift)\w* (door|lid)\b
 (start|run|cook|heat)\w* without (closing|shutting) (door|lid)
 runs open\b
-(door|lid) (opens|opened|unlocks|can be opened) (while|when|during) (it )?(spin|run|turn|wash|heat)
+(door|lid) (opens|opened|unlocks|can be opened) (while|when|during|mid) (it )?(spin|run|turn|wash|heat|cycle)
 (door|lid) open (and|but) (it )?<runs>
 \w*(n't|not) stop (cooking |running |heating |spinning |turning )?(with|when|if|after|once) (<who> )?(open\w* )?(door|lid)
 `},
@@ -261,33 +282,42 @@ open ground\b
 (ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
 (ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
 revers\w* polarity
-polarity (revers\w*|wrong|swapped)
+^ no (ground|earth)( wire)? (behind|present|there|in box)\b
+polarity (revers\w*|backward\w*|wrong|swapped)
 (hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
 <outlet> (mis ?wired|wired (wrong|backward))
 (wrongly|badly|mis) ?wired (\w+ )?<outlet>
-(open|lost|floating|loose|broken) neutral\b
+(open|lost|floating|loose|broken|missing) neutral\b
+neutral (open|lost|floating|missing|broken)\b
 bootleg ground
+(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? (\w+ )?(to|onto) (\w+ ){0,2}(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
+us(ed|es|ing) (\w+ ){0,2}pipe (\w+ )?(as|for) (ground|earth)
 `},
 		harmless: rows{text: `
 (motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
 not? (revers|open ground)
+(measur|ohm|check|test|read)\w* (\w+ ){0,2}(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
 (mended|repaired|fixed|corrected|cured)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
-	{Finding: "earth-off", absent: true, quick: "earth|ground|green",
+	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
-(earth|ground|bonding)( wire| lead| strap| conductor| bond) (hangs? |hanging )?(loose|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
-green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+(earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+(earth|ground|bonding) (wire|lead|strap|bond) (gone|burnt|melted)\b
+bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
+(chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
+(earth|ground) screw (missing|loose|gone|stripped)\b
+green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
 (earth|ground) left (off|disconnected|loose|out|open)\b
 (earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
 forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
 ^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
-no (earth|ground) (on|at|in|to) (it|unit|machine|cabinet|case|metal|appliance|frame)\b
+no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 `},
 		harmless: rows{text: `
-(outlet|receptacle|socket|plug|cord|neutral)\b
+(outlet|receptacle|socket|cord|neutral)\b
 winding|pin|coil
 `}},
 	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
@@ -300,40 +330,67 @@ leak\w* (of )?(refrigerant|propane|isobutane)\b
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
-leak\w* (at|in) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
+r ?(600a|290) leak(s|ing|ed)?\b( $| (at|by|near|from|in|on|out))
+leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
 `},
 		harmless: rows{text: `
 no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
-(cord|cable|flex|wires?|wiring) (insulation )?(bare|frayed|exposed)\b
+(cord|cable|flex|wires?|leads?|wiring) (insulation )?(bare|frayed|exposed)\b
 insulation melted\b
-(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible)
+(live|hot|energi[sz]ed) (lugs?|terminals?|parts?|conductors?|ends?|pins?|bus ?bars?) (left )?(bare|exposed|uncovered|accessible|visible|showing)
 (cord|mains cable|power cable) (chewed|gnawed|cut (through|open|into)|split open|nicked)\b
-insulation (gone|missing|stripped|worn|chewed|rubbed)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor)
+insulation (gone|missing|stripped|worn|chewed|rubbed|off|burnt|burned|cracked|split|damaged|nicked|scraped|peel\w*|brittle)( off| through)? (\w+ ){0,3}(wire|cord|cable|conductor|lead|l[123]|hot|live)s?\b
+(wire|cord|cable|lead|conductor)s? (\w+ )?(insulation|jacket|sheath\w*) (gone|missing|worn|chewed|rubbed|off|cracked|damaged|nicked|torn|peel\w*|brittle)
+(sheath\w*|cord|flex|mains cable|power cable|outer jacket|cord jacket) (\w+ )?(cracked|torn|perished|nicked|chafed|pinched|crushed|damaged|worn through|pulled (back|out)|split)( $| (at|near|open|by|along|through|and|in|left)\b)
+(split|cracked|torn|perished|damaged|nicked|chafed|crushed) (\w+ )?(sheath|cord|flex|mains cable|power cable)\b
+(chafed|worn|rubbed|chewed|nicked|through|down) (\w+ )?to (bare )?copper
+bare (ends?|splices?)\b
+(cores?|conductors?) (visible|showing|exposed)
+(outlet|socket|receptacle) (\w+ )?(cracked|smashed|broken)\b
+hot enough to burn\b
+(cord|cable|plug|wires?|wiring|outlet) (\w+ )?(in|under) water\b
+wire ?nuts? (\w+ )?(off|missing|gone)\b
+bare copper (\w+ ){0,2}(touch\w*|against|rubb?\w*|near|at|on|by|under|in)\b
+(wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ )?<burnt> (\w+ ){0,6}<left>
+<burnt> (\w+ )?(wire|lead|terminal|spade|connector|lug|contact|harness)s? (\w+ ){0,6}<left>
+left (\w+ ){0,2}(<burnt>|swoll\w*|swell\w*|bulg\w*) (\w+ )?(wire|lead|terminal|spade|connector|lug|contact|harness|cap|capacitor)s?\b
+(cap|capacitor)s? (\w+ )?(swell\w*|swoll\w*|bulg\w*|burst|domed|leak\w*) (\w+ ){0,6}<left>
+(swoll\w*|swell\w*|bulg\w*) (\w+ )?(cap|capacitor)s? (\w+ ){0,3}<left>
+(thin|light|lightweight|small|undersized|flimsy|cheap|lamp|household|indoor|(16|18) (ga|gauge|awg)) (\w+ )?(extension|ext)( $| (cord|lead|cable))
+(hard ?)?(wired|spliced) (\w+ )?(to|into|onto) (\w+ )?(extension|ext)\b
+(extension|ext) (cord|lead|cable) (\w+ )?(thin|light|small|undersized|coiled)\b
+(breaker|disconnect|terminal block|connector|spade|lug|wiring|wires?|switch|fuse) (\w+ )?hot to touch
+breaker (runs|gets|feels|too|getting) hot
+(plugged|capped|blocked|wedged|tied) (\w+ )?(relief|safety|t p|tpr|prv) valve
+safety valve (\w+ )?(capped|plugged|blocked|seized)
 terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
-copper (showing|bare|exposed)
+copper (show(s|ing)|bare|exposed|visible)
+l[123] (\w+ )?(bare|exposed|uncovered)\b
 water (\w+ ){0,2}(on|onto|in|into|over) (\w+ )?(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
+water (\w+ ){0,3}(under|near|by|around|at|below) (\w+ )?(live|junction|terminal block|breaker|wiring)\b
 water (\w+ ){0,2}(on|onto|into|over) (outlet|socket|receptacle|plug) $
 scald
 (child|kid|baby|client|customer|tenant|owner|somebody) (got )*(hurt|injured|(burnt|burned) on)\b
 (burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (her |my |client's |customer's )?(hand|finger|arm)s?\b
 fingers? (got )*(caught|trapped|pinched|cut)\b
-(plug|cord|outlet|receptacle|socket) (runs |gets |feels |too )*hot( $| to touch| when| after| under)
+(plug|cord|outlet|receptacle|socket)( prongs?| pins?| blades?)? (runs |gets |feels |too )*hot( $| to touch| when| after| under)
 <mains> (looks |feels |got |gets )*(hot|warm|gone|went|turned) (and |n )?(brown|black)
 (door|glass|handle|outlet|cabinet) .{0,12}too hot to touch
 glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief valve|t p|tpr|prv)( valve| relief| discharge| line| pipe| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+(relief|t (and )?p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 (plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
+(t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
 no (t p|tpr|relief)( valve)? 
 wires? too (small|thin) for (breaker|fuse)
 tank (bulg|swoll|swell|balloon)
@@ -342,7 +399,7 @@ anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
-(fan|blade|belt|pulley)( blade)? guard (left off|missing|broken|gone)
+(fan|blade|belt|pulley)( blade)? guard (left off|off left|missing|broken|gone|not (re)?fitted)
 delayed ignition
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
@@ -353,24 +410,33 @@ fire (hazard|risk)
 (could|may|might|will) fall( on| out| down| off| $)
 (tip|tipping) bracket (missing|off|not|gone)
 (element|heater) (stays on|glows)\b.{0,24}\boff\b
-(element|heater|burner) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(cannot|can't) be (turned|switched|shut) off
+^ stays (on|hot|lit) (\w+ )?(with|when|even|after|though) (\w+ ){0,3}off\b
+(heats|heating|cooks|bakes) (\w+ )?(with|when|even|after) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
+flames? (\w+ ){0,3}lick\w*
+glass (\w+ ){0,3}(falling|fell|hanging)\b
+(extension|ext) (cord|lead|cable) (\w+ )?(across|under|through|over) (\w+ )?(hall\w*|carpet|rug|door\w*|room|floor|wall|ceiling|window|walkway|stairs)
 (drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
 `},
 		harmless: rows{text: `
 (air|water|exhaust|supply|duct|vent) outlet
 (risk|hazard) explained
+(light|lamp|fan|blower|alarm|beep\w*|display|clock|water) (\w+ )?(cannot|can't)
 no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
 (temp\w*|pressure|volts|amps) (\w+ )?(could|may|might|will) fall
 (mended|repaired|replaced|covered|insulated|taped)\b
 (years?|months?) ago
 last year
-bare (ground|earth|copper)
+bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
+^ (stripped|trimmed) insulation
+(talk|spoke|discuss|explain|told|warn|advis|ask)\w* (\w+ ){0,3}(about|of) (\w+ )?lint (\w+ )?(fire )?(risk|hazard)
 `}},
-	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt",
+	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt|burned",
 		said: rows{text: `
 (cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
 door( glass| window| screen| seal)? (cracked|broken|bent|warped|smashed|shattered|torn)
-(screen|mesh|window) (holed|torn|burnt|cracked|smashed)
+(screen|mesh|window) (in door )?(holed|torn|burnt|burned|cracked|smashed)
 (hinge|latch)(es|s)? (broken|bent)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
@@ -388,7 +454,7 @@ no bubbl
 		said: rows{text: `
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
-leak (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
+leak(s|ing)? (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
 (small|slight|tiny|little|slow) leak (left|remains|there|again)
 leak (left|remains)\b
@@ -405,7 +471,8 @@ normal
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
 		said: rows{text: `
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
-(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminates?|stops|exhausts|blows|discharges|dumps|opens) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
+(vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
