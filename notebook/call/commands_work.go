@@ -86,6 +86,7 @@ func workCommands() []Command {
 				c.worked(work{c.entry, c.at, "did", a.text("TEXT")})
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
 				c.told(r, a.text("TEXT"), true)
+				c.worry(r, a.text("TEXT"))
 				if said.Undone(a.text("TEXT")) {
 					c.shownGone(r, a.text("TEXT"))
 					r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet.")
@@ -138,6 +139,7 @@ func workCommands() []Command {
 				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))
+				c.worry(r, a.text("TEXT"))
 				if len(c.repairs()) > 0 && c.result() == record.Proved {
 					r.Lines[0].Text = "Noted; the proof stands."
 				}
@@ -185,6 +187,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		} else {
 			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		}
+		c.worry(r, t)
 		if _, by := cause.Limited(c.fanWords(t)); by != "" {
 			return c.finish(r), nil
 		}

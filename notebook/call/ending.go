@@ -156,6 +156,7 @@ func leftCommand() Command {
 			r := say("Left: " + t + ".")
 			c.told(r, t, false)
 			c.guards(r, t)
+			c.worry(r, t)
 			if state == said.Running && c.energisedAnyway(r) {
 				c.defied = append(c.defied, c.entry)
 			}

@@ -221,3 +221,40 @@ func TestSaidSinceTheRepair(t *testing.T) {
 		t.Errorf("told again: %v, said %q", got.Reply.PlainLines(), c.Record().Header.Said)
 	}
 }
+
+// Words that may tell of a danger and that nothing understands are asked about, and
+// stand under what needs attention until they are answered.
+func TestNotUnderstoodIsToBeRead(t *testing.T) {
+	c := New()
+	for _, l := range provedDryer {
+		must(t, c, l)
+	}
+	toRead := func() (list []string) {
+		for _, s := range c.Record().Alerts {
+			if strings.HasPrefix(s, "To read: ") {
+				list = append(list, s)
+			}
+		}
+		return list
+	}
+	if got := must(t, c, "note L1 spade brown and brittle").Reply.Plain(); !strings.Contains(got, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard.") {
+		t.Errorf("%q", got)
+	}
+	if got := toRead(); len(got) != 1 || !strings.Contains(got[0], "“L1 spade brown and brittle” (entry 16)") {
+		t.Errorf("to read: %q", got)
+	}
+	if got := c.Record().Header; got.Result != record.Proved || !slices.Equal(got.Said, []string{"to read: L1 spade brown and brittle"}) {
+		t.Errorf("%s, said %q", got.Result, got.Said)
+	}
+	if got := must(t, c, "note client happy").Reply.Plain(); strings.Contains(got, "Not read") {
+		t.Errorf("%q", got)
+	}
+	must(t, c, "saw hazard")
+	if got := c.Record().Header; got.Result != record.Unsafe || len(toRead()) > 0 {
+		t.Errorf("answered: %s, to read %q", got.Result, toRead())
+	}
+	must(t, c, "saw hazard gone")
+	if got := c.Record().Header; got.Result != record.Proved || len(toRead()) > 0 {
+		t.Errorf("and gone: %s, to read %q", got.Result, toRead())
+	}
+}

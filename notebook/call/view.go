@@ -393,14 +393,7 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 			h.Cost += p.count * p.price
 		}
 	}
-	if h.Result = c.result(); h.Result == record.Proved {
-		for _, w := range c.saidSince() {
-			h.Said = append(h.Said, w.text)
-		}
-		if s := c.closing(); s != "" {
-			h.Said = append(h.Said, s)
-		}
-	}
+	h.Result, h.Said = c.result(), c.wordsSince()
 	if as, n := c.leftAs(); n > 0 {
 		h.Left = said.StateLeft(as)
 	}

@@ -1,0 +1,75 @@
+package said
+
+import (
+	"slices"
+	"strings"
+)
+
+// Worries reports whether a text has words of danger, or of a protective device and of
+// what takes one out, in a clause that does not say that all is well. It is asked of
+// what nothing else here understands: no list has all that people write, so who wrote it
+// is asked and who reads the record is told (common practice throughout).
+func Worries(text string) bool {
+	text = strings.ToLower(text[:min(len(text), MostBytes)])
+	whole := " " + text + " "
+	if !worrying(whole, false) && wordsIn(text)&ofGuards == 0 {
+		return false
+	}
+	renews := Has(text, []string{"new ", "replac", "fitted", "install", " back", "swapp", "chang"})
+	return slices.ContainsFunc(Clauses(text), func(clause string) bool {
+		return (worrying(" "+clause+" ", renews || mending.get().MatchString(clause)) || worriesFor(clause, renews)) && !allWell.get().MatchString(clause)
+	})
+}
+
+// worrying reports whether a text has words of danger; of what was mended or renewed
+// those alone that no mending has.
+func worrying(text string, mended bool) bool {
+	return !mended && Has(text, touchy) || slices.ContainsFunc(together, func(sets [][]string) bool {
+		return !slices.ContainsFunc(sets, func(words []string) bool { return !Has(text, words) })
+	})
+}
+
+// touchy are things of which any word is worth a look, unless it says that all is well
+// or that they are new.
+var touchy = []string{" wire", " lead", " cord", " receptacle", " outlet", " plug", " pulled ol", " earth", " ground", " terminal", " junction", " gas", " vent", " flue", " duct", " weld", " spade",
+	" cable", " strip", " conductor", " fuse", " breaker", " exchanger", " contactor", " hiss", " brown", " rust", " current", " stuck", " cover off", "panel off", "no cover", "without"}
+
+// together are words of danger: one, or those that are when they stand together.
+var together = [][][]string{
+	{{" burnt", " burned", " burning", " melt", " charred", " scorch", " singed", " spark", " arcs ", " arced", " arcing", " frayed", " chafe", " swell", " swollen", " bulg", " fume", " fire ", " shock", " adapter", " adaptor"}},
+	{{" bare", " exposed", " cracked", " loose", " live ", " black", " warm", " hot ", " overheat"}, {" wire", " lead", " copper", " conductor", " cord", " plug", " outlet", " receptacle", " socket", " breaker", " panel", " terminal", " spade", " connector", " lug", " glass", " handle", " case", " cabinet"}},
+	{{" flame"}, {" high", " yellow", " orange", " lick", " out ", " loud"}},
+	{{" prong"}, {" cut", " missing", " bent", " off ", " broke"}},
+	{{" neutral"}, {" ground", " open", " lost", " tied", " off ", " float"}},
+	{{" latch"}, {" not ", "n't ", " broke", " fail", " off "}},
+	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
+}
+
+// allWell tells a clause that says that nothing is wrong, or of what was looked at.
+var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
+	`|\b(ok|okay|good|fine|normal|sound|tight|clean|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bto (read|test|check|reach|see|look)\b`}
+
+// ofGuards are devices that protect, or may; strong are ways of taking one out that need
+// no more words, slack those that are ordinary where a new one is fitted.
+const (
+	ofGuards = guarded | fused | breaker | ofDoor | ofFlame | earthed | kept | fixed | device
+	strong   = bit | clip | bond | grip | magnet | bound | bend | shorts | bare | undoes | joined | instead | base
+	slack    = takes | off | outOf | without | wiry | led | weak | across
+)
+
+// worriesFor reports whether a clause is of a protective device or of earth and of what
+// takes one out, or of amps of a fuse beside others.
+func worriesFor(clause string, renews bool) bool {
+	if Has(clause, fusing) && rated.get().MatchString(clause) {
+		return true
+	}
+	var room [48]tag
+	all := union(tagsOf(clause, room[:0]))
+	return all&ofGuards != 0 && (all&guarded != 0 && !renews || all&strong != 0 || !renews && all&slack != 0)
+}
+
+// fusing are what has a rating in amps that another has to bear.
+var fusing = []string{"fuse", "breaker", "brkr", "bkr", "slo", "plug", "cord"}
+
+// rated tells amps of a fuse beside those of something else.
+var rated = pattern{expr: `\d+ ?a?\b.*\b(in place|instead|on|for|plate|max|says|should)\b.*\d|\b(on|at) (a |an )?\d+ ?a\b|\bfused (at|for|with)\b`}

@@ -1,0 +1,52 @@
+package said
+
+import (
+	"strings"
+	"testing"
+)
+
+// Of what no list understands, words of danger or of a protective device are asked
+// about, and those that say that all is well are not: common practice.
+func TestWorries(t *testing.T) {
+	for text, want := range map[string]bool{`
+both limit wires on one terminal
+cooktop limiter cut away
+fused at 40, plate says 25
+dryer on 50A brkr
+removed lid switch, tied its two wires
+terminal melted
+outlet warm
+flames too high, licking the knob
+door latch not holding
+lid opens and the tub still spins
+neutral floating at the range
+L1 spade brown and brittle
+three prong plug with one missing
+receptacle crumbles when touched
+relay welded and still powering the heater
+no cover on the box
+overload is lying on the floor`: true, `
+client happy
+customer shown the temperatures
+no leaks
+no burnt smell
+earth reads fine
+replaced thermal fuse
+new limit fitted, old one thrown out
+burner flame blue and steady
+tightened the terminal block
+tested limit, opens when hot
+took the limit out to read it
+wires tight at the block
+float moves freely
+exhaust air is warm and strong
+ice maker arm was up, put down
+dog in the house, keep the gate closed
+flammable gas, room aired`: false} {
+		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
+			if Worries(line) != want {
+				t.Errorf("%q: asked about %t", line, !want)
+			}
+		}
+	}
+}
