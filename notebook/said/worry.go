@@ -47,7 +47,7 @@ var together = [][][]string{
 
 // allWell tells a clause that says that nothing is wrong, or of what was looked at.
 var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-	`|\b(ok|okay|good|fine|normal|sound|tight|clean|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bto (read|test|check|reach|see|look)\b`}
+	`|\b(ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need
 // no more words, slack those that are ordinary where a new one is fitted.

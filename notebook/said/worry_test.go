@@ -29,6 +29,11 @@ overload is lying on the floor`: true, `
 client happy
 customer shown the temperatures
 no leaks
+plugged in and running
+breaker on
+left off at the breaker
+gas shut off
+vent cleaned to the outside
 no burnt smell
 earth reads fine
 replaced thermal fuse
