@@ -322,6 +322,7 @@ func TestColdBeforeATryRulesNothingOut(t *testing.T) {
 		{[]string{"note it was off all night", "saw comp cold"}, true},
 		{[]string{"note it was off all night", "saw hums", "saw comp cold"}, false},
 		{[]string{"note dead since yesterday", "saw comp cold"}, false},
+		{[]string{"note unplugged since 10 min", "saw comp cold"}, false},
 	} {
 		c := New()
 		for _, l := range slices.Concat(lines, x.felt, read) {

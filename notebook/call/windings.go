@@ -31,7 +31,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
 	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
-	mixed, open := c.mixedHeat(of, before), false
+	mixed, open, hot, last := c.mixedHeat(of, before), false, false, 0
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
 			return fromHot(c.value(r))
@@ -54,13 +54,17 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			if now.over && now.b != caseName {
 				in.Cold = (in.Cold || !open) && (readsCold(now) || prev != nil && prev.over && c.hasCooled(prev, now, before))
 				in.Again = in.Again || c.closesBetween(prev, now) && prev.over
-				open = true
+				open, hot = true, hot || prev != nil && prev.cond.is("hot")
+				last = max(last, now.entry)
 			}
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: worth(now)})
 			if now.b == caseName && now.cond.test > 0 {
 				in.Tested = append(in.Tested, now.a)
 			}
 		}
+	}
+	if in.Cold && of == defaultMachine && !hot && c.lastOf(c.seenAt["comp-hot"], last) == 0 && !c.rested(last) {
+		in.Cold, in.Soon = false, true // what was hot has cooled; what was not may not have warmed yet
 	}
 	for _, m := range c.marks {
 		if m.of == of && m.entry < before && m.entry > since && c.alive(m.entry) {
