@@ -47,6 +47,7 @@ func TestOpenHotThenCold(t *testing.T) {
 		{"read so twice, tried between", at + cold + "; +20min trip 8s; " + cold, nil, []string{"Open though cold"}, waits, rest, "common practice"},
 		{"dead before", at + "safe unplugged; +20min " + cold, []string{"Open though cold"}, nil, both, decide, "common practice"},
 		{"told of a rest", at + "note unplugged since yesterday; " + cold, []string{"Open though cold"}, nil, both, decide, "common practice"},
+		{"told of it behind", at + cold + "; note it was unplugged overnight; roles", []string{"Open though cold"}, nil, both, decide, "common practice"},
 		{"told of a short one", at + "note unplugged since 5 min; " + cold, nil, []string{"Open though cold"}, waits, rest, "common practice"},
 		{"an open start winding is no protector", at + "mark A start; " + cold, []string{"start winding is open"}, []string{"perhaps not for long"}, map[string]cause.State{"winding-open": cause.Supported}, "", "80-0111-9 p. 176"},
 		{"all three", at + "note unplugged since yesterday; ohm A B OL cold, A C OL cold, B C OL cold", []string{"Open though cold"}, []string{"let it cool"}, map[string]cause.State{"protector-failed": cause.Supported}, decide, "common practice"},

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"sort"
 	"strings"
@@ -174,11 +175,23 @@ func (c *Call) rested(cold int) bool {
 	}
 	for i := len(c.works) - 1; i >= max(0, len(c.works)-mostRenewals); i-- {
 		w := c.works[i]
-		if c.spend(20); c.alive(w.entry) && said.OffLong(w.text) && !said.Has(w.text, shortly) && !c.triedSince(w.entry, c.entry) {
+		if c.spend(20); c.alive(w.entry) && w.offLong() && !c.triedSince(w.entry, c.entry) {
 			return true
 		}
 	}
 	return false
+}
+
+// offLong reports whether a line of work tells of a long rest without power.
+func (w work) offLong() bool { return said.OffLong(w.text) && !said.Has(w.text, shortly) }
+
+// restTold reads the compressor anew when a long rest of it is told: what is open on
+// it is open though it is cold.
+func (c *Call) restTold(w work) {
+	if m := c.machines[defaultMachine]; m != nil && w.offLong() {
+		m.result = c.inferWindings(m.name, math.MaxInt)
+		c.judgeWindings(m.name, m.result)
+	}
 }
 
 // shortly are words of a rest that is short.
