@@ -292,8 +292,10 @@ func TestElementOfTheComplaint(t *testing.T) {
 // A value read hot is told at 25 °C with the digits that it had, and a relay read open
 // without a word of how it stood is not said to have stood upright.
 func TestToldNoMoreThanWasRead(t *testing.T) {
-	if v := fromHot(measure.Within(9.8, 0.4)); v.X != 8.22 || v.Lo >= v.X || v.Hi <= v.X {
-		t.Errorf("9.8 Ω read hot is %+v at 25 °C, want 8.22", v)
+	for _, x := range []struct{ read, res, want float64 }{{9.8, 0.1, 8.2}, {10.2, 0.1, 8.6}, {10.24, 0.01, 8.59}, {1020, 1, 855}, {12, 1, 10}} {
+		if v := fromHot(measure.Within(x.read, x.read/25), x.res); math.Abs(v.X-x.want) > 1e-9 || v.Lo >= v.X || v.Hi <= v.X {
+			t.Errorf("%g Ω read hot is %+v at 25 °C, want %g", x.read, v, x.want)
+		}
 	}
 	for line, want := range map[string]string{
 		"ohm relay OL":         "open, right if it stood upright",

@@ -34,7 +34,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	mixed, open, hot, last := c.mixedHeat(of, before), false, false, 0
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
-			return fromHot(c.value(r))
+			return fromHot(c.value(r), r.res)
 		}
 		return c.coldValue(r)
 	}
@@ -404,9 +404,7 @@ func (c *Call) coldValue(r *reading) measure.Value {
 	v := c.value(r)
 	if r.cond.hasAt && r.b != caseName && !v.Over {
 		v = winding.ToTemp(v, r.cond.at, coldTemperature)
-		if r.res > 0 {
-			v.X = math.Round(v.X/r.res) * r.res // no more digits than were read
-		}
+		v.X = asFine(v.X, r.res)
 	}
 	return v
 }
@@ -420,15 +418,23 @@ const (
 
 // fromHot corrects a winding read hot to 25 °C, with the doubt of not knowing
 // how hot it was.
-func fromHot(v measure.Value) measure.Value {
+func fromHot(v measure.Value, res float64) measure.Value {
 	if v.Over {
 		return v
 	}
 	out := winding.ToTemp(v, (hotLeast+hotMost)/2, coldTemperature)
-	out.X = winding.Round3(out.X) // its other digits are of the sum, not of the meter
+	out.X = asFine(out.X, res)
 	out.Lo = winding.ToTemp(v, hotMost, coldTemperature).Lo
 	out.Hi = winding.ToTemp(v, hotLeast, coldTemperature).Hi
 	return out
+}
+
+// asFine keeps no more digits than were read: the others are of the sum.
+func asFine(x, res float64) float64 {
+	if res > 0 {
+		x = math.Round(x/res) * res
+	}
+	return x
 }
 
 // readHot tells a pair that was read hot with no temperature to correct it by.
