@@ -26,7 +26,7 @@ func kindOf(of string) winding.Kind {
 // inferWindings reads the machine's pins anew.
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
-		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
+		Leads: c.leads(of, before), EqualByDesign: c.plateText(of, "type") == "reversing",
 		Diagram: winding.Diagram(c.plateText(of, "windings")), RatedVolts: c.ratedVolts(),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
@@ -92,7 +92,23 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	if res.State == winding.Sound {
 		c.openHot(of, before, &res)
 	}
+	if in.Leads > 0 && c.plateNumber(of, "leads", "") == 0 && (res.State == winding.Sound || res.State == winding.OpenWinding) {
+		res.Notes = append(res.Notes, "Taken to have two leads, as drain pumps do (common practice); if it has more: plate leads 3.")
+	}
 	return res
+}
+
+// leads is how many leads a machine has by its plate, 0 when nobody said. A drain
+// pump has two, unless a third was read of it (common practice).
+func (c *Call) leads(of string, before int) int {
+	if n := int(c.plateNumber(of, "leads", "")); n > 0 {
+		return n
+	}
+	drains := of == "drain-pump" || of == drainPump && (c.complaint() == said.NoDrain || said.Has(c.last("unit"), []string{"wash"}) && !said.Has(c.last("unit"), []string{"dish"}))
+	if !drains || len(slices.DeleteFunc(c.pairsOf(of, before), func(r *reading) bool { return r.b == caseName })) > 1 {
+		return 0
+	}
+	return 2
 }
 
 // nameRoles are names of pins that are roles by themselves, as leads are marked.
