@@ -130,8 +130,19 @@ func (c *Call) supplyWorked(from, to int) bool {
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	rs = c.ofOneSupply(c.notProvingDead(rs), before)
 	rest, unloaded, load := c.restAndLoad(rs)
-	if rest == nil {
+	switch {
+	case rest == nil && load == nil:
 		return verdict.Verdict{}, false
+	case rest == nil && starting(load): // the surge pulls down what is sound
+		at := strings.ReplaceAll(load.where(), "–", " ")
+		return verdict.Verdict{Subject: "supply at start", Word: verdict.CannotTell, Entries: []int{load.entry}, Source: "common practice",
+			Fact: []string{"sag-undecided"}, Text: load.shown() + " is no fall by itself: read it at rest first, volt " + at + " …, " + at + " … start"}, true
+	case rest == nil: // at work the volts have to be there
+		out := c.atRest(load, before)
+		if among(out.Fact, "supply-low") {
+			out.Also = append(out.Also, "read under load; at rest as well, it tells a low supply from one that falls")
+		}
+		return out, true
 	}
 	out := c.atRest(rest, before)
 	if load == nil || unloaded == nil {
