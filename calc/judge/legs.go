@@ -69,7 +69,7 @@ func Legs(in LegsIn) (out verdict.Verdict) {
 	case half && lost == 1, none && lost == 1 && live == 1:
 		out.Text, out.Fact = x+" between the legs and none on one of them: that leg is lost", []string{"leg-missing"}
 	case none && live == 2:
-		out.Text = "nothing between the legs though both read to neutral: one is lost and fed back through a load"
+		out.Text = "nothing between the legs though both read to neutral: one is lost and fed back through a load, or both are one"
 		out.Fact = []string{"leg-missing"}
 	case none && live == 1:
 		out.Text = x + " between the legs and one reads to neutral: the other is lost, or both are one; read it to neutral too"

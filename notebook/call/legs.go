@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -120,6 +121,22 @@ func (c *Call) legsWanted() string {
 		return ""
 	}
 	return "what each leg gives to neutral, a live test: volt" + line[1:]
+}
+
+// supplyLost is the step when the supply was read to be gone, all of it or one leg, and
+// the complaint counts that among no causes: without it nothing else can be told.
+func (c *Call) supplyLost(r *cause.Result) string {
+	for _, j := range c.verdictsWith("leg-missing", "supply-absent") {
+		code := "no-supply"
+		if among(j.verdict.Fact, "leg-missing") {
+			code = "leg-missing"
+		}
+		counts := slices.ContainsFunc(r.Standings, func(s cause.Standing) bool { return s.Cause.Code == code })
+		if k, ok := cause.By(code); ok && !counts && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > c.lastMended() {
+			return c.mending(&k) + atEntry(lastEntry(j.verdict))
+		}
+	}
+	return ""
 }
 
 // mostSplit is more than two legs of a household's supply read (common practice).

@@ -48,6 +48,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.settleInsulation()
 	case r.Repair == nil && c.legsWanted() != "":
 		return c.legsWanted()
+	case r.Repair == nil && c.supplyLost(r) != "":
+		return c.supplyLost(r)
 	case r.Repair == nil && c.openStill(r) != "":
 		return c.openStill(r)
 	case r.Repair == nil && c.caseFirst(r.Next) != "":

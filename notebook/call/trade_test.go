@@ -93,6 +93,11 @@ func TestSplitPhase(t *testing.T) {
 	checkTrade(t, []tradeCase{
 		{"nothing between the legs, one of them read", dryer + "volt L1 L2 3; volt L1 N 119", []string{"read it to neutral too"}, []string{"Cause supported: no supply", "sound, 3"},
 			nil, "what each leg gives to neutral, a live test: volt L2 N …", "common practice"},
+		{"a lost leg where the complaint counts it among no causes", "unit split air conditioner; fault not cooling; volt L1 L2 121; volt L1 N 121, L2 N 0", nil, nil, nil, "both poles of its breaker", "common practice"},
+		{"nothing between two live legs", "unit split air conditioner; fault outdoor unit dead; volt L1 L2 2; volt L1 N 121, L2 N 121", []string{"or both are one"}, nil, nil, "both poles of its breaker", "common practice"},
+		{"no supply where the complaint counts it among no causes", "unit split air conditioner; fault not cooling; volt L1 L2 0", nil, nil, nil, "restore the supply", "common practice"},
+		{"which is back", "unit split air conditioner; fault not cooling; volt L1 L2 0; volt L1 L2 240", nil, nil, nil, "set to cool", "common practice"},
+		{"proved dead is no lost supply", "unit fridge; fault not cold; safe unplugged; volt line 0", nil, nil, nil, "frost", "common practice"},
 		{"half between the legs, none of them read", dryer + "volt L1 L2 119", []string{"read each leg to neutral"}, nil,
 			nil, "what each leg gives to neutral, a live test: volt L1 N …, L2 N …", "common practice"},
 		{"a lost leg without a plate", dryer + "volt L1 L2 118; volt L1 N 119; volt L2 N 0", []string{"that leg is lost", "Cause supported: one leg"}, []string{"sound"},
