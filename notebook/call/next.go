@@ -20,6 +20,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.alarmNext(false)
 	case len(c.bridged()) > 0:
 		return "put back what is out of its circuit before power returns, " + c.bridged()[0]
+	case c.neutralPoor() != "":
+		return c.neutralPoor()
 	case r.Next == nil && r.Repair == nil && c.alarmNext(true) != "":
 		return c.alarmNext(true)
 	case c.appliance().HighVolts && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
