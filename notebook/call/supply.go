@@ -215,6 +215,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 			Caution: []string{caution.MainsLive, caution.InverterLine},
 			Text:    r.shown() + ": a drive feeds it pulses of varying width, which an ordinary meter cannot read; the drive's own lamp tells"}, true
 	}
+	if r.b != "" && c.ratedVolts() > judge.TwoLegs && toOneSide(r.b) {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
+			Text: r.shown() + " is of one of its ends, which gets one leg; across both ends: volt " + r.a + " …"}, true
+	}
 	out := c.feed(r, fed, unfed)
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
@@ -226,6 +230,12 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 		return sag, true
 	}
 	return out, true
+}
+
+// toOneSide tells a point that is one side of what two legs feed, or what they are
+// read to.
+func toOneSide(point string) bool {
+	return among([]string{"n", "neutral", "g", "l1", "l2", caseName, "earth", "ground"}, strings.ToLower(point))
 }
 
 // feedFacts are the facts that volts at a place establish, fed and not fed.
