@@ -34,6 +34,23 @@ const LegNominal = 120.0
 // leg to neutral: the volts of the other leg (common practice).
 var oneLeg = window{0.75 * LegNominal, 1.15 * LegNominal}
 
+// soundLeg is a leg to neutral as the service gives it (COMAR 20.50.07.02, the numbers
+// of ANSI C84.1 range A).
+var soundLeg = around(LegNominal, 5)
+
+// sharedWithin is how far, in percent, the two together may be from what lies between
+// them (common practice).
+const sharedWithin = 10
+
+// NeutralPoor reports whether two legs read as they do when the neutral that they share
+// is poor or lost: what one has too much the other lacks (common practice).
+func NeutralPoor(a, b measure.Value) bool {
+	if a.X < b.X {
+		a, b = b, a
+	}
+	return !a.Over && soundLeg.place(a) == above && soundLeg.place(b) == below && around(2*LegNominal, sharedWithin).holds(a.X+b.X)
+}
+
 // Legs judges the volts between the legs by what each leg alone reads. Half of
 // the nominal volts is one leg lost, not a low supply; and a lost leg that is
 // fed back through a load reads like a sound one to neutral. What is low for the
@@ -69,7 +86,7 @@ func Legs(in LegsIn) (out verdict.Verdict) {
 	case half && lost == 1, none && lost == 1 && live == 1:
 		out.Text, out.Fact = x+" between the legs and none on one of them: that leg is lost", []string{"leg-missing"}
 	case none && live == 2:
-		out.Text = "nothing between the legs though both read to neutral: one is lost and fed back through a load"
+		out.Text = "nothing between the legs though both read to neutral: one is lost and fed back through a load, or both are one"
 		out.Fact = []string{"leg-missing"}
 	case none && live == 1:
 		out.Text = x + " between the legs and one reads to neutral: the other is lost, or both are one; read it to neutral too"

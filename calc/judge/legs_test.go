@@ -85,3 +85,14 @@ func TestLegsOfNoPlate(t *testing.T) {
 		}
 	}
 }
+
+func TestNeutralPoor(t *testing.T) {
+	for _, c := range []struct {
+		a, b float64
+		poor bool
+	}{{165, 75, true}, {75, 165, true}, {131, 109, true}, {120, 120, false}, {126.5, 113.5, false}, {104, 104, false}, {119, 0, false}, {130, 128, false}, {165, 119, false}, {165, 20, false}} {
+		if got := NeutralPoor(within(c.a, 1), within(c.b, 1)); got != c.poor {
+			t.Errorf("%g and %g V: %t", c.a, c.b, got)
+		}
+	}
+}

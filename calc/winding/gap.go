@@ -70,7 +70,7 @@ func (x *three) gapNote(g gapDetail) {
 	if g.Ohms < 0 {
 		word = " falls short of "
 	}
-	text := sum + word + reads(g.high) + " by " + ohms(Round3(math.Abs(g.Ohms))) + " (" + percent(g.Percent) + ")"
+	text := sum + word + reads(g.high) + " by " + ohms(round3(math.Abs(g.Ohms))) + " (" + percent(g.Percent) + ")"
 	res.note(text + "; the readings' limits allow " + rounded(g.Tolerance) + ".")
 	if g.Beyond || g.Percent >= plainGap {
 		res.note("The two should match the highest within meter and contact error (common practice).")
@@ -96,8 +96,8 @@ func (x *three) gapNote(g gapDetail) {
 	}
 }
 
-// Round3 keeps three significant digits.
-func Round3(x float64) float64 {
+// round3 keeps three significant digits.
+func round3(x float64) float64 {
 	if x == 0 {
 		return 0
 	}

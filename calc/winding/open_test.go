@@ -68,6 +68,7 @@ func TestOpenCold(t *testing.T) {
 		{"a fan", Input{Readings: three, Cold: true, Kind: Fan}, "Open though cold", true},
 		{"two leads", Input{Readings: pairs("1", "2", "OL"), Leads: 2, Cold: true}, "Open though cold: a protector in series failed open", false},
 		{"two leads, hot", Input{Readings: pairs("1", "2", "OL"), Leads: 2}, "let it cool", false},
+		{"cold, and nobody knows how long", Input{Readings: three, Soon: true}, "Read again after a rest without power", false},
 		{"read open before", Input{Readings: three, Again: true}, "read it again with cold behind each pair", false},
 		{"whole", Input{Readings: pairs("C", "S", "9.6", "C", "R", "4.0", "S", "R", "13.6"), Cold: true}, "C is common", false},
 	} {

@@ -77,7 +77,7 @@ func bare(v measure.Value) string {
 // number would.
 func between(v measure.Value) string {
 	lo, hi := max(v.Lo, 0), v.Hi
-	return "about " + ohms(Round3(max(v.X, 0))) + " (" + strings.TrimSuffix(rounded(lo), " Ω") + " to " + rounded(hi) + ")"
+	return "about " + ohms(round3(max(v.X, 0))) + " (" + strings.TrimSuffix(rounded(lo), " Ω") + " to " + rounded(hi) + ")"
 }
 
 // list joins words: "A, B and C".

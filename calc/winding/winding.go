@@ -153,8 +153,9 @@ type Input struct {
 	// case depends on them, see judge.Grounded.
 	RatedVolts float64
 	// Cold says that what is open was read when the machine had cooled, so that no
-	// protector is waited for; Again that it was read open before, some time ago.
-	Cold, Again bool
+	// protector is waited for; Soon that it was cold and nobody knows for how long it
+	// had no power; Again that it was read open before, some time ago.
+	Cold, Soon, Again bool
 	// Tested are the pins read to the case with an insulation tester, of which
 	// it cannot be said that the meter proves nothing.
 	Tested []string

@@ -93,7 +93,7 @@ func TestTradeOrder(t *testing.T) {
 			map[string]cause.State{"load-jammed": cause.Supported}, "take out what jams it", source},
 		{"pump: proof", dish + "saw glass in sump; did removed glass from drain pump", []string{"saw drains", "amp pump"}, []string{"timed temperatures", "surge"}, nil, "", source},
 		{"pump: mended", dish + "saw glass in sump; did removed glass from drain pump; saw drains; saw pump runs", nil, []string{"mend it as well", "contradict"}, nil, "earth", source},
-		{"pump: two leads", "unit washer; fault wont drain; saw pump silent; saw impeller sound; on pump; ohm 1 case OL, 2 case OL; next", []string{"two leads of the pump"}, nil, nil, "plate leads 2", source},
+		{"pump: two leads", "unit washer; fault wont drain; saw pump silent; saw impeller sound; on pump; ohm 1 case OL, 2 case OL; next", []string{"two leads of the pump"}, nil, nil, "wires off: ohm 1 2 …", source},
 		{"pump: open", "unit washer; fault wont drain; safe; on pump; plate leads 2; ohm 1 2 OL", nil, nil, map[string]cause.State{"winding-open": cause.Supported}, "", source},
 
 		{"heater: volts next", dryer + "next", nil, []string{"ice water"}, nil, "volts at the heater", source},

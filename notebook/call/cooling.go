@@ -24,8 +24,11 @@ func (c *Call) openStill(r *cause.Result) string {
 	}
 	unsure := cold > 0 && !c.rested(cold)
 	if m != nil && (m.result.State == winding.OverloadOpen || m.result.State == winding.OpenUnplaced) {
-		for _, p := range c.pairsOf(m.name, math.MaxInt) {
-			if p.over && p.b != caseName && (c.openOnHeat(p) || unsure && !readsCold(p)) {
+		pairs := slices.DeleteFunc(c.pairsOf(m.name, math.MaxInt), func(p *reading) bool { return !p.over || p.b == caseName })
+		soon := !slices.ContainsFunc(pairs, func(p *reading) bool { return !readsCold(p) })
+		unsure = unsure || soon
+		for _, p := range pairs {
+			if c.openOnHeat(p) || unsure && (soon || !readsCold(p)) {
 				line += ", " + p.a + " " + p.b + " … cold"
 			}
 		}
@@ -45,7 +48,7 @@ func (c *Call) openStill(r *cause.Result) string {
 	line = "ohm" + line[1:]
 	switch {
 	case unsure:
-		return "leave it without power for " + itoa(coolMinutes) + " min or more and read again, for what opens inside does so before the shell is warm: " + line
+		return "leave it without power for " + itoa(coolMinutes) + " min or more and read again, for what opens inside does so before the shell is warm (had it none for long: note unplugged since …): " + line
 	case cold > 0:
 		return "read again what was open, now that it is cold: " + line
 	}

@@ -18,6 +18,7 @@ func TestOpenHotThenCold(t *testing.T) {
 		cold   = "ohm A B OL cold, A C OL cold, B C 7.9 cold"
 		sound  = at + "ohm A B 3.4, A C 7.5, B C 10.8, A case OL, B case OL, C case OL; "
 		wait   = "let it cool below 49 °C (120 °F), which can take hours, and read again: ohm "
+		rest   = "leave it without power for 15 min or more and read again, for what opens inside does so before the shell is warm (had it none for long: note unplugged since …): ohm "
 		decide = "replace it or decide"
 	)
 	both := map[string]cause.State{"protector-failed": cause.Supported, "winding-open": cause.Supported, "protector-hot": cause.RuledOut}
@@ -37,7 +38,19 @@ func TestOpenHotThenCold(t *testing.T) {
 		{"marked", at + "mark A common; " + strings.TrimPrefix(hot, at) + "+120min " + cold, []string{"Open though cold: the protector failed open, or the lead to common is open (inferred)"}, []string{"let it cool", "jump"},
 			map[string]cause.State{"protector-failed": cause.Supported, "protector-hot": cause.RuledOut}, "one inside the shell condemns the machine", "80-0111-9 p. 176"},
 		{"a lead of a pump", "unit washer; fault does not drain; on pump; plate leads 2; ohm 1 2 OL cold", []string{"Open though cold: a protector in series failed open"}, []string{"let it cool"}, nil, "", "common practice"},
-		{"all three", at + "ohm A B OL cold, A C OL cold, B C OL cold", []string{"Open though cold"}, []string{"let it cool"}, map[string]cause.State{"protector-failed": cause.Supported}, decide, "common practice"},
+		{"cold from the first, a minute after a try perhaps", at + cold, []string{"Cold, and perhaps not for long"}, []string{"Open though cold"}, waits, rest + "A B … cold, A C … cold", "common practice"},
+		{"and by its degrees", at + "ohm A B OL at 21C, A C OL at 21C, B C 7.9", nil, []string{"Open though cold"}, waits, rest + "A B … cold, A C … cold", "common practice"},
+		{"and felt so", at + "saw shell cold; " + cold, nil, []string{"Open though cold"}, waits, rest + "A B … cold, A C … cold", "common practice"},
+		{"common marked", at + "mark A common; " + cold, nil, []string{"Open though cold"}, map[string]cause.State{"protector-failed": cause.Supported, "protector-hot": cause.Supported}, rest + "A B … cold, A C … cold", "common practice"},
+		{"read so twice, in time", at + cold + "; +20min " + cold, []string{"Open though cold"}, nil, both, decide, "common practice"},
+		{"read so twice, at once", at + cold + "; " + cold, nil, []string{"Open though cold"}, waits, rest, "common practice"},
+		{"read so twice, tried between", at + cold + "; +20min trip 8s; " + cold, nil, []string{"Open though cold"}, waits, rest, "common practice"},
+		{"dead before", at + "safe unplugged; +20min " + cold, []string{"Open though cold"}, nil, both, decide, "common practice"},
+		{"told of a rest", at + "note unplugged since yesterday; " + cold, []string{"Open though cold"}, nil, both, decide, "common practice"},
+		{"told of it behind", at + cold + "; note it was unplugged overnight; roles", []string{"Open though cold"}, nil, both, decide, "common practice"},
+		{"told of a short one", at + "note unplugged since 5 min; " + cold, nil, []string{"Open though cold"}, waits, rest, "common practice"},
+		{"an open start winding is no protector", at + "mark A start; " + cold, []string{"start winding is open"}, []string{"perhaps not for long"}, map[string]cause.State{"winding-open": cause.Supported}, "", "80-0111-9 p. 176"},
+		{"all three", at + "note unplugged since yesterday; ohm A B OL cold, A C OL cold, B C OL cold", []string{"Open though cold"}, []string{"let it cool"}, map[string]cause.State{"protector-failed": cause.Supported}, decide, "common practice"},
 		{"it has closed", hot + "+120min ohm A B 2.3 cold, A C 5.6 cold, B C 7.9 cold", []string{"A is common"}, []string{"jump", "Open"}, map[string]cause.State{"protector-hot": cause.Supported}, "", "common practice"},
 		{"copper falls less than that", hot + "+120min ohm A B OL cold, A C OL cold, B C 3.9 cold", []string{"B–C was 9.8 Ω, now 3.9 Ω: a jump"}, nil, nil, "", "copper, K 234.5"},
 		{"and does not rise", hot + "+120min ohm A B OL cold, A C OL cold, B C 12.8 cold", []string{"a jump"}, nil, nil, "", "copper, K 234.5"},

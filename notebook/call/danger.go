@@ -97,6 +97,7 @@ func (c *Call) worked(w work) {
 		c.spoken = append(c.spoken, w)
 	}
 	c.heed(w)
+	c.restTold(w)
 }
 
 // heed notes what a line of work or a part says of mending, of renewing and of

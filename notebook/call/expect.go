@@ -142,7 +142,7 @@ func (c *Call) proposed(t *cause.Test) string {
 		line = strings.ReplaceAll(line, " comp ", " "+of+" ")
 	}
 	if t.Code == "winding-ohms" && c.complaint() == said.NoDrain {
-		return "ohms between the two leads of the " + of + ", wires off: plate leads 2, then ohm 1 2 …"
+		return "ohms between the two leads of the " + of + ", wires off: " + c.onFirst(of) + "ohm 1 2 …"
 	}
 	ofPins := t.Code == "winding-ohms" || t.Code == "case-ohms"
 	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
@@ -86,13 +87,26 @@ func (c *Call) judgeLeg(rs []*reading) (verdict.Verdict, bool) {
 		}
 	}
 	v.Fact = facts
+	if c.neutralPoor() != "" {
+		v.Fact, v.Also = nil, append(v.Also, "with the other leg: a poor or lost neutral (common practice); what one leg feeds gets its volts wrong")
+	}
 	return v, true
+}
+
+// neutralPoor is the step when the legs read as without a sound neutral.
+func (c *Call) neutralPoor() string {
+	l1, l2 := c.leg("L1", math.MaxInt), c.leg("L2", math.MaxInt)
+	if l1 == nil || l2 == nil || min(l1.Entry, l2.Entry) <= c.lastMended() || !judge.NeutralPoor(*l1, *l2) {
+		return ""
+	}
+	return "power off at its source and kept off: by " + number(l1.X) + " and " + number(l2.X) + " V to neutral that is poor or lost; an electrician or the utility mends it"
 }
 
 // leg is the last reading of one leg to neutral before an entry, nil when
 // there is none.
 func (c *Call) leg(name string, before int) *measure.Value {
 	list := c.bySubjectKind["leg"]
+	c.spend(2 * len(list))
 	for i := len(list) - 1; i >= 0; i-- {
 		r := list[i]
 		if r.entry < before && c.alive(r.entry) && legOf(r) == name && !c.provesDead(r) {
@@ -120,6 +134,22 @@ func (c *Call) legsWanted() string {
 		return ""
 	}
 	return "what each leg gives to neutral, a live test: volt" + line[1:]
+}
+
+// supplyLost is the step when the supply was read to be gone, all of it or one leg, and
+// the complaint counts that among no causes: without it nothing else can be told.
+func (c *Call) supplyLost(r *cause.Result) string {
+	for _, j := range c.verdictsWith("leg-missing", "supply-absent") {
+		code := "no-supply"
+		if among(j.verdict.Fact, "leg-missing") {
+			code = "leg-missing"
+		}
+		counts := slices.ContainsFunc(r.Standings, func(s cause.Standing) bool { return s.Cause.Code == code })
+		if k, ok := cause.By(code); ok && !counts && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > c.lastMended() {
+			return c.mending(&k) + atEntry(lastEntry(j.verdict))
+		}
+	}
+	return ""
 }
 
 // mostSplit is more than two legs of a household's supply read (common practice).

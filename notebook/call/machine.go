@@ -251,7 +251,7 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 		if (a == role || b == role) && (a == "common" || b == "common") && !w.Value.Over {
 			value := w.Value
 			if _, now := c.last2(pairKey(of, w.From, w.To)); readHot(now) && !c.mixedHeat(of, math.MaxInt) {
-				value = fromHot(value)
+				value = fromHot(value, now.res)
 			}
 			v := winding.Compare(role+" winding", value, ohms, tol)
 			v.Text = strings.TrimSuffix(v.Text, ".")

@@ -20,6 +20,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.alarmNext(false)
 	case len(c.bridged()) > 0:
 		return "put back what is out of its circuit before power returns, " + c.bridged()[0]
+	case c.neutralPoor() != "":
+		return c.neutralPoor()
 	case r.Next == nil && r.Repair == nil && c.alarmNext(true) != "":
 		return c.alarmNext(true)
 	case c.appliance().HighVolts && r.Repair == nil && (r.Next == nil || r.Next.Danger == cause.Live):
@@ -48,6 +50,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.settleInsulation()
 	case r.Repair == nil && c.legsWanted() != "":
 		return c.legsWanted()
+	case r.Repair == nil && c.supplyLost(r) != "":
+		return c.supplyLost(r)
 	case r.Repair == nil && c.openStill(r) != "":
 		return c.openStill(r)
 	case r.Repair == nil && c.caseFirst(r.Next) != "":

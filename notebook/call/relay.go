@@ -88,7 +88,7 @@ func (c *Call) halfRelay() string {
 	all := c.relayValues("relay", c.entry+1)
 	switch r := all[judge.Contact]; {
 	case r == nil || all[judge.Inverted] != nil || phase(c.repairs(), r.entry) < len(c.repairs()):
-	case r.over:
+	case r.over && r.cond.is("upright"):
 		return turnedOver
 	case !r.cond.is("upright"):
 		return "the relay in both positions: ohm relay-contact OL upright, relay-contact 0.2 inverted"

@@ -1,12 +1,14 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"sort"
 	"strings"
 	"time"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
@@ -144,7 +146,7 @@ func (c *Call) triedSince(entry, before int) bool {
 // opensOnHeat reports whether what heat may have opened is open.
 func opensOnHeat(facts []cause.Fact) bool {
 	return slices.ContainsFunc(facts, func(f cause.Fact) bool {
-		return f.Code == "protector-open" || f.Code == "open-unplaced" || f.Code == "overload-open"
+		return f.Code == winding.FactProtector || f.Code == winding.FactOpenUnplaced || f.Code == "overload-open"
 	})
 }
 
@@ -173,12 +175,27 @@ func (c *Call) rested(cold int) bool {
 	}
 	for i := len(c.works) - 1; i >= max(0, len(c.works)-mostRenewals); i-- {
 		w := c.works[i]
-		if c.spend(20); c.alive(w.entry) && said.OffLong(w.text) && !c.triedSince(w.entry, c.entry) {
+		if c.spend(20); c.alive(w.entry) && w.offLong() && !c.triedSince(w.entry, c.entry) {
 			return true
 		}
 	}
 	return false
 }
+
+// offLong reports whether a line of work tells of a long rest without power.
+func (w work) offLong() bool { return said.OffLong(w.text) && !said.Has(w.text, shortly) }
+
+// restTold reads the compressor anew when a long rest of it is told: what is open on
+// it is open though it is cold.
+func (c *Call) restTold(w work) {
+	if m := c.machines[defaultMachine]; m != nil && w.offLong() {
+		m.result = c.inferWindings(m.name, math.MaxInt)
+		c.judgeWindings(m.name, m.result)
+	}
+}
+
+// shortly are words of a rest that is short.
+var shortly = []string{" min", "0min", "5min", " sec", "just ", "a moment"}
 
 // cooled settles what a compressor's shell that was felt hot and cold tells: what
 // cooled in the meantime, or ran hot, is no contradiction. That it was hot counts:

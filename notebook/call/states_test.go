@@ -39,6 +39,9 @@ func TestOneStateOfTheMachine(t *testing.T) {
 		{"a contact in its two positions", relay + "ohm relay-contact OL upright, relay-contact 0.2 inverted", []string{"sound"}, []string{"both stand"}, nil, "", "training manual 14259, fig. 14-40"},
 		{"a contact held nobody knows how", relay + "ohm relay 0.4", []string{"cannot tell", "welded if it stood upright, sound if turned over"}, []string{"supported"}, nil,
 			"ohm relay-contact OL upright, relay-contact 0.2 inverted", "training manual 14259, fig. 14-40"},
+		{"a contact open nobody knows how", relay + "ohm relay OL", []string{"open, right if it stood upright"}, nil, nil,
+			"the relay in both positions: ohm relay-contact OL upright, relay-contact 0.2 inverted", "training manual 14259, fig. 14-40"},
+		{"a contact open upright", relay + "ohm relay OL upright", []string{"half the test"}, []string{"both positions"}, nil, "now turned over", "training manual 14259, fig. 14-40"},
 		{"a contact closed upright", relay + "ohm relay 0.4 upright", []string{"failed, the contact is welded"}, nil, map[string]cause.State{"start-device-failed": cause.Supported}, "", "training manual 14259, fig. 14-40"},
 		{"in one position it is a jump", relay + "ohm relay-contact OL upright; ohm relay-contact 0.2 upright", []string{"both stand"}, nil, nil, "", "common practice"},
 		{"a switch open and closed", "unit washer; ohm lid-switch OL open; ohm lid-switch 0.1 closed", []string{"sound"}, []string{"both stand"}, nil, "", "common practice"},
@@ -289,8 +292,10 @@ func TestElementOfTheComplaint(t *testing.T) {
 // A value read hot is told at 25 °C with the digits that it had, and a relay read open
 // without a word of how it stood is not said to have stood upright.
 func TestToldNoMoreThanWasRead(t *testing.T) {
-	if v := fromHot(measure.Within(9.8, 0.4)); v.X != 8.22 || v.Lo >= v.X || v.Hi <= v.X {
-		t.Errorf("9.8 Ω read hot is %+v at 25 °C, want 8.22", v)
+	for _, x := range []struct{ read, res, want float64 }{{9.8, 0.1, 8.2}, {10.2, 0.1, 8.6}, {10.24, 0.01, 8.59}, {1020, 1, 855}, {12, 1, 10}} {
+		if v := fromHot(measure.Within(x.read, x.read/25), x.res); math.Abs(v.X-x.want) > 1e-9 || v.Lo >= v.X || v.Hi <= v.X {
+			t.Errorf("%g Ω read hot is %+v at 25 °C, want %g", x.read, v, x.want)
+		}
 	}
 	for line, want := range map[string]string{
 		"ohm relay OL":         "open, right if it stood upright",
@@ -322,6 +327,7 @@ func TestColdBeforeATryRulesNothingOut(t *testing.T) {
 		{[]string{"note it was off all night", "saw comp cold"}, true},
 		{[]string{"note it was off all night", "saw hums", "saw comp cold"}, false},
 		{[]string{"note dead since yesterday", "saw comp cold"}, false},
+		{[]string{"note unplugged since 10 min", "saw comp cold"}, false},
 	} {
 		c := New()
 		for _, l := range slices.Concat(lines, x.felt, read) {

@@ -130,8 +130,19 @@ func (c *Call) supplyWorked(from, to int) bool {
 func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	rs = c.ofOneSupply(c.notProvingDead(rs), before)
 	rest, unloaded, load := c.restAndLoad(rs)
-	if rest == nil {
+	switch {
+	case rest == nil && load == nil:
 		return verdict.Verdict{}, false
+	case rest == nil && starting(load): // the surge pulls down what is sound
+		at := strings.ReplaceAll(load.where(), "–", " ")
+		return verdict.Verdict{Subject: "supply at start", Word: verdict.CannotTell, Entries: []int{load.entry}, Source: "common practice",
+			Fact: []string{"sag-undecided"}, Text: load.shown() + " is no fall by itself: read it at rest first, volt " + at + " …, " + at + " … start"}, true
+	case rest == nil: // at work the volts have to be there
+		out := c.atRest(load, before)
+		if among(out.Fact, "supply-low") {
+			out.Also = append(out.Also, "read under load; at rest as well, it tells a low supply from one that falls")
+		}
+		return out, true
 	}
 	out := c.atRest(rest, before)
 	if load == nil || unloaded == nil {
@@ -204,6 +215,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 			Caution: []string{caution.MainsLive, caution.InverterLine},
 			Text:    r.shown() + ": a drive feeds it pulses of varying width, which an ordinary meter cannot read; the drive's own lamp tells"}, true
 	}
+	if r.b != "" && c.ratedVolts() > judge.TwoLegs && toOneSide(r.b) {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
+			Text: r.shown() + " is of one of its ends, which gets one leg; across both ends: volt " + r.a + " …"}, true
+	}
 	out := c.feed(r, fed, unfed)
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
@@ -215,6 +230,12 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 		return sag, true
 	}
 	return out, true
+}
+
+// toOneSide tells a point that is one side of what two legs feed, or what they are
+// read to.
+func toOneSide(point string) bool {
+	return among([]string{"n", "neutral", "g", "l1", "l2", caseName, "earth", "ground"}, strings.ToLower(point))
 }
 
 // feedFacts are the facts that volts at a place establish, fed and not fed.

@@ -30,6 +30,20 @@ func TestHeaterOnLowVolts(t *testing.T) {
 		{"enough", dryer + "volt L1 L2 236", []string{"sound"}, []string{"of its watts", "208Y"}, weak(cause.Open), "", "common practice"},
 		{"made for 208 V", "unit electric dryer; plate volts 208, watts 4050; fault no heat; volt L1 L2 208", []string{"sound"}, []string{"of its watts"}, weak(cause.Open), "", "common practice"},
 
+		{"read at work alone: low", takes + "volt L1 L2 208 run", []string{"75 %", "Read under load; at rest as well", "Cause supported: supply too low"}, nil, weak(cause.Supported), "", "ANSI C84.1: utilization voltage, from memory"},
+		{"read at work alone: as it must be", dryer + "volt L1 L2 236 run", []string{"supply: sound, 236 V"}, []string{"at rest"}, weak(cause.Open), "", "ANSI C84.1, from memory"},
+		{"read at work alone: none", dryer + "volt L1 L2 0 run", []string{"Cause supported: no supply"}, nil, nil, "restore the supply", "common practice"},
+		{"read at work alone: one leg", dryer + "volt L1 L2 120 run", []string{"half of 240 V"}, []string{"sound"}, nil, "volt L1 N …, L2 N …", "common practice"},
+		{"read at work beside rest is a fall", dryer + "volt L1 L2 240; volt L1 L2 222 run", []string{"the volts fall by 7.5 %"}, []string{"Read under load; at rest"}, nil, "", "NEC 215.2(A) informational note"},
+		{"read at the start alone", "unit fridge; fault clicks; plate volts 115; volt line 96 start", []string{"supply at start: cannot tell, 96 V is no fall by itself: read it at rest first, volt line …, line … start"}, []string{"Cause supported"},
+			weak(cause.Open), "", "common practice"},
+		{"and at rest before it", "unit fridge; fault clicks; plate volts 115; volt line 118, line 84 start", []string{"the volts fall by 28.8 %"}, nil, weak(cause.Supported), "", "common practice"},
+
+		{"one end of the heater to neutral", dryer + "volt heater N 120 run", []string{"cannot tell, 120 V is of one of its ends", "volt heater …"}, []string{"failed"}, nil, "", "common practice"},
+		{"one end of the heater to a leg", dryer + "volt heater L1 120 run", []string{"of one of its ends"}, []string{"failed"}, nil, "", "common practice"},
+		{"across it", dryer + "volt heater 120 run", []string{"failed, it should be called and is given 120 V"}, nil, nil, "", "common practice"},
+		{"of one leg to neutral it is across", "unit dishwasher; plate volts 120, watts 900; fault does not heat; volt heater N 118 run", []string{"sound, it is given 118 V"}, nil, nil, "", "common practice"},
+
 		{"amps at the volts at rest", dryer + low + "amp heater 19.4 run", []string{"heater amps: sound, 19.4 A agrees with the plate's 19.5 A at 208 V at rest"}, nil, nil, "", "Ohm's law"},
 		{"and under load before those", dryer + low + "volt L1 L2 200 run; amp heater 18.6 run", []string{"agrees with the plate's 18.75 A at 200 V"}, nil, nil, "", "Ohm's law"},
 		{"half of it open on 208 V", dryer + low + "amp heater 9.7 run", []string{"suspect", "a poor joint, or part of it open"}, []string{"low volts"}, nil, "", "Ohm's law"},

@@ -26,15 +26,15 @@ func kindOf(of string) winding.Kind {
 // inferWindings reads the machine's pins anew.
 func (c *Call) inferWindings(of string, before int) winding.Result {
 	in := winding.Input{Kind: kindOf(of), Meter: c.meterFor("ohm").Meter, Probes: c.probes(),
-		Leads: int(c.plateNumber(of, "leads", "")), EqualByDesign: c.plateText(of, "type") == "reversing",
+		Leads: c.leads(of, before), EqualByDesign: c.plateText(of, "type") == "reversing",
 		Diagram: winding.Diagram(c.plateText(of, "windings")), RatedVolts: c.ratedVolts(),
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
 	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
-	mixed, open := c.mixedHeat(of, before), false
+	mixed, open, hot, last := c.mixedHeat(of, before), false, false, 0
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
-			return fromHot(c.value(r))
+			return fromHot(c.value(r), r.res)
 		}
 		return c.coldValue(r)
 	}
@@ -54,13 +54,17 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			if now.over && now.b != caseName {
 				in.Cold = (in.Cold || !open) && (readsCold(now) || prev != nil && prev.over && c.hasCooled(prev, now, before))
 				in.Again = in.Again || c.closesBetween(prev, now) && prev.over
-				open = true
+				open, hot = true, hot || prev != nil && prev.cond.is("hot")
+				last = max(last, now.entry)
 			}
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: worth(now)})
 			if now.b == caseName && now.cond.test > 0 {
 				in.Tested = append(in.Tested, now.a)
 			}
 		}
+	}
+	if in.Cold && of == defaultMachine && !hot && c.lastOf(c.seenAt["comp-hot"], last) == 0 && !c.rested(last) {
+		in.Cold, in.Soon = false, true // what was hot has cooled; what was not may not have warmed yet
 	}
 	for _, m := range c.marks {
 		if m.of == of && m.entry < before && m.entry > since && c.alive(m.entry) {
@@ -88,7 +92,23 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	if res.State == winding.Sound {
 		c.openHot(of, before, &res)
 	}
+	if in.Leads > 0 && c.plateNumber(of, "leads", "") == 0 && (res.State == winding.Sound || res.State == winding.OpenWinding) {
+		res.Notes = append(res.Notes, "Taken to have two leads, as drain pumps do (common practice); if it has more: plate leads 3.")
+	}
 	return res
+}
+
+// leads is how many leads a machine has by its plate, 0 when nobody said. A drain
+// pump has two, unless a third was read of it (common practice).
+func (c *Call) leads(of string, before int) int {
+	if n := int(c.plateNumber(of, "leads", "")); n > 0 {
+		return n
+	}
+	drains := of == "drain-pump" || of == drainPump && (c.complaint() == said.NoDrain || said.Has(c.last("unit"), []string{"wash"}) && !said.Has(c.last("unit"), []string{"dish"}))
+	if !drains || len(slices.DeleteFunc(c.pairsOf(of, before), func(r *reading) bool { return r.b == caseName })) > 1 {
+		return 0
+	}
+	return 2
 }
 
 // nameRoles are names of pins that are roles by themselves, as leads are marked.
@@ -400,9 +420,7 @@ func (c *Call) coldValue(r *reading) measure.Value {
 	v := c.value(r)
 	if r.cond.hasAt && r.b != caseName && !v.Over {
 		v = winding.ToTemp(v, r.cond.at, coldTemperature)
-		if r.res > 0 {
-			v.X = math.Round(v.X/r.res) * r.res // no more digits than were read
-		}
+		v.X = asFine(v.X, r.res)
 	}
 	return v
 }
@@ -416,15 +434,23 @@ const (
 
 // fromHot corrects a winding read hot to 25 °C, with the doubt of not knowing
 // how hot it was.
-func fromHot(v measure.Value) measure.Value {
+func fromHot(v measure.Value, res float64) measure.Value {
 	if v.Over {
 		return v
 	}
 	out := winding.ToTemp(v, (hotLeast+hotMost)/2, coldTemperature)
-	out.X = winding.Round3(out.X) // its other digits are of the sum, not of the meter
+	out.X = asFine(out.X, res)
 	out.Lo = winding.ToTemp(v, hotMost, coldTemperature).Lo
 	out.Hi = winding.ToTemp(v, hotLeast, coldTemperature).Hi
 	return out
+}
+
+// asFine keeps no more digits than were read: the others are of the sum.
+func asFine(x, res float64) float64 {
+	if res > 0 {
+		x = math.Round(x/res) * res
+	}
+	return x
 }
 
 // readHot tells a pair that was read hot with no temperature to correct it by.
