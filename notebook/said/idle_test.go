@@ -50,7 +50,9 @@ func TestUnmended(t *testing.T) {
 		}
 	}
 	begins := func(word string) func(string) bool {
-		return func(c string) bool { return strings.HasPrefix(strings.TrimPrefix(c, "re"), word) || strings.HasPrefix(c, word) }
+		return func(c string) bool {
+			return strings.HasPrefix(strings.TrimPrefix(c, "re"), word) || strings.HasPrefix(c, word)
+		}
 	}
 	for _, verb := range strings.Fields(stems + regulars + plainly + clears + tidying.verbs + trying.verbs) {
 		shown(nothing, begins(verb), verb)
