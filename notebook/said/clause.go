@@ -70,6 +70,8 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<price>`, `(quote|quotation|estimate|est|price)`,
 		`<the>`, `(the |a |its |an |this )?`,
 		`<fit>`, `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`,
+		`<live>`, `(the )?(breaker|power|mains|water|gas|plug|cord|switch|disconnect|supply|tap)`,
+		`<more>`, `( (kit|assy|assembly|new|oem|left|right|upper|lower|inner|outer|front|rear|brass|copper|\S*\d\S*))*`,
 		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
 		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
 		`<where>`, `(on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall)`,
@@ -140,23 +142,32 @@ func mendsNothing(c string) bool {
 }
 
 // Stated gives the clauses of a text that say what was mended: they neither put
-// work off nor are of something else.
+// work off nor are of something else, as what a test showed is.
 func Stated(text string) []string {
+	seen := false // the clause before is of what mends nothing
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		return notDone().MatchString(c) || mendsNothing(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c)
+		if notDone().MatchString(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c) {
+			return true
+		}
+		seen = mendsNothing(c) || seen && !Works(c) && !mended().MatchString(c)
+		return seen
 	})
 }
 
-// onlyBridges reports whether a clause is of a bridge put on or taken off and no more:
-// that is a test, and no repair.
+// onlyBridges reports whether a clause is of a bridge put on or taken off, or of a
+// device taken out of its circuit, and no more: that is no repair.
 func onlyBridges(clause string) bool {
+	whole := takesOut(clause)
 	for _, part := range strings.Split(clause, " and ") {
-		if !bridging.get().MatchString(part) {
+		if renewing.get().MatchString(part) || !bridging.get().MatchString(part) && !(whole && (handles.get().MatchString(part) || !mending.get().MatchString(part) && takesOut(part))) {
 			return false
 		}
 	}
 	return true
 }
+
+// handles tells a clause of what is done to a device and its wires when it is taken out.
+var handles = pattern{expr: `^(i |we )?(took|take|removed?|pulled|cut|snipped|unplugged|disconnected|left|joined|twisted|tied|wired|spliced|soldered|crimped|nutted|connected|shorted|ran|taped|held|jammed|wedged|put|stuck|disabled|defeated|eliminated|linked|strapped|wrapped|looped)\b`}
 
 var bridging = pattern{expr: `^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
 	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`}

@@ -74,13 +74,44 @@ var idles = pattern{expr: `
 ^(empt|unload|drain|bail|mopp|clear)\w* (out )?<the>(water|food|dishes|clothes|tub|drum|freezer|fridge|load|laundry)( out| by hand| from .*)?$
 ^moved (the )?(food|boxes|stuff|things|clothes|furniture)\b
 ^(signed (in|out)|closed out|put on gloves)$
+^washed (my |our )?(hands|up)\b
+^(got|was|am) paid\b
+^got (the |a )?(paid|payment|signature|check|cheque|cash|lunch|coffee)\b
+^<live> (is |was )?(back )?(on|in)( again)?$
+^left <who>\b
+^left (the |all |an? )?(old|bad|failed|spare|card|receipt|invoice|manual|note)\b
+^left .*\b(with|for) (the )?<who>$
+^(put|threw|tossed) (away |out )?(the |all )?(old|bad|failed) .*\b(scrap|trash|rubbish|garbage|bin|skip|dumpster|recycling|van|truck|away|out)$
+^(threw|tossed|scrapped) (away |out |off )?(the |all )?(it|them|old|bad|failed)\b
+^(tap|ti|clipp|zip.?ti|tuck|dress|strapp)ed (the |all )?(harness|loom|wir\w+|leads?|cables?) (back|up|down|away|aside|out|in place)\b
+^(tap|ti|clipp|zip.?ti|tuck|dress|strapp)ed (the )?(harness|loom)$
 ^swap\w* .*\b(compare|see|check|diagnose)\b
 ^(swapp|fitt|put|install|plugg|hook)\w* (in |up |on )?(a |the )?test (relay|cord|device|cap|lamp|light|board)
 (for|to|as) (a |the )?test(ing)?\b
 `}
 
+// partNames are names of parts that begin as such a clause does: a part's name is no
+// verb.
+var partNames = pattern{expr: `
+^check (valve|ball)<more>$
+^log board<more>$
+^meter(ing)? (valve|device|tube)<more>$
+^discharge (valve|line|hose|pump|muffler|sensor|thermostat|thermistor)<more>$
+^isolat\w+ (valve|relay|switch|block)<more>$
+^(photo|text|monitor\w*|smell|smoke) (eye|cell|sensor|board|module)<more>$
+^trace heater<more>$
+^clamp (ring|band|kit)<more>$
+^felt (seal|strip|ring|pad|gasket|wick)<more>$
+^inspection (cover|glass|lamp)<more>$
+^test (port|button|switch)<more>$
+^assembly\b
+`}
+
 // idle tells a clause that begins with what mends nothing.
 func idle(clause string) bool {
+	if partNames.get().MatchString(clause) {
+		return false
+	}
 	word := strings.TrimPrefix(clause, "re-")
 	if end := strings.IndexFunc(word, func(r rune) bool { return (r < 'a' || r > 'z') && !isDigit(r) && r != '_' }); end >= 0 {
 		word = word[:end]
@@ -120,10 +151,24 @@ var (
 	tidying = chore{" hauled wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid ",
 		" the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes trash garbage racks rack shelf shelves drawer drawers food sill oven client customer van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws ",
 		" mopped swept tidied hoovered vacuumed "}
-	trying = chore{" ran reran ",
+	sweeping = chore{" vacuumed hoovered swept mopped wiped ", " lint dust the all some it up from off under behind around floor floors unit machine cabinet room door sill ", ""}
+	trying   = chore{" ran reran ",
 		" it them the an a one two both all full complete short quick long empty test wash dry drying bake broil self service diagnostic diagnostics error code load cycle cycles mode modes test tests program programs programme through in on for at about over half hour hours hr hrs h min mins minute minutes ok fine good well again burner burners element elements comp compressor fan fans motor motors pump heat cool high low speed speeds rinse spin drain fill unit machine appliance fridge freezer refrigerator dryer washer dishwasher oven range stove cooker ac cabinet ",
 		" ran reran "}
 )
+
+// Adjusts reports whether a text is of a setting or of how a machine stands, and of
+// nothing that mends besides.
+func Adjusts(text string) bool {
+	list := Stated(text)
+	return len(list) > 0 && !slices.ContainsFunc(list, func(c string) bool { return !adjusts.get().MatchString(c) })
+}
+
+var adjusts = pattern{expr: `
+^(re-?)?levell?(ed|ing)?\b
+^(re-?)?set (the |its )?(\w+ )?(temp\w*|thermostat|stat|dial|control|knob|setting) (back )?(to|at|on|up|down)\b
+^turned (the |its )?(\w+ )?(temp\w*|thermostat|stat|dial|control|knob|setting) (back )?(to|at|up|down)\b
+`}
 
 // clears are done to anything that was taken out.
 const clears = " coffee lunch chatted bagged binned dumped trashed boxed disposed "
@@ -140,5 +185,5 @@ func tidies(c string) bool {
 	case words[0] == "cleaned" && Has(c, []string{" it", "unit", "machine", "cover", "panel", "cabinet"}):
 		return false
 	}
-	return tidying.only(words)
+	return tidying.only(words) || sweeping.only(words)
 }

@@ -16,7 +16,7 @@ func TestUnmended(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var off, nothing []string
+	var off, nothing, work []string
 	section := ""
 	for row := range strings.Lines(string(table)) {
 		row = strings.TrimSpace(row)
@@ -31,6 +31,8 @@ func TestUnmended(t *testing.T) {
 			off = append(off, Clauses(row)...)
 		case section == "mends nothing":
 			nothing = append(nothing, Clauses(row)...)
+		default:
+			work = append(work, Clauses(row)...)
 		}
 		if Undone(row) != (section != "work") {
 			t.Errorf("%s: %q is taken otherwise", section, row)
@@ -44,7 +46,7 @@ func TestUnmended(t *testing.T) {
 	for _, p := range []struct {
 		*pattern
 		by []string
-	}{{&putOff, off}, {&idles, nothing}} {
+	}{{&putOff, off}, {&idles, nothing}, {&partNames, work}} {
 		for _, row := range p.rows() {
 			shown(p.by, regexp.MustCompile(row).MatchString, row)
 		}
@@ -54,10 +56,10 @@ func TestUnmended(t *testing.T) {
 			return strings.HasPrefix(strings.TrimPrefix(c, "re"), word) || strings.HasPrefix(c, word)
 		}
 	}
-	for _, verb := range strings.Fields(stems + regulars + plainly + clears + tidying.verbs + trying.verbs) {
+	for _, verb := range strings.Fields(stems + regulars + plainly + clears + tidying.verbs + sweeping.verbs + trying.verbs) {
 		shown(nothing, begins(verb), verb)
 	}
-	for _, k := range []*chore{&tidying, &trying} {
+	for _, k := range []*chore{&tidying, &sweeping, &trying} {
 		for _, thing := range strings.Fields(k.things) {
 			shown(nothing, func(c string) bool { w := strings.Fields(c); return k.only(w) && slices.Contains(w[1:], thing) }, thing)
 		}
