@@ -65,7 +65,19 @@ did put racks back in
 did coffee with client
 did took trash out
 did hauled old cap
-did cover back on | ohm earth 0.08`,
+did cover back on | ohm earth 0.08
+did levelled the feet
+did leveled it
+did vacuumed lint
+did washed hands
+did got paid cash
+did breaker back on
+did set temp to 4
+did tested hi limit, opens when hot
+did left old relay with client
+did put old cap to scrap
+did taped the harness back
+did swept lint from floor`,
 		"not proved": `close still does not heat
 left running, but it does not heat
 left running, still no heat
@@ -90,7 +102,6 @@ note it trips, but heats
 did ran it, quit again
 did cleaned the burner
 did wiped the flame sensor
-did levelled the feet
 did vacuumed the coil
 did put a new rack in
 did hauled the old motor out and fitted one
@@ -185,6 +196,29 @@ note found the leak`},
 					t.Errorf("%s, %s: told again is %v", call.begin, line, again)
 				}
 			}
+		}
+	}
+}
+
+// What is levelled once a repair was made is work where the machine walks or leaks, and
+// what is set where its cold is wrong; the first time it is work in any case.
+func TestAdjusted(t *testing.T) {
+	for _, row := range []struct {
+		call, line string
+		works      bool
+	}{
+		{"unit washer | fault walks across the floor | saw suspension worn | did replaced the rods", "did leveled the machine", true},
+		{"unit washer | fault leaks water on floor | saw hose leaks | did replaced the hose", "did leveled it", true},
+		{"unit fridge | fault noisy, rattles | saw mounts worn | did new mounts", "did leveled it", true},
+		{"unit fridge | fault too cold | ohm sensor OL | did new sensor", "did set temp to 4", true},
+		{"unit electric oven | fault does not heat | ohm bake OL | did new bake element", "did set temp to 350", false},
+		{"unit washer | fault does not drain | ohm pump OL | did new pump", "did levelled the feet", false},
+		{"unit washer | fault does not drain | ohm pump OL | did new pump", "did levelled the feet, cleaned the filter", true},
+		{"unit washer | fault walks across the floor", "did leveled the machine", true},
+	} {
+		c := applyAll(t, append(strings.Split(row.call, " | "), row.line)...)
+		if got := c.lastMended() == c.entry; got != row.works {
+			t.Errorf("%s, %s: counts as work: %v", row.call, row.line, got)
 		}
 	}
 }

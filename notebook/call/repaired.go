@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // repairs lists the entries at which a phase of repair began: the first
@@ -127,10 +128,22 @@ func (c *Call) mendedFor(f cause.Fact, repairs []int, at int) bool {
 	return false
 }
 
-// mend notes work done, and what it was done for.
+// mend notes work done, and what it was done for. What is set or levelled once a repair
+// was made is none, where that mends no cause of the complaint.
 func (c *Call) mend() {
+	if w := c.works[max(0, len(c.works)-1):]; len(w) > 0 && w[0].entry == c.entry && w[0].kind == "did" && len(c.mended) > 0 && said.Adjusts(w[0].text) && !c.adjusting(w[0].text) {
+		return
+	}
 	c.mended = append(c.mended, c.entry)
 	c.mendWhat(c.entry, math.MaxInt)
+}
+
+// adjusting reports whether work that sets or levels mends a cause of a complaint.
+func (c *Call) adjusting(text string) bool {
+	return slices.ContainsFunc(c.complaintsTold(), func(code string) bool {
+		k, _ := cause.ComplaintBy(code)
+		return k.Code == "" || slices.ContainsFunc(k.Causes, func(of string) bool { return cause.Mends(of, text) })
+	})
 }
 
 // remend finds anew what work was done for, once an entry was struck.

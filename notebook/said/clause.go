@@ -29,7 +29,8 @@ func Lazily(expr string) func() *regexp.Regexp {
 	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(short().Replace(expr)) })
 }
 
-// pattern is the same without a closure, for tables and where there are many.
+// pattern is the same without a closure, for tables and where there are many. It is of
+// one way of saying, or a table of them, a row each: a row begins where a word does.
 type pattern struct {
 	expr string
 	made atomic.Pointer[regexp.Regexp]
@@ -38,9 +39,24 @@ type pattern struct {
 //go:noinline
 func (p *pattern) get() *regexp.Regexp {
 	if p.made.Load() == nil {
-		p.made.Store(regexp.MustCompile(short().Replace(p.expr)))
+		p.made.Store(regexp.MustCompile(strings.Join(p.rows(), "|")))
 	}
 	return p.made.Load()
+}
+
+// rows are the ways of saying, each as a pattern.
+func (p *pattern) rows() []string {
+	expr := short().Replace(p.expr)
+	if expr[0] != '\n' {
+		return []string{expr}
+	}
+	rows := strings.Split(expr[1:len(expr)-1], "\n")
+	for i, row := range rows {
+		if row[0] != '^' {
+			rows[i] = `\b` + row
+		}
+	}
+	return rows
 }
 
 // short are the words that many patterns have, by what stands for them there.
@@ -53,8 +69,12 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<trade>`, `(electrician|sparky|hvac( (tech\w*|contractor|company|firm))?|(gas|refrigeration|licen[sc]ed|approved) (tech\w*|contractor|person|engineer|firm|installer|mechanic)|gas ?fitter|plumber|builder|gas supplier|specialist|certified (person|tech\w*|man|firm)|sealed.system (tech\w*|man|firm))`,
 		`<price>`, `(quote|quotation|estimate|est|price)`,
 		`<the>`, `(the |a |its |an |this )?`,
+		`<fit>`, `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`,
+		`<live>`, `(the )?(breaker|power|mains|water|gas|plug|cord|switch|disconnect|supply|tap)`,
+		`<more>`, `( (kit|assy|assembly|new|oem|left|right|upper|lower|inner|outer|front|rear|brass|copper|\S*\d\S*))*`,
 		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
 		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
+		`<where>`, `(on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall)`,
 		`<cover>`, `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`,
 		`<mend>`, `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`, // words of work for certain
 	)
@@ -93,33 +113,6 @@ func Clauses(text string) []string {
 // curt are denials without their apostrophe.
 var curt = pattern{expr: `\b(do|does|did|could|would|wo|ca|is|was|are|were|has|have)nt\b`}
 
-// notDone tells a clause of work that was not done: ordered, quoted, wished
-// for, not yet.
-var notDone = sync.OnceValue(func() *regexp.Regexp {
-	const works = `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`
-	return regexp.MustCompile(`^(order|told|explain|show|will\b|to |need|no |not )` +
-		`|(\bnot|n.t) (be |been |get |have |yet |want )*` + works + `|\bnot yet\b|\byet to\b|\bon order\b|\bto (be|have|get) (it |the |a |\w+ )?(replac|fit|order|chang|new\b|install|swap)|\b(has|have|had) to\b` +
-		`|\bto (replace|fit|change|install|swap|exchange|renew)\b` +
-		`|\b(must|should|would|could|cannot|can.t|may|might|ought|will)\b.{0,16}\b(be|get|have|need|` + works + `)` +
-		`|\b(wants?|wanted|wish\w*|prefers?|declin\w*|refus\w*|reject\w*|discuss\w*|talked|spoke|quot\w+|estimat\w+|recommend\w*|advis\w+|suggest\w*|propos\w+|offer\w*)\b` +
-		`|\b(ordered|ordering|request\w*|reserv\w+|schedul\w+|booked|plan(s|ned)?|wait\w*|arriv\w+|com(es|ing) (on|next|in|by|tomorrow)|deliver\w*|price|mind|tomorrow|next (visit|week|time|month))\b`)
-})
-
-// notWork tells a clause of what mends nothing: tests, looks, talk, waiting, making
-// safe, opening up and putting back as it was.
-var notWork = pattern{expr: `^(re-?)?set (the |its )?(clock|time)\b|^(loaded|dried|heated|cooled) |^(tagged|labell?ed|red.?tagged|aired|ventilated|opened (the |all )?(windows?|doors?)|(shut|closed|turned off|isolated) (off )?(the |its )?(gas|cock|valve|tap|water|supply)|(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to)\b|^(nobody|no one|no work)\b|^(customer|client|owner|tenant) (not|is|was|has|had|did|does|will|would|says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)|^(re-?)?(waited|tried|test|check|look|inspect|measur|search|listen|felt|watch|noted|read |show|called|drove|discharg|unplug|isolat|locked out|made safe|leak search|found |same\b|still\b|nothing\b|none\b|n/a\b)` +
-	`|^(re-?)?(diagnos|verif|confirm|observ|monitor|witness|examin|assess|evaluat|identif|determin|discover|notic|smell|suspect|trac|troubleshoot|ohm|megg|meter|amp clamp|clamp|log|photo|photograph|pic|record|document|inform|instruct|educat|demonstrat|train|consult|email|text|messag|phon|research|retriev|locat|dis-?assembl|dismantl|assembl)(e?d|ged|ied|ing|s|y|e)?\b` +
-	`|^(saw|heard|amped|timed|snapped|wrote|contacted|rang|walked|went|arrived|travell?ed|parked|returned|invoiced|collected|waived|picked up|troubleshot)\b` +
-	`|^(took|made) (a |the |some )?(photo|pic|video|snap|reading|measurement|temp|note)|^(switched|turned) (it |the |unit |power |breaker )*(off|on)\b|^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)` +
-	`|^(opened|removed|took off|pulled( out)?) (up )?(the )?(back|rear|front|top|access|kick)? ?(cover|panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$` +
-	`|^(re)?ran( (it|them|the|an?|one|two|both|all|full|complete|short|quick|long|empty|test|wash|dry|drying|bake|broil|self|service|diagnostics?|error|code|load|cycles?|modes?|tests?|program\w*|through|in|on|for|at|about|over|half|hours?|hrs?|h|min\w*|ok|fine|good|well|again|burners?|elements?|comp\w*|fans?|motors?|pump|heat|cool|high|low|speeds?|rinse|spin|drain|fill|\d+\w*|<unit>))*$` +
-	`|^(moved|put|pushed|slid|rolled|pulled|set|placed|took) (it |them |<the><unit> |<the><place><cover>s? )?(back|out|up|away|off|down|apart|aside|together)( (on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall))*$` +
-	`|^(took|put|pulled) (off|back|on|up|out|apart) <the><place>(<cover>|<unit>|drum)s?( on| off)?$|^(removed|opened|re-?fitted|re-?installed|lifted|closed|undid|unscrewed|dropped) (up )?<the><place>(<cover>|it|<unit>)s?( up)?$|^strip\w* (it|<the><unit>)( down)?$` +
-	`|^(plugged (it |<the><unit> )?back in|power(ed)? (it |unit )?(back )?(up|on|off|down)|(restor|reconnect|disconnect|cut|kill)\w* <the>(power|supply|mains|electric\w*)|turned <the>power|(clear|pull)\w* (the )?(error |fault )?codes?|enter\w* \w+ mode|put (it |unit )?in(to)? \w+ mode|(attach|hook|connect|put|fit|install)\w* (up )?(the )?(gauges|manifold|meter|clamp|probe|thermometer|(data )?logger)s?|(put|placed|set|left) (a |the )?(probe|thermo\w+|meter|card|note)|sent (the )?(photo|pic|email|mail|message|text|info|link|model))\b` +
-	`|^(clean\w* up( (the |my )?(work ?)?(area|site|mess|floor|after\b.*))?|(set|packed|tidied|swept|mopped) up\b.*|(empt|unload|drain|bail|mopp|clear)\w* (out )?<the>(water|food|dishes|clothes|tub|drum|freezer|fridge|load|laundry)( out| by hand| from .*)?|moved (the )?(food|boxes|stuff|things|clothes|furniture)\b.*|signed (in|out)|closed out|put on gloves)$` +
-	`|^swap\w* .*\b(compare|see|check|diagnose)\b|^(swapp|fitt|put|install|plugg|hook)\w* (in |up |on )?(a |the )?test (relay|cord|device|cap|lamp|light|board)` +
-	`|\b(for|to|as) (a |the )?test(ing)?\b`}
-
 // endsMended tells a clause that ends with work; onlySeen one that names a thing
 // and its test, and mended the work in it.
 var (
@@ -129,32 +122,6 @@ var (
 	alsoDone   = Lazily(`\band\b|[&+]`)
 )
 
-// tidying are the verbs of cleaning up and of carrying, and what they are done to when
-// they mend nothing; clears are done to anything that was taken out.
-const (
-	tidying = " hauled wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid "
-	clears  = " coffee lunch chatted bagged binned dumped trashed boxed disposed "
-	tidied  = " the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes trash garbage racks rack shelf shelves drawer drawers food sill oven client customer van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws "
-)
-
-func oneOf(list, word string) bool { return strings.Contains(list, " "+word+" ") }
-
-// tidies reports whether a clause is of cleaning up, of carrying, or of shutting what
-// was open. Who cleans a unit may mend it; who names another thing does.
-func tidies(c string) bool {
-	words := strings.Fields(c)
-	if len(words) == 0 || oneOf(clears, words[0]) {
-		return len(words) > 0
-	}
-	if !oneOf(tidying, words[0]) || len(words) == 1 && !Has(c, []string{"mopped", "swept", "tidied", "hoovered", "vacuumed"}) || words[0] == "cleaned" && Has(c, []string{" it", "unit", "machine", "cover", "panel", "cabinet"}) {
-		return false
-	}
-	if (words[0] == "took" || words[0] == "carried" || words[0] == "hauled") && Has(c, []string{" old "}) && !Has(c, []string{" and ", "new"}) {
-		return true // with what it is called
-	}
-	return !slices.ContainsFunc(words[1:], func(w string) bool { return !oneOf(tidied, w) })
-}
-
 var praise = pattern{expr: `^(all |now |runs? |works? |it is |everything )*(fine|ok|okay|good|well|great|working|perfect)( now)?$|^no (problems?|trouble|faults?|issues?|errors?)$`}
 
 // mendsNothing reports whether a clause is of nothing that mends, to its end.
@@ -163,11 +130,11 @@ func mendsNothing(c string) bool {
 		return true
 	}
 	parts := alsoDone().Split(c, MostClauses)
-	if !notWork.get().MatchString(c) && !notWork.get().MatchString(strings.TrimSpace(parts[0])) {
+	if !idle(c) && !idle(strings.TrimSpace(parts[0])) {
 		return onlySeen().MatchString(c) && !mended().MatchString(c)
 	}
 	for i, part := range parts {
-		if part = strings.TrimSpace(part); i > 0 && Works(part) && !notWork.get().MatchString(part) {
+		if part = strings.TrimSpace(part); i > 0 && Works(part) && !idle(part) {
 			return false
 		}
 	}
@@ -175,23 +142,32 @@ func mendsNothing(c string) bool {
 }
 
 // Stated gives the clauses of a text that say what was mended: they neither put
-// work off nor are of something else.
+// work off nor are of something else, as what a test showed is.
 func Stated(text string) []string {
+	seen := false // the clause before is of what mends nothing
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		return notDone().MatchString(c) || mendsNothing(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c)
+		if notDone().MatchString(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c) {
+			return true
+		}
+		seen = mendsNothing(c) || seen && !Works(c) && !mended().MatchString(c)
+		return seen
 	})
 }
 
-// onlyBridges reports whether a clause is of a bridge put on or taken off and no more:
-// that is a test, and no repair.
+// onlyBridges reports whether a clause is of a bridge put on or taken off, or of a
+// device taken out of its circuit, and no more: that is no repair.
 func onlyBridges(clause string) bool {
+	whole := takesOut(clause)
 	for _, part := range strings.Split(clause, " and ") {
-		if !bridging.get().MatchString(part) {
+		if renewing.get().MatchString(part) || !bridging.get().MatchString(part) && !(whole && (handles.get().MatchString(part) || !mending.get().MatchString(part) && takesOut(part))) {
 			return false
 		}
 	}
 	return true
 }
+
+// handles tells a clause of what is done to a device and its wires when it is taken out.
+var handles = pattern{expr: `^(i |we )?(took|take|removed?|pulled|cut|snipped|unplugged|disconnected|left|joined|twisted|tied|wired|spliced|soldered|crimped|nutted|connected|shorted|ran|taped|held|jammed|wedged|put|stuck|disabled|defeated|eliminated|linked|strapped|wrapped|looped)\b`}
 
 var bridging = pattern{expr: `^(i |we )?(jumper(ed)?|jumped|by-?passed|bridged)\b|^(removed?|took|take|pulled|lifted|disconnected)( off| out| away)? (the |both |all )?(\w+ ){0,3}(jumpers?|by-?pass|bridge|cheater|adapter|(test|clip) leads?)\b` +
 	`|^(jumpers?|by-?pass|bridge|cheater|adapter)( wires?| leads?| cord)? (is |was |are |now )*(off|out|removed)\b`}
