@@ -99,7 +99,10 @@ func Clauses(text string) []string {
 	if strings.Contains(text, "nt ") || strings.HasSuffix(text, "nt") {
 		text = curt.get().ReplaceAllString(text, "${1}n't")
 	}
-	list := between.get().Split(text, MostClauses+1)
+	list := []string{text}
+	if strings.ContainsAny(text, ",;:.") || Has(text, []string{"but", "then", "while", "because"}) {
+		list = between.get().Split(text, MostClauses+1)
+	}
 	if len(list) > MostClauses {
 		list = list[:MostClauses]
 	}

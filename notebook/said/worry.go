@@ -17,7 +17,11 @@ func Worries(text string) bool {
 	}
 	renews := Has(text, []string{"new ", "replac", "fitted", "install", " back", "swapp", "chang"})
 	return slices.ContainsFunc(Clauses(text), func(clause string) bool {
-		return (worrying(" "+clause+" ", renews || mending.get().MatchString(clause)) || worriesFor(clause, renews)) && !allWell.get().MatchString(clause)
+		c, of := " "+clause+" ", worriesFor(clause, renews)
+		if !of && (!worrying(c, renews) || !renews && mending.get().MatchString(clause) && !worrying(c, true)) {
+			return false
+		}
+		return !allWell.get().MatchString(clause)
 	})
 }
 
