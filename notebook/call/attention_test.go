@@ -1,9 +1,13 @@
 package call
 
 import (
+	"os"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/notebook/record"
 )
 
 // What was struck once the call had been closed is told.
@@ -102,5 +106,26 @@ func TestOtherUnit(t *testing.T) {
 		if asked != x.asked || doubt != x.doubt {
 			t.Errorf("%q: asked %v, in doubt %v", x.lines, asked, doubt)
 		}
+	}
+}
+
+// Each word that an alert begins with is one of those by which pages know it.
+func TestAlertsBeginWithTheirWords(t *testing.T) {
+	source, err := os.ReadFile("attention.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	used := map[string]bool{}
+	for _, m := range regexp.MustCompile(`\badd\("([A-Z][a-z ]+)"`).FindAllStringSubmatch(string(source), -1) {
+		used[m[1]] = true
+	}
+	for _, w := range record.AlertWords {
+		if !used[w] {
+			t.Errorf("no alert begins with %q", w)
+		}
+		delete(used, w)
+	}
+	if len(used) > 0 {
+		t.Errorf("not listed: %v", used)
 	}
 }

@@ -123,6 +123,9 @@ type Cause struct {
 	Fix               string
 }
 
+// AlertWords begin the alerts of a record, each before a colon.
+var AlertWords = []string{"Unsafe", "In doubt", "Contradiction", "Expectation not met", "Not mended", "Work for what was ruled out", "Does not fit by its marking", "To read", "Missing", "Note"}
+
 // Work is something done or written down.
 type Work struct {
 	Entry  int

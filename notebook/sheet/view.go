@@ -159,17 +159,17 @@ func readable(s string) string {
 
 // newAlert parts the word that leads an alert from the rest of it.
 func newAlert(s string) alert {
-	for _, word := range []string{"Unsafe", "Danger", "In doubt", "Contradiction", "Expectation not met", "Not mended", "Work for what was ruled out", "Does not fit by its marking", "Missing"} {
+	for _, word := range record.AlertWords {
 		if rest, ok := strings.CutPrefix(s, word+": "); ok {
 			return alert{word, rest}
 		}
 	}
-	return alert{"Note", strings.TrimPrefix(s, "Note: ")}
+	return alert{"Note", s}
 }
 
 // Class is the alert's class in the style sheet.
 func (a alert) Class() string {
-	if a.Word == "Unsafe" || a.Word == "Danger" || a.Word == "Expectation not met" {
+	if a.Word == "Unsafe" || a.Word == "Expectation not met" {
 		return "bad"
 	}
 	return "doubt"
