@@ -28,6 +28,9 @@ type HeaterIn struct {
 	Hot       bool    // read at working heat; otherwise cold
 	Tolerance float64 // percent of the resistance; 0 takes the power-input limits
 	Series    Series
+	// Coils is how many coils side by side the plate's watts may be of, each of which
+	// can be read alone; 0 or 1 when it is one.
+	Coils int
 }
 
 // coldShare is how much of the hot resistance a cold metal-sheathed element
@@ -70,6 +73,13 @@ func Heater(in HeaterIn) verdict.Verdict {
 		if in.Series != Alone {
 			out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
 			out.Text = fmt.Sprintf("%s is too high for the plate's %s hot: read across the element alone", x, expect)
+		}
+		for n := 2.0; n <= float64(in.Coils); n++ {
+			if p := (window{w.lo * n, w.hi * n}).place(in.Ohms); p == inside || p == straddles {
+				out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
+				out.Text = fmt.Sprintf("%s is %s times the plate's %s hot: one of %[2]s coils read alone, else the rest is open; read each", x, num(n), expect)
+				break
+			}
 		}
 	case below:
 		out.Word, out.Fact = verdict.Failed, []string{"heater-failed"}

@@ -240,7 +240,22 @@ func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	if strings.Contains(name, "circuit") {
 		in.Series = judge.WithThermostat
 	}
+	if among([]string{"heater", "element"}, name) {
+		in.Coils = coilsOf(strings.ToLower(c.last("unit")))
+	}
 	return judge.Heater(in)
+}
+
+// coilsOf is how many coils the watts of an appliance's plate may be of: two in some
+// dryers, up to four in a furnace (common practice).
+func coilsOf(unit string) int {
+	switch {
+	case strings.Contains(unit, "dryer"):
+		return 2
+	case strings.Contains(unit, "furnace"), strings.Contains(unit, "air handler"):
+		return 4
+	}
+	return 1
 }
 
 // judgePath judges a contact or conductor. What it should be is the condition

@@ -44,6 +44,9 @@ func TestHeaterOnLowVolts(t *testing.T) {
 		{"across it", dryer + "volt heater 120 run", []string{"failed, it should be called and is given 120 V"}, nil, nil, "", "common practice"},
 		{"of one leg to neutral it is across", "unit dishwasher; plate volts 120, watts 900; fault does not heat; volt heater N 118 run", []string{"sound, it is given 118 V"}, nil, nil, "", "common practice"},
 
+		{"twice the ohms of a dryer", dryer + "ohm heater 21.5", []string{"suspect, 21.5 Ω is 2 times the plate's 10.67 Ω hot: one of 2 coils"}, nil, map[string]cause.State{"heater-failed": cause.Open}, "", "Ohm's law"},
+		{"twice those of an oven", "unit electric oven; plate volts 240, watts 5400; fault no heat; ohm bake 21.5", []string{"failed, 21.5 Ω is too high"}, nil, map[string]cause.State{"heater-failed": cause.Supported}, "", "Ohm's law"},
+
 		{"amps at the volts at rest", dryer + low + "amp heater 19.4 run", []string{"heater amps: sound, 19.4 A agrees with the plate's 19.5 A at 208 V at rest"}, nil, nil, "", "Ohm's law"},
 		{"and under load before those", dryer + low + "volt L1 L2 200 run; amp heater 18.6 run", []string{"agrees with the plate's 18.75 A at 200 V"}, nil, nil, "", "Ohm's law"},
 		{"half of it open on 208 V", dryer + low + "amp heater 9.7 run", []string{"suspect", "a poor joint, or part of it open"}, []string{"low volts"}, nil, "", "Ohm's law"},
