@@ -12,6 +12,7 @@ import (
 // partAliases are other names of the trade for parts in the table.
 var partAliases = map[string]string{
 	"hi-limit": "limit", "high-limit": "limit", "hilimit": "limit", "safety-thermostat": "limit",
+	"rollout": "limit", "roll-out": "limit", "rollout-switch": "limit", "roll-out-switch": "limit", "rollout-limit": "limit", "flame-rollout": "limit", "flame-rollout-switch": "limit",
 	"thermal-cutoff": "tco", "thermal-cut-off": "tco", "cutoff": "tco",
 	"thermal-cutout": "tco", "thermal-cut-out": "tco", "cutout": "tco", "cut-out": "tco", "thermal-link": "tco",
 	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",

@@ -283,6 +283,9 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			return judge.NotHere(name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
 		}
 		out := judge.Switch(in)
+		if r.over && path == judge.Limit && strings.Contains(name, "roll") {
+			out.Also = append(out.Also, "a rollout switch opens where flame leaves the burner: burner, flue and heat exchanger are looked at before it is reset (common practice)")
+		}
 		if out.Word == verdict.Failed && path == judge.Switched && strings.Contains(name, "door") && cools(c.last("unit")) {
 			return judge.NotHere(out.Subject, out.Text+" for a fan; a lamp's is open with the door shut: see what it feeds", in.Ohms)
 		}
