@@ -54,6 +54,15 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		if !c.sealedPressure(rs) {
 			if a := c.appliance(); a.Gas || a.Furnace {
 				c.warn(reply, caution.FuelGas)
+				for _, r := range rs {
+					if !r.over && r.x > burnerMost {
+						text := r.shown() + " is more than the gas valve of a household burner is made for, 0.5 psi or 14 inches of water"
+						if r.q.Symbol() == "psi" {
+							text += "; inches are written so: psi " + r.where() + " " + number(r.x) + "inWC"
+						}
+						reply.add(Ask, text+".")
+					}
+				}
 			}
 			return
 		}
@@ -75,6 +84,10 @@ func (c *Call) liveAfterSafe(r *reading, reply *Reply) {
 	}
 	reply.add(Warn, "Live, though made safe in entry "+itoa(n)+": unless it was put on again on purpose its source is another. Prove it dead before it is touched (safe …).").flag("live-after-safe")
 }
+
+// burnerMost is the highest pressure of fuel gas, in psi, for which gas valves of
+// household burners are made: 14 inches of water (common practice).
+const burnerMost = 0.506
 
 // sealedPressure reports whether pressures are of a sealed system: those of fuel
 // gas and of water are not.

@@ -31,3 +31,20 @@ func TestLiveAfterSafe(t *testing.T) {
 		}
 	}
 }
+
+// Inches of water column typed as psi are told: 14 inches are half a psi.
+func TestGasPressureInInches(t *testing.T) {
+	for line, asked := range map[string]bool{
+		"psi gas 3.5": true, "psi manifold 10": true, "psi gas 3.5inWC": false, "psi gas 14inWC": false, "psi gas 20inWC": false, "psi gas 0.25": false,
+	} {
+		if got := must(t, applyAll(t, "unit gas furnace", "fault no heat"), line).Reply.Plain(); strings.Contains(got, "inches are written so") != asked {
+			t.Errorf("%s: asked %t: %q", line, !asked, got)
+		}
+	}
+	if got := must(t, applyAll(t, "unit gas furnace", "fault no heat"), "psi gas 20inWC").Reply.Plain(); !strings.Contains(got, "more than the gas valve") {
+		t.Errorf("too many inches: %q", got)
+	}
+	if got := must(t, applyAll(t, "unit fridge", "fault warm"), "psi suction 3.5 run").Reply.Plain(); strings.Contains(got, "inches") {
+		t.Errorf("of refrigerant: %q", got)
+	}
+}
