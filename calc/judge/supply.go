@@ -186,6 +186,9 @@ func Sag(in SagIn) verdict.Verdict {
 		out.Text, out.Fact = "the volts fall by "+x, []string{"sag-sound"}
 	case above:
 		out.Text, out.Fact = "the volts fall by "+x+": look for a long cord, a thin wire or a poor joint", []string{"sag-deep"}
+		if !in.Starting && in.Loaded.Lo > in.NoLoad.Hi*ghostShare { // what is left heats
+			out.Fact = append(out.Fact, "supply-usable")
+		}
 	default:
 		out.Text, out.Fact = "the volts fall by "+x+", too near the limit to say: repeat both on one range", []string{fact("sag", out.Word)}
 	}

@@ -94,8 +94,10 @@ func TestSag(t *testing.T) {
 	check(t, "one meter", Sag(in), verdict.Sound, "sag-sound")
 
 	in = SagIn{NoLoad: within(120, 1.5), Loaded: within(109, 1.4), CountsHalf: 0.3}
-	check(t, "long cord", Sag(in), verdict.Suspect, "sag-deep")
-	in.Starting = true
+	check(t, "long cord", Sag(in), verdict.Suspect, "sag-deep", "supply-usable")
+	in.Loaded = within(48, 0.8)
+	check(t, "a fall that leaves too little to heat", Sag(in), verdict.Suspect, "sag-deep")
+	in.Loaded, in.Starting = within(109, 1.4), true
 	check(t, "same at start", Sag(in), verdict.Sound, "sag-sound")
 	in.Loaded = within(92, 1.2)
 	check(t, "deep at start", Sag(in), verdict.Suspect, "sag-deep")
