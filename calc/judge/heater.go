@@ -74,7 +74,8 @@ func Heater(in HeaterIn) verdict.Verdict {
 			out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
 			out.Text = fmt.Sprintf("%s is too high for the plate's %s hot: read across the element alone", x, expect)
 		}
-		for n := 2.0; n <= float64(in.Coils); n++ {
+		for i := 2; i <= in.Coils; i++ {
+			n := float64(i)
 			if p := (window{w.lo * n, w.hi * n}).place(in.Ohms); p == inside || p == straddles {
 				out.Word, out.Fact = verdict.Suspect, []string{"heater-suspect"}
 				out.Text = fmt.Sprintf("%s is %s times the plate's %s hot: one of %[2]s coils read alone, else the rest is open; read each", x, num(n), expect)

@@ -36,3 +36,13 @@ func TestStandingBeginsWithWhatIsUnsafe(t *testing.T) {
 		}
 	}
 }
+
+// What is less than its doubt from a limit, and so cannot be told, is not said to be
+// all of its doubt away.
+func TestMarginIsNotRoundedToAll(t *testing.T) {
+	for want, m := range map[string]float64{"0.9 inside": 0.97, "0.9 outside": -0.96, "1 inside": 1.02, "1 outside": -1, "0.5 inside": 0.46, ">99 outside": -400} {
+		if got := marginShort(m); got != want {
+			t.Errorf("%g: %q, want %q", m, got, want)
+		}
+	}
+}

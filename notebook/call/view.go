@@ -255,7 +255,11 @@ func marginShort(m float64) string {
 	if m > 99 {
 		return ">99" + side
 	}
-	return number(math.Round(m*10)/10) + side
+	x := math.Round(m*10) / 10
+	if m < 1 && x == 1 {
+		x = math.Floor(m*10) / 10 // less than its doubt is not told as all of it
+	}
+	return number(x) + side
 }
 
 func (c *Call) drawWork(r *record.Record) {
