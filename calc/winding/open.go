@@ -55,7 +55,7 @@ func (in Input) wait(cold, hot string) string {
 	case in.Cold:
 		return "Open though cold: " + cold + " (inferred); waiting again helps nothing."
 	case in.Soon:
-		return "Cold, and perhaps not for long: a protector opens before the shell is warm. Read again after a rest without power."
+		return "Cold, and perhaps not for long: a protector opens before the outside is warm. Read again after a rest without power."
 	case in.Again:
 		return "Open still: if it is below " + measure.CoolWords + " by now, read it again with cold behind each pair; if not, wait on."
 	}

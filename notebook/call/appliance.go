@@ -1,11 +1,13 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
@@ -193,5 +195,19 @@ func (c *Call) mending(k *cause.Cause) string {
 	if k.Code == "supply-weak" && c.split() {
 		return "mend: have an electrician see to breaker, outlet, wiring and service; where the service is of 208 V, its maker's own heater for that"
 	}
+	if k.Code == "winding-open" && c.openForCertain() {
+		fix, _, _ := strings.Cut(k.Fix, ";")
+		return "mend: " + fix
+	}
 	return "mend: " + k.Fix
+}
+
+// openForCertain reports whether what reads open of the machine cannot be a protector
+// that closes again: by where it is open, or because it was read cold after a rest.
+func (c *Call) openForCertain() bool {
+	m := c.machines[c.mainMachine()]
+	if m == nil || m.result.State != winding.OpenWinding {
+		return false
+	}
+	return len(m.result.Pins) > 2 || !slices.ContainsFunc(c.pairsOf(m.name, math.MaxInt), func(r *reading) bool { return r.over && r.b != caseName && !(readsCold(r) && c.rested(r.entry)) })
 }

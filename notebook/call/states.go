@@ -185,12 +185,16 @@ func (c *Call) rested(cold int) bool {
 // offLong reports whether a line of work tells of a long rest without power.
 func (w work) offLong() bool { return said.OffLong(w.text) && !said.Has(w.text, shortly) }
 
-// restTold reads the compressor anew when a long rest of it is told: what is open on
-// it is open though it is cold.
+// restTold reads the machines anew when a long rest without power is told: what is
+// open on them is open though it is cold.
 func (c *Call) restTold(w work) {
-	if m := c.machines[defaultMachine]; m != nil && w.offLong() {
-		m.result = c.inferWindings(m.name, math.MaxInt)
-		c.judgeWindings(m.name, m.result)
+	if !w.offLong() {
+		return
+	}
+	for _, of := range c.machineNames() {
+		m := c.machines[of]
+		m.result = c.inferWindings(of, math.MaxInt)
+		c.judgeWindings(of, m.result)
 	}
 }
 

@@ -63,7 +63,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			}
 		}
 	}
-	if in.Cold && of == defaultMachine && !hot && c.lastOf(c.seenAt["comp-hot"], last) == 0 && !c.rested(last) {
+	if in.Cold && !hot && (of != defaultMachine || c.lastOf(c.seenAt["comp-hot"], last) == 0) && !c.rested(last) {
 		in.Cold, in.Soon = false, true // what was hot has cooled; what was not may not have warmed yet
 	}
 	for _, m := range c.marks {
