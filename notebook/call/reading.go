@@ -360,7 +360,7 @@ func (r *reading) toShell() {
 		if among(shells, strings.ToLower(r.b)) {
 			r.b = caseName
 			switch a := strings.ToLower(r.a); {
-			case among(earths, a):
+			case among(earths, a), a == "g" && (r.over || r.x > mostControl): // below it the fan's terminal of a thermostat
 				r.a = "earth"
 			case a == "n":
 				r.a = "neutral"

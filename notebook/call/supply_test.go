@@ -1,6 +1,7 @@
 package call
 
 import (
+	"strings"
 	"testing"
 
 	"ohmcall/calc/cause"
@@ -61,4 +62,17 @@ func TestHeaterOnLowVolts(t *testing.T) {
 		{"volts that prove it dead", dryer + "safe; volt L1 L2 2; amp heater 22.5 run", []string{"agrees with the plate's 22.5 A"}, nil, nil, "", "common practice"},
 		{"the share is of what is read now", takes + "volt L1 L2 208", []string{"slow, not none"}, nil, nil, "", "P with V²"},
 	})
+}
+
+// G is the earth where volts stand between it and the case; up to what a transformer of
+// controls gives it may be a thermostat's terminal for the fan (common practice).
+func TestCaseToGround(t *testing.T) {
+	for line, judged := range map[string]bool{
+		"volt case G 120": true, "volt g cabinet 119": true, "volt case ground 120": true,
+		"volt G case 24": false, "volt L G 120": false, "volt case L 120": false,
+	} {
+		if got := must(t, applyAll(t, "unit gas furnace", "fault no heat"), line).Reply.Plain(); strings.Contains(got, "metal to earth: failed") != judged {
+			t.Errorf("%s: judged %t: %q", line, !judged, got)
+		}
+	}
 }
