@@ -73,6 +73,9 @@ func (c *Call) readAs(word, text string) string {
 	}
 	full := word + " " + c.readingsAs(q, text)
 	read, err := script.Parse(full)
+	if err == nil && len(read.Words) < 2 {
+		return "" // only a comment follows
+	}
 	if err == nil {
 		_, err = c.parseReadings(q, read.Words[1:])
 	}

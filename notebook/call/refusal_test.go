@@ -164,6 +164,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"", "temp 38F 35F", "where a place is wanted", "temp freezer 38F, fridge 35F"},
 		{"unit fridge", "ohm relay-contact OL on its side", "upright or turned over", "ohm relay-contact OL upright"},
 		{"unit fridge", "ohm relay 0.2 sideways", "upright or turned over", "ohm relay 0.2 inverted"},
+		{"", "oh # read later", "neither a command nor a sum", ""},
 		{"", "ohm A B OL foo", "no condition that is known here", "ohm A B OL"},
 		// The kind behind its place or condition, the unit apart, and parts of several words.
 		{"", "freezer temp -2", "names what was read", "temp freezer -2"},
