@@ -17,6 +17,9 @@ var provedDryer = []string{"client A", "unit dryer", "fault does not heat", "pla
 func TestToldAgain(t *testing.T) {
 	rows := map[string]string{"proved": `close
 left heating
+did quit again, fitted new fuse | ohm heater 10.6 | ohm heater case OL | ohm earth 0.08 | amp heater 22.3 run | temp dryer 150F | saw heats up
+note lcdi test button trips and resets
+note kettle on same circuit trips it
 close replaced heater, it had failed
 note complaint was no heat
 note complaint no heat
@@ -100,6 +103,16 @@ note breaker tripped again
 note acts up after 20 min
 note it trips, but heats
 did ran it, quit again
+did tightened the spade, quit again
+did new fuse fitted, blew again
+did fitted new heater, still no heat
+note no heat
+note no heat now
+note way too hot now
+note only one leg at the outlet now
+note lost a leg again
+close waits for the electrician
+close element is toast
 did cleaned the burner
 did wiped the flame sensor
 did vacuumed the coil
@@ -148,7 +161,13 @@ close still dead
 note leaking refrigerant
 note punctured the evap w/ a knife
 note needs an electrician
-note quit after an hour, same again`, `note no refrigerant leak
+note quit after an hour, same again
+note drips again
+note leaks
+note no cool
+note it came back
+note comp is shot, she wants new fridge
+note freezes up again`, `note no refrigerant leak
 note client knows an electrician
 note client warm and happy
 note compressor warm to touch, normal
@@ -164,6 +183,11 @@ note cools again
 note ran it again, starts every time
 note tightened it again
 note it did not hold vacuum before I came
+note came back after coffee, still cold
+note food spoiled, client threw it out
+note leaks no more
+note no leaks
+note no cool spot in the door
 note freezer cold again`},
 		{"unit washer | fault gives a shock | ohm A B 2 | did replaced the heater", `note she got a shock again
 note still shocks
@@ -182,6 +206,7 @@ note drum warm again
 note heat is back`},
 		{"unit room ac | fault not cooling | did cleaned the coil", `close still not cold
 note iced up again
+note blows warm
 note blows warm again`, `note blows cold again
 note no ice on the coil now`},
 		{"unit gas furnace | fault no heat | ohm igniter OL | did replaced the igniter | saw flame lights", "saw flame drops out\nsaw no flame", "saw flame drops out | saw flame lights\nnote flame steady"},
