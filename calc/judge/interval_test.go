@@ -156,6 +156,7 @@ func judgements(t testing.TB) []judgement {
 	}
 	one("flame current", 1e-6, func(v measure.Value) verdict.Verdict { return FlameAmps("", v) })
 	one("flame rod", 1e6, func(v measure.Value) verdict.Verdict { return FlameRod("", v) })
+	one("neutral to earth", 5, func(v measure.Value) verdict.Verdict { return Neutral(v) })
 	one("metal", 50, func(v measure.Value) verdict.Verdict { return Metal(MetalIn{To: "earth", Volts: v}) })
 	for _, marked := range []float64{0, 1150} {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })

@@ -48,3 +48,26 @@ func Metal(in MetalIn) verdict.Verdict {
 	}
 	return out
 }
+
+// Neutral judges the volts between the neutral conductor and earth, under power: a
+// loaded neutral has a few (common practice).
+func Neutral(volts measure.Value) verdict.Verdict {
+	w := atMost(metalQuiet)
+	out := begin("neutral to earth", volts, w, "V", commonPractice)
+	out.Caution = []string{caution.MainsLive}
+	x := quantity(volts.X, "V")
+	switch {
+	case volts.Over || volts.Lo > LegNominal*ghostShare:
+		out.Word = verdict.Suspect
+		out.Text = x + " between neutral and earth: line and neutral are crossed, or one of the two is open; leave it off, for an electrician"
+	case w.place(volts) == above:
+		out.Word = verdict.Suspect
+		out.Text = x + " is more than a loaded neutral makes: a poor or open neutral or earth, for an electrician"
+	case w.place(volts) == straddles:
+		out.Word = verdict.CannotTell
+		out.Text = x + " is too near what a loaded neutral makes to say: read it with the load on and off"
+	default:
+		out.Word, out.Text = verdict.Sound, x+" is no more than a loaded neutral makes"
+	}
+	return out
+}

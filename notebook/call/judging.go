@@ -37,6 +37,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if r.onMetal() {
 			return "metal", strings.ToLower(r.a)
 		}
+		if r.ofNeutral() {
+			return "neutral", ""
+		}
 		if r.b == "" && c.isCapacitor(r.a) {
 			return "capload", r.a
 		}
@@ -235,6 +238,8 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return judge.Trip(in), true
 	case "supply":
 		return c.judgeSupply(rs, before)
+	case "neutral":
+		return judge.Neutral(c.value(latest(rs))), true
 	case "metal":
 		live := slices.DeleteFunc(slices.Clone(rs), func(r *reading) bool { return !r.cond.energised() && c.provesDead(r) })
 		if len(live) > 0 {

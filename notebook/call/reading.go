@@ -397,6 +397,15 @@ func (r *reading) onMetal() bool {
 	return r.quality.word == "volt" && r.b == caseName && among(grounded, strings.ToLower(r.a))
 }
 
+// ofNeutral tells volts between the neutral conductor and earth; G is earth beside it.
+func (r *reading) ofNeutral() bool {
+	a, b := strings.ToLower(r.a), strings.ToLower(r.b)
+	if b == "n" || b == "neutral" {
+		a, b = b, a
+	}
+	return (a == "n" || a == "neutral") && (b == "g" || among(earths, b))
+}
+
 // isSupplyPoint tells the conductors of the supply by their names.
 func isSupplyPoint(p string) bool {
 	switch strings.ToLower(p) {

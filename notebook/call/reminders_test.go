@@ -48,3 +48,18 @@ func TestGasPressureInInches(t *testing.T) {
 		t.Errorf("of refrigerant: %q", got)
 	}
 }
+
+// Volts between neutral and earth are judged: common practice.
+func TestNeutralToEarth(t *testing.T) {
+	for line, want := range map[string]string{
+		"volt N G 48":       "neutral to earth: suspect, 48 V is more than a loaded neutral makes",
+		"volt N earth 1.2":  "neutral to earth: sound",
+		"volt ground N 118": "line and neutral are crossed, or one of the two is open",
+		"volt N G 5":        "neutral to earth: cannot tell",
+		"volt L1 N 120":     "supply",
+	} {
+		if got := must(t, applyAll(t, "unit electric range", "fault no heat"), line).Reply.Plain(); !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+}
