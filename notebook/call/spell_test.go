@@ -27,6 +27,9 @@ func TestSpelling(t *testing.T) {
 		{"", "12:05pm temp freezer 3F", "12:05 temp freezer 3F"},
 		{"", "13:05pm temp freezer 3F", "13:05pm temp freezer 3F"},
 		{"", "09:15:30 safe", "09:15:30 safe"},
+		{"", "volt L1 G 120", "volt L1 G 120"},
+		{"", "ohm A case 500 M", "ohm A case 500M"},
+		{"", "ohm ptc ~3.4 k", "ohm ptc ~3.4k"},
 		// A time behind its reading, or with its unit apart.
 		{"", "temp freezer -8C +10min", "+10min temp freezer -8C"},
 		{"", "temp freezer -8C +10 minutes", "+10min temp freezer -8C"},

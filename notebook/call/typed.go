@@ -57,7 +57,7 @@ var respellings = []respelling{
 	{from: `(?i)(\d) ?(?:omhs?|ohsm?)( |$)`, to: `${1}ohm$2`},
 	{from: `(\d)°( |$)`, to: `$1$2`},
 	{of: "ohm", from: `(\d) ?K( |$)`, to: `${1}k$2`},
-	{from: `(\d) ([kMG])( |$)`, to: `$1$2$3`},
+	{from: `(^| )([~>-]?[\d.]*\d) ([kMG])( |$)`, to: `$1$2$3$4`},
 	{from: `(^| )(\d\S*)\+( |$)`, to: `$1>$2$3`},
 	{from: `(^| )(?:>|(?i:over)) (\d\S*M)`, to: `$1>$2`},
 	{from: `(?i) (?:o/l|infinite|infinity)( |$)`, to: ` OL$1`},
