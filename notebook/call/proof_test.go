@@ -300,3 +300,21 @@ func TestNewPartThatReadsBadIsToldOnce(t *testing.T) {
 		}
 	}
 }
+
+// What is found after a repair and has no work of its own is not mended, and comes next.
+func TestFoundAfterTheRepair(t *testing.T) {
+	start := []string{"client X", "unit electric dryer", "fault tumbles but no heat", "volt L1 L2 240", "plate watts 5200, volts 240", "ohm heater OL", "did new element"}
+	c := applyAll(t, append(slices.Clone(start), "ohm thermal fuse OL")...)
+	if got := must(t, c, "next").Reply.Plain(); !strings.Contains(got, "No work is written down for what was found: thermal limit, fuse or defrost thermostat open, inferred from entry 8.") {
+		t.Errorf("next: %q", got)
+	}
+	if got := c.Record().Alerts; !slices.ContainsFunc(got, func(s string) bool { return strings.HasPrefix(s, "Not mended: thermal limit") }) {
+		t.Errorf("alerts: %q", got)
+	}
+	for _, mended := range []string{"did new thermal fuse", "ohm thermal fuse 0.1"} {
+		c := applyAll(t, append(slices.Clone(start), "ohm thermal fuse OL", mended)...)
+		if got := c.untreated(); len(got) > 0 {
+			t.Errorf("%s: not mended %s", mended, got[0].told())
+		}
+	}
+}

@@ -212,6 +212,24 @@ func (c *Call) untreated() []group {
 	if !mended && !c.worksElsewhere() {
 		return nil
 	}
+	return append(out, c.foundSince(&now, out)...)
+}
+
+// foundSince are the causes that what was read or seen since the last repair shows, and
+// that no work was for.
+func (c *Call) foundSince(now *cause.Result, told []group) (out []group) {
+	since := c.since()
+	for _, g := range groupsOf(now) {
+		g = slices.DeleteFunc(g, func(s *cause.Standing) bool {
+			return s.Last || s.Cause.Consequence || slices.ContainsFunc(shows(s), func(f cause.Fact) bool { return f.Entry <= since }) ||
+				slices.ContainsFunc(told, func(o group) bool {
+					return slices.ContainsFunc(o, func(t *cause.Standing) bool { return t.Cause.Code == s.Cause.Code })
+				})
+		})
+		if len(g) > 0 && !c.treats(g) {
+			out = append(out, g)
+		}
+	}
 	return out
 }
 
