@@ -213,6 +213,9 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 		out.Word, out.Text, out.Fact = verdict.Failed, "no current: the heater is not fed, or its path is open", []string{"amps-none"}
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, x+" agrees with the plate's "+expect, []string{"amps-sound", "heater-sound"}
+	case p == straddles && shown.Lo <= in.Watts*perWatt && shown.Hi >= in.Watts*perWatt && shown.Half() <= w.hi-w.lo: // no rough one
+		out.Word, out.Fact = verdict.CannotTell, []string{"amps-agree"}
+		out.Text = x + " agrees with the plate's " + expect + " within the doubt of both; for more, " + closer
 	case p == straddles:
 		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit for the plate's "+expect+": "+closer
 	case p == below:

@@ -92,6 +92,9 @@ func TestHeaterAmps(t *testing.T) {
 		{"another load", HeaterAmpsIn{Amps: within(14, 0.2), Watts: 2600, Rated: 240}, verdict.Suspect, []string{"amps-high"}},
 		{"not fed", HeaterAmpsIn{Amps: within(0.1, 0.1), Watts: 2600, Rated: 240}, verdict.Failed, []string{"amps-none"}},
 		{"near the limit", HeaterAmpsIn{Amps: within(9.8, 0.2), Watts: 2600, Rated: 240}, verdict.CannotTell, nil},
+		{"what the plate says, within the doubt of both", HeaterAmpsIn{Amps: within(12.3, 0.42), Watts: 3000, Rated: 240, Volts: within(236, 5.4)}, verdict.CannotTell, []string{"amps-agree"}},
+		{"at the limit's edge", HeaterAmpsIn{Amps: within(11.2, 0.42), Watts: 3000, Rated: 240, Volts: within(236, 5.4)}, verdict.CannotTell, nil},
+		{"read roughly", HeaterAmpsIn{Amps: within(9, 5), Watts: 3000, Rated: 240, Volts: within(236, 5.4)}, verdict.CannotTell, nil},
 		{"no plate", HeaterAmpsIn{Amps: within(9.8, 0.2)}, verdict.CannotTell, nil},
 	} {
 		check(t, c.name, HeaterAmps(c.in), c.word, c.facts...)
