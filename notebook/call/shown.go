@@ -258,7 +258,7 @@ func (c *Call) atLegs(r *reading) bool {
 func (c *Call) seenAgain() int {
 	complaints, since := c.complaintsTold(), c.since()
 	told := c.lastOf(c.relapsed, c.entry)
-	if told <= since {
+	if told < since {
 		told = 0
 	}
 	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > max(since, told); i-- {
