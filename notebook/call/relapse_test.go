@@ -69,6 +69,8 @@ did cover back on | ohm earth 0.08
 did levelled the feet
 did leveled it
 did vacuumed lint
+note element shuts off on thermostat at 155
+note clothes came out dry
 did washed hands
 did got paid cash
 did breaker back on
@@ -110,6 +112,10 @@ did cover back on
 did fitted relay, quit again
 note only one leg at the outlet now
 note way too hot now
+note blows cold now
+note clothes still damp after 70 min
+note drum wont turn now
+note throws E21
 note exhaust 230f and climbing
 ohm heater OL`,
 		"waits for a part": `close waits for a part
@@ -151,6 +157,11 @@ close need to come back with a comp
 close still dead
 note leaks
 close leaks
+note box up to 52 and climbing
+note comp kicks out on overload again
+note frosted over again
+note lost cooling overnight
+note still wont get below 50
 note no cool
 note comp is shot, she wants new fridge
 did fitted the relay, quit again
@@ -177,6 +188,7 @@ note kettle on same circuit trips it
 note lcdi test button trips and resets
 note frost on the coil is normal
 note leaks: none
+note humming along nicely
 note cuts out at the set point, normal
 note ran it again, starts every time
 note tightened it again
@@ -204,12 +216,15 @@ note blows warm again
 note blows warm
 note freezes up again
 note ice on the coil
+note line is frozen
+note blowing warm
 note no cool`, `note no ice on coil
 note frost on the coil is normal
 note no cool air lost
 note blows cold again
 note no ice on the coil now`},
 		{"unit washer | fault does not spin | ohm motor OL | did replaced the motor", `note leaks
+note pump runs but no water comes out
 note drips again
 close leaks
 note leaks water all over now`, `note no leaks
@@ -217,6 +232,8 @@ note leaks? none
 note leak stopped
 note no drips`},
 		{"unit electric oven | fault does not heat | ohm bake OL | did replaced the bake element", `note it wont turn off
+note not holding temp
+note bake element wont glow
 note heats slow`, `note it turns off at 350
 note heats fast`},
 		{"unit gas range | fault oven wont light | ohm igniter OL | did new igniter", `close gas is off at meter, tagged, waits for gas co`, `note gas on at the meter`},

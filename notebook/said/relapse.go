@@ -53,8 +53,8 @@ func FailsAfter(text string) (fails bool) {
 var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is )?(quite |all )?(normal|as it should|as expected|expected|usual)\b|(none|nil|no|0|not any)( (seen|found|now))?$)`}
 
 // failing are beginnings of words of which a clause that fails holds one.
-var failing = []string{"quit", "stop", "die", "trip", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
-	"drip", "too ", "overheat", "exhaust", "leg", "shot", "toast", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "fro", "freez", "ice", "icing", "went", "stall", "no "}
+var failing = []string{"quit", "stop", "die", "trip", "kick", "goes", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
+	"drip", "too ", "overheat", "exhaust", "leg", "shot", "toast", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
 
 // fail and trouble tell what fails, trouble where nothing is denied.
 var (
@@ -80,6 +80,10 @@ not (any better|better|fixed|cured|mended|solved)\b
 (wait(s|ing)? (for|on)|await(s|ing)|needs) ((a|the|another|new|more|one) )*(parts?|<part>)\b
 (wait(s|ing)? (for|on)|await(s|ing)) ((a|the|another) )*(<trade>|gas (co|company)\b|power co|utility|electrician)
 ^<subj>(won't|can't|cannot|doesn't|does not|will not|isn't|is not|aren't|not) ((always|even|really) )?<does>
+^<subj>(won't|can't|doesn't|does not|will not|not) (get|getting|go|going) ((up|down) )?(below|above|under|over|past|to|cold|hot|warm|cool)\b
+kicks (out|off) on\b
+^<subj>goes out\b
+^<subj>no (water|air|heat|flame) (comes|coming)\b
 ^<subj>no (power|start|spin|drain)( (again|now|at all|yet|after)\b|$)
 `}
 	trouble = pattern{expr: `
@@ -88,7 +92,8 @@ not (any better|better|fixed|cured|mended|solved)\b
 ^<subj>(overheats|overheating)\b
 ^<subj>(died|quit|stalled|locked up|seized|failed|tripped|froze|iced|burned|burnt|blew) (up |over |out |on |off |itself )*(again|after|within|on \w+ load|mid\w*|already)\b
 ^<subj>(has |just )*(died|stalled|locked up|seized up|went (out|off|dead|down))$
-(freez(es|ing)|froze|frozen|ices|icing|iced) (up|over|solid)\b
+^<subj>(lost|loses|losing) (cooling|heat|cold|temp\w*|power|flame)\b
+(freez(es|ing)|froze|frozen|frosts|frosted|ices|icing|iced) (up|over|solid)\b
 (exhaust|vent)( temp\w*)?( at| is| now| up to| hits)* (19\d|[2-4]\d\d) ?(f|deg|°)
 only one leg\b
 (lost|lose|loses|losing) (a|one) leg\b
@@ -106,7 +111,7 @@ gas (is |was )?(still )?(off|shut|locked)( off)? (at|by) (the )?meter\b
 	yet = pattern{expr: `\b(still|again|keeps|same)\b`}
 	// onceMore tells what fails still or again.
 	onceMore = pattern{expr: `
-(tripped|blew|blown|burn(t|ed) out|went out|fails|failed|dead|iced|icing|froze|frozen|seized|locked up|leaks|leaking|leaked|stuck|doing (it|that|the same)|at it|problem|fault|trouble)\b.*\bagain\b
+(tripped|blew|blown|burn(t|ed) out|went out|fails|failed|dead|iced|icing|froze|frozen|seized|locked (up|out)|leaks|leaking|leaked|stuck|doing (it|that|the same)|at it|problem|fault|trouble)\b.*\bagain\b
 (nois\w*|loud|squeals?|squealing|squeaks?|squeaking|rattles?|rattling|bangs?|banging|grinds?|grinding|vibrates?|shakes?|shaking|walks|walking|thumps?|wet|damp|smells?|smokes?|sparks|beeps|beeping|off|quits?)( \w+){0,3} again\b
 again( \w+){0,3} (noisy|loud|squeals|leaking|dead|out)\b
 still (feels it|bites|dead|broken|bad|the same|noisy|loud|leaks|leaking|drips|dripping|iced|icing|frozen|stuck|tripping|trips|humming|clicking|wet|damp|grinds|grinding|squeals|squealing|rattles|rattling|bangs|banging|shakes|shaking|walks|walking|slow)\b
@@ -136,7 +141,7 @@ needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builde
 (no|not|\w*n't|never|without|nor|nothing|zero|don't|doesn't|won't|didn't) ((\w+ly|a|single|nuisance|been|have|has) )*(trip|stop(s|ped|ping)\b|quit|cut|shuts|die|dying|act)
 trips? to\b
 trips (at|of) \d
-(cuts?|shuts?|trips|stops|clicks) (itself )?(out|off|down)? ?(at (its|set|the|\d)|on (temp|time|limit|its)|when)
+(cuts?|shuts?|trips|stops|clicks) (itself )?(out|off|down)? ?(at (its|set|the|\d)|on (the )?(temp|time|limit|its|thermo|t?stat\b|set)|when)
 (as it should|normal\w*|properly|correctly|by design|as designed|satisfied|as expected)\b
 (leak|nois|drip|smell|rattl|squeal|vibrat|smok|alarm|beep)\w* (has |have |is |now )*(stop|quit|gone)
 (client|customer|owner|i|we|power|heat|flame|she|he|lady) (has |have )?c[ao]mes? back\b
