@@ -19,6 +19,11 @@ func (c *Call) againBy(entry int) string {
 // coldWanted are the complaints of what should be cold.
 var coldWanted = []string{"no-cool", "no-start", "hums-trips", "runs-always", said.ACWarm}
 
+// unfed tells a finding by which nothing can run.
+func unfed(code string) bool {
+	return code == "leg-missing" || code == "outlet-dead" || code == "all-dead"
+}
+
 // complaintsTold are the complaint and what else the client's words for it may mean.
 func (c *Call) complaintsTold() []string {
 	list := []string{c.complaint()}
@@ -47,17 +52,23 @@ func (c *Call) relapse(r *Reply, text string) {
 	fails, outright, now := false, false, said.Now(text)
 	c.spend(2000 * len(now))
 	complaints := c.complaintsTold()
+	cold, hums := intersects(complaints, coldWanted), said.Has(c.last("fault"), []string{"hum", "buzz"})
 	for _, t := range now {
 		var codes []string
 		for _, code := range cause.Heard(t.Clause) {
 			codes = append(codes, c.inAppliance(code))
 		}
+		if cold && !hums && said.Hums(t.Clause) {
+			continue
+		}
 		outright = outright || t.Fails
 		cures := slices.ContainsFunc(codes, func(code string) bool { return cures(complaints, code) })
 		switch {
 		case t.Fails, !cures && slices.ContainsFunc(codes, func(code string) bool { return persists(complaints, code) }),
-			len(codes) == 0 && !said.Denied(t.Clause) && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool { return among(complaints, h.Code) && h.Phrase != "warm" }),
-			intersects(complaints, coldWanted) && said.Warms(t.Clause):
+			len(codes) == 0 && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool {
+				return among(complaints, h.Code) && h.Phrase != "warm" && (!said.Denied(t.Clause) || said.Lacks(t.Clause, h.Phrase))
+			}),
+			cold && said.Warms(t.Clause), !cold && said.Cools(t.Clause), c.appliance().Air && said.Iced(t.Clause), slices.ContainsFunc(codes, unfed):
 			fails = true
 		case cures:
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
@@ -68,16 +79,9 @@ func (c *Call) relapse(r *Reply, text string) {
 	}
 }
 
-// failedWork notes of work just written down that its line tells that it did not help.
-func (c *Call) failedWork(r *Reply, text string) {
-	if c.spend(2000); said.FailsAfter(text) {
-		c.toldAgain(r)
-	}
-}
-
 // toldAgain notes that the line at hand tells of something that is not mended.
 func (c *Call) toldAgain(r *Reply) {
-	if len(c.mended) == 0 || c.lastOf(c.relapsed, c.entry) == c.entry {
+	if c.lastOf(c.relapsed, c.entry) == c.entry {
 		return
 	}
 	c.relapsed = append(c.relapsed, c.entry)

@@ -72,6 +72,8 @@ did cover back on | ohm earth 0.08
 did levelled the feet
 did leveled it
 did vacuumed lint
+note element shuts off on thermostat at 155
+note clothes came out dry
 did washed hands
 did got paid cash
 did breaker back on
@@ -120,6 +122,14 @@ did put a new rack in
 did hauled the old motor out and fitted one
 did took the old heater out and fitted a new one
 did cover back on
+did fitted relay, quit again
+note only one leg at the outlet now
+note way too hot now
+note blows cold now
+note clothes still damp after 70 min
+note drum wont turn now
+note throws E21
+note exhaust 230f and climbing
 ohm heater OL`,
 		"waits for a part": `close waits for a part
 close needs a new heater`}
@@ -158,6 +168,16 @@ close repair failed
 close it failed again
 close need to come back with a comp
 close still dead
+note leaks
+close leaks
+note box up to 52 and climbing
+note comp kicks out on overload again
+note frosted over again
+note lost cooling overnight
+note still wont get below 50
+note no cool
+note comp is shot, she wants new fridge
+did fitted the relay, quit again
 note leaking refrigerant
 note punctured the evap w/ a knife
 note needs an electrician
@@ -180,6 +200,15 @@ note still cold in the freezer
 note old ptc was dead, failed on the bench too
 note works again
 note cools again
+note came back after coffee, still cold
+note fridge hums again
+note food spoiled, client threw it out
+note kettle on same circuit trips it
+note lcdi test button trips and resets
+note frost on the coil is normal
+note leaks: none
+note humming along nicely
+note cuts out at the set point, normal
 note ran it again, starts every time
 note tightened it again
 note it did not hold vacuum before I came
@@ -202,13 +231,36 @@ saw no more shock`},
 		{"unit dryer | fault no heat | ohm heater OL | did replaced the heater", `note heat went out again
 close element blew again
 note fuse blew again`, `saw no heater
+note blows warm air as it should
 note drum warm again
 note heat is back`},
 		{"unit room ac | fault not cooling | did cleaned the coil", `close still not cold
 note iced up again
+note blows warm again
 note blows warm
-note blows warm again`, `note blows cold again
+note freezes up again
+note ice on the coil
+note line is frozen
+note blowing warm
+note no cool`, `note no ice on coil
+note frost on the coil is normal
+note no cool air lost
+note blows cold again
 note no ice on the coil now`},
+		{"unit washer | fault does not spin | ohm motor OL | did replaced the motor", `note leaks
+note pump runs but no water comes out
+note drips again
+close leaks
+note leaks water all over now`, `note no leaks
+note leaks? none
+note leak stopped
+note no drips`},
+		{"unit electric oven | fault does not heat | ohm bake OL | did replaced the bake element", `note it wont turn off
+note not holding temp
+note bake element wont glow
+note heats slow`, `note it turns off at 350
+note heats fast`},
+		{"unit gas range | fault oven wont light | ohm igniter OL | did new igniter", `close gas is off at meter, tagged, waits for gas co`, `note gas on at the meter`},
 		{"unit gas furnace | fault no heat | ohm igniter OL | did replaced the igniter | saw flame lights", "saw flame drops out\nsaw no flame", "saw flame drops out | saw flame lights\nnote flame steady"},
 		{"unit gas range | fault smell of gas | saw gas leak at the union | did tightened the union", `note didnt leak test
 note couldnt find the leak`, `note leak tested, tight

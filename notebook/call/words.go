@@ -62,8 +62,11 @@ func (c *Call) alarmed(r *Reply, text string) {
 // note is read less than a verdict.
 func (c *Call) told(r *Reply, text string, work bool) {
 	c.spend(400 * min(len(text), said.MostBytes))
-	if !work || said.Undone(text) {
+	mends := work && !said.Undone(text)
+	if !mends {
 		c.relapse(r, text)
+	} else if said.FailsAfter(text) {
+		c.toldAgain(r)
 	}
 	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)
@@ -79,7 +82,7 @@ func (c *Call) told(r *Reply, text string, work bool) {
 				t += " If it never was: strike " + itoa(c.entry) + "."
 			}
 			r.add(Bad, t).flag("danger-told")
-		} else if code == "leak-found" { // no danger, and no machine that is mended
+		} else if code == "leak-found" && len(c.mended) > 0 && !mends { // no danger, and no machine that is mended
 			c.toldAgain(r)
 		}
 	}

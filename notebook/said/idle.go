@@ -58,7 +58,7 @@ var idles = pattern{expr: `
 ^let (it|the machine|the unit) (cool|rest|stand|settle|run|level)
 ^(opened|removed|took off|pulled( out)?) (up )?(the )?<place>(panel|unit|fridge|refrigerator|freezer|machine|appliance|cabinet|relay|start device|overload|plug)s?$
 ^(took|put|pulled) (off|back|on|up|out|apart) <the><place>(<cover>|<unit>|drum)s?( on| off)?$
-^(removed|opened|re-?fitted|re-?installed|lifted|closed|undid|unscrewed|dropped) (up )?<the><place>(<cover>|it|<unit>)s?( up)?$
+^(removed|opened|re-?fitted|re-?installed|lifted|closed|shut|undid|unscrewed|dropped) (up )?<the><place>(<cover>|it|<unit>)s?( up)?$
 ^(moved|put|pushed|slid|rolled|pulled|set|placed|took) (it |them |<the><unit> |<the><place><cover>s? )?(back|out|up|away|off|down|apart|aside|together)( <where>)*$
 ^strip\w* (it|<the><unit>)( down)?$
 ^plugged (it |<the><unit> )?back in\b
@@ -151,7 +151,7 @@ var (
 	tidying = chore{" hauled wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid ",
 		" the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes trash garbage racks rack shelf shelves drawer drawers food sill oven client customer van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws ",
 		" mopped swept tidied hoovered vacuumed "}
-	sweeping = chore{" vacuumed hoovered swept mopped wiped ", " lint dust the all some it up from off under behind around floor floors unit machine cabinet room door sill ", ""}
+	sweeping = chore{" vacuumed hoovered swept mopped wiped ", " lint dust the all some it up from off under behind around floor floors unit machine cabinet room door sill fridge dryer ", ""}
 	trying   = chore{" ran reran ",
 		" it them the an a one two both all full complete short quick long empty test wash dry drying bake broil self service diagnostic diagnostics error code load cycle cycles mode modes test tests program programs programme through in on for at about over half hour hours hr hrs h min mins minute minutes ok fine good well again burner burners element elements comp compressor fan fans motor motors pump heat cool high low speed speeds rinse spin drain fill unit machine appliance fridge freezer refrigerator dryer washer dishwasher oven range stove cooker ac cabinet ",
 		" ran reran "}
