@@ -99,6 +99,7 @@ func workCommands() []Command {
 				c.mend()
 				c.warnOfOpened(r, a.text("TEXT"))
 				c.renew(r.add(Plain, "Done: "+a.text("TEXT")+"."))
+				c.failedWork(r, a.text("TEXT"))
 				c.shownGone(r, a.text("TEXT"))
 				return c.afterRepair(r, a.line.Body), nil
 			},

@@ -79,9 +79,16 @@ func (c *Call) relapse(r *Reply, text string) {
 	}
 }
 
+// failedWork notes of work just written down that its line tells that it did not help.
+func (c *Call) failedWork(r *Reply, text string) {
+	if c.spend(2000); said.FailsAfter(text) {
+		c.toldAgain(r)
+	}
+}
+
 // toldAgain notes that the line at hand tells of something that is not mended.
 func (c *Call) toldAgain(r *Reply) {
-	if c.lastOf(c.relapsed, c.entry) == c.entry {
+	if len(c.mended) == 0 || c.lastOf(c.relapsed, c.entry) == c.entry {
 		return
 	}
 	c.relapsed = append(c.relapsed, c.entry)

@@ -65,8 +65,6 @@ func (c *Call) told(r *Reply, text string, work bool) {
 	mends := work && !said.Undone(text)
 	if !mends {
 		c.relapse(r, text)
-	} else if said.FailsAfter(text) {
-		c.toldAgain(r)
 	}
 	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)
@@ -82,7 +80,7 @@ func (c *Call) told(r *Reply, text string, work bool) {
 				t += " If it never was: strike " + itoa(c.entry) + "."
 			}
 			r.add(Bad, t).flag("danger-told")
-		} else if code == "leak-found" && len(c.mended) > 0 && !mends { // no danger, and no machine that is mended
+		} else if code == "leak-found" && !mends { // no danger, and no machine that is mended
 			c.toldAgain(r)
 		}
 	}

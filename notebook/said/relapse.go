@@ -1,6 +1,9 @@
 package said
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Telling is a clause of how a machine does now, and whether it says outright that it
 // fails.
@@ -35,18 +38,16 @@ func Now(text string) (now []Telling) {
 	return now
 }
 
-// FailsAfter reports whether a text of work says behind its last work that the machine
-// fails.
-func FailsAfter(text string) (fails bool) {
-	for _, clause := range Clauses(text) {
-		if mending.get().MatchString(clause) {
-			fails = false
-		} else if Has(clause, failing) {
-			now := Now(clause)
-			fails = fails || len(now) > 0 && now[0].Fails
+// FailsAfter reports whether a text of work tells, behind it, that it did not help.
+func FailsAfter(text string) bool {
+	clauses := Clauses(text)
+	last := -1
+	for i, c := range clauses {
+		if mending.get().MatchString(c) {
+			last = i
 		}
 	}
-	return fails
+	return last >= 0 && slices.ContainsFunc(Now(strings.Join(clauses[last+1:], ", ")), func(t Telling) bool { return t.Fails })
 }
 
 // takenBack tells a clause that says of the one before that it is none, or as it should.
@@ -54,7 +55,7 @@ var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is
 
 // failing are beginnings of words of which a clause that fails holds one.
 var failing = []string{"quit", "stop", "die", "trip", "kick", "goes", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
-	"drip", "too ", "overheat", "exhaust", "leg", "shot", "toast", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
+	"drip", "too ", "overheat", "exhaust", "leg", "shot", "toast", "kaput", "finish", "done for", "had it", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
 
 // fail and trouble tell what fails, trouble where nothing is denied.
 var (
@@ -76,15 +77,15 @@ no change( (in|at|after|yet|since)\b|$)
 not (any better|better|fixed|cured|mended|solved)\b
 (fault|problem|issue|trouble|noise|leak|it|code) (has |is |just )?(comes?|came) back\b
 (fault|problem|issue|trouble|noise|leak|code) (is )?back\b
-^(came|comes) back\b
+^(it |<the><it> )?(came|comes) back\b
 (wait(s|ing)? (for|on)|await(s|ing)|needs) ((a|the|another|new|more|one) )*(parts?|<part>)\b
-(wait(s|ing)? (for|on)|await(s|ing)) ((a|the|another) )*(<trade>|gas (co|company)\b|power co|utility|electrician)
+(wait(s|ing)? (for|on)|await(s|ing)) ((a|an|the|another|her|his|their) )*(<trade>|gas (co\w*|supplier)|power co|utility|landlord|supplier)
 ^<subj>(won't|can't|cannot|doesn't|does not|will not|isn't|is not|aren't|not) ((always|even|really) )?<does>
 ^<subj>(won't|can't|doesn't|does not|will not|not) (get|getting|go|going) ((up|down) )?(below|above|under|over|past|to|cold|hot|warm|cool)\b
 kicks (out|off) on\b
 ^<subj>goes out\b
 ^<subj>no (water|air|heat|flame) (comes|coming)\b
-^<subj>no (power|start|spin|drain)( (again|now|at all|yet|after)\b|$)
+^<subj>no (power|start|spin|drain|hot water|flame|tumbl\w+)( (again|now|at all|yet|after)\b|$)
 `}
 	trouble = pattern{expr: `
 ^<subj>(leaks|leaking|drips|dripping)( (again|now|still|bad|badly|water|oil|gas|a (bit|little|lot)|all over|everywhere|slightly|from|on|at|out|under)\b|$)
@@ -98,7 +99,8 @@ kicks (out|off) on\b
 only one leg\b
 (lost|lose|loses|losing) (a|one) leg\b
 (a|one) leg (is |has )?(dead|out|lost|missing|gone|down)\b
-(comp|<part>)s? (is|are) ((now|also|too) )*(shot|toast|fried|dead|seized|burnt|burned|grounded|gone|failed|failing|kaput)\b
+(comp|<it>|sealed system|<part>)s? (finished|done for|had it|shot|toast|fried|kaput)\b
+(comp|sealed system|<part>)s? (is|are|has) ((now|also|too) )*(dead|seized|burnt|burned|grounded|gone|failed|failing|finished|done for|had it|shot|toast|fried|kaput)\b
 gas (is |was )?(still )?(off|shut|locked)( off)? (at|by) (the )?meter\b
 ^(red.?)?tagged( out| off)?$
 (throws|throwing|shows|showing|flashes|flashing|displays|gives) ((an?|the|same|that) )*((error|fault) )?(codes?|errors?|faults?|[efh]-?\d+)\b
@@ -132,12 +134,12 @@ needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builde
 `}
 	past = pattern{expr: `
 (did(n't| not)?|was|were|wasn't|had|been|used to|before|earlier|previous\w*|original\w*|old|said|reported|since)\b
-(yesterday|ago|last (week|night|month|year|visit)|removed|because|due to|spoiled|threw|thrown|thawed|defrosted)\b
+(yesterday|ago|last (week|night|month|year|visit)|removed|because|due to|spoil(ed|t)|threw|thrown|thawed|defrosted)\b
 `}
 	// supposed tells what may be, what is denied, what stops as it should and what another
 	// thing does.
 	supposed = pattern{expr: `
-(if|unless|until|whether|should|in case|may|might|could|would|no longer|no more|any ?more|how to|told to)\b
+(if|unless|until|whether|should|in case|may|might|could|would|no longer|no more|any ?more|how to|told to|kettle|toaster|hair ?dryer|next door)\b
 (no|not|\w*n't|never|without|nor|nothing|zero|don't|doesn't|won't|didn't) ((\w+ly|a|single|nuisance|been|have|has) )*(trip|stop(s|ped|ping)\b|quit|cut|shuts|die|dying|act)
 trips? to\b
 trips (at|of) \d
