@@ -64,7 +64,7 @@ func TestPutBack(t *testing.T) {
 		{"jumpered the thermal fuse, took it out", "", true},
 		{"put a wire across the limit, removed it", "", false},
 		{"jumpered thermal fuse, removed the panel", "", true},
-		{"ran it with the klixon shorted", "klixon back|replaced klixon|removed the jumper", false},
+		{"ran it with the overload shorted", "overload back|replaced overload|removed the jumper", false},
 		{"pinned the contactor in with a stick", "stick out|removed the stick|contactor back|replaced contactor", false},
 		{"lid lock held shut with a magnet", "removed the magnet|magnet off|lid lock back", false},
 		{"thermal fuse was bridged, fitted new one", "", false},
@@ -146,7 +146,7 @@ func TestWhatClearsAGuardDoes(t *testing.T) {
 		{"put 30A breaker in place of 20A"}, {"wired round the door switch"}, {"penny behind the fuse"}, {"cut ground pin off plug"}, {"door switch out"}, {"jumped it"},
 		{"twisted the two limit wires together"}, {"pressure switch held with tape"}, {"disabled the lid lock"}, {"left without its cover"}, {"fitted 3 to 2 prong adapter"},
 		{"cut off lcdi plug"}, {"fed the heater direct"}, {"limit taken out, wires joined"}, {"ran with float disconnected"}, {"rubber band round the door latch"}, {"held the contactor in"},
-		{"clamped the flame safety valve open"}, {"hardwired past the klixon"}, {"gutted the thermal fuse"}, {"overload cut out of line"}, {"put a spade to spade on the cutout"},
+		{"clamped the flame safety valve open"}, {"hardwired past the overload"}, {"gutted the thermal fuse"}, {"overload cut out of line"}, {"put a spade to spade on the cutout"},
 		{"jumpered thermal fuse", "jumpered door switch"}, {"jumpered thermal fuse", "taped lid switch shut", "left overload off"}, {"jumpered thermal fuse, limit and door switch"},
 	} {
 		list := guardsOf(lines...)

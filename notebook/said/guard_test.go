@@ -39,7 +39,7 @@ ground prong was broken off, used as is
 put tape over the door switch so it runs
 put in a wire instead of the thermal fuse
 fitted a wire in place of the thermal fuse
-run with the klixon shorted
+run with the overload shorted
 ran it with the overload shorted
 took out the ECO and joined its wires
 clamped the flame safety valve open
@@ -191,7 +191,7 @@ needs thermal fuse jumpered for now
 limit thermostat taken out, wires joined
 took thermostat out, twisted the wires together
 ran comp w/o overload
-hardwired past the klixon
+hardwired past the overload
 hard-wired round the limit
 rewired around the high limit
 put a spade to spade on the cutout

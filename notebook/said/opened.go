@@ -23,7 +23,7 @@ var (
 	unopened = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
 
 	refrigerantWork = Lazily(`\bbraz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d)|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
-		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|schrader|expansion|reversing) (valve|core)|\btxv\b|\bprocess tube|\b(suction|discharge|refrigerant) line\b`)
+		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|expansion|reversing) (valve|core)|\bvalve core|\btxv\b|\bprocess tube|\b(suction|discharge|refrigerant) line\b`)
 	refrigerantParts = Lazily(`\b(compressor|comp|evaporator|evap|condenser|cond|capillary|cap tube|accumulator|(filter[ -]?)?drier)\b`)
 	// besideIt are parts at one of those which leave it whole.
 	besideIt = Lazily(`\b(relay|start|device|overload|protector|capacitor|run cap|terminals?|cover|plug|wires?|wiring|leads?|mounts?|bolts?|kit|ptc|board|pan|oil|fans?|motor|sensor|therm\w+|heater|control|switch|probe|bulb|hose|tray|drain|door|belt|drum|lint|vent|grille?|guard|screen)\b`)
