@@ -1,8 +1,6 @@
 package said
 
 import (
-	"os"
-	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -12,45 +10,23 @@ import (
 // each row and word of the lists that it is about is shown by one: what no example shows,
 // nobody can know to be right.
 func TestUnmended(t *testing.T) {
-	table, err := os.ReadFile("testdata/unmended.txt")
-	if err != nil {
-		t.Fatal(err)
-	}
-	var off, nothing, work []string
-	section := ""
-	for row := range strings.Lines(string(table)) {
-		row = strings.TrimSpace(row)
-		if name, ok := strings.CutPrefix(row, "== "); ok {
-			section = name
-			continue
-		}
-		switch {
-		case section == "":
-			continue
-		case section == "put off":
-			off = append(off, Clauses(row)...)
-		case section == "mends nothing":
-			nothing = append(nothing, Clauses(row)...)
-		default:
-			work = append(work, Clauses(row)...)
-		}
-		if Undone(row) != (section != "work") {
-			t.Errorf("%s: %q is taken otherwise", section, row)
+	told := sentences(t, "testdata/unmended.txt")
+	for section, lines := range told {
+		for _, line := range lines {
+			if Undone(line) != (section != "work") {
+				t.Errorf("%s: %q is taken otherwise", section, line)
+			}
 		}
 	}
+	nothing := allClauses(told["mends nothing"])
 	shown := func(clauses []string, how func(string) bool, what string) {
 		if !slices.ContainsFunc(clauses, how) {
 			t.Errorf("no sentence shows %q", what)
 		}
 	}
-	for _, p := range []struct {
-		*pattern
-		by []string
-	}{{&putOff, off}, {&idles, nothing}, {&partNames, work}} {
-		for _, row := range p.rows() {
-			shown(p.by, regexp.MustCompile(row).MatchString, row)
-		}
-	}
+	shownBy(t, &putOff, allClauses(told["put off"]))
+	shownBy(t, &idles, nothing)
+	shownBy(t, &partNames, allClauses(told["work"]))
 	begins := func(word string) func(string) bool {
 		return func(c string) bool {
 			return strings.HasPrefix(strings.TrimPrefix(c, "re"), word) || strings.HasPrefix(c, word)

@@ -55,7 +55,7 @@ var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is
 
 // failing are beginnings of words of which a clause that fails holds one.
 var failing = []string{"quit", "stop", "die", "trip", "kick", "goes", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
-	"drip", "too ", "overheat", "exhaust", "leg", "shot", "toast", "kaput", "finish", "done for", "had it", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
+	"drip", "too ", "overheat", "exhaust", "vent", "leg", "shot", "toast", "kaput", "finish", "done for", "had it", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "half the", "lock", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
 
 // fail and trouble tell what fails, trouble where nothing is denied.
 var (
@@ -134,7 +134,7 @@ needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builde
 `}
 	past = pattern{expr: `
 (did(n't| not)?|was|were|wasn't|had|been|used to|before|earlier|previous\w*|original\w*|old|said|reported|since)\b
-(yesterday|ago|last (week|night|month|year|visit)|removed|because|due to|spoil(ed|t)|threw|thrown|thawed|defrosted)\b
+(yesterday|ago|last (week|night|month|year|visit)|removed|due to|spoil(ed|t)|threw|thrown|thawed|defrosted)\b
 `}
 	// supposed tells what may be, what is denied, what stops as it should and what another
 	// thing does.
