@@ -136,7 +136,7 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	if a.Finding == "gas-smell" && notHere.get().MatchString(next) && nextDoor.get().MatchString(clause) {
 		return true
 	}
-	mends := a.Finding == "hazard" || a.Finding == "earth-off"
+	mends := a.Finding == "hazard" || a.Finding == "earth-off" || a.Finding == "smoke" && !Has(clause, alight)
 	if mends && mendedIt.get().MatchString(next) {
 		return true
 	}
@@ -152,6 +152,9 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	}
 	return false
 }
+
+// alight are words of what burns, or may: what was only burnt is mended with its place.
+var alight = []string{"smok", "smou", "smol", "spark", "smell", "odor", " arc", "fire", "flame", "flash", "crackl", "sizzl", "fizz", "glow"}
 
 var (
 	longAgo     = pattern{expr: `\b(last (year|month|week|summer|winter|spring|fall|autumn|visit)|(years?|months?|weeks?) (ago|back))\b`}

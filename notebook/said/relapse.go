@@ -172,13 +172,14 @@ var warms = pattern{expr: `
 func Cools(clause string) bool { return Has(clause, coolQuick) && unheated.get().MatchString(clause) }
 
 var (
-	coolQuick = []string{"cold", "cool", "warm", "forever", "cycles", "hours", "climb"}
+	coolQuick = []string{"cold", "cool", "warm", "forever", "cycles", "hours", "climb", "takes "}
 	unheated  = pattern{expr: `
 (blows?|blowing) (\w+ )?(cold|cool)\b
 (cold|cool) air\b
 (stays?|staying|goes|gone|went|still|again) (stone )?cold\b
 cold again\b
 (barely|hardly|only luke|luke ?|not) ?warm\b
+takes ([1-9]\d|[5-9]|over (a|an|\d+)) ?(m|min\w*|h|hours?) to (light|ignite|fire|start)\b
 takes (forever|two cycles|2 cycles|3 cycles|hours)\b
 `}
 )

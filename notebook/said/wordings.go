@@ -86,7 +86,7 @@ burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
 arcs $
 (crackl|sizzl|fizz)\w* (\w+ )?(at|from|in|behind|by) (\w+ )?(<mains>|terminal|block|wir\w+|relay|breaker|panel|switch)
-(wires?|terminals?|breaker|<mains>) (crackl|sizzl|fizz)\w*
+(wires?|terminals?|breaker|<mains>) (\w+ ){0,4}(crackl|sizzl|fizz)\w*
 lint (\w+ )?(burnt|burned|scorched|singed|charred)
 (burnt|burned|charred|singed) (lint|bits)\b
 glowing (wire|terminal|connection|splice)\b
@@ -456,6 +456,7 @@ hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
 leak(s|ing)? (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
+(valve|cock|control) (\w+ )?(leaks?|leaking|passes|passing) (by|past|through)\b
 (small|slight|tiny|little|slow) leak (left|remains|there|again)
 leak (left|remains)\b
 (nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)

@@ -46,6 +46,9 @@ var together = [][][]string{
 	{{" prong"}, {" cut", " missing", " bent", " off ", " broke"}},
 	{{" neutral"}, {" ground", " open", " lost", " tied", " off ", " float"}},
 	{{" latch"}, {" not ", "n't ", " broke", " fail", " off "}},
+	{{" blade", " impeller", " pulley"}, {" crack", " wobbl", " loose", " chip"}},
+	{{" finger", " kid ", " kids ", " child", " toddler"}, {" open", " reach", " stick", " into", " back", " hot "}},
+	{{" resistor"}, {" thermistor", " sensor", " ntc", " probe", " thermostat"}},
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
 }
 

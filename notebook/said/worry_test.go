@@ -25,7 +25,10 @@ three prong plug with one missing
 receptacle crumbles when touched
 relay welded and still powering the heater
 no cover on the box
-overload is lying on the floor`: true, `
+overload is lying on the floor
+fan blade cracked and wobbling
+kid sticks fingers in the open back
+resistor put in for the thermistor`: true, `
 client happy
 customer shown the temperatures
 no leaks
