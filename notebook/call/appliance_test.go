@@ -338,6 +338,13 @@ func TestWaterHeater(t *testing.T) {
 		"unit water heater; fault no hot water; plate 240v 4500w; amp 18.6":         "sound",
 		"unit water heater; fault no hot water; plate 240v 4500w; amp 9":            "suspect",
 		"unit electric cooktop; fault one element is dead; plate 240v 7500w; amp 9": "plate amps",
+		"unit water heater; fault no hot water; plate 240v 4500w; amp L1 18.6 run":  "sound",
+		"unit electric dryer; fault no heat; plate 240v 5400w; amp L2 22.5 run":     "sound",
+		"unit electric dryer; fault no heat; plate 240v 5400w; amp L2 11 run":       "suspect",
+		"unit electric dryer; fault no heat; plate 240v 5400w; amp L1 27 run":       "the motor draws its own",
+		"unit dryer; fault no heat; plate 240v 5400w; amp L1 22.6 run":              "sound",
+		"unit gas dryer; fault no heat; plate 120v 700w; amp L1 4 run":              "plate amps",
+		"unit electric oven; fault no heat; plate 240v 5400w; amp L2 11 run":        "plate amps",
 	} {
 		var got string
 		c := New()

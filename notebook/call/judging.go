@@ -330,11 +330,14 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	}
 	of := c.machineFor(name)
 	out := judge.Amps(c.ampsIn(name, r))
-	// One element at a time is all that an electric water heater draws (common practice).
-	alone := c.appliance().Tank && !c.appliance().Gas && strings.EqualFold(name, "line") && c.plateNumber(of, "amps", "A") == 0
+	alone := c.heatAlone() && (strings.EqualFold(name, "line") || splitLeg(name)) && c.plateNumber(of, "amps", "A") == 0
 	if watts, rated := c.plateNumber("", "watts", "W"), c.ratedVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
 		volts, rest := c.voltsBeside(name, r)
 		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: volts, AtRest: rest})
+	}
+	if alone && !c.appliance().Tank && slices.Contains(out.Fact, "amps-high") { // its motor draws on one of them (common practice)
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = "more than the heater's: the motor draws its own here; clamp the heater's wire alone: amp heater … run"
 	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
 		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
@@ -344,6 +347,17 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	}
 	return out
 }
+
+// heatAlone reports whether a heater is about all that the supply's wires feed: one
+// element at a time of an electric water heater, and that of an electric dryer beside
+// its motor (common practice).
+func (c *Call) heatAlone() bool {
+	a := c.appliance()
+	return !a.Gas && (a.Tank || (a.Electric || c.ratedVolts() > judge.TwoLegs) && a.Dries() && !a.HeatPumpDryer)
+}
+
+// splitLeg tells the name of one leg of a split-phase supply.
+func splitLeg(name string) bool { return strings.EqualFold(name, "L1") || strings.EqualFold(name, "L2") }
 
 // ampsIn is a current and what the plate says of the machine that draws it.
 func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {

@@ -73,6 +73,9 @@ func roomHeatPump(unit string) string {
 // highVolts are appliances with thousands of volts inside.
 var highVolts = []string{"microwave"}
 
+// Dries reports whether it dries clothes.
+func (a *Appliance) Dries() bool { return isKind(dryers, a.Unit) }
+
 // Complaint is the code of the best complaint that the words name, "" when they
 // name none.
 func (a *Appliance) Complaint() string {

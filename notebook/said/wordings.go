@@ -490,5 +490,5 @@ func holdsGas(a *Appliance) bool { return !a.Unsealed || a.Gas || a.Furnace || a
 
 // ventsGas is of what burns gas, and of a dryer that may.
 func ventsGas(a *Appliance) bool {
-	return a.Gas || a.Furnace || !a.Electric && !a.HeatPumpDryer && isKind(dryers, a.Unit)
+	return a.Gas || a.Furnace || !a.Electric && !a.HeatPumpDryer && a.Dries()
 }
