@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -31,6 +32,9 @@ type HeaterIn struct {
 	// Coils is how many coils side by side the plate's watts may be of, each of which
 	// can be read alone; 0 or 1 when it is one.
 	Coils int
+	// Whole tells that the watts are those of a plate on which more than this heater
+	// draws: they are what it has at most (common practice).
+	Whole bool
 }
 
 // coldShare is how much of the hot resistance a cold metal-sheathed element
@@ -48,14 +52,23 @@ func Heater(in HeaterIn) verdict.Verdict {
 		return heaterOpen(subject, in)
 	}
 	if in.Watts <= 0 || in.Volts <= 0 {
-		return undecided("heater", subject, "plate watts and volts are needed to judge it", in.Ohms)
+		needs := "plate watts and volts are needed to judge it"
+		if in.Name != "" && in.Name != "heater" {
+			needs = "its own watts, and the plate's volts, are needed to judge it: plate watts " + in.Name + " …, volts …"
+		}
+		return undecided("heater", subject, needs, in.Ohms)
 	}
 	w, source := heaterWindow(in)
 	if !in.Hot {
 		w.lo *= coldShare
 		source += "; read cold, down to 15 % lower (" + commonPractice + ")"
 	}
-	out := begin(subject, in.Ohms, w, "Ω", source)
+	p, limit := w.place(in.Ohms), w
+	less := in.Whole && (p == above || p == straddles && in.Ohms.Hi > w.hi)
+	if less {
+		limit = atLeast(w.lo)
+	}
+	out := begin(subject, in.Ohms, limit, "Ω", source)
 	out.Caution = []string{caution.ProveDead, caution.HotMoving}
 	expect := ohms(in.Volts * in.Volts / in.Watts)
 	x := ohms(in.Ohms.X)
@@ -63,7 +76,13 @@ func Heater(in HeaterIn) verdict.Verdict {
 		out.Word, out.Text, out.Fact = verdict.Suspect, slip, []string{"heater-suspect"}
 		return out
 	}
-	switch w.place(in.Ohms) {
+	if less {
+		out.Word, out.Fact = verdict.CannotTell, []string{fact("heater", verdict.CannotTell)}
+		out.Text = fmt.Sprintf("%s is %s of the plate's %s, on which more draws; its own would tell: plate watts %s …", x,
+			quantity(in.Volts*in.Volts/in.Ohms.X, "W"), quantity(in.Watts, "W"), cmp.Or(in.Name, "heater"))
+		return out
+	}
+	switch p {
 	case inside:
 		out.Word, out.Fact = verdict.Sound, []string{"heater-sound"}
 		out.Text = fmt.Sprintf("%s agrees with the plate's %s hot", x, expect)
@@ -156,6 +175,7 @@ type HeaterAmpsIn struct {
 	// AtRest tells that the volts were read with the heater off: under it they may be
 	// less, by what a sound supply falls (NEC 215.2(A) informational note).
 	AtRest bool
+	Whole  bool // as of HeaterIn
 }
 
 // HeaterAmps judges the current of a heater at work: the plate's power limits
@@ -198,7 +218,11 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 		}
 		shown = measure.Within(in.Amps.X, in.Amps.Half()+edge*volts/in.Volts.X)
 	}
-	out := begin(subject, shown, w, "A", powerSource)
+	limit, less := w, in.Whole && (p == below || p == straddles && shown.Lo < w.lo)
+	if less {
+		limit = atMost(w.hi)
+	}
+	out := begin(subject, shown, limit, "A", powerSource)
 	out.Entries = entries(in.Amps, in.Volts)
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x, expect := quantity(in.Amps.X, "A"), quantity(in.Watts*perWatt, "A")
@@ -211,6 +235,9 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	switch {
 	case in.Amps.Hi < in.Watts*perWatt*noneShare:
 		out.Word, out.Text, out.Fact = verdict.Failed, "no current: the heater is not fed, or its path is open", []string{"amps-none"}
+	case less:
+		out.Word = verdict.CannotTell
+		out.Text = fmt.Sprintf("%s of the plate's %s, on which more draws; its own would tell: plate watts %s …", x, expect, cmp.Or(in.Name, "heater"))
 	case p == inside:
 		out.Word, out.Text, out.Fact = verdict.Sound, x+" agrees with the plate's "+expect, []string{"amps-sound", "heater-sound"}
 	case p == straddles && shown.Lo <= in.Watts*perWatt && shown.Hi >= in.Watts*perWatt && shown.Half() <= w.hi-w.lo: // no rough one

@@ -56,10 +56,13 @@ func init() {
 			return forecast{verdict: judge.IgniterAmps(judge.IgniterAmpsIn{Amps: measure.Exact(low), Low: low}), line: "amp igniter " + digits(low) + " run"}
 		},
 		"heater-amps": func(c *Call) forecast {
-			w, v := c.plateNumber("", "watts", "W"), c.ratedVolts()
-			f := forecast{verdict: judge.HeaterAmps(judge.HeaterAmpsIn{Amps: measure.Exact(1), Watts: w, Rated: v})}
-			if w > 0 && v > 0 {
-				f.line = "amp heater " + digits(w/v) + " run"
+			name, w, v, whole := c.heaterToRead()
+			f := forecast{verdict: judge.HeaterAmps(judge.HeaterAmpsIn{Amps: measure.Exact(1), Watts: w, Rated: v, Whole: whole})}
+			switch {
+			case w > 0 && v > 0 && whole:
+				f.also = ofWhole
+			case w > 0 && v > 0:
+				f.line = "amp " + name + " " + digits(w/v) + " run"
 			}
 			return f
 		},
@@ -173,11 +176,42 @@ func digits(x float64) string {
 	return number(x)
 }
 
+const ofWhole = "the plate's watts are of more than the heater; its own by name, as in plate watts heater …, give closer limits"
+
+// heaterToRead is the heater to be read, its watts and volts, and whether more draws on
+// the watts: the one of the complaint, else the only one that has watts of its own.
+func (c *Call) heaterToRead() (name string, watts, volts float64, whole bool) {
+	var only string // of those that have watts of their own
+	others := false
+	for _, p := range c.plates {
+		if c.spend(2); p.key == "watts" && p.name != "" && c.alive(p.entry) {
+			others = others || only != "" && !sameHeater(p.name, only)
+			only = p.name
+		}
+	}
+	switch name = c.appliance().Element; {
+	case isHeater(name):
+	case only != "" && !others:
+		name = only
+	default:
+		name = "heater"
+	}
+	watts, whole = c.heaterWatts(name)
+	return name, watts, c.ratedVolts(), whole
+}
+
 func expectHeater(c *Call) forecast {
-	w, v := c.plateNumber("", "watts", "W"), c.ratedVolts()
-	f := forecast{verdict: judge.Heater(judge.HeaterIn{Ohms: measure.Exact(1), Watts: w, Volts: v, Series: judge.Alone})}
-	if w > 0 && v > 0 {
-		f.line = "ohm heater " + digits(v*v/w)
+	name, w, v, whole := c.heaterToRead()
+	read := measure.Exact(1)
+	if whole {
+		read = measure.Exact(2 * v * v / w) // as one of several would
+	}
+	f := forecast{verdict: judge.Heater(judge.HeaterIn{Ohms: read, Watts: w, Volts: v, Series: judge.Alone, Whole: whole})}
+	switch {
+	case w > 0 && v > 0 && whole:
+		f.also = ofWhole
+	case w > 0 && v > 0:
+		f.line = "ohm " + name + " " + digits(v*v/w)
 		f.also = digits(v*v/w) + " Ω is the plate's volts squared by its watts"
 	}
 	return f

@@ -232,7 +232,8 @@ func judgeOverload(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 
 func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
-	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: c.plateNumber("", "watts", "W"), Volts: c.ratedVolts(),
+	watts, whole := c.heaterWatts(name)
+	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: watts, Volts: c.ratedVolts(), Whole: whole,
 		Hot: r.cond.is("hot") || r.cond.is("run"), Series: judge.Alone}
 	if p, ok := c.plateAt("", "ohms", name); ok {
 		in.Tolerance = p.tol
@@ -245,6 +246,30 @@ func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	}
 	return judge.Heater(in)
 }
+
+// heaterWatts are the watts that a heater is held to: its own, else those of the plate,
+// on which more may draw. Those of what cools are of its machine (common practice).
+func (c *Call) heaterWatts(name string) (watts float64, whole bool) {
+	for i := len(c.plates) - 1; i >= 0; i-- {
+		c.spend(2)
+		if p := c.plates[i]; p.key == "watts" && p.isQ && c.alive(p.entry) && (p.name != "" && sameHeater(p.name, name) || p.of != defaultMachine && sameHeater(p.of, name)) {
+			watts, _ = p.q.In("W")
+			return watts, false
+		}
+	}
+	a := c.appliance()
+	if a.Unit != "" && !a.Unsealed {
+		return 0, false
+	}
+	return c.plateNumber("", "watts", "W"), a.Shares()
+}
+
+// sameHeater takes bake and bake-element for one.
+func sameHeater(a, b string) bool {
+	return strings.EqualFold(heaterName.Replace(a), heaterName.Replace(b))
+}
+
+var heaterName = strings.NewReplacer("-element", "", "-heater", "", "element", "heater")
 
 // coilsOf is how many coils the watts of an appliance's plate may be of: two in some
 // dryers, up to four in a furnace (common practice).

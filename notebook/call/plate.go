@@ -28,7 +28,7 @@ var plateKeys = []plateKey{
 	{word: "amps", also: "amp rla fla", unit: "A", help: "rated running amps (RLA or FLA)"},
 	{word: "lra", unit: "A", help: "locked-rotor amps"},
 	{word: "hp", unit: "hp", help: "horsepower"},
-	{word: "watts", also: "watt", unit: "W", help: "rated watts"},
+	{word: "watts", also: "watt", unit: "W", help: "rated watts; those of one heater by its name: watts bake 2800"},
 	{word: "gas", also: "refrigerant", help: "refrigerant, such as R-600a"},
 	{word: "charge", unit: "g", help: "charge of refrigerant"},
 	{word: "metering", words: []string{"capillary", "valve"}, help: "capillary tube or expansion valve"},
@@ -153,6 +153,9 @@ func (c *Call) platePart(p []script.Word) (plate, error) {
 		}
 		return plate{}, p[0].Errorf("no key stands before %s", p[0].Text).WithHint("as in: %s", Find("plate").Examples[0])
 	}
+	if k == nil && isHeater(p[0].Text) && startsLikeNumber(p[len(p)-1].Text) {
+		return plate{}, p[0].Errorf("%s has no key of its own on a plate", p[0].Text).WithHint("its watts: watts %s %s", p[0].Text, p[len(p)-1].Text)
+	}
 	if k == nil {
 		return plate{}, withNearest(p[0].Errorf("%q is not on a plate that is known here", p[0].Text), p[0].Text, plateWords(nil))
 	}
@@ -236,7 +239,7 @@ func (c *Call) plateValue(k *plateKey, words []script.Word) (plate, error) {
 		}
 		v.tol, words = t, words[:len(words)-1]
 	}
-	if len(words) > 1 && (k.word == "mfd" || k.word == "ohms") && !startsLikeNumber(words[0].Text) {
+	if len(words) > 1 && (k.word == "mfd" || k.word == "ohms" || k.word == "watts") && !startsLikeNumber(words[0].Text) {
 		v.name, words = words[0].Text, words[1:]
 	}
 	if len(words) == 0 {

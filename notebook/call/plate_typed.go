@@ -98,8 +98,9 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			part = parts[len(parts)-1]
 		}
 		ofCap := len(part) > 1 && part[0] == "mfd"
-		wants := len(part) == 1 || ofCap && len(part) == 2 && !startsLikeNumber(part[1])
+		wants := len(part) == 1 || len(part) == 2 && (ofCap || part[0] == "watts") && !startsLikeNumber(part[1])
 		number := plateUnits().value.FindStringSubmatch(w)
+		name, n := heaterBefore(words[i:])
 		switch {
 		case w == ",":
 			if i == 0 || at(i+1) == "," {
@@ -107,6 +108,9 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			}
 		case wants:
 			parts[len(parts)-1] = append(part, w)
+		case n > 0:
+			parts = append(parts, []string{"watts", name})
+			i += n - 1
 		case plateKeyOf(w) != nil:
 			parts = append(parts, []string{plateKeyOf(w).word})
 		case ofCap && (isVolts(w) && !isVolts(part[len(part)-1]) || strings.HasSuffix(w, "%")):
@@ -143,6 +147,25 @@ func plateParts(words []string) (parts [][]string, bad string) {
 		}
 	}
 	return parts, ""
+}
+
+// heaterBefore is the name of a heater that stands before its watts, and the words up to
+// their number.
+func heaterBefore(words []string) (name string, n int) {
+	for n < len(words) && n < 3 && isWord(words[n]) && plateKeyOf(words[n]) == nil {
+		n++
+	}
+	name = strings.ToLower(strings.Join(words[:n], "-"))
+	if n == 0 || n == len(words) || !isHeater(name) && !isHeater(words[0]) {
+		return "", 0
+	}
+	if k := plateKeyOf(words[n]); k != nil && k.word == "watts" && n+1 < len(words) {
+		return name, n + 1
+	}
+	if m := plateUnits().value.FindStringSubmatch(words[n]); m != nil && strings.HasSuffix(strings.ToLower(m[2]), "w") {
+		return name, n
+	}
+	return "", 0
 }
 
 // sections writes a key with its values, and the two sections of one can as one

@@ -73,6 +73,10 @@ func roomHeatPump(unit string) string {
 // highVolts are appliances with thousands of volts inside.
 var highVolts = []string{"microwave"}
 
+// Shares reports whether more than one heater draws on the watts of its plate: other
+// heaters, or a motor that has a good part of them.
+func (a *Appliance) Shares() bool { return a.Elements || a.HighVolts || isKind(washers, a.Unit) }
+
 // Dries reports whether it dries clothes.
 func (a *Appliance) Dries() bool { return isKind(dryers, a.Unit) }
 
