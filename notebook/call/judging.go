@@ -358,7 +358,9 @@ func (c *Call) heatAlone() bool {
 }
 
 // splitLeg tells the name of one leg of a split-phase supply.
-func splitLeg(name string) bool { return strings.EqualFold(name, "L1") || strings.EqualFold(name, "L2") }
+func splitLeg(name string) bool {
+	return strings.EqualFold(name, "L1") || strings.EqualFold(name, "L2")
+}
 
 // ampsIn is a current and what the plate says of the machine that draws it.
 func (c *Call) ampsIn(name string, r *reading) judge.AmpsIn {
