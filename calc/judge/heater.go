@@ -218,7 +218,8 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 		}
 		shown = measure.Within(in.Amps.X, in.Amps.Half()+edge*volts/in.Volts.X)
 	}
-	limit, less := w, in.Whole && (p == below || p == straddles && shown.Lo < w.lo)
+	none := in.Amps.Hi < in.Watts*perWatt*noneShare
+	limit, less := w, in.Whole && !none && (p == below || p == straddles && shown.Lo < w.lo)
 	if less {
 		limit = atMost(w.hi)
 	}
@@ -233,7 +234,7 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 		expect += " at rest"
 	}
 	switch {
-	case in.Amps.Hi < in.Watts*perWatt*noneShare:
+	case none:
 		out.Word, out.Text, out.Fact = verdict.Failed, "no current: the heater is not fed, or its path is open", []string{"amps-none"}
 	case less:
 		out.Word = verdict.CannotTell

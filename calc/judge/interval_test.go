@@ -73,6 +73,12 @@ func judgements(t testing.TB) []judgement {
 	one("heater of coils", 64, func(v measure.Value) verdict.Verdict {
 		return Heater(HeaterIn{Ohms: v, Watts: 450, Volts: 120, Series: Alone, Coils: 3})
 	})
+	one("one heater of a plate", 32, func(v measure.Value) verdict.Verdict {
+		return Heater(HeaterIn{Ohms: v, Watts: 450, Volts: 120, Series: Alone, Whole: true})
+	})
+	one("amps of one heater of a plate", 3.75, func(v measure.Value) verdict.Verdict {
+		return HeaterAmps(HeaterAmpsIn{Amps: v, Watts: 450, Rated: 120, Whole: true})
+	})
 	one("heater to case", 1e6, func(v measure.Value) verdict.Verdict { return HeaterToCase("", v, 500, false) })
 	one("heater amps", 3.75, func(v measure.Value) verdict.Verdict {
 		return HeaterAmps(HeaterAmpsIn{Amps: v, Watts: 450, Rated: 120})

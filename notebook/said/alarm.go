@@ -136,12 +136,13 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	if a.Finding == "gas-smell" && notHere.get().MatchString(next) && nextDoor.get().MatchString(clause) {
 		return true
 	}
-	mends := a.Finding == "hazard" || a.Finding == "earth-off" || a.Finding == "smoke" && !Has(clause, alight)
+	burnt := a.Finding == "smoke" && !Has(clause, alight) // which cleaning it does not mend
+	mends := burnt || a.Finding == "hazard" || a.Finding == "earth-off"
 	if mends && mendedIt.get().MatchString(next) {
 		return true
 	}
 	for _, c := range behind {
-		if !mends || !mending.get().MatchString(c) {
+		if !mends || !mending.get().MatchString(c) || burnt && !renewing.get().MatchString(c) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
