@@ -263,7 +263,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words: "not cool, no cool, doesn't cool, won't cool, warm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
+		Words: "not cool, no cool, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
 		Signs: []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured: []string{"cools-down", "temp-at-target"},
 		Causes: append([]string{"compressor-off", "heavy-use", "vents-blocked", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "evap-fan-failed", "evap-fan-unfed",

@@ -52,7 +52,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"electric water heater", "runs out of hot water", "no-heat"}, {"fridge", "freezer too cold", "too-cold"}, {"electric dryer", "heat shuts off after 10 minutes", "no-heat"},
 		{"electric dryer", "takes too long", "slow-dry"}, {"electric dryer", "tumbles but no heat", "no-heat"},
 		{"gas dryer", "tumbles but no heat", "gas-no-heat"}, {"gas oven", "not hot enough", "gas-no-heat"}, {"gas dryer", "heats then goes cold", "gas-no-heat"},
-		{"range hood", "runs all the time", "never-ends"}, {"electric range", "one burner stays on", "too-hot"}, {"oven", "too hot", "too-hot"}, {"oven", "runs all the time", "too-hot"}, {"oven", "not hot enough", "no-heat"},
+		{"range hood", "runs all the time", "never-ends"}, {"electric range", "one burner stays on", "too-hot"}, {"oven", "too hot", "too-hot"}, {"oven", "runs all the time", "too-hot"}, {"oven", "not hot enough", "no-heat"}, {"oven", "lukewarm", "no-heat"}, {"electric water heater", "lukewarm water", "no-heat"}, {"dishwasher", "water just warm", "no-heat"}, {"gas water heater", "water only tepid", "gas-no-heat"}, {"gas water heater", "pilot goes out", "gas-no-heat"}, {"refrigerator", "food compartment lukewarm", "no-cool"},
 		{"fridge", "fan runs, compressor hums and trips", "hums-trips"}, {"outdoor unit", "fan runs compressor wont start, hums", said.ACWarm},
 		{"three-phase compressor", "hums and trips", said.ThreePhase}, {"walk-in freezer, 3 phase", "not cooling", "no-cool"},
 		{"electric dryer", "shuts off after 10 minutes", "stops-early"}, {"electric dryer", "runs 10 min then stops", "stops-early"}, {"gas dryer", "cuts out mid cycle", "stops-early"},

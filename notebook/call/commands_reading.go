@@ -261,8 +261,8 @@ func (c *Call) addReading(r *reading) {
 	r.entry, r.at, r.index = c.entry, c.at, len(c.readings)
 	if r.quality.word == "ohm" && r.b != "" {
 		r.of = c.machineAtHand()
-		if isHeater(r.a) && r.b == caseName {
-			r.of = "" // a heater named outright is no pin of the machine
+		if len(r.a) > 2 && partOf(r.a) != nil && r.b == caseName && !among(c.pins(), r.a) {
+			r.of = "" // a part named outright is no pin of the machine
 		}
 		if r.b == caseName && isSupplyPoint(r.a) && !among(c.pins(), r.a) {
 			r.of = "" // nor is a conductor of the supply

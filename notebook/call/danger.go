@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -42,8 +43,8 @@ func (c *Call) replacedSince(key string, j *judged) bool {
 // ownerOf is the machine or part that a subject is of.
 func ownerOf(key string) string {
 	_, name, _ := strings.Cut(key, "\x00")
-	of, _, _ := strings.Cut(name, "\x00")
-	return of
+	of, pin, _ := strings.Cut(name, "\x00")
+	return cmp.Or(of, pin) // a part named outright is read to the case by itself
 }
 
 // lastEntry is the latest entry that a verdict rests on; one that rests on none

@@ -55,7 +55,32 @@ func twoWords(q *quality, a, b string) string {
 // twoWordMotor tells a motor named by what it drives or where it stands.
 func twoWordMotor(a, b string) bool {
 	a, b = strings.ToLower(a), strings.ToLower(b)
-	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower"}, b)
+	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower", "timer"}, b)
+}
+
+// motorFirst is how many words before two pins name the motor that is at hand, as in
+// `ohm motor A B 2.1`.
+func (c *Call) motorFirst(words []string) int {
+	name, n := namedMotor(words)
+	if n == 0 || len(words) < n+3 || !startsLikeNumber(words[n+2]) && !isOver(words[n+2]) {
+		return 0
+	}
+	if at := c.machineAtHand(); c.machineNamed(name) != at && (at != itsMotor || !strings.HasSuffix(name, itsMotor)) {
+		return 0
+	}
+	return n
+}
+
+// namedMotor is the motor that words begin with, and in how many of them.
+func namedMotor(words []string) (name string, n int) {
+	first := strings.ToLower(words[0])
+	if len(words) > 1 && twoWordMotor(first, words[1]) {
+		return first + "-" + strings.ToLower(words[1]), 2
+	}
+	if isMotor(first) {
+		return first, 1
+	}
+	return "", 0
 }
 
 // isName tells a word of the language from a pin or a number.
@@ -73,10 +98,10 @@ func twoWordPart(a, b string) string {
 	if low := strings.ToLower(b); p == nil && (low == "coil" || low == "contact") && isName(a) && !isMotor(a) && partOf(name) != nil {
 		return name
 	}
-	if p == nil || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
+	if p == nil || p.words[0] == "ice-maker" || strings.EqualFold(a, "c1") || strings.EqualFold(a, "c2") {
 		return ""
 	}
-	if other := partOf(b); other != nil && other != p && !among(p.words, strings.ToLower(name)) {
+	if other := partOf(b); other != nil && other != p && !listedPart(name) {
 		return ""
 	}
 	return name

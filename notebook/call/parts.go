@@ -18,6 +18,8 @@ var partAliases = map[string]string{
 	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",
 	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
 	"ol": "overload", "olp": "overload",
+	"eco": "limit", "tach": "tacho", "tach-coil": "tacho", "tach-generator": "tacho", "tach-sensor": "tacho",
+	"hot-surface-igniter": "igniter", "surface-igniter": "igniter", "glow-bar": "igniter", "door-sensor": "switch",
 	"start-relay": "relay", "current-relay": "relay", "door-lock": "switch", "lid-switch": "switch", "door-latch": "switch", "lid-lock": "switch",
 	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
 	"power-cord": "cord", "radiant-sensor": "flame-sensor", "selector": "switch", "selector-switch": "switch", "lid": "switch",
@@ -64,6 +66,36 @@ func nearestPart(name string) string {
 	return ""
 }
 
+// otherSensors are the sensors that are no thermistors (common practice).
+var otherSensors = []string{"moisture-sensor", "humidity-sensor", "hall", "pressure-sensor", "pressure-transducer", "transducer", "level-sensor", "water-level-sensor",
+	"turbidity-sensor", "flow-sensor", "flow-meter", "flowmeter", "speed-sensor", "vibration-sensor", "position-sensor", "weight-sensor"}
+
+func judgeOtherSensor(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	return judge.NotHere("sensor "+name, "no thermistor: what it reads is in its sheet (common practice)", c.value(latest(rs)))
+}
+
+// judgeLamp judges nothing for certain: a filament conducts, an LED or a tube need not.
+func judgeLamp(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	r, text := latest(rs), "not open: a filament is whole"
+	if r.over {
+		text = "open: a filament would be burnt out; an LED lamp or a tube tells nothing on ohms"
+	}
+	return judge.NotHere("lamp "+name, text+" (common practice)", c.value(r))
+}
+
+// assemblies say what is done in place of the ohms of the whole (common practice).
+var assemblies = []struct{ word, says string }{
+	{"ice-maker", "an assembly: its heater, its thermostat and its motor are read one by one"},
+	{"electrode", "a spark gap, open on ohms: its insulator and its gap are looked at"},
+	{"transformer", "two windings: on transformer, then the ohms of each between its own pins"},
+	{"", "no ohms judge electronics: what feeds it and what it gives out are read"},
+}
+
+func judgeAssembly(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	i := slices.IndexFunc(assemblies, func(a struct{ word, says string }) bool { return strings.Contains(name, a.word) })
+	return judge.NotHere(name, assemblies[i].says+" (common practice)", c.value(latest(rs)))
+}
+
 // motors are parts with pins of their own, read as a machine.
 var motors = []string{"pump", "drain-pump", "timer", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
 
@@ -97,6 +129,9 @@ func isMotor(name string) bool {
 func unknownPart(r *reading) string {
 	if isMotor(r.a) {
 		return r.a + " has pins: on " + r.a + ", then ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + " reads one pair of them."
+	}
+	if strings.HasSuffix(r.a, "winding") {
+		return r.a + " is read between its two pins, as they are marked or numbered: ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + "."
 	}
 	text := r.a + " is none of the parts that are judged here"
 	if n := nearestPart(r.a); n != "" {

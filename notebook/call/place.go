@@ -24,6 +24,7 @@ var partPlaces []place
 
 func init() {
 	partPlaces = []place{
+		{otherSensors, "sensor that is no thermistor, whose sheet says what it reads", judgeOtherSensor},
 		{[]string{"ptc", "start-device"}, "start device, across its disc", judgePTC},
 		{[]string{"relay-coil", "relay-contact", "relay"}, "current relay", judgeRelay},
 		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
@@ -47,6 +48,8 @@ func init() {
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"tacho"}, "tachogenerator of a motor", judgeTacho},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
+		{[]string{"lamp", "light", "bulb"}, "lamp: a filament conducts", judgeLamp},
+		{[]string{"ice-maker", "module", "board", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
 	}
 }
 
@@ -58,7 +61,7 @@ func partOf(name string) *place {
 	if p != nil && p.words[0] == "solenoid" && i > 2 && partStarting(name[i+1:]) == partStarting("sensor") {
 		return partStarting("sensor") // the coil-sensor is a sensor
 	}
-	if i <= 2 || isShell(name[i+1:]) || p != nil && (p.words[0] != "heater" || among(p.words, canonical(name))) {
+	if i <= 2 || isShell(name[i+1:]) || p != nil && (!among(forerunners, p.words[0]) || among(p.words, canonical(name))) {
 		return p
 	}
 	if last := partStarting(name[i+1:]); last != nil && (p == nil || last.words[0] != "solenoid") {
@@ -66,6 +69,10 @@ func partOf(name string) *place {
 	}
 	return p
 }
+
+// forerunners are the places whose words also stand before the name of another part,
+// by their first word: the light-switch is no lamp, the control-relay no control.
+var forerunners = []string{"heater", "lamp", "ice-maker"}
 
 func partStarting(name string) *place {
 	name = canonical(name)

@@ -324,8 +324,11 @@ func (c *Call) takenAt(r *reading, words, points []script.Word, value script.Wor
 			r.a, r.b = name, ""
 		}
 	default:
-		return source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value").
-			WithHint("%s", c.parted(q, words))
+		e := source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value")
+		if name, n := namedMotor(strings.Fields(pointWords(points))); q.word == "ohm" && n > 0 && len(points) == n+2 {
+			return e.WithHint("on %s, then: ohm %s", name, pointWords(words[n:]))
+		}
+		return e.WithHint("%s", c.parted(q, words))
 	}
 	if r.b == "" {
 		r.a = motorName(r.a)

@@ -42,7 +42,7 @@ func (t *judgementsTold) judged(r *reading, kind, name string) bool {
 	c := t.c
 	was := c.verdictTold(kind + "\x00" + name)
 	j, _ := c.judge(kind, name)
-	if kind == "case" && j != nil {
+	if kind == "case" && j != nil && r.of != "" {
 		switch now := j.verdict.Word; {
 		case now == verdict.CannotTell && r.cond.test == 0: // the windings' own note has said it, once for all pins
 			t.reply.flag(j.verdict.Fact...)

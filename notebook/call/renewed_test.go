@@ -44,6 +44,28 @@ func TestRenewedMachine(t *testing.T) {
 	}
 }
 
+// A part that was replaced though it read sound is told to the supervisor, and costs
+// no proof.
+func TestReplacedThoughSound(t *testing.T) {
+	const told = "Note: bake was replaced (entry 4), and had read sound (entry 3)"
+	for lines, want := range map[string]bool{
+		"ohm bake 20.6; did new bake element; ohm bake 20.5":  true,
+		"ohm bake OL; did new bake element; ohm bake 20.5":    false,
+		"ohm bake 20.6; did new broil element; ohm bake 20.5": false,
+		"ohm bake 20.6; did did not replace bake element":     false,
+		"ohm bake 20.6; did cleaned bake element":             false,
+	} {
+		c := applyAll(t, append([]string{"unit electric oven", "plate watts bake 2800, volts 240"}, strings.Split(lines, "; ")...)...)
+		if got := strings.Join(c.Record().Alerts, "\n"); strings.Contains(got, told) != want {
+			t.Errorf("%s: %s", lines, got)
+		}
+	}
+	c := applyAll(t, "unit electric oven", "plate watts bake 2800, volts 240", "ohm bake 20.6", "ohm bake case 2k", "did new bake element")
+	if got := strings.Join(c.Record().Alerts, "\n"); strings.Contains(got, "had read sound") {
+		t.Errorf("its sheath had failed: %s", got)
+	}
+}
+
 // TestRenewedByWords takes only a replacement that was done for one.
 func TestRenewedByWords(t *testing.T) {
 	for line, want := range map[string]bool{

@@ -27,6 +27,11 @@ func (c *Call) spell(text string) string {
 	if s := c.takeBack(l); s != "" {
 		return s
 	}
+	if m := millivolts().FindStringSubmatch(l.Body); m != nil && l.Guard == "" {
+		if _, own := c.lookupName(first.Text); !own {
+			return string([]rune(l.Text)[:l.BodyCol-1]) + "volt " + m[1] + m[2] + "mV" + m[3]
+		}
+	}
 	word := c.spellWord(l)
 	edits := []edit{{first, word}}
 	if q := qualityOf(word); q != nil && l.Guard == "" {
@@ -60,6 +65,9 @@ func (c *Call) spell(text string) string {
 	}
 	return string(out)
 }
+
+// millivolts is a reading of a flame's thermocouple as its meter names it.
+var millivolts = said.Lazily(`(?i)^(?:mv|millivolts?) ([a-z][a-z -]* )(\d+(?:\.\d+)?)(?: ?mv)?((?: [a-z]+)*)$`)
 
 // edit puts a text in the place of a word.
 type edit struct {

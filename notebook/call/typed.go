@@ -85,8 +85,12 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i)^(hot|cold) (?:water )?valve `, to: `valve-$1 `},
 	{of: "ohm", from: `(?i)^(inlet|water|fill) valve (hot|cold) `, to: `$1-valve-$2 `},
 	{of: "ohm", from: `(?i)^([a-z]{3,}) t?stat `, to: `$1-thermostat `},
-	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) (switch|solenoid|element|heater|valve|thermostat|fuse|sensor|thermistor|relay|igniter) ([\d~.>o])`, to: `$1-$2 $3`},
-	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) (element|heater|valve|solenoid|igniter) (?:to )?((?i:case|gnd|ground|chassis|frame|shell) )`, to: `$1-$2 $3`},
+	{of: "ohm", from: `(?i)^(hot|cold) (switch|element|heater|thermostat|sensor|thermistor|relay|igniter) ([\d.~>o]\S*)$`, to: `$2 $3 $1`},
+	{of: "ohm", from: `(?i)^([a-z]{3,}) ([a-z]{3,}) ` + partNoun + ` ([\d.~>o]|case )`, to: `$1-$2-$3 $4`},
+	{of: "ohm", from: `(?i)^(door|lid) (lock|latch) coil `, to: `$1-$2-coil `},
+	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) ` + partNoun + ` ([\d.~>o])`, to: `$1-$2 $3`},
+	{of: "ohm", from: `(?i) frozen$`, to: ` cold`},
+	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) ` + partNoun + ` (?:to )?((?i:case|gnd|ground|chassis|frame|shell) )`, to: `$1-$2 $3`},
 	{of: "ohm", from: `(?i)^` + colour + `[–/-]` + colour + ` `, to: `$1 $2 `},
 	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
@@ -120,6 +124,10 @@ var respellings = []respelling{
 }
 
 const colour = `(black|blk|white|wht|red|blue|blu|yellow|yel|green|grn|orange|orn|brown|brn|purple|gr[ae]y|pink)`
+
+// partNoun ends the name of a part that is typed in several words.
+const partNoun = `(switch|solenoid|element|heater|valve|thermostat|fuse|sensor|thermistor|relay|igniter|` +
+	`lamp|light|bulb|button|timer|module|electrode|winding|belt|board|control|maker|lock|clutch|buzzer|display|transformer|rod)`
 
 // patterns are the patterns of this file, made when the first line is typed.
 var patterns = sync.OnceValue(func() *struct{ decimal, two, mark *regexp.Regexp } {
@@ -172,6 +180,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		}
 		if len(words) > 1 && q.word == "ohm" && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && (startsLikeNumber(words[1]) || isOver(words[1])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
 			words = append([]string{"1", "2"}, words[1:]...) // between its leads, there is no other pair of it
+		}
+		if q.word == "ohm" {
+			words = words[c.motorFirst(words):]
 		}
 		n := len(words)
 		for n > 1 && !startsLikeNumber(words[n-1]) && !isOver(words[n-1]) || n > 2 && (strings.EqualFold(words[n-2], "at") || strings.EqualFold(words[n-2], "test")) {

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
@@ -107,6 +108,30 @@ func (c *Call) idle() []string {
 		}
 		if against != nil && !c.withItsDevice(text) {
 			out = append(out, text+": "+against.Cause.Name+" is ruled out by "+entriesWord(against.Against))
+		}
+	}
+	return out
+}
+
+// replacedSound lists the parts that were replaced though what their meter showed was
+// sound: what was wrong with them is not in the record.
+func (c *Call) replacedSound() []string {
+	var out []string
+	for _, w := range c.renewed[max(0, len(c.renewed)-mostRenewals):] {
+		if !c.alive(w.entry) || c.saidBefore(w.entry) {
+			continue
+		}
+		for _, key := range c.subjects {
+			c.spend(200)
+			kind, name, _ := strings.Cut(key, "\x00")
+			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) {
+				continue
+			}
+			was, read := c.verdictOn(kind, name, w.entry)
+			if sheath, bad := c.verdictOn("sheath", name, w.entry); !read || was.Word != verdict.Sound || bad && sheath.Word.Worse(verdict.Sound) && sheath.Word != verdict.CannotTell {
+				continue
+			}
+			out = append(out, name+" was replaced"+atEntry(w.entry)+", and had read sound ("+entryList(was.Entries)+")")
 		}
 	}
 	return out

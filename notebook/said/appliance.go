@@ -105,6 +105,7 @@ const (
 	laundry   = `\bwash(er|ing)|laundry|` + dryers
 	airUnits  = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits  = `\bgas\b`
+	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
 	colds     = `fridge|refrig|freez|\bice|cooler`
 	hotter    = `too hot|overheat|burns |scorch`
 	pumps     = `heat.?pump|reverse.?cycle`
@@ -169,9 +170,11 @@ var appliances = []byAppliance{
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
 	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
+	{gasUnits, tepid, "gas-no-heat", []string{"", "no-cool"}},
+	{`heater|immersion|boiler|furnace|oven|range|stove|cooker|` + washers + `|` + dryers, tepid, "no-heat", []string{"", "no-cool"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
 	{gasUnits, `(not|n.?t|never) (light|stay lit)`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips"}},
-	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|stops heat`, "gas-no-heat", []string{""}},
+	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|pilot|stops heat`, "gas-no-heat", []string{""}},
 }
 
 type unitAndWords struct{ unit, words *regexp.Regexp }
