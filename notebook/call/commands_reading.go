@@ -304,8 +304,7 @@ func (c *Call) file(r *reading, kind, name string) {
 	c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
 }
 
-// recorded says in one line what was taken down; in a list, also in what
-// condition each was.
+// recorded says in one line what was taken down, and in what condition each was.
 func (c *Call) recorded(rs []*reading) string {
 	var parts []string
 	for _, r := range rs {
@@ -313,10 +312,7 @@ func (c *Call) recorded(rs []*reading) string {
 		if !r.over && !r.derived {
 			s += " (±" + shortLimit(c.limit(r), r) + ")"
 		}
-		if len(rs) > 1 {
-			s = strings.TrimRight(s+" "+r.cond.String(), " ")
-		}
-		parts = append(parts, s)
+		parts = append(parts, strings.TrimRight(s+" "+r.cond.String(), " "))
 	}
 	return "Entry " + itoa(c.entry) + ": " + strings.Join(parts, ", ") + "."
 }
