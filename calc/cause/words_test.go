@@ -243,6 +243,7 @@ func TestRefine(t *testing.T) {
 		{"no-power", "breaker-tripped", "trips-breaker"},
 		{"no-heat", "breaker-tripped", "trips-breaker"},
 		{"no-heat", "breaker-tripped breaker-holds", "no-heat"},
+		{"no-heat", "breaker-tripped leg-missing", "no-heat"},
 		{"no-power", "breaker-tripped supply-sound", "no-power"},
 		{"no-cool", "clicks", "no-start"},
 		{"no-cool", "silent", "no-start"},
