@@ -1,6 +1,8 @@
 package call
 
 import (
+	"slices"
+
 	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
@@ -22,12 +24,25 @@ func (c *Call) worry(r *Reply, text string) {
 	}
 }
 
-// toRead is what was said since the last work in such words, and not answered by what
+// mendings are the last works that mended something.
+func (c *Call) mendings() []work {
+	var out []work
+	for i := len(c.works) - 1; i >= 0 && len(out) < mostSaid; i-- {
+		c.spend(20)
+		if w := c.works[i]; w.kind == "did" && c.alive(w.entry) && !said.Undone(w.text) {
+			out = append(out, w)
+		}
+	}
+	slices.Reverse(out)
+	return out
+}
+
+// toRead is what was done, or said since the last work, in such words, and not answered by what
 // says that nothing is left that can hurt.
 func (c *Call) toRead() []string {
 	cleared := c.lastShown([]string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"})
 	var out []string
-	for _, w := range c.saidSince() {
+	for _, w := range append(c.mendings(), c.saidSince()...) {
 		if w.entry > cleared && c.worries(w.text) {
 			out = append(out, quoted(w.text)+atEntry(w.entry)+unread)
 		}

@@ -15,6 +15,7 @@ type Alarm struct {
 	Finding        string // the code of what was found by these words
 	quick          string // words without one of which the rows are not looked at
 	said, harmless rows
+	acts           rows                  // what was done that is the danger itself: no word of mending before it takes it back
 	absent         bool                  // it is itself that something is not there, or not to be
 	in             func(*Appliance) bool // in what it is a danger; nil: in all
 }
@@ -49,6 +50,9 @@ func (r *rows) match(clause string) bool {
 	})
 	return r.made != nil && r.made.MatchString(clause)
 }
+
+// undoing tells a clause that takes back what can hurt, or says that it was not so.
+var undoing = pattern{expr: `^ ?(i |we )?(clear|replac|remov|unplug|unblock|open|free|mend|fix|correct|took|undid|renew|set right|found|no |not |did not|never)`}
 
 // gone tells a clause of a danger that is no more, or never was.
 var gone = pattern{expr: `\b(mended|repaired|fixed|cured|gone|cleared|tested (good|tight|ok)|no longer|no more|any ?more|not|never|without|nothing|free of)\b|n't\b`}
@@ -97,13 +101,11 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
-		if work && mending.get().MatchString(clause) {
-			continue
-		}
+		mends := work && mending.get().MatchString(clause)
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
 			continue
 		}
-		if oversized(clause) {
+		if !mends && oversized(clause) {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
@@ -111,7 +113,11 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			clause += "left "
 		}
 		for i := range alarms {
-			if a := &alarms[i]; (a.in == nil || a.in(in)) && Has(clause, said[len(alarms)+i]) && !slices.Contains(out, a) && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.get().MatchString(clauses[n]) && mending.get().MatchString(clauses[n-1])) {
+			a := &alarms[i]
+			if a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
+				continue
+			}
+			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.get().MatchString(clauses[n]) && mending.get().MatchString(clauses[n-1])) {
 				out = append(out, a)
 			}
 		}
@@ -228,6 +234,11 @@ func (a *Alarm) spokenOf(clause string, wordings []string) bool {
 		said = strings.Contains(clause, wordings[i]) && !strings.Contains(clause, " no"+wordings[i])
 	}
 	return said && !a.harmless.match(clause) && (a.absent || !gone.get().MatchString(clause))
+}
+
+// done reports whether a clause tells of having made the danger.
+func (a *Alarm) done(clause string) bool {
+	return a.acts.match(clause) && !undoing.get().MatchString(clause)
 }
 
 // anyAlarm are the words without one of which no danger is spoken of.

@@ -338,7 +338,17 @@ no (\w+ )?(leak|hiss)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+		acts: rows{text: `
+(plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
+tied (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
+(plug|cap|cork|bung|stopper) (in|on|into|over|onto) (\w+ )?(t p|tpr|prv|relief)
+(hard ?)?(wired|spliced) (\w+ )?(to|into|onto) (\w+ )?(extension|ext)\b
+slugs? (in|into|for|instead)\b
+(set|turned|cranked|adjusted|dialed|raised|upped|jacked|bumped) (up )?(\w+ )?overload (\w+ ){0,2}(up|higher|high|max|above|over)\b
+(raised|upped|cranked|jacked|bumped) (up )?(\w+ )?overload
+overload (\w+ ){0,2}(turned|cranked|dialed|jacked|bumped) (all way )?(up|higher|to max|over)\b
+`},
 		said: rows{text: `
 (bare|exposed|frayed) (\w+ )?(wires?|wiring|conductors?|cord|cable|live)\b
 (cord|cable|flex|wires?|leads?|wiring) (insulation )?(bare|frayed|exposed)\b
@@ -363,11 +373,10 @@ left (\w+ ){0,2}(<burnt>|swoll\w*|swell\w*|bulg\w*) (\w+ )?(wire|lead|terminal|s
 (cap|capacitor)s? (\w+ )?(swell\w*|swoll\w*|bulg\w*|burst|domed|leak\w*) (\w+ ){0,6}<left>
 (swoll\w*|swell\w*|bulg\w*) (\w+ )?(cap|capacitor)s? (\w+ ){0,3}<left>
 (thin|light|lightweight|small|undersized|flimsy|cheap|lamp|household|indoor|(16|18) (ga|gauge|awg)) (\w+ )?(extension|ext)( $| (cord|lead|cable))
-(hard ?)?(wired|spliced) (\w+ )?(to|into|onto) (\w+ )?(extension|ext)\b
 (extension|ext) (cord|lead|cable) (\w+ )?(thin|light|small|undersized|coiled)\b
 (breaker|disconnect|terminal block|connector|spade|lug|wiring|wires?|switch|fuse) (\w+ )?hot to touch
 breaker (runs|gets|feels|too|getting) hot
-(plugged|capped|blocked|wedged|tied) (\w+ )?(relief|safety|t p|tpr|prv) valve
+(plugged|capped|blocked|wedged|tied) (\w+ )?safety valve
 safety valve (\w+ )?(capped|plugged|blocked|seized)
 terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
@@ -388,8 +397,8 @@ glass shattered
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
 (relief|t (and )?p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
-(plug|cap|cork) (\w+ )?(in|on) (t p|tpr|relief)
 relief valve (plug|cap|cork)
+(t p|tpr|prv|relief valve) (\w+ ){0,3}(capped|plugged|corked)\b
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
 no (t p|tpr|relief)( valve)? 
 wires? too (small|thin) for (breaker|fuse)

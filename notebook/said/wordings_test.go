@@ -32,11 +32,11 @@ func TestEachWordingIsUsed(t *testing.T) {
 		a := &alarms[i]
 		var told []string
 		for _, c := range clauses {
-			if own := wordings()[i]; Has(c, wordings()[len(alarms)+i]) && (a.said.match(c) || Has(c, own)) {
+			if own := wordings()[i]; Has(c, wordings()[len(alarms)+i]) && (a.said.match(c) || a.acts.match(c) || Has(c, own)) {
 				told = append(told, c)
 			}
 		}
-		for _, r := range []*rows{&a.said, &a.harmless} {
+		for _, r := range []*rows{&a.said, &a.acts, &a.harmless} {
 			for _, row := range r.list() {
 				shown := false
 				for _, c := range told {

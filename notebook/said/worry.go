@@ -15,15 +15,22 @@ func Worries(text string) bool {
 	if !worrying(whole, false) && wordsIn(text)&ofGuards == 0 {
 		return false
 	}
-	renews := Has(text, []string{"new ", "replac", "fitted", "install", " back", "swapp", "chang"})
+	renews := Has(text, renewalWords)
 	return slices.ContainsFunc(Clauses(text), func(clause string) bool {
-		c, of := " "+clause+" ", worriesFor(clause, renews)
+		// What is renewed in one clause does not put back what another takes out.
+		c, of := " "+clause+" ", worriesFor(clause, renews && (Has(clause, renewalWords) || Has(clause, oldWords)))
 		if !of && (!worrying(c, renews) || !renews && mending.get().MatchString(clause) && !worrying(c, true)) {
 			return false
 		}
 		return !allWell.get().MatchString(clause)
 	})
 }
+
+// renewalWords are of what is renewed or put back, oldWords of what then came out.
+var (
+	renewalWords = []string{"new ", "replac", "fitted", "install", " back", "swapp", "chang"}
+	oldWords     = []string{"old ", "bad ", "failed", "blown", "burn", "open", "broken", "defective", "faulty", "dead"}
+)
 
 // worrying reports whether a text has words of danger; of what was mended or renewed
 // those alone that no mending has.
