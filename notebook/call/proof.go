@@ -250,19 +250,29 @@ func (c *Call) proofMissing() []string {
 	return slices.Insert(out, first, c.newBad(since, told)...)
 }
 
-// newBad lists the parts renewed that read bad since, but for those that the other
-// points of the proof tell of.
+// newBad lists what was renewed and parts that read bad since, but for those that the
+// other points of the proof tell of.
 func (c *Call) newBad(since int, told string) (out []string) {
 	for _, key := range c.subjects {
 		if j := c.judged[key]; j != nil && j.verdict.Word == verdict.Failed && lastEntry(j.verdict) > since && len(j.verdict.Entries) > 0 {
 			at, by := c.renewedAt(ownerOf(key)), "("+entryList(j.verdict.Entries)+")"
-			if at > 0 && at < lastEntry(j.verdict) && !strings.Contains(told, by) {
-				out = append(out, "the new part sound: "+j.verdict.Subject+", "+j.verdict.Text+" "+by)
+			kind, _, _ := strings.Cut(key, "\x00")
+			what := "the new part sound: "
+			if renewed := at > 0 && at < lastEntry(j.verdict); !renewed && among(oneParts, kind) {
+				what = "the part sound: "
+			} else if !renewed {
+				continue
+			}
+			if !strings.Contains(told, by) {
+				out = append(out, what+j.verdict.Subject+", "+j.verdict.Text+" "+by)
 			}
 		}
 	}
 	return out
 }
+
+// oneParts are the kinds of subject that are one part, which reads as it does by itself.
+var oneParts = []string{"part", "mfd", "sheath"}
 
 // shutAt is the last entry by which what was open was only shut, 0 when none is: that
 // wants the earth alone.

@@ -60,9 +60,34 @@ func TestReplacedThoughSound(t *testing.T) {
 			t.Errorf("%s: %s", lines, got)
 		}
 	}
+	fuses := applyAll(t, "unit three-phase motor", "ohm fuse-L1 0.1", "ohm fuse-L2 0.1", "ohm fuse-A 0.1", "ohm fuse-L3 OL", "did replaced a fuse, L3")
+	if got := strings.Join(fuses.Record().Alerts, "\n"); strings.Contains(got, "had read sound") {
+		t.Errorf("of three fuses one was replaced: %s", got)
+	}
 	c := applyAll(t, "unit electric oven", "plate watts bake 2800, volts 240", "ohm bake 20.6", "ohm bake case 2k", "did new bake element")
 	if got := strings.Join(c.Record().Alerts, "\n"); strings.Contains(got, "had read sound") {
 		t.Errorf("its sheath had failed: %s", got)
+	}
+}
+
+// A part that reads bad after the repair is no proof of it, whatever it was called when
+// it was fitted.
+func TestBadAfterRepair(t *testing.T) {
+	for lines, bad := range map[string]bool{
+		"unit window air conditioner; plate mfd herm 35; mfd herm 20; did replaced dual cap; mfd herm 19.5":            true,
+		"unit window air conditioner; plate mfd herm 35; mfd herm 20; did replaced dual cap; mfd herm 34.6":            false,
+		"unit refrigerator; plate mfd run 12; did replaced run capacitor; mfd run 6.0":                                 true,
+		"unit freezer; ohm defrost-thermostat OL cold; did replaced defrost stat; ohm defrost-thermostat OL cold":      true,
+		"unit freezer; ohm defrost-thermostat OL cold; did replaced defrost stat; ohm defrost-thermostat 0.1 cold":     false,
+		"unit electric dryer; plate watts 5200, volts 240; did replaced belt; ohm heater OL":                           true,
+		"unit electric dryer; plate watts 5200, volts 240; did replaced heater; ohm heater 10.6; ohm heater case 2k":   true,
+		"unit electric dryer; plate watts 5200, volts 240; ohm heater OL; did replaced heater; ohm heater 10.6 before": false,
+	} {
+		c := applyAll(t, strings.Split(lines, "; ")...)
+		missing := flat(c.missing())
+		if strings.Contains(missing, "part sound:") != bad && !(bad && c.result() == record.Unsafe) || c.result() == record.Proved {
+			t.Errorf("%s: %s, %s", lines, c.result(), missing)
+		}
 	}
 }
 

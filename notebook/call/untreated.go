@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"unicode"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/verdict"
@@ -124,7 +125,7 @@ func (c *Call) replacedSound() []string {
 		for _, key := range c.subjects {
 			c.spend(200)
 			kind, name, _ := strings.Cut(key, "\x00")
-			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) {
+			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) {
 				continue
 			}
 			was, read := c.verdictOn(kind, name, w.entry)
@@ -135,6 +136,19 @@ func (c *Call) replacedSound() []string {
 		}
 	}
 	return out
+}
+
+// numbered reports whether a text has what tells one of several like parts apart, where
+// its name has that: fuse-l1 is not the fuse L3.
+func numbered(text, name string) bool {
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	for _, w := range strings.Split(strings.ToLower(name), "-") {
+		short := len(w) <= 2 || strings.ContainsAny(w, "0123456789")
+		if short && (len(w) == 1 && !onlyDigits(w) || !slices.Contains(words, w)) {
+			return false
+		}
+	}
+	return true
 }
 
 // mends reports whether work speaks by its words of what mends a cause, and not

@@ -295,6 +295,26 @@ func TestFilter(t *testing.T) {
 	}
 }
 
+// The whole word of a result picks that result alone: who signs off what is proved gets
+// nothing that is not.
+func TestFilterByResult(t *testing.T) {
+	for _, want := range record.Results {
+		for _, is := range record.Results {
+			it := Item{Path: "a", State: Trusted, Header: record.Header{Result: is.Word, Started: "2026-03-02T09:00:00+01:00"}}
+			for _, word := range []string{want.Word, strings.ToUpper(strings.ReplaceAll(want.Word, " ", "-"))} {
+				f := Filter{Result: word}
+				if err := f.Check(); err != nil || f.Match(&it) != (want.Word == is.Word) {
+					t.Errorf("%s, a call %s: %v, %v", word, is.Word, f.Match(&it), err)
+				}
+			}
+		}
+	}
+	f := Filter{Result: "waits"}
+	if it := (Item{State: Trusted, Header: record.Header{Result: record.Waits}}); f.Check() != nil || !f.Match(&it) {
+		t.Error("a part of a result picks no more")
+	}
+}
+
 // A word finds the causes that are called so, not those that it explains.
 func TestFilterOfCauses(t *testing.T) {
 	const earth, gas, either = "earth path open: a leak to the metal is felt", "refrigerant leak: charge too low", "either condenser fan motor failed or jammed or refrigerant leak: charge too low (not parted)"

@@ -43,7 +43,7 @@ func (f Filter) Check() error {
 	for _, r := range record.Results {
 		known = append(known, r.Word)
 	}
-	if !slices.ContainsFunc(known, func(s string) bool { return has(s, f.Result) }) && !f.callBacks() {
+	if !slices.ContainsFunc(known, func(s string) bool { return f.result(s) }) && !f.callBacks() {
 		return fmt.Errorf("%q is no result; one of: %s", f.Result, strings.Join(known, ", "))
 	}
 	return nil
@@ -77,8 +77,17 @@ func (f Filter) Match(it *Item) bool {
 	return has(key(h.Technician), key(f.Technician)) &&
 		(has(h.Model, f.Model) || has(h.Machine, f.Model)) &&
 		causeIs(h.Cause, f.Cause) &&
-		(has(h.Result, f.Result) || f.byState(it.State) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
+		(f.result(h.Result) || f.byState(it.State) || strings.EqualFold(f.Result, record.Unsafe) && len(h.Unsafe) > 0) &&
 		(f.Text == "" || it.Found || f.inTexts(h))
+}
+
+// result reports whether a call's result is picked: by its whole word where that is
+// one, so that proved is not "not proved", else by a part of it.
+func (f *Filter) result(s string) bool {
+	if slices.ContainsFunc(record.Results, func(r record.Result) bool { return folded(r.Word) == folded(f.Result) }) {
+		return folded(s) == folded(f.Result)
+	}
+	return has(s, f.Result)
 }
 
 func (f Filter) inTexts(h *record.Header) bool {

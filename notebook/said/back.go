@@ -54,6 +54,11 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 // unheld tells a clause of what was not put back: it is to be, or was forgotten.
 var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`}
 
+// notYet tells a clause of what is to come off or to go back once something else is, or
+// is not at hand.
+var notYet = pattern{expr: `\b(after (the |a |my )?(client|customer|owner|tenant|landlord|lunch|dinner|break|parts?|new|deliver\w*|he|she|they|next)\b|once\b|as soon as|pending|back ?order|on order|order(ed)?$|out of stock|not? in stock` +
+	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|supplier\w*|supply house)\b)|\?`}
+
 // earthWires are no bridges, whatever they are called.
 var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`}
 
@@ -61,6 +66,9 @@ var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|l
 //
 //go:noinline
 func unbridges(clause string, work bool) bool {
+	if notYet.get().MatchString(clause) {
+		return false
+	}
 	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
 	at := backs().unbridged.FindStringIndex(clause)
 	if at == nil && letGo.get().MatchString(clause) && (letIt.get().MatchString(clause) || len(devicesOf(clause, false)) > 0) {
@@ -86,7 +94,7 @@ var inPlace = pattern{expr: `^(link|loop|strap|shunt|clip)s? out\b|\bout of (the
 //
 //go:noinline
 func refits(clause string, work bool) bool {
-	if unheld.get().MatchString(clause) || fed.get().MatchString(clause) {
+	if unheld.get().MatchString(clause) || notYet.get().MatchString(clause) || fed.get().MatchString(clause) {
 		return false
 	}
 	return backs().refitted.MatchString(clause) || work && backs().refit.MatchString(clause)
