@@ -91,8 +91,8 @@ const coilBelow = 5
 var (
 	proofDrains = proofWanted{"that it drains (saw drains)", seen("drains")}
 	proofPump   = proofWanted{"running amps (amp pump … run)", running}
-	proofAir    = proofWanted{"the air split, ten minutes after the start (temp return …, supply …)", whole((*Call).ofAir)}
-	proofRise   = proofWanted{"the air rise, ten minutes after the start and not while it defrosts (temp return …, supply …)", whole((*Call).ofAir)}
+	proofAir    = proofWanted{"the air split, ten minutes after the start (temp return …, supply …)", airSettled}
+	proofRise   = proofWanted{"the air rise, ten minutes after the start and not while it defrosts (temp return …, supply …)", airSettled}
 	proofCoil   = proofWanted{"that it dries: a coil well below the room (temp coil …, temp room …), or water in the bucket (saw dries)",
 		func(c *Call, since int) shown {
 			coil, room := c.lastTemp("coil", since), c.lastTemp("room", since)

@@ -3,11 +3,13 @@ package call
 import (
 	"math"
 	"strings"
+	"time"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // proofWanted is one thing that proves a repair: its words, and how far it is
@@ -170,6 +172,34 @@ var unheated = append([]string{"room", "outdoor", "outside", "ambient", "kitchen
 // 30 °F (common practice).
 const leastRise = 16.7
 
+// hottest is the most, in °C, that what heats may give out when all is well: the air of
+// a furnace, whose limits open not far above; the air out of a dryer; tapped water, which
+// scalds above it (common practice).
+var hottest = []struct {
+	units, places []string
+	celsius       float64
+	says          string
+}{
+	{[]string{"furnace", "air handler"}, []string{"supply", "air", "plenum", "register", "outlet"}, 82, "too little air, or too much gas"},
+	{[]string{"dryer", "drier"}, []string{"exhaust", "vent", "outlet", "air", "dryer"}, 80, "too little air, or a thermostat that does not open"},
+	{[]string{"water heater", "immersion", "geyser"}, []string{"water", "tap", "outlet", "hot"}, 60, "it scalds: the thermostat is set too high or stuck"},
+}
+
+// tooHot says of a temperature that it is more than what heats may give out, "" when
+// it is not.
+func (c *Call) tooHot(r *reading) string {
+	for _, h := range hottest {
+		if c.value(r).Lo > h.celsius && said.Has(c.last("unit"), h.units) && startsWithAny(strings.ToLower(r.a), h.places) {
+			unit := ""
+			if r.q.UCUM() == "[degF]" {
+				unit = "F"
+			}
+			return ": hotter than " + degrees(h.celsius, unit) + ", " + h.says + " (common practice)"
+		}
+	}
+	return ""
+}
+
 // heat is the temperature that a heater reaches.
 func heat(c *Call, since int) shown {
 	r := c.lastAfter(since, func(r *reading) bool {
@@ -179,6 +209,9 @@ func heat(c *Call, since int) shown {
 		s := seen("heats-up")(c, since)
 		s.held = false
 		return s
+	}
+	if much := c.tooHot(r); much != "" {
+		return shown{text: r.shown() + " (entry " + itoa(r.entry) + ")" + much}
 	}
 	if in := c.lastAfter(since, func(r *reading) bool {
 		return r.quality.word == "temp" && !r.over && among(airTaken, strings.ToLower(r.a))
@@ -244,6 +277,21 @@ func whole(fits func(*Call, *reading) bool) func(*Call, int) shown {
 		}
 		return shown{held: v.Word == verdict.Sound, text: v.Text + ", " + string(v.Word) + " (" + entryList(v.Entries) + ")"}
 	}
+}
+
+// settles is how long a machine moves air before the air tells how well it works
+// (common practice).
+const settles = 10 * time.Minute
+
+// airSettled is the proof by the air: by the record's clock the work lies far enough back.
+func airSettled(c *Call, since int) shown {
+	s := whole((*Call).ofAir)(c, since)
+	late := func(r *reading) bool { return c.ofAir(r) && r.at.Sub(c.entries[since-1].At) >= settles }
+	if s.held && since > 0 && c.lastAfter(since, late) == nil {
+		s.held = false
+		s.text += ", but by the clock of the record less than ten minutes after the work (entry " + itoa(since) + "); with its time before it: +10min temp …"
+	}
+	return s
 }
 
 // atLegs tells volts between legs at the machine.

@@ -187,7 +187,8 @@ func TestHeatPumpThatHeats(t *testing.T) {
 		{"blows cold", no + "saw set to heat; saw blows cold air in heating", nil, nil, map[string]cause.State{"reversing-stuck": cause.Supported}, "", "common practice"},
 		{"it stands still", hp + "fault no heat; saw set to heat; saw comp not running", []string{"taken from here on as: clicks or stays silent"}, nil, nil, "", "common practice"},
 		{"proved by its air", no + "saw outdoor coil iced; did replaced the defrost sensor; missing", []string{"the air rise, ten minutes after"}, nil, nil, "", "common practice"},
-		{"and then proved", no + "saw outdoor coil iced; did replaced the defrost sensor; " + air + "; missing", nil, []string{"the air rise"}, nil, "", "common practice"},
+		{"and then proved", no + "saw outdoor coil iced; did replaced the defrost sensor; +10min " + air + "; missing", nil, []string{"the air rise"}, nil, "", "common practice"},
+		{"not at once", no + "saw outdoor coil iced; did replaced the defrost sensor; +9min " + air + "; missing", []string{"the air rise", "less than ten minutes after the work (entry 5)"}, nil, nil, "", "common practice"},
 		{"a resistance heater stays one", "unit wall heater; fault no heat", []string{"a heater appliance"}, []string{"heat pump"}, nil, "", "common practice"},
 	})
 	c := applyAll(t, "unit mini split heat pump", "fault not heating")
