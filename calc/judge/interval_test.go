@@ -163,6 +163,13 @@ func judgements(t testing.TB) []judgement {
 	one("flame current", 1e-6, func(v measure.Value) verdict.Verdict { return FlameAmps("", v) })
 	one("flame rod", 1e6, func(v measure.Value) verdict.Verdict { return FlameRod("", v) })
 	one("neutral to earth", 5, func(v measure.Value) verdict.Verdict { return Neutral(v) })
+	for _, between := range []float64{208, 400} {
+		for _, others := range []bool{false, true} {
+			one("leg of three to neutral", between/math.Sqrt(3), func(v measure.Value) verdict.Verdict {
+				return Star(StarIn{Place: "L1–N", Volts: v, Between: between, OthersAreThere: others})
+			})
+		}
+	}
 	one("metal", 50, func(v measure.Value) verdict.Verdict { return Metal(MetalIn{To: "earth", Volts: v}) })
 	for _, marked := range []float64{0, 1150} {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })

@@ -1,6 +1,9 @@
 package judge
 
 import (
+	"math"
+
+	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -125,4 +128,54 @@ func (in LegsIn) wye(low, wye verdict.Verdict) verdict.Verdict {
 	low.Word, low.Fact, low.Also = verdict.CannotTell, []string{"supply-undecided"}, nil
 	low.Text = quantity(in.Pair.X, "V") + " is low for " + quantity(in.Nominal, "V") + " and may be right for " + quantity(wyeNominal, "V") + ": its plate tells (plate volts …), or each leg to neutral"
 	return low
+}
+
+// deltaBand are the volts between three legs of which no neutral tells: those of a delta
+// service, whose one leg may be high to neutral (common practice).
+var deltaBand = window{215, 255}
+
+// starWithin is how far, in percent, the volts of one leg of three to neutral may be from
+// those between two, divided by the square root of three (common practice).
+const starWithin = 10
+
+// StarIn is the volts of one leg of three to neutral, and the plate's between two legs.
+type StarIn struct {
+	Place          string
+	Volts          measure.Value
+	Between        float64 // 0 when no plate gives it
+	OthersAreThere bool    // another leg reads to the same neutral
+}
+
+// Star judges the volts of one leg of three to neutral: of a star-connected supply they
+// are those between two legs divided by the square root of three.
+func Star(in StarIn) verdict.Verdict {
+	star := in.Between / math.Sqrt(3)
+	w := around(star, starWithin)
+	subject := named("supply", in.Place)
+	dead := !in.Volts.Over && in.Volts.Hi < LegNominal*absentShare
+	switch {
+	case in.Volts.Over:
+		return cannot(subject, "over the meter's range: take a higher one and read again", in.Volts)
+	case !dead && star <= 0:
+		return cannot(subject, "the plate's volts are needed to judge it: plate volts …", in.Volts)
+	case !dead && deltaBand.holds(in.Between):
+		return cannot(subject, "a service of these volts may be a delta, whose neutral tells nothing: read the legs to each other", in.Volts)
+	}
+	out := begin(subject, in.Volts, w, "V", commonPractice)
+	out.Caution = []string{caution.MainsLive}
+	x := quantity(in.Volts.X, "V")
+	switch p := w.place(in.Volts); {
+	case dead:
+		out.Word, out.Text = verdict.Failed, x+" to neutral: that leg is lost, or the neutral is; read the legs to each other"
+		if in.OthersAreThere {
+			out.Text, out.Fact = x+" to a neutral to which another leg reads: that leg is lost", []string{"phase-lost"}
+		}
+	case p == inside:
+		out.Word, out.Text = verdict.Sound, x+" is right to the neutral of "+quantity(in.Between, "V")+" between two legs"
+	case p == straddles:
+		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit to say: read the legs to each other"
+	default:
+		out.Word, out.Text = verdict.Suspect, x+" is not right for the neutral of "+quantity(in.Between, "V")+": read the legs to each other; they and not the neutral feed it"
+	}
+	return out
 }

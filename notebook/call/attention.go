@@ -74,6 +74,7 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, g := range c.untreated() {
 		add("Not mended", g.told()+"; the work written down is for something else")
 	}
+	add("Not mended", c.failedAlone()...)
 	add("Work for what was ruled out", c.idle()...)
 	add("Does not fit by its marking", c.misfits(0)...)
 	add("To read", c.toRead()...)
@@ -128,6 +129,9 @@ func (c *Call) unsafe() []string {
 		if c.alive(w.entry) {
 			out = append(out, w.text+atEntry(w.entry))
 		}
+	}
+	if c.neutralPoor() != "" {
+		out = append(out, "the neutral of its supply is poor or lost: "+c.neutralRead())
 	}
 	for _, text := range c.bridged() {
 		out = append(out, "by its words a protective device may be out of its circuit, "+text)

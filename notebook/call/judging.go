@@ -46,6 +46,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		if p := c.legPair(r); p != "" {
 			return phasesKind, p[:1]
 		}
+		if c.toNeutral(r) != "" {
+			return starKind, c.toNeutral(r)
+		}
 		if c.isLeg(r) {
 			return "leg", r.where()
 		}
@@ -255,6 +258,8 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeVolt(rs, before)
 	case phasesKind:
 		return c.judgePhases(name, rs)
+	case starKind:
+		return c.judgeStar(rs)
 	case splitKind:
 		return c.judgeSplit(rs, before)
 	case "amp":
@@ -340,6 +345,11 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		out.Word, out.Fact = verdict.CannotTell, nil
 		out.Text = "more than the heater's: the motor draws its own here; clamp the heater's wire alone: amp heater … run"
 	}
+	if a := c.appliance(); of == defaultMachine && !a.Unsealed && !a.Air && slices.Contains(out.Fact, "amps-low") && c.plateNumber(of, "lra", "A") == 0 &&
+		c.plateNumber(of, "amps", "A")*cmp.Or(c.voltsOf(of), judge.LegNominal) > cabinetFrom {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text += "; the plate of a cabinet counts its heaters too: plate amps …, lra … of the compressor's own"
+	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
 		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
 	}
@@ -348,6 +358,10 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	}
 	return out
 }
+
+// cabinetFrom is more, in volt-amperes, than the compressor of a household refrigerator
+// takes: a plate of more counts the heaters and fans of the cabinet (common practice).
+const cabinetFrom = 320
 
 // heatAlone reports whether a heater is about all that the supply's wires feed: one
 // element at a time of an electric water heater, and that of an electric dryer beside

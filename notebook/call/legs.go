@@ -102,6 +102,12 @@ func (c *Call) neutralPoor() string {
 	return "power off at its source and kept off: by " + number(l1.X) + " and " + number(l2.X) + " V to neutral that is poor or lost; an electrician or the utility mends it"
 }
 
+// neutralRead is by what readings of its legs a neutral is poor.
+func (c *Call) neutralRead() string {
+	l1, l2 := c.leg("L1", math.MaxInt), c.leg("L2", math.MaxInt)
+	return number(l1.X) + " and " + number(l2.X) + " V from the legs (" + entryList([]int{min(l1.Entry, l2.Entry), max(l1.Entry, l2.Entry)}) + ")"
+}
+
 // leg is the last reading of one leg to neutral before an entry, nil when
 // there is none.
 func (c *Call) leg(name string, before int) *measure.Value {
@@ -203,7 +209,7 @@ func (c *Call) resubject() {
 		}
 	}
 	// What they are subjects of now is judged, and told, with all others.
-	for _, kind := range append([]string{phasesKind, legAmpsKind}, "leg", "supply") {
+	for _, kind := range append([]string{phasesKind, legAmpsKind, starKind}, "leg", "supply") {
 		for _, r := range c.bySubjectKind[kind] {
 			if k, name := c.subject(r); c.judged[k+"\x00"+name] == nil {
 				c.judging(k + "\x00" + name)
@@ -213,7 +219,7 @@ func (c *Call) resubject() {
 }
 
 // voltKinds are the kinds of subject that a plate moves volts between.
-var voltKinds = []string{"leg", "supply", "volt", phasesKind, "amp", legAmpsKind}
+var voltKinds = []string{"leg", starKind, "supply", "volt", phasesKind, "amp", legAmpsKind}
 
 // supplyKey is the subject of the supply.
 const supplyKey = "supply\x00line"

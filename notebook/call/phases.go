@@ -70,6 +70,35 @@ func (c *Call) judgePhases(name string, rs []*reading) (verdict.Verdict, bool) {
 	return verdict.Verdict{}, false
 }
 
+// starKind is the kind of subject of one leg of three to neutral.
+const starKind = "star"
+
+// toNeutral names the leg of three that volts to neutral were read of, "" for others.
+func (c *Call) toNeutral(r *reading) string {
+	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
+	if a == "N" {
+		a, b = b, a
+	}
+	if b == "N" && among([]string{"L1", "L2", "L3"}, a) && c.onThreePhases() {
+		return a
+	}
+	return ""
+}
+
+// judgeStar judges one leg of three to neutral.
+func (c *Call) judgeStar(rs []*reading) (verdict.Verdict, bool) {
+	if rs = c.notProvingDead(rs); len(rs) == 0 {
+		return verdict.Verdict{}, false
+	}
+	r, rep := latest(rs), c.repairs()
+	in := judge.StarIn{Place: r.where(), Volts: c.value(r), Between: c.ratedVolts()}
+	in.OthersAreThere = slices.ContainsFunc(c.bySubjectKind[starKind], func(o *reading) bool {
+		c.spend(20)
+		return c.alive(o.entry) && c.toNeutral(o) != c.toNeutral(r) && phase(rep, o.entry) == phase(rep, r.entry) && !o.over && c.value(o).Lo > judge.LegNominal/2
+	})
+	return judge.Star(in), true
+}
+
 // legAmpsKind is the kind of subject of the currents in the legs of a motor.
 const legAmpsKind = "leg-amps"
 

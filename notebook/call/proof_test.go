@@ -253,7 +253,7 @@ func TestHeatIsProvedWhereItIsMade(t *testing.T) {
 		{"the return alone", start + "temp return 68F; missing", []string{want}, nil, nil, "", "common practice"},
 		{"a hot return is no heat", start + "temp return 110F; missing", []string{want}, nil, nil, "", "common practice"},
 		{"by its rise", start + "temp return 60F; temp supply 97F; missing", nil, []string{want}, nil, "", "common practice"},
-		{"air hotter than all is well", start + "temp return 68F; temp supply 205F; missing", []string{want, "hotter than 179.6 °F, too little air, or too much gas"}, nil, nil, "", "common practice"},
+		{"air hotter than all is well", start + "temp return 68F; temp supply 205F; missing", []string{want, "hotter than 180 °F, too little air, or too much gas"}, nil, nil, "", "common practice"},
 		{"water that scalds", "unit electric water heater; fault no hot water; did replaced the element; temp water 168F; missing", []string{"hotter than 140 °F, it scalds"}, nil, nil, "", "common practice"},
 		{"water as it should be", "unit electric water heater; fault no hot water; did replaced the element; temp water 130F; missing", nil, []string{"the temperature it reaches"}, nil, "", "common practice"},
 		{"too small a rise", start + "temp supply 80F; temp return 68F; missing", []string{want, "80 °F from 68 °F (entries 6, 7)"}, nil, nil, "", "common practice"},

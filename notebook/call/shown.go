@@ -180,7 +180,7 @@ var hottest = []struct {
 	celsius       float64
 	says          string
 }{
-	{[]string{"furnace", "air handler"}, []string{"supply", "air", "plenum", "register", "outlet"}, 82, "too little air, or too much gas"},
+	{[]string{"furnace", "air handler"}, []string{"supply", "air", "plenum", "register", "outlet"}, 82.2, "too little air, or too much gas"},
 	{[]string{"dryer", "drier"}, []string{"exhaust", "vent", "outlet", "air", "dryer"}, 80, "too little air, or a thermostat that does not open"},
 	{[]string{"water heater", "immersion", "geyser"}, []string{"water", "tap", "outlet", "hot"}, 60, "it scalds: the thermostat is set too high or stuck"},
 }

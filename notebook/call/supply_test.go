@@ -7,6 +7,18 @@ import (
 	"ohmcall/calc/cause"
 )
 
+// The plate of a cabinet counts its heaters and fans: by it alone a compressor that
+// draws little is not condemned. Common practice.
+func TestPlateOfACabinet(t *testing.T) {
+	const freezer = "unit frost free freezer; fault warm; "
+	checkTrade(t, []tradeCase{
+		{"the whole cabinet's", freezer + "plate volts 115, amps 5; amp comp 1.3 run", []string{"cannot tell, 1.3 A is low for a plate of 5 A", "the plate of a cabinet counts its heaters too"}, []string{"suspect"}, nil, "", "common practice"},
+		{"the compressor's own", freezer + "plate volts 115, amps 5, lra 28; amp comp 1.3 run", []string{"suspect, 1.3 A is low for a plate of 5 A"}, []string{"cabinet"}, nil, "", "common practice"},
+		{"a compressor's size", freezer + "plate volts 115, amps 1.4; amp comp 0.45 run", []string{"suspect, 0.45 A is low"}, []string{"cabinet"}, nil, "", "common practice"},
+		{"more than the whole takes", freezer + "plate volts 115, amps 5; amp comp 6.8 run", []string{"6.8 A is high"}, []string{"cabinet"}, nil, "", "common practice"},
+	})
+}
+
 // A heater made for 240 V draws by the volts and heats by their square: on 208 V it
 // gives three quarters, slow and not none. Ohm's law; the ranges of the supply are
 // those of ANSI C84.1, from memory.

@@ -254,6 +254,23 @@ func (c *Call) untreated() []group {
 	return append(out, c.foundSince(&now, out)...)
 }
 
+// failedAlone lists the parts that read bad, show no cause by that, and were not renewed
+// since: where work was written down, or the call is closed, they are still there.
+func (c *Call) failedAlone() []string {
+	if len(c.repairs()) == 0 && !c.Closed() {
+		return nil
+	}
+	var list []*judged
+	for _, key := range c.subjects {
+		c.spend(2)
+		kind, _, _ := strings.Cut(key, "\x00")
+		if j := c.judged[key]; j != nil && among(oneParts, kind) && j.verdict.Word == verdict.Failed && len(j.verdict.Fact) == 0 && !c.replacedSince(key, j) {
+			list = append(list, j)
+		}
+	}
+	return told(list, true)
+}
+
 // foundSince are the causes that what was read or seen since the last repair shows, and
 // that no work was for.
 func (c *Call) foundSince(now *cause.Result, told []group) (out []group) {
