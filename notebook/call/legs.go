@@ -105,7 +105,7 @@ func (c *Call) neutralPoor() string {
 // neutralRead is by what readings of its legs a neutral is poor.
 func (c *Call) neutralRead() string {
 	l1, l2 := c.leg("L1", math.MaxInt), c.leg("L2", math.MaxInt)
-	return number(l1.X) + " and " + number(l2.X) + " V from the legs (" + entryList([]int{min(l1.Entry, l2.Entry), max(l1.Entry, l2.Entry)}) + ")"
+	return number(l1.X) + " and " + number(l2.X) + " V from the legs (" + entryList(slices.Compact([]int{min(l1.Entry, l2.Entry), max(l1.Entry, l2.Entry)})) + ")"
 }
 
 // leg is the last reading of one leg to neutral before an entry, nil when

@@ -4,20 +4,23 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
-// breakers are the parts that break a circuit: the words of work for them, what
+// breakers are the parts that break a circuit, or whose like nothing else shows: the words of work for them, what
 // they are read as, and the line to type.
 var breakers = []struct {
 	name, line    string
 	words, places []string
 	read          []rereading // how its kinds are read, by what was read of the old one
+	or            []string    // what may be seen in its place
 }{
 	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"},
-		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}},
-	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil},
+		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}, nil},
+	{"defrost heater", "ohm defrost-heater …", []string{"defrost heater", "defrost element"}, []string{"heater"}, nil, []string{"defrost-runs-by-hand", "heats-up"}},
+	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 
 // rereading is how a part of one kind is read.
@@ -45,8 +48,21 @@ func (c *Call) rereads() (out []proofWanted) {
 			if i := slices.IndexFunc(b.read, func(s rereading) bool { return c.wasRead(s.kind) }); i >= 0 {
 				line = b.read[i].line
 			}
+			if len(b.or) > 0 {
+				line += ", or saw forced defrost heats"
+			}
 			out = append(out, proofWanted{"the new " + b.name + " read (" + line + ")", func(c *Call, since int) shown {
-				return c.shownBy(c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) }))
+				if s := seen(b.or...)(c, since); s.held {
+					return s
+				}
+				r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) })
+				s := c.shownBy(r)
+				if len(b.or) > 0 && r != nil && !r.over { // not open is enough where no plate tells its ohms
+					kind, name := c.subject(r)
+					v, _ := c.verdictOn(kind, name, r.entry+1)
+					s.held = s.held || v.Word == verdict.CannotTell
+				}
+				return s
 			}})
 		}
 	}
