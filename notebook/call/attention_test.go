@@ -148,3 +148,20 @@ func TestFoundAndLeft(t *testing.T) {
 		}
 	}
 }
+
+// A cause that all was found of before the repair is not found once more while what was
+// repaired is watched.
+func TestCauseIsFoundOnce(t *testing.T) {
+	const lines = "unit refrigerator; fault warm; saw evap fan stopped; saw starts, cond fan runs; volt evap-fan 120; safe unplugged; did replaced evap fan motor; +5min temp fridge 55F; +30min temp fridge 47F; +30min temp fridge 42F; +30min temp fridge 39F"
+	c, told := New(), 0
+	for _, l := range strings.Split(lines, "; ") {
+		e, err := c.Apply(c.Clock(l, testDay), l)
+		if err != nil {
+			t.Fatal(err)
+		}
+		told += strings.Count(e.Reply.Plain(), "Cause supported: evaporator fan motor")
+	}
+	if told != 1 {
+		t.Errorf("it is told %d times", told)
+	}
+}

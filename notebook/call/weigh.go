@@ -80,6 +80,9 @@ func (c *Call) finish(reply *Reply) *Reply {
 			if s.Last && len(c.repairs()) > 0 && !c.persists() {
 				continue // left over only because the mended part is sound now
 			}
+			if c.mendedSince(s) {
+				continue
+			}
 			if s.State == cause.Supported && !among(was.supported, s.Cause.Code) {
 				text := "Cause supported: " + s.Cause.Name + c.partsNamed(s) + " (" + entriesWord(s.For) + ")."
 				if s.Cause.Consequence {
@@ -91,7 +94,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 		}
 	}
 	for i := range r.Standings {
-		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !among(was.beside, s.Cause.Code) && !c.treats(group{s}) {
+		if s := &r.Standings[i]; s.Beside && !s.Cause.Consequence && !among(was.beside, s.Cause.Code) && !c.treats(group{s}) && !c.mendedSince(s) {
 			reply.add(Warn, "Shown, though it does not explain the complaint: "+s.Cause.Name+" ("+entriesWord(s.For)+"); mend it as well.")
 		}
 	}
@@ -105,6 +108,13 @@ func (c *Call) finish(reply *Reply) *Reply {
 		reply.flag("causes-exhausted")
 	}
 	return reply
+}
+
+// mendedSince reports whether work was done after all that speaks for a cause: it was
+// told before, and nothing found it anew.
+func (c *Call) mendedSince(s *cause.Standing) bool {
+	rep := c.lastMended()
+	return rep > 0 && slices.Max(append(entryNumbers(s.For), 0)) <= rep
 }
 
 // besides lists the causes that are no reason for the complaint and yet shown.
