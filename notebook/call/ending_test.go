@@ -302,6 +302,7 @@ func TestPauses(t *testing.T) {
 		"lunch":                {[]string{"date 2026-06-04 09:00", "fault clicks", "+240min note on", "+5min note done"}, 245},
 		"longer":               {[]string{"date 2026-06-04 09:00", "fault clicks", "+241min note on", "+5min note done"}, 5},
 		"clock goes back":      {[]string{"date 2026-06-04 09:00", "fault clicks", "+60min note on", "date 2026-06-04 09:30", "note done"}, 30},
+		"a time typed ahead":   {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min saw clicks", "10:40 temp fridge 5", "09:12 note typed late", "09:13 close"}, 100},
 		"two dates first":      {[]string{"date 2026-06-04 09:00", "date 2026-06-04 08:00", "fault clicks", "+10min note done"}, 10},
 		"left after":           {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "+30min left off", "+60min note on", "+5min note done"}, 15},
 		"asked after":          {[]string{"date 2026-06-04 09:00", "fault clicks", "+10min close", "+30min next", "+60min note on", "+5min note done"}, 15},

@@ -17,7 +17,10 @@ func (c *Call) minutes(until time.Time) float64 {
 	c.spend(len(c.entries))
 	var worked time.Duration
 	var last time.Time // zero while nobody works
-	add := func(at time.Time) {
+	add := func(at time.Time, set bool) {
+		if at.Before(last) && !set {
+			return // it was typed beside a time that lies ahead: that counts, until the clock is set
+		}
 		if gap := at.Sub(last); !last.IsZero() && gap <= pause {
 			worked += gap
 		}
@@ -31,13 +34,13 @@ func (c *Call) minutes(until time.Time) float64 {
 		if last.IsZero() && (clock || asks && i > 0 || closed && e.Kind == "left") {
 			continue
 		}
-		add(e.At)
+		add(e.At, e.Kind == "date")
 		if closed = e.Kind == "close"; closed {
 			last = time.Time{}
 		}
 	}
 	if !last.IsZero() {
-		add(until)
+		add(until, false)
 	}
 	return math.Max(0, math.Round(worked.Minutes()))
 }
