@@ -9,21 +9,34 @@ import (
 
 	"ohmcall/calc/failpoint"
 	"ohmcall/notebook"
+	"ohmcall/notebook/fleet"
 	"ohmcall/notebook/journal"
 	"ohmcall/notebook/script"
 )
 
 func (a *app) checkCommand() *cobra.Command {
 	return &cobra.Command{
-		Use:   "check FILE.md...",
+		Use:   "check FILE.md|FOLDER...",
 		Short: "replay notebooks and report what their lines do not bear out",
 		Long: `Replays the lines of each notebook and compares every reply, section and digest
-with what they give. Differences are reported as FILE:LINE:COLUMN. Nothing is
-written.`,
+with what they give, of a folder those in it. Differences are reported as
+FILE:LINE:COLUMN. Nothing is written.`,
 		Args: atLeast(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			for _, name := range args {
-				a.checkFile(name)
+				if i, err := os.Stat(name); err != nil || !i.IsDir() {
+					a.checkFile(name)
+					continue
+				}
+				items, err := a.scan([]string{name}, fleet.Options{})
+				if err != nil {
+					return err
+				}
+				for it := range items {
+					if it.State != fleet.Foreign {
+						a.checkFile(it.Path)
+					}
+				}
 			}
 			return nil
 		},
