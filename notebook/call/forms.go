@@ -13,7 +13,11 @@ import (
 func (r *reading) liftConditions(points []script.Word) []script.Word {
 	var out []script.Word
 	var lifted []string
-	for _, p := range points {
+	for i, p := range points {
+		if i == 0 && len(points) > 1 && r.partOfName(p, points[1]) {
+			name := p.Text + "-" + points[1].Text
+			return append([]script.Word{{Text: name, Col: p.Col, End: points[1].End}}, points[2:]...)
+		}
 		pin := p.Text == "start" || p.Text == "run" || p.Text == "open" || p.Text == "closed"
 		switch {
 		case p.Quoted || !among(conditionWords, p.Text), pin && (r.quality.word == "ohm" || r.quality.word == "mfd"):
@@ -31,6 +35,19 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 	}
 	return out
 }
+
+// partOfName reports whether a word that could be a condition begins the name of what it
+// stands before: the hot gas and the cold side are places, a run compressor is none.
+func (r *reading) partOfName(first, next script.Word) bool {
+	low := strings.ToLower(next.Text)
+	if r.quality.word == "ohm" || r.quality.word == "mfd" || first.Quoted || next.Quoted || !among(conditionWords, first.Text) || among(conditionWords, low) {
+		return false
+	}
+	return listedPart(first.Text+"-"+low) || isName(low) && !among(placeWords(r.quality.word), low) && !isSupplyPoint(low) && !isMotor(low) && !isHeater(low) && !startsWithAny(low, placesOf)
+}
+
+// placesOf are how places begin that a condition may stand before.
+var placesOf = []string{"freezer", "fridge", "fresh", "comp", "line", "supply", "return", "unit", "suction", "discharge"}
 
 // twoWords gives the name of one place that was typed in two words, as in
 // `ohm door switch 0.1` or `volt evap fan 118`, or by its two ends, as in
