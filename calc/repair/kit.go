@@ -181,13 +181,20 @@ func (k *Kit) addCapacitors(in KitIn) {
 }
 
 // flammable are the gases of safety classes A2L, A2, A3 and B2L (ASHRAE 34, from
-// memory; R-600a, R-290 and R-441A: 79 FR 29682), by their numbers.
+// memory; R-600a, R-290 and R-441A: 79 FR 29682), by their numbers, with the
+// hydrocarbons in front.
 var flammable = strings.Fields(`600A 600 290 441A 1270 170 436A 436B 432A 443A 429A 430A 431A 433A
 	32 152A 143A 1234YF 1234ZE 444A 444B 447A 451A 452B 454A 454B 454C 455A 457A 459A 717`)
 
 // Flammable reports whether a gas named as on a plate burns.
 func Flammable(gas string) bool {
 	return slices.Contains(flammable, formula.GasKey(gas))
+}
+
+// Hydrocarbon reports whether it is one that may smell of fuel gas, being the same.
+func Hydrocarbon(gas string) bool {
+	i := slices.Index(flammable, formula.GasKey(gas))
+	return i >= 0 && i < slices.Index(flammable, "32")
 }
 
 func (k *Kit) addGas(in KitIn) {

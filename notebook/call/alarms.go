@@ -76,6 +76,15 @@ func flammableGas(c *Call) bool {
 	return repair.Flammable(c.gas()) && !among(offPower, said.StateLeft(as))
 }
 
+// smellsOfCharge reports whether the only gas in the machine that burns is its refrigerant:
+// what smells of gas, or leaks it, is that then (common practice).
+func (c *Call) smellsOfCharge() bool {
+	a := c.appliance()
+	return !a.Gas && !a.Furnace && !a.Unsealed && repair.Hydrocarbon(c.gas())
+}
+
+func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }
+
 // toCase are the facts of a load that has no path to the metal, of which an insulation
 // tester proves the first two.
 var toCase = []string{"insulation-sound", "heater-insulation-sound", "insulation-no-gross-fault", "heater-no-gross-fault"}
@@ -129,10 +138,10 @@ var alarming = []alarm{
 		lasting: []string{"exchanger", "flue", "chimney", "vent", "soot", "roll", "crack", "block"},
 		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw spill test good, co 0 ppm)",
 		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw spill test good, co 0 ppm when it is gone"},
-	{code: "gas-leak", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
+	{code: "gas-leak", caution: caution.GasSmell, when: burnsFuel, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
-	{code: "gas-smell", caution: caution.GasSmell, cleared: []string{"no-gas-leak"},
+	{code: "gas-smell", caution: caution.GasSmell, when: burnsFuel, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it was tested"},
 	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},
@@ -207,10 +216,15 @@ func (c *Call) alarms() []standingAlarm {
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		f, _ := cause.Lookup(a.code)
-		at := c.lastShown([]string{a.code})
+		at, of := 0, a.code
+		for _, code := range c.tellers(a) {
+			if n := c.lastShown([]string{code}); n > at || at == 0 && among(heard, code) {
+				at, of = n, code
+			}
+		}
+		f, _ := cause.Lookup(of)
 		text := f.Help + atEntry(at)
-		if at == 0 && among(heard, a.code) {
+		if at == 0 && among(heard, of) {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
 		}
@@ -225,6 +239,9 @@ func (c *Call) alarms() []standingAlarm {
 //
 //go:noinline
 func (c *Call) danger(code string) *alarm {
+	if code == "gas-smell" && c.smellsOfCharge() {
+		code = "leak-found"
+	}
 	for i := range alarming {
 		if a := &alarming[i]; a.code == code && (a.when == nil || a.when(c)) {
 			return a
@@ -250,7 +267,16 @@ func (c *Call) heardHere() []string {
 
 // toldOf reports whether anything in the call tells of an alarm at all.
 func (c *Call) toldOf(a *alarm, heard []string) bool {
-	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code)
+	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code) ||
+		a.code == "leak-found" && (len(c.seenAt["gas-smell"])+len(c.seenAt["gas-leak"]) > 0 || among(heard, "gas-smell"))
+}
+
+// tellers are the findings that tell of an alarm in this appliance.
+func (c *Call) tellers(a *alarm) []string {
+	if a.code == "leak-found" && c.smellsOfCharge() {
+		return []string{a.code, "gas-smell", "gas-leak"} // told before the plate was
+	}
+	return []string{a.code}
 }
 
 // cleared reports whether an alarm is shown to be gone since an entry.
@@ -323,7 +349,7 @@ var burning = []string{"gas-leak", "gas-smell", "leak-found"}
 // was found and not shown to be gone, and warns of it.
 func (c *Call) sparking(r *Reply) {
 	for _, a := range c.alarms() {
-		if among(burning, a.code) && c.lastShown([]string{a.code}) < c.entry {
+		if among(burning, a.code) && c.lastShown(c.tellers(a.alarm)) < c.entry {
 			c.warnAgain(r, a.caution)
 			c.sparked = append(c.sparked, c.entry)
 			return
@@ -364,7 +390,7 @@ func (c *Call) alarmProofs() []proofWanted {
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if c.lastShown([]string{a.code}) == 0 && !among(heard, a.code) || slices.Equal(last, a.cleared) && a.with == nil {
+		if c.lastShown(c.tellers(a)) == 0 && !intersects(heard, c.tellers(a)) || slices.Equal(last, a.cleared) && a.with == nil {
 			continue // or the danger before it is gone by the same
 		}
 		last = a.cleared

@@ -296,9 +296,9 @@ func (c *Call) inAppliance(code string) string {
 		return "hose-blocked"
 	case c.complaint() == said.NoDrain && code == "airflow-clear":
 		return "hose-clear"
-	case code == "gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
+	case code == "gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas || c.smellsOfCharge()):
 		return "leak-found"
-	case code == "no-gas-leak" && a.Unit != "" && !a.Unsealed && !a.Gas:
+	case code == "no-gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas && len(c.seenAt["gas-smell"]) == 0 && !among(a.Heard, "gas-smell") || c.smellsOfCharge()):
 		return "leak-not-found"
 	}
 	return code

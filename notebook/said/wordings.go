@@ -320,7 +320,7 @@ no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 (outlet|receptacle|socket|cord|neutral)\b
 winding|pin|coil
 `}},
-	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|isobutane|detector",
+	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector",
 		said: rows{text: `
 (refrigerant|propane|isobutane|joint|flare|braze) (gas )?(leak|escap)
 (sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas) (gas |leak )?detector) <sounds>
@@ -330,11 +330,12 @@ leak\w* (of )?(refrigerant|propane|isobutane)\b
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
+(smell\w*|smelt|whiff|odor) (of )?(refrigerant|isobutane|butane)\b
 r ?(600a|290) leak(s|ing|ed)?\b( $| (at|by|near|from|in|on|out))
 leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
 `},
 		harmless: rows{text: `
-no (\w+ )?(leak|hiss)
+no (\w+ )?(leak|hiss|smell|odor)
 normal
 water
 `}},
