@@ -96,8 +96,8 @@ var iceCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				fan-noisy | fan noisy, fan bearing noisy, fan bearing worn, fan scrapes, blade scrapes, fan squeals, evap-fan noisy, cond-fan noisy, evap-fan squeals, cond-fan squeals, fan rattles, fan noise, fan grinding, fan bearing squeals, fan bearing gone, blades scraping, fan hitting | a fan makes the noise | fans-quiet
-				fans-quiet | no fan noise, fan quiet, noise stays with the fans held | the noise is not of a fan |`,
-			Test: Test{Code: "fan-noise", Name: "listen at each fan; hold the door switch in for the inner one", How: "saw no fan noise",
+				fans-quiet | noise not from fans, no fan noise, fan quiet, noise stays with the fans held | the noise is not of a fan |`,
+			Test: Test{Code: "fan-noise", Name: "listen at each fan; hold the door switch in for the inner one", How: "saw noise not from fans",
 				Outcomes: []string{"fans-quiet", "fan-noisy"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
 		},
 	},

@@ -308,7 +308,7 @@ cycles-off limit overload olp thermal breaker
 dries cycles hours forever
 fills drains constantly continuously
 drains constantly continuously
-tap-open floor ground counter
+tap-open floor ground counter board boards pcb control panel motor wire wires wiring harness terminal terminals connector connectors plug cord outlet socket shelf shelves glass window ceiling carpet
 no-ice-made coil evap wall
 leak-found sight glass
 `
@@ -387,4 +387,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "choked": "blocked"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "choked": "blocked"}

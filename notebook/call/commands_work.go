@@ -278,7 +278,9 @@ func (c *Call) sighted(text string) []string {
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
 // refrigerant; what runs with its door open sends out waves where it is an oven of
 // them; a filter where water does not go out is that of the water; a leg lost of three
-// leaves two; and a relay where no compressor is started is none of its, "".
+// leaves two; the coil that is iced is the evaporator of what keeps cold; and a relay where no
+// compressor is started is none of its, "", nor is a fan that is quiet where no noise is
+// complained of, which may be a dead one.
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
 	switch {
@@ -286,6 +288,10 @@ func (c *Call) inAppliance(code string) string {
 		return "radiates"
 	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
 		return ""
+	case code == "fans-quiet" && c.complaint() != "noisy-cold":
+		return ""
+	case code == "coil-iced" && !a.Air && !a.Unsealed && !among(ofAir, c.complaint()):
+		return "frost-heavy"
 	case code == "leg-missing" && c.onThreePhases():
 		return "single-phasing"
 	case code == "leak-found" && a.Unsealed && a.Gas:
@@ -303,6 +309,9 @@ func (c *Call) inAppliance(code string) string {
 	}
 	return code
 }
+
+// ofAir are the complaints of air conditioners.
+var ofAir = []string{said.ACWarm, "ac-drips", said.NoHeatPump}
 
 // afterRepair says what the record wants once something was repaired.
 func (c *Call) afterRepair(r *Reply, line string) *Reply {

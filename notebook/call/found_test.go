@@ -29,3 +29,28 @@ func TestOutcomeSaysWhatWasFound(t *testing.T) {
 		t.Error("what is wanting is not among what needs attention")
 	}
 }
+
+// What is seen is what it is in the appliance at hand: common practice.
+func TestSeenInAppliance(t *testing.T) {
+	for lines, want := range map[string]string{
+		"unit walk-in cooler; fault not cooling; saw evap coil iced up solid":      "frost-heavy",
+		"unit fridge; fault warm; saw coil frozen":                                 "frost-heavy",
+		"unit freezer; fault no cool; saw evap coil iced":                          "frost-heavy",
+		"unit window ac; fault not cold; saw evap coil iced up solid":              "coil-iced",
+		"unit heat pump; fault no heat; saw coil frozen":                           "coil-iced",
+		"fault ac blows warm; saw coil frozen":                                     "coil-iced",
+		"unit fridge; fault warm; saw no fan noise in freezer":                     "",
+		"unit fridge; fault noisy; saw no fan noise":                               "fans-quiet",
+		"unit fridge; fault noisy; saw noise not from fans":                        "fans-quiet",
+		"unit washer; fault no fill; saw water on the control board":               "hazard",
+		"unit washer; fault no fill; saw water on":                                 "tap-open",
+		"unit electric range; fault no heat; saw bake element on with control off": "heats-when-off hazard",
+		"unit gas range; fault no heat; saw burner stays on when knob is off":      "heats-when-off gas-leak",
+		"unit electric range; fault no heat; saw burner stays on when knob is off": "heats-when-off hazard",
+	} {
+		c := applyAll(t, strings.Split(lines, "; ")...)
+		if got := strings.Join(c.seenCodes, " "); got != want {
+			t.Errorf("%s: %q, want %q", lines, got, want)
+		}
+	}
+}

@@ -158,6 +158,7 @@ var appliances = []byAppliance{
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
+	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
 	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
 	{washers + `|` + dryers, `\b(heat|heater|element)\b.{0,12}\b(dead|burnt|burned|gone)\b`, "no-heat", []string{"", "no-power"}},

@@ -149,13 +149,12 @@ before it lights
 ask\w* (\w+ )?(about|if|whether|for)\b
 (what to do|in case|if) (\w+ ){0,4}(smell|gas)
 `}},
-	{Finding: "gas-leak", quick: "gas|bubbl|sniffer|burner stays",
+	{Finding: "gas-leak", quick: "gas|bubbl|sniffer",
 		said: rows{text: `
 gas (valve |pipe |line |hose |union |fitting |regulator |meter |cock |flex |connector )?(\w+ (and )?)?(leak|hiss|escap|seep|weep)
 gas valve passes
 (tap|valve|cock|control) pass(es|ing) gas\b
 hiss\w* (of )?gas\b
-burner stays (on|lit) (with|when) (knob|valve|control|cock)
 leak(s|ing)? (of )?gas\b
 leak\w* (\w+ ){0,2}(at|on|in|from|near|by) gas( $| (in|at|valve|cock|regulator|pipe|line|hose|union|fitting|meter|connector|manifold|control|joint|bottle|flex|tap|supply)\b)
 meter (turns|runs|moves|spins|creeps) (with|when) (\w+ ){0,3}off
@@ -420,7 +419,8 @@ fire (hazard|risk)
 (could|may|might|will) fall( on| out| down| off| $)
 (tip|tipping) bracket (missing|off|not|gone)
 (element|heater) (stays on|glows)\b.{0,24}\boff\b
-(element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) (won'?t|will not|does not|doesn't|doesnt) (turn|shut|switch|go) off
+(element|heater|burner) (still )?(on|hot|red) (with|when|after|though) (\w+ )?(control|knob|switch|dial|thermostat)s? (\w+ )?off\b
+(element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) ((went|got|hit|ran|climbed) (\w+ ){0,4}and )?(will not|(wo|does|did|would)( not|n't)) (turn|shut|switch|go) off
 (cannot|can't) be (turned|switched|shut) off
 ^ stays (on|hot|lit) (\w+ )?(with|when|even|after|though) (\w+ ){0,3}off\b
 (heats|heating|cooks|bakes) (\w+ )?(with|when|even|after) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
@@ -460,8 +460,9 @@ leak test (\w+ )?failed
 `}, harmless: rows{text: `
 no bubbl
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep|weep|whiff|pipe open|smell",
+	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep|weep|whiff|pipe open|smell|burner stays",
 		said: rows{text: `
+burner stays (on|lit) (with|when) (knob|valve|control|cock)
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
 leak(s|ing)? (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
@@ -479,6 +480,10 @@ water\b
 burn(t|ing)|mold|mould|musty
 normal
 `}},
+	{Finding: "hazard", in: heatsBesides, quick: "burner stays",
+		said: rows{text: `
+burner stays (on|hot|lit|red) (with|when|even|after|though) (\w+ ){0,3}off\b
+`}},
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
 		said: rows{text: `
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
@@ -495,6 +500,9 @@ func microwave(a *Appliance) bool { return a.HighVolts }
 
 // burnsGas leaves out what holds water too, whose joints may leak that.
 func burnsGas(a *Appliance) bool { return (a.Gas || a.Furnace) && !a.Tank }
+
+// heatsBesides is of what is not heated by gas, or holds water.
+func heatsBesides(a *Appliance) bool { return !burnsGas(a) }
 
 func holdsGas(a *Appliance) bool { return !a.Unsealed || a.Gas || a.Furnace || a.Unit == "" }
 
