@@ -105,7 +105,7 @@ damper-moves | damper moves | the air damper opens and closes | damper-none
 damper-none | no damper | there is no air damper |
 vents-blocked | vents blocked, food against vents | food or ice blocks the air passages inside | vents-clear
 vents-clear | vents clear | the air passages inside are free |
-defrost-runs-by-hand | defrost runs by hand, forced defrost heats | a defrost started by hand heats the evaporator | defrost-dead-by-hand
+defrost-runs-by-hand | defrost runs by hand, forced defrost heats, manual defrost heats, defrost heats, defrost works, defrost heater glows, defrost heater heats, heater glows in manual defrost, heater glows in forced defrost, frost melting in manual defrost, frost melting in forced defrost, frost melting in defrost, ice melting in defrost, ice melting off coil, ice melting off evap, frost melting off coil, frost melting off evap | a defrost that is on heats the evaporator | defrost-dead-by-hand
 defrost-dead-by-hand | defrost dead by hand, forced defrost dead, defrost no heat, no defrost heat | a defrost started by hand does not heat |
 
 # Power, switches, tripping.
@@ -127,7 +127,7 @@ other-outlet-holds | holds on other circuit, holds on another circuit | the appl
 other-outlet-trips | trips other circuit, trips on other circuit, trips on another circuit | the appliance trips another circuit as well |
 
 # Heating appliances and motors.
-heats-up | heats up, heats, heating, heater heats, element heats, element glows, heating element glows, bake element glows, broil element glows, element red, burner glows, heating element works | gets hot | does-not-heat heats-slowly
+heats-up | heats up, heats, heating, heater heats, element heats, element glows, heater glows, heating element glows, bake element glows, broil element glows, element red, burner glows, heating element works | gets hot | does-not-heat heats-slowly
 heats-slowly | heats slowly, heats slow, heats up slowly, heats up slow, slow to heat, slow to heat up, slow to preheat, lukewarm | gets warm but not to its set point | does-not-heat
 does-not-heat | does not heat, no heat, stays cold, not heating, not hot, not heat, element not heating, elements not heating, element doesn't heat, stone cold, heater not heating | does not get warm |
 heater-none | no heater, no electric heater | the appliance has no electric heater | heater-sound heater-suspect heater-open heater-failed heater-grounded heater-insulation-sound

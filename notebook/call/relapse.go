@@ -58,7 +58,7 @@ func (c *Call) relapse(r *Reply, text string) {
 		for _, code := range cause.Heard(t.Clause) {
 			codes = append(codes, c.inAppliance(code))
 		}
-		if cold && !hums && said.Hums(t.Clause) {
+		if cold && !hums && said.Hums(t.Clause) || !t.Fails && said.Thaws(t.Clause) {
 			continue
 		}
 		outright = outright || t.Fails

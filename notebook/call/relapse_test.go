@@ -369,3 +369,26 @@ func TestNotUnderstoodIsToBeRead(t *testing.T) {
 		t.Errorf("and gone: %s, to read %q", got.Result, toRead())
 	}
 }
+
+// Ice that comes off a coil in a defrost is a repair that works; ice that melts in the
+// box, or a coil that ices again, is none (common practice).
+func TestThawIsGoodNews(t *testing.T) {
+	for _, fault := range []string{"no cool", "freezer frosts up, warm", "ice on back wall"} {
+		for line, again := range map[string]bool{
+			"saw heater glows, frost melting in manual defrost": false,
+			"saw defrost works now, ice melting off coil":       false,
+			"note frost is melting off the coil now":            false,
+			"note forced defrost on, frost dropping off evap":   false,
+			"note defrost heater glows, ice thawing":            false,
+			"note still does not cool":                          true,
+			"note iced up solid again":                          true,
+		} {
+			c := applyAll(t, "unit freezer", "fault "+fault, "saw frost heavy", "ohm defrost heater OL", "did replaced defrost heater", line)
+			last := c.entries[len(c.entries)-1].Reply
+			asked := slices.Contains(last.Flags, "not-understood")
+			if got := len(c.relapsed) > 0; got != again || asked {
+				t.Errorf("%s: %s: told again %t, asked %t: %v", fault, line, got, asked, last.Lines)
+			}
+		}
+	}
+}

@@ -22,7 +22,7 @@ func Worries(text string) bool {
 		if !of && (!worrying(c, renews) || !renews && mending.get().MatchString(clause) && !worrying(c, true)) {
 			return false
 		}
-		return !allWell.get().MatchString(clause)
+		return !allWell.get().MatchString(clause) && !Thaws(clause)
 	})
 }
 
