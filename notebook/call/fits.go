@@ -3,6 +3,7 @@ package call
 import (
 	"strings"
 
+	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/notebook/said"
 )
@@ -68,9 +69,9 @@ func capSize(p plate) (repair.Size, error) {
 }
 
 // misfits lists what the capacitors fitted from an entry on do not suit by, the
-// last fitted in each place.
+// last fitted in each place, and the gas last charged.
 func (c *Call) misfits(from int) []string {
-	var out []string
+	out := c.wrongGas(from)
 	seen := map[string]bool{}
 	for i := len(c.capsFitted) - 1; i >= max(0, len(c.capsFitted)-mostRenewals); i-- {
 		f := c.capsFitted[i]
@@ -90,4 +91,19 @@ func (c *Call) misfits(from int) []string {
 		}
 	}
 	return out
+}
+
+// wrongGas tells of a gas charged from an entry on that is not the plate's: oil, capillary
+// and what may spark are made for one gas (common practice).
+func (c *Call) wrongGas(from int) []string {
+	for i := len(c.charged) - 1; i >= 0; i-- {
+		c.spend(100)
+		if w := c.charged[i]; w.entry >= from && c.alive(w.entry) {
+			if on := c.gas(); on != "" && formula.GasKey(on) != formula.GasKey(w.text) {
+				return []string{"the gas charged, " + w.text + atEntry(w.entry) + ", is not that of the plate, " + on}
+			}
+			return nil
+		}
+	}
+	return nil
 }

@@ -47,3 +47,28 @@ func TestFittedCapacitorIsHeldAgainstTheOldMarking(t *testing.T) {
 		}
 	}
 }
+
+// A gas charged that is not the plate's is told, and listed; one that is, or whose plate
+// names none, is not (common practice).
+func TestWrongGas(t *testing.T) {
+	for lines, want := range map[string]string{
+		"plate gas R-600a; did charged r134a 100g":                   "the gas charged, r134a",
+		"did charged propane; plate gas R-600a":                      "the gas charged, propane",
+		"plate gas R-134a; did used r290 to top up":                  "the gas charged, r290",
+		"plate gas R-600a; did charged isobutane 60g":                "",
+		"plate gas R-600a; did charged 60g":                          "",
+		"did charged r134a 100g":                                     "",
+		"plate gas R-600a; did charged r134a; did charged r600a 60g": "",
+		"plate gas R-600a; did recovered r134a":                      "",
+	} {
+		c := applyAll(t, append([]string{"unit fridge", "fault no cool"}, strings.Split(lines, "; ")...)...)
+		got := strings.Join(c.Record().Alerts, "; ")
+		if strings.Contains(got, "the gas charged") != (want != "") || !strings.Contains(got, want) {
+			t.Errorf("%s: %s", lines, got)
+		}
+	}
+	c := applyAll(t, "unit fridge", "plate gas R-134a", "did charged propane 40g")
+	if r := c.entries[len(c.entries)-1].Reply; !slices.Contains(r.Flags, "caution-flammable-gas") || !slices.Contains(r.Flags, "part-does-not-fit") {
+		t.Errorf("propane for R-134a: %v", r.Flags)
+	}
+}

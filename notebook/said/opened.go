@@ -22,12 +22,31 @@ var (
 	// unopened tells work at such a part by which no joint is opened.
 	unopened = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
 
-	refrigerantWork = Lazily(`\bbraz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d)|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
-		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|expansion|reversing) (valve|core)|\bvalve core|\btxv\b|\bprocess tube|\b(suction|discharge|refrigerant) line\b`)
+	refrigerantWork = Lazily(`\b(un|de-?)?braz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d|r-?\d|propane|(iso)?butane|refrigerant)|\bused (\w+ )?r-?\d|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
+		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|expansion|reversing) (valve|core)|\bvalve core|\btxv\b|\bprocess tube|\b(un)?sweated (in |out |off |the |a |new )*(joint|drier|tub|line|valve|fitting)|\bopened (up )?(the )?(sealed )?(system|circuit)\b|\b(cut|sawed|torched)( out| off)? (the |old )*((filter[ -]?)?drier|cap(illary)? tube|capillary)( (with|and|by|using|at)\b|$)|\b(suction|discharge|refrigerant) line\b`)
 	refrigerantParts = Lazily(`\b(compressor|comp|evaporator|evap|condenser|cond|capillary|cap tube|accumulator|(filter[ -]?)?drier)\b`)
 	// besideIt are parts at one of those which leave it whole.
 	besideIt = Lazily(`\b(relay|start|device|overload|protector|capacitor|run cap|terminals?|cover|plug|wires?|wiring|leads?|mounts?|bolts?|kit|ptc|board|pan|oil|fans?|motor|sensor|therm\w+|heater|control|switch|probe|bulb|hose|tray|drain|door|belt|drum|lint|vent|grille?|guard|screen)\b`)
 )
+
+// charges tells a clause of refrigerant that was put in, aGas which.
+var (
+	charges = pattern{expr: `\b((re)?charg(ed|ing)|topp?(ed|ing)? (\w+ ){0,2}?(up|off)|added|used|filled|gassed|put)\b`}
+	aGas    = pattern{expr: `\b(r-? ?\d{2,4}[a-z]{0,2}|propane|(iso)?butane)\b`}
+)
+
+// Charged gives the gas that words of work say was put in, "" when they name none.
+func Charged(text string) string {
+	if !Has(text, []string{"charg", "top", "added", "used", "fill", "gassed", "put"}) {
+		return ""
+	}
+	for _, c := range Stated(text) {
+		if gas := aGas.get().FindString(c); gas != "" && charges.get().MatchString(c) && !Has(c, []string{"label", "sticker", "hose", "gauge", " oil", "detector", "recover"}) {
+			return gas
+		}
+	}
+	return ""
+}
 
 // Opened gives the kinds of joints that words of work say were opened; a part is
 // one that was fitted.
