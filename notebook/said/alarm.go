@@ -105,7 +105,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
 			continue
 		}
-		if !mends && oversized(clause) {
+		if (!mends || putting.get().MatchString(clause)) && oversized(clause) {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
@@ -185,6 +185,9 @@ var (
 
 // oversize is a fuse or breaker of more amps than what it feeds can carry.
 var oversize = Alarm{Finding: "hazard"}
+
+// putting tells a clause of a fuse or breaker put in, which is no mending of one too big.
+var putting = pattern{expr: `^(i |we )?(put|fitt?ed|install\w*|new)\b`}
 
 var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 

@@ -115,10 +115,14 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if all&breaker != 0 && unprotected.get().MatchString(clause) {
+	if all&breaker != 0 && unprotected.get().MatchString(clause) || all&there != 0 && coined.get().MatchString(clause) ||
+		all&no != 0 && all&(guarded|fixed) != 0 && unhooked.get().MatchString(clause) {
 		return true
 	}
 	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
+		return false
+	}
+	if all&bare != 0 && all&(held|fused|earthed|left) == 0 && toHarvest.get().MatchString(clause) {
 		return false
 	}
 	for _, way := range quiets {
@@ -144,6 +148,17 @@ var (
 		`|\b` + rcds + onPlug + `(?: was| is)? (?:cut|chopped|snipped|removed|taken) ?(?:off|out|$)|\b` + rcds + onPlug + `(?: was| is)?(?: swapped| changed| replaced)? (?:for|with|by|to) (?:a |an |the )?(?:plain|standard|ordinary|regular|normal|cheap|old|[23]|two|three)\b|\b(?:to|on|in|into|at) (?:a |an |the )?non[- ]?` + rcds + `\b`}
 	byHand = pattern{expr: `^(i |we )?(held|hold|holding|push|pushed|pushing|press|pressed|pressing)( in| down| up)? (the |its )?((door|lid) (interlock )?(micro)?switch(es)?|float( switch)?)( plunger| button| tab| lever| arm)?( in| closed| shut| down| up)*( (by|with) (my |a )?(hand|finger|thumb)s?)?( (to|for|while|and) .*)?$`}
 )
+
+// coined tells a clause of a coin behind what it names no more, unhooked one of a device
+// that was never wired.
+var (
+	coined   = pattern{expr: `\b(put|stuck|placed|wedged|left|used|shoved|slid) (a |an |the |some )?(penny|pennies|nickels?|dimes?|coins?|quarters?|slugs?) (in )?behind( (it|them|there|that|the \w+|fuse)|$)`}
+	unhooked = pattern{expr: `(\b(not|never)|n't)( been| yet| is| was)* (re)?(hooked|connected|wired|plugged)( back)?( up| in)?( yet| again)?$`}
+)
+
+// toHarvest tells a clause of the jumper that starts the harvest of an ice maker, which is
+// its test.
+var toHarvest = pattern{expr: `\b(harvest\w*|eject\w*|ice ?maker|mou?ld|test (points?|holes?|pins?|pads?))\b|\bjump\w* (at |from |across |points )*t( ?(and|to|&|-|/) ?h\b|$)`}
 
 const (
 	rcds   = `(?:rcd|gfci|gfi|elcb|rcbo|afci|lcdi|alci)`
@@ -261,7 +276,7 @@ func overfused(clause string) bool {
 // TakesOut reports whether a line says that a protective device is out of its
 // circuit: until one does, nothing need be read of what is put back.
 func TakesOut(line string) bool {
-	if all := wordsIn(line); !mayBe(all, outs) && all&breaker == 0 && (all&fused == 0 || all&number == 0) {
+	if all := wordsIn(line); !mayBe(all, outs) && all&(breaker|there) == 0 && (all&no == 0 || all&(guarded|fixed) == 0) && (all&fused == 0 || all&number == 0) {
 		return false
 	}
 	before := ""

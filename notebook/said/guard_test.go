@@ -226,6 +226,16 @@ held the lid switch down, then taped it
 held the door lock shut wedged it
 cut out the door switch for now, wire nutted the wires
 took limit out, left it out
+replaced thermal fuse and put a nickel behind it
+put a penny behind it
+thermostat not hooked up
+replaced element with generic, hi limit never reconnected
+runs when limit jumped
+jumped harvest thermostat
+motor runs when jumpered
+harvest motor cycles, jumper left on
+jumped the float to start the harvest
+jumped t-stat
 took limit out, tested open, left out
 took limit out, ran it
 clamped the flame safety valve open
@@ -467,6 +477,15 @@ taped the lid switch to test, took it off again
 jumped the fuse to test, taken off
 bypass the dryer door with a magnet for test, taken off
 spade loose at the limit
+harvest motor cycles ok when jumped
+jumped T and H, harvests
+cycles when jumped at T and H
+jumped T-H to start harvest
+ejector turns when jumped at the test points
+nickel found behind the drum
+put a wire behind it
+drain hose not hooked up
+thermostat not hooked up wrong
 float moves freely
 ran with float up, shut off well
 overload cut out after 5 min

@@ -59,6 +59,7 @@ live to <shell>
 <shell> (tests?|reads?|shows?|metered) (hot|live)\b
 <shell> hot with [1-9]\d
 bitten by\b
+(gets?|getting|got) (bit|bitten|nipped) (when|if|off|from|touching)\b
 (got bit|bit (me|her|him|us)|bites? (me|her|him|us|you|client|customer|tenant))\b
 <metal> live\b
 live <metal>\b

@@ -56,12 +56,15 @@ var together = [][][]string{
 	{{" blade", " impeller", " pulley"}, {" crack", " wobbl", " loose", " chip"}},
 	{{" finger", " kid ", " kids ", " child", " toddler"}, {" open", " reach", " stick", " into", " back", " hot "}},
 	{{" resistor"}, {" thermistor", " sensor", " ntc", " probe", " thermostat"}},
+	{{" two phases", " 2 phases", " two legs", " 2 legs", " two of three"}, {" ran ", " run ", " bump", " start", " jog", " energi", " power"}},
+	{{" tank"}, {" empty", " dry "}, {" fired", " power", " turned on", " switched on", " energi", " heated", " breaker on", " was on", " element on"}},
+	{{" water", " leak"}, {" access cover", " access panel", " element cover", " junction box"}},
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
 }
 
 // allWell tells a clause that says that nothing is wrong, or of what was looked at.
 var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-	`|\b(ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
+	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need
 // no more words, slack those that are ordinary where a new one is fitted.
@@ -74,7 +77,7 @@ const (
 // worriesFor reports whether a clause is of a protective device or of earth and of what
 // takes one out, or of amps of a fuse beside others.
 func worriesFor(clause string, renews bool) bool {
-	if Has(clause, fusing) && rated.get().MatchString(clause) {
+	if Has(clause, fusing) && (rated.get().MatchString(clause) || another.get().MatchString(clause) && !exchanges.get().MatchString(clause)) {
 		return true
 	}
 	var room [48]tag
@@ -84,6 +87,9 @@ func worriesFor(clause string, renews bool) bool {
 
 // fusing are what has a rating in amps that another has to bear.
 var fusing = []string{"fuse", "breaker", "brkr", "bkr", "slo", "plug", "cord"}
+
+// another tells a fuse or breaker of so many amps put in, with nothing of what was there.
+var another = pattern{expr: `\b(put|stuck)( in)?( an?)?( new)? \d+ ?a(mps?)?\b|\b(fuse|breaker|bkr|brkr)s? (for|to|with|by) (an? )?(new )?\d+ ?a(mps?)?\b`}
 
 // rated tells amps of a fuse beside those of something else.
 var rated = pattern{expr: `\d+ ?a?\b.*\b(in place|instead|on|for|plate|max|says|should)\b.*\d|\b(on|at) (a |an )?\d+ ?a\b|\bfused (at|for|with)\b`}

@@ -28,7 +28,14 @@ no cover on the box
 overload is lying on the floor
 fan blade cracked and wobbling
 kid sticks fingers in the open back
-resistor put in for the thermistor`: true, `
+resistor put in for the thermistor
+put a 40A breaker in
+swapped fuse for a 30A
+changed the breaker to 50 amp
+bumped it with two phases
+ran it on two legs
+fired it up with tank empty
+water coming out of the upper access cover`: true, `
 client happy
 customer shown the temperatures
 no leaks
@@ -50,7 +57,14 @@ float moves freely
 exhaust air is warm and strong
 ice maker arm was up, put down
 dog in the house, keep the gate closed
-flammable gas, room aired`: false} {
+flammable gas, room aired
+replaced 15 A fuse with 15 A
+put in the same 30A breaker
+fitted new 15A fuse
+two phases at the panel good
+tank empty, drained for the element
+tank full, breaker on
+water in the access road`: false} {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
 			if Worries(line) != want {
 				t.Errorf("%q: asked about %t", line, !want)
