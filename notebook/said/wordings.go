@@ -167,7 +167,7 @@ leak test
 refrigerant
 hot gas
 `}},
-	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger| hx|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
 		said: rows{text: `
 carbon monoxide
 dizzy\b
@@ -485,8 +485,26 @@ normal
 		said: rows{text: `
 burner stays (on|hot|lit|red) (with|when|even|after|though) (\w+ ){0,3}off\b
 `}},
-	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector",
+	{Finding: "hazard", in: burns, quick: "bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
+		acts: rows{text: `
+(drill|ream|enlarg)\w* (out |open |up |bigger )?(\w+ ){0,3}(orifice|jet|injector|spud)s?\b
+`},
 		said: rows{text: `
+(bang|boom|whoo?mp\w*|whump\w*|woof|explo\w+) (on|at|when|with|upon|as|before) (\w+ ){0,2}(light|lit|ignit|fire)
+(lights|ignites|fires|lighting|ignition) (up |off )?(\w+ )?with (\w+ )?(bang|boom|whoo?mp|whump|woof)
+(flex|gas|appliance) (connector|hose|line)s? (\w+ )?(kink|crush|rubb|chaf|pinch|corrod)
+(kinked|crushed|chafed|pinched|corroded) (\w+ )?(flex|gas|appliance) (connector|hose|line)
+(orifice|jet|injector|spud)s? (\w+ )?(drilled|reamed|enlarged)
+`}, harmless: rows{text: `
+no (\w+ )?(bang|boom|whoo?mp|whump|woof|kink)
+(vent|duct)\b
+`}},
+	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector|inducer|combustion air",
+		said: rows{text: `
+(inducer|exhauster)( motor)?( fan)?( housing| wheel| body| gasket| case)? (\w+ )?(crack|split|hole|perforat)
+(cracked|split|hole in) (draft )?inducer
+combustion air (\w+ ){0,2}(cover|block|plug|shut|closed|taped|restrict|stuffed)
+(covered|blocked|plugged|shut|closed|taped|stuffed) (\w+ )?combustion air
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 (vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
@@ -500,10 +518,12 @@ detector <sounds>
 func microwave(a *Appliance) bool { return a.HighVolts }
 
 // burnsGas leaves out what holds water too, whose joints may leak that.
-func burnsGas(a *Appliance) bool { return (a.Gas || a.Furnace) && !a.Tank }
+func burnsGas(a *Appliance) bool { return burns(a) && !a.Tank }
 
 // heatsBesides is of what is not heated by gas, or holds water.
 func heatsBesides(a *Appliance) bool { return !burnsGas(a) }
+
+func burns(a *Appliance) bool { return a.Gas || a.Furnace }
 
 func holdsGas(a *Appliance) bool { return !a.Unsealed || a.Gas || a.Furnace || a.Unit == "" }
 

@@ -57,6 +57,7 @@ var together = [][][]string{
 	{{" finger", " kid ", " kids ", " child", " toddler"}, {" open", " reach", " stick", " into", " back", " hot "}},
 	{{" resistor"}, {" thermistor", " sensor", " ntc", " probe", " thermostat"}},
 	{{" two phases", " 2 phases", " two legs", " 2 legs", " two of three"}, {" ran ", " run ", " bump", " start", " jog", " energi", " power"}},
+	{{" tape", " teflon", " ptfe"}, {" flare", " union"}},
 	{{" tank"}, {" empty", " dry "}, {" fired", " power", " turned on", " switched on", " energi", " heated", " breaker on", " was on", " element on"}},
 	{{" water", " leak"}, {" access cover", " access panel", " element cover", " junction box"}},
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
