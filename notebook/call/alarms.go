@@ -216,15 +216,10 @@ func (c *Call) alarms() []standingAlarm {
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		at, of := 0, a.code
-		for _, code := range c.tellers(a) {
-			if n := c.lastShown([]string{code}); n > at || at == 0 && among(heard, code) {
-				at, of = n, code
-			}
-		}
+		at, of := c.toldAt(a, heard)
 		f, _ := cause.Lookup(of)
 		text := f.Help + atEntry(at)
-		if at == 0 && among(heard, of) {
+		if at == 0 && of != "" {
 			at = c.lastAt("fault")
 			text = "the complaint speaks of it: " + f.Help + atEntry(at)
 		}
@@ -268,15 +263,25 @@ func (c *Call) heardHere() []string {
 // toldOf reports whether anything in the call tells of an alarm at all.
 func (c *Call) toldOf(a *alarm, heard []string) bool {
 	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code) ||
-		a.code == "leak-found" && (len(c.seenAt["gas-smell"])+len(c.seenAt["gas-leak"]) > 0 || among(heard, "gas-smell"))
+		a.code == "leak-found" && (len(c.seenAt["gas-smell"]) > 0 || among(heard, "gas-smell"))
 }
 
-// tellers are the findings that tell of an alarm in this appliance.
-func (c *Call) tellers(a *alarm) []string {
-	if a.code == "leak-found" && c.smellsOfCharge() {
-		return []string{a.code, "gas-smell", "gas-leak"} // told before the plate was
+// ofCharge tell of a leak where no other gas burns: a smell may be told before the plate is.
+var ofCharge = []string{"leak-found", "gas-smell"}
+
+// toldAt is the last entry that tells of an alarm, 0 when the complaint alone does, and
+// the finding by which, "" when none does.
+func (c *Call) toldAt(a *alarm, heard []string) (at int, of string) {
+	codes := ofCharge
+	if a.code != codes[0] || !c.smellsOfCharge() {
+		codes = []string{a.code}
 	}
-	return []string{a.code}
+	for i := range codes {
+		if n := c.lastShown(codes[i : i+1]); n > at || of == "" && among(heard, codes[i]) {
+			at, of = n, codes[i]
+		}
+	}
+	return at, of
 }
 
 // cleared reports whether an alarm is shown to be gone since an entry.
@@ -349,7 +354,9 @@ var burning = []string{"gas-leak", "gas-smell", "leak-found"}
 // was found and not shown to be gone, and warns of it.
 func (c *Call) sparking(r *Reply) {
 	for _, a := range c.alarms() {
-		if among(burning, a.code) && c.lastShown(c.tellers(a.alarm)) < c.entry {
+		if !among(burning, a.code) {
+			continue
+		} else if at, _ := c.toldAt(a.alarm, nil); at < c.entry {
 			c.warnAgain(r, a.caution)
 			c.sparked = append(c.sparked, c.entry)
 			return
@@ -390,7 +397,7 @@ func (c *Call) alarmProofs() []proofWanted {
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if c.lastShown(c.tellers(a)) == 0 && !intersects(heard, c.tellers(a)) || slices.Equal(last, a.cleared) && a.with == nil {
+		if _, of := c.toldAt(a, heard); of == "" || slices.Equal(last, a.cleared) && a.with == nil {
 			continue // or the danger before it is gone by the same
 		}
 		last = a.cleared

@@ -90,7 +90,6 @@ type workDone struct {
 	done       []doneWork // as its words tell it
 	renewed    []work     // of it, what was replaced by new
 	capsFitted []fittedCap
-	charged    []work       // gases, as they were named
 	opened     []opening    // joints of a gas
 	guarding   []said.Guard // what took a protective device out, or put it back
 }

@@ -120,9 +120,6 @@ func (c *Call) heed(w work) {
 		if f, ok := said.FittedCapacitor(w.text); ok && len(list) > 0 {
 			c.capsFitted = append(c.capsFitted, fittedCap{f, w.entry})
 		}
-		if gas := said.Charged(w.text); gas != "" {
-			c.charged = append(c.charged, work{w.entry, w.at, w.kind, gas})
-		}
 		for _, j := range said.Opened(w.text, w.kind == "part") {
 			c.opened = append(c.opened, opening{j, w.entry})
 		}

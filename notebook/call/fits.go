@@ -71,7 +71,10 @@ func capSize(p plate) (repair.Size, error) {
 // misfits lists what the capacitors fitted from an entry on do not suit by, the
 // last fitted in each place, and the gas last charged.
 func (c *Call) misfits(from int) []string {
-	out := c.wrongGas(from)
+	var out []string
+	if why := c.wrongGas(from); why != "" {
+		out = append(out, why)
+	}
 	seen := map[string]bool{}
 	for i := len(c.capsFitted) - 1; i >= max(0, len(c.capsFitted)-mostRenewals); i-- {
 		f := c.capsFitted[i]
@@ -93,17 +96,25 @@ func (c *Call) misfits(from int) []string {
 	return out
 }
 
-// wrongGas tells of a gas charged from an entry on that is not the plate's: oil, capillary
-// and what may spark are made for one gas (common practice).
-func (c *Call) wrongGas(from int) []string {
-	for i := len(c.charged) - 1; i >= 0; i-- {
-		c.spend(100)
-		if w := c.charged[i]; w.entry >= from && c.alive(w.entry) {
-			if on := c.gas(); on != "" && formula.GasKey(on) != formula.GasKey(w.text) {
-				return []string{"the gas charged, " + w.text + atEntry(w.entry) + ", is not that of the plate, " + on}
+// charged is the gas last charged, as it was named, and the entry.
+func (c *Call) charged() (string, int) {
+	for i := len(c.done) - 1; i >= max(0, len(c.done)-mostRenewals); i-- {
+		c.spend(200)
+		if d := &c.done[i]; c.alive(d.entry) {
+			if gas := said.Charged(d.text); gas != "" {
+				return gas, d.entry
 			}
-			return nil
 		}
 	}
-	return nil
+	return "", 0
+}
+
+// wrongGas tells of a gas charged that is not the plate's, "" when it is: oil, capillary
+// and what may spark are made for one gas (common practice).
+func (c *Call) wrongGas(from int) string {
+	gas, at := c.charged()
+	if on := c.gas(); gas != "" && on != "" && at >= from && formula.GasKey(on) != formula.GasKey(gas) {
+		return "the gas charged, " + gas + atEntry(at) + ", is not that of the plate, " + on
+	}
+	return ""
 }

@@ -39,7 +39,7 @@ var tightness = []struct {
 		func(c *Call, j said.Joint) bool { return j == said.RefrigerantJoint && !c.appliance().Unsealed },
 		func(c *Call, r *Reply) {
 			c.warn(r, caution.SealedSystem)
-			if n := len(c.charged); repair.Flammable(c.gas()) || n > 0 && c.charged[n-1].entry == c.entry && repair.Flammable(c.charged[n-1].text) {
+			if gas, _ := c.charged(); repair.Flammable(c.gas()) || repair.Flammable(gas) {
 				c.warnAgain(r, caution.Flammable)
 			}
 		},

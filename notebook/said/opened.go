@@ -1,6 +1,9 @@
 package said
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Joint is a kind of joint that work opens and that is shown to be tight again by
 // a finding, whose code it is.
@@ -29,20 +32,18 @@ var (
 	besideIt = Lazily(`\b(relay|start|device|overload|protector|capacitor|run cap|terminals?|cover|plug|wires?|wiring|leads?|mounts?|bolts?|kit|ptc|board|pan|oil|fans?|motor|sensor|therm\w+|heater|control|switch|probe|bulb|hose|tray|drain|door|belt|drum|lint|vent|grille?|guard|screen)\b`)
 )
 
-// charges tells a clause of refrigerant that was put in, aGas which.
+// charged tells the gas that was put in, by words of one of which aGas begins; oils and
+// hoses are for one, and none.
 var (
-	charges = pattern{expr: `\b((re)?charg(ed|ing)|topp?(ed|ing)? (\w+ ){0,2}?(up|off)|added|used|filled|gassed|put)\b`}
-	aGas    = pattern{expr: `\b(r-? ?\d{2,4}[a-z]{0,2}|propane|(iso)?butane)\b`}
+	charged = pattern{expr: `\b(?:(?:re)?charg(?:ed|ing)|top(?:ped)? (?:\w+ )*?(?:up|off)|added|used|filled|gassed|put)\b(?:[ ,]+[\w.]+){0,5}?[ ,]+(r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)\b( label| sticker| hose| gauge| oil| leak| detector)?`}
+	aGas    = []string{"r1", "r2", "r4", "r5", "r6", "r-", "r ", "propane", "butane"}
 )
 
-// Charged gives the gas that words of work say was put in, "" when they name none.
-func Charged(text string) string {
-	if !Has(text, []string{"charg", "top", "added", "used", "fill", "gassed", "put"}) {
-		return ""
-	}
-	for _, c := range Stated(text) {
-		if gas := aGas.get().FindString(c); gas != "" && charges.get().MatchString(c) && !Has(c, []string{"label", "sticker", "hose", "gauge", " oil", "detector", "recover"}) {
-			return gas
+// Charged gives the gas that words of what was done say was put in, "" when they name none.
+func Charged(done string) string {
+	if Has(done, aGas) {
+		if m := charged.get().FindStringSubmatch(strings.ToLower(done)); m != nil && m[2] == "" {
+			return m[1]
 		}
 	}
 	return ""

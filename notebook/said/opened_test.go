@@ -40,7 +40,7 @@ func TestCharged(t *testing.T) {
 	for text, want := range map[string]string{
 		"charged r134a 100g": "r134a", "charged with R-600a": "r-600a", "used r134a to top up": "r134a", "charged propane": "propane", "topped up with r290": "r290",
 		"brazed, evacuated, recharged 60g isobutane": "isobutane", "added 20 g of r 134a": "r 134a",
-		"recovered r134a": "", "vented r600a": "", "put on r290 label": "", "used r134a gauge hoses": "", "ordered r134a": "", "charged 60g": "", "put r290 leak detector away": "", "to be charged with r134a": "",
+		"recovered r134a": "", "vented r600a": "", "put on r290 label": "", "used r134a gauge hoses": "", "ordered r134a": "", "charged 60g": "", "put r290 leak detector away": "",
 	} {
 		if got := Charged(text); got != want {
 			t.Errorf("%q charges %q, want %q", text, got, want)

@@ -186,15 +186,17 @@ takes (forever|two cycles|2 cycles|3 cycles|hours)\b
 
 // Thaws reports whether a clause says that ice comes off a coil, as it should in a defrost.
 func Thaws(clause string) bool {
-	return Has(clause, []string{"ice ", "frost "}) && thaws.get().MatchString(clause)
+	return Has(clause, icy) && thaws.get().MatchString(clause)
 }
 
 var thaws = pattern{expr: `\b(ice|frost)( is| was| now| all)* (melt|thaw|com|dropp|dripp|fall|slid)(s|ed|ing|es|ts)( away| clear)? ((off|from) (the )?(coils?|evap\w*|fins|heater)|(in|on|during) (a |the )?(\w+ )?defrost)\b`}
 
 // Iced reports whether a clause says that there is ice on a coil or a line.
 func Iced(clause string) bool {
-	return Has(clause, []string{"ice", "icing", "fro"}) && !Denied(clause) && iced.get().MatchString(clause)
+	return Has(clause, icy) && !Denied(clause) && iced.get().MatchString(clause)
 }
+
+var icy = []string{"ice", "icing", "fro"}
 
 var iced = pattern{expr: `
 (ice|frost)( is)?( back)? on ((the|a) )?(\w+ )?(coils?|evap\w*|lines?|suction|fins)\b

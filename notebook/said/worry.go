@@ -56,10 +56,10 @@ var together = [][][]string{
 	{{" blade", " impeller", " pulley"}, {" crack", " wobbl", " loose", " chip"}},
 	{{" finger", " kid ", " kids ", " child", " toddler"}, {" open", " reach", " stick", " into", " back", " hot "}},
 	{{" resistor"}, {" thermistor", " sensor", " ntc", " probe", " thermostat"}},
-	{{" two phases", " 2 phases", " two legs", " 2 legs", " two of three"}, {" ran ", " run ", " bump", " start", " jog", " energi", " power"}},
-	{{" tape", " teflon", " ptfe"}, {" flare", " union"}},
-	{{" tank"}, {" empty", " dry "}, {" fired", " power", " turned on", " switched on", " energi", " heated", " breaker on", " was on", " element on"}},
-	{{" water", " leak"}, {" access cover", " access panel", " element cover", " junction box"}},
+	{{" two phase", " 2 phase", " two leg", " 2 leg"}, {" ran ", " run ", " bump", " start"}},
+	{{" tape", " ptfe"}, {" flare"}},
+	{{" tank"}, {" empty", " dry "}, {" fired", " power", "ed on", " energi", " was on"}},
+	{{" water", " leak"}, {" access cover", " access panel", " junction box"}},
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
 }
 
