@@ -211,7 +211,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	c.stands(r, codes)
 	for _, part := range strings.Split(c.fanWords(t), ",") {
 		part = strings.TrimSpace(part)
-		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 {
+		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 && len(c.alarmsIn(part, false)) == 0 {
 			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
 		}
 	}

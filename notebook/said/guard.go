@@ -122,7 +122,7 @@ func goes(clause string, ways [][]tag) bool {
 	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
 		return false
 	}
-	if all&bare != 0 && all&(held|fused|earthed|left) == 0 && toHarvest.get().MatchString(clause) {
+	if all&bare != 0 && all&(held|fused|earthed|left) == 0 && !Has(clause, pressed) && toHarvest.get().MatchString(clause) {
 		return false
 	}
 	for _, way := range quiets {
@@ -159,6 +159,9 @@ var (
 // toHarvest tells a clause of the jumper that starts the harvest of an ice maker, which is
 // its test.
 var toHarvest = pattern{expr: `\b(harvest\w*|eject\w*|ice ?maker|mou?ld|test (points?|holes?|pins?|pads?))\b|\bjump\w* (at |from |across |points )*t( ?(and|to|&|-|/) ?h\b|$)`}
+
+// pressed are short words for a switch of pressure.
+var pressed = []string{" hp", " lp"}
 
 const (
 	rcds   = `(?:rcd|gfci|gfi|elcb|rcbo|afci|lcdi|alci)`

@@ -233,6 +233,7 @@ replaced element with generic, hi limit never reconnected
 runs when limit jumped
 jumped harvest thermostat
 motor runs when jumpered
+bypassed hp in harvest
 harvest motor cycles, jumper left on
 jumped the float to start the harvest
 jumped t-stat

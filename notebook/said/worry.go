@@ -90,7 +90,7 @@ func worriesFor(clause string, renews bool) bool {
 var fusing = []string{"fuse", "breaker", "brkr", "bkr", "slo", "plug", "cord"}
 
 // another tells a fuse or breaker of so many amps put in, with nothing of what was there.
-var another = pattern{expr: `\b(put|stuck)( in)?( an?)?( new)? \d+ ?a(mps?)?\b|\b(fuse|breaker|bkr|brkr)s? (for|to|with|by) (an? )?(new )?\d+ ?a(mps?)?\b`}
+var another = pattern{expr: `\b(put|stuck)( in)?( an?)?( new)? \d+ ?a(mps?)? (\w+ )?(fuse|breaker|bkr|brkr)|\b(swapp|chang|replac|exchang|upgrad)ed (\w+ )*(fuse|breaker|bkr|brkr)s? (for|to|with|by) (an? )?(new )?\d+ ?a(mps?)?\b`}
 
 // rated tells amps of a fuse beside those of something else.
 var rated = pattern{expr: `\d+ ?a?\b.*\b(in place|instead|on|for|plate|max|says|should)\b.*\d|\b(on|at) (a |an )?\d+ ?a\b|\bfused (at|for|with)\b`}

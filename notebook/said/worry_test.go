@@ -61,6 +61,7 @@ flammable gas, room aired
 replaced 15 A fuse with 15 A
 put in the same 30A breaker
 fitted new 15A fuse
+put new 15A plug top and tag
 two phases at the panel good
 tank empty, drained for the element
 tank full, breaker on
