@@ -72,7 +72,7 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "start-device-failed", Name: "start device or relay failed",
-		Predicts:    []string{"starts-when-pushed", "clicks", "hums", "amps-locked-rotor", "cuts-out", "start-device-suspect"},
+		Predicts:    []string{"starts-when-pushed", "clicks", "hums", "amps-locked-rotor", "cuts-out", "start-device-suspect", "kit-or-gear"},
 		ShownBy:     []string{"start-device-failed", "device-rattles", "device-burnt", "starts-with-test-device"},
 		Contradicts: []string{"driven", "brushed", "one-speed-dead", "start-device-sound", "no-start-with-test-device", "no-start-with-kit", "windings-equal", "drive-fault-shown", "drive-no-fault", "amps-none", "starts-on-other-outlet"},
 		Before:      []string{"case-ohms"},
@@ -82,9 +82,9 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "start-cap-failed", Name: "start capacitor failed",
-		Predicts:    []string{"starts-when-pushed", "hums", "clicks", "amps-locked-rotor", "start-cap-suspect", "cuts-out"},
+		Predicts:    []string{"starts-when-pushed", "hums", "clicks", "amps-locked-rotor", "start-cap-suspect", "cuts-out", "no-start-with-test-device", "kit-or-gear"},
 		ShownBy:     []string{"start-cap-failed", "start-cap-open", "start-cap-shorted", "cap-bulging"},
-		Contradicts: []string{"driven", "brushed", "one-speed-dead", "start-cap-sound", "start-cap-none", "windings-equal", "drive-fault-shown", "drive-no-fault", "amps-none", "no-start-with-test-device", "no-start-with-kit"},
+		Contradicts: []string{"driven", "brushed", "one-speed-dead", "start-cap-sound", "start-cap-none", "windings-equal", "drive-fault-shown", "drive-no-fault", "amps-none", "no-start-with-kit"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace it with one of the same rating and at least the same volts, and check the start device that feeds it",
 		Work:        "cap",
@@ -112,7 +112,7 @@ var startCauses = []Cause{
 	{
 		Code: "winding-shorted", Name: "winding grossly shorted", Machine: true,
 		Predicts:    []string{"hums", "amps-high", "cuts-out", "comp-hot", "trips-at-once", "windings-do-not-add-up", "starts-after-wait"},
-		ShownBy:     []string{"winding-shorted"},
+		ShownBy:     []string{"winding-shorted", "winding-low"},
 		Contradicts: []string{"windings-sound", "windings-equal", "amps-none", "amps-sound"},
 		Fix:         "replace the machine",
 		Work:        "compressor, motor, machine, pump, fan",
@@ -180,7 +180,7 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "compressor-tight", Name: "compressor tight: it starts only with more torque",
-		Predicts: []string{"hums", "clicks", "amps-locked-rotor", "cuts-out", "comp-hot", "no-start-on-other-outlet", "windings-sound", "no-start-with-test-device"},
+		Predicts: []string{"hums", "clicks", "amps-locked-rotor", "cuts-out", "comp-hot", "no-start-on-other-outlet", "windings-sound", "no-start-with-test-device", "kit-or-gear"},
 		ShownBy:  []string{"starts-with-kit"},
 		Contradicts: []string{"driven", "no-sealed-system", "starts-with-test-device", "no-start-with-kit", "starts-and-runs", "starts-on-other-outlet", "amps-none", "amps-sound", "surge-sound",
 			"windings-equal", "drive-fault-shown", "drive-no-fault"},
@@ -194,7 +194,7 @@ var startCauses = []Cause{
 		Code: "compressor-seized", Name: "compressor seized",
 		Predicts: []string{"hums", "clicks", "amps-locked-rotor", "cuts-out", "no-start-with-test-device", "no-start-with-kit", "no-start-after-wait",
 			"no-start-on-other-outlet", "windings-sound"},
-		Contradicts: []string{"condenser-warm", "coil-cold", "coil-partial", "coil-iced", "no-sealed-system", "starts-and-runs", "starts-with-test-device", "starts-with-kit", "starts-after-wait", "starts-on-other-outlet", "amps-none", "amps-sound", "surge-sound"},
+		Contradicts: []string{"condenser-warm", "coil-cold", "coil-partial", "coil-iced", "no-sealed-system", "starts-and-runs", "starts-with-test-device", "starts-with-kit", "kit-or-gear", "starts-after-wait", "starts-on-other-outlet", "amps-none", "amps-sound", "surge-sound"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
 		Work:        "compressor",

@@ -130,6 +130,8 @@ rise-sound | | the air leaves as much warmer as it should | rise-small rise-larg
 rise-small | | the air leaves hardly warmer than it came | rise-large
 rise-large | | the air leaves far warmer than it came: there is too little of it, or an electric heater helps |
 split-large | | the air leaves far colder than it came: there is too little of it |
+winding-low | | a winding reads far below its sheet |
+kit-or-gear | | it starts with a start kit, in place of a device or capacitor that was not read sound |
 one-phase | | the machine is on one phase |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost
 phases-unbalanced | | the volts of the supply's legs are unbalanced | phase-lost

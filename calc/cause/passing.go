@@ -9,7 +9,7 @@ import "sync"
 var passing = codeSet(
 	"clicks", "hums", "silent", "does-not-start", "starts-and-runs", "cuts-out", "runs-all-the-time", "cycles-off", "short-cycles",
 	"comp-hot", "comp-cold", "restarted-soon", "starts-after-wait", "no-start-after-wait", "starts-on-other-outlet",
-	"no-start-on-other-outlet", "starts-with-test-device", "no-start-with-test-device", "starts-with-kit", "no-start-with-kit", "drive-fault-shown", "drive-no-fault",
+	"no-start-on-other-outlet", "starts-with-test-device", "no-start-with-test-device", "starts-with-kit", "kit-or-gear", "no-start-with-kit", "drive-fault-shown", "drive-no-fault",
 	"cond-fan-runs", "cond-fan-stopped", "evap-fan-runs", "evap-fan-stopped", "condenser-warm", "condenser-cold",
 	"frost-none", "frost-partial", "frost-even", "frost-heavy", "cools-down", "cools-slowly", "does-not-cool", "freezes-food",
 	"defrost-runs-by-hand", "defrost-dead-by-hand", "defrost-starts-itself", "defrost-never-starts",

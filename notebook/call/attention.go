@@ -36,6 +36,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, k := range now.Contradictions {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
 	}
+	if s := c.exchanged(); s != "" {
+		add("Contradiction", s)
+	}
 	if s := c.faultless(); s != "" {
 		add("Contradiction", s)
 	}

@@ -47,6 +47,10 @@ func (c *Call) facts(before int) []cause.Fact {
 	c.iceCold(before, list.add)
 	list.appliance()
 	list.plates()
+	list.kit()
+	if list.has("winding-low") { // they add up, and one is not what it was made as
+		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "windings-sound" })
+	}
 	if at := c.renewedBreaker([]string{"fuse"}); at > 0 && slices.ContainsFunc(list.out, func(f cause.Fact) bool { return f.Code == "fuse-sound" && f.Entry > at }) {
 		// The leg was lost before the fuse was replaced: it is read again.
 		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
@@ -160,6 +164,19 @@ func (l *factList) plates() {
 	}
 	if ptc > 0 && !c.hasStartCap() {
 		l.add("start-cap-none", ptc)
+	}
+}
+
+// kit takes a start with a kit for what it is: the kit stands for the device, and brings
+// a capacitor. That the machine wants more torque shows only once its own were sound.
+func (l *factList) kit() {
+	if (l.has("start-device-sound") || l.has("no-start-with-test-device")) && (!l.c.hasStartCap() || l.has("start-cap-sound")) {
+		return
+	}
+	for i := range l.out {
+		if l.out[i].Code == "starts-with-kit" {
+			l.out[i].Code = "kit-or-gear"
+		}
 	}
 }
 

@@ -212,6 +212,7 @@ func (c *Call) rejudge(reply *Reply) {
 		was := m.result
 		m.result = c.inferWindings(of, math.MaxInt)
 		if was.State == m.result.State && was.Settled == m.result.Settled && maps.Equal(was.Roles, m.result.Roles) && slices.Equal(was.Notes, m.result.Notes) {
+			c.tellPlateOhms(of, reply) // the plate may have come after the readings
 			continue
 		}
 		c.refreshMachine(of, reply)
@@ -255,6 +256,12 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 			}
 			v := winding.Compare(role+" winding", value, ohms, tol)
 			v.Text = strings.TrimSuffix(v.Text, ".")
+			switch other := c.sheetOf(of, role, p); {
+			case v.Word == verdict.Failed && !value.Over && math.Abs(value.X-other) <= other*tol/100+value.Half():
+				v.Word, v.Text = verdict.Suspect, role+" winding reads "+number(value.X)+" Ω, what the sheet gives the other: start and run are exchanged there or here; mark settles it"
+			case v.Word == verdict.Failed && !value.Over && value.Hi < farBelowSheet*ohms:
+				v.Fact = []string{"winding-low"}
+			}
 			if p.tol == 0 {
 				v.Source += "; ±10 % assumed (common practice)"
 			}
@@ -264,6 +271,33 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 		}
 	}
 	return verdict.Verdict{}, false
+}
+
+// farBelowSheet is the share of the sheet's ohms below which no cold explains what a
+// winding reads: copper loses a fifth of its ohms from 25 °C to -26 °C (common practice).
+const farBelowSheet = 0.8
+
+// sheetOf is what the plate gives the other of start and run, beside one row of it; 0
+// when it gives it nothing.
+func (c *Call) sheetOf(of, role string, beside plate) float64 {
+	other := map[string]string{"start": "run", "run": "start"}[role]
+	p, ok := c.plateAt(of, "ohms", other)
+	if !ok || !strings.EqualFold(p.name, other) || p.entry < c.renewedAt(of) || beside.entry < c.renewedAt(of) {
+		return 0
+	}
+	ohms, _ := p.q.In("ohm")
+	return ohms
+}
+
+// exchanged says that the sheet gives each winding what the other reads, "" when it does
+// not: which pin is start is not settled then.
+func (c *Call) exchanged() string {
+	of := c.mainMachine()
+	run, start := c.judged[windingKind+"\x00"+of+"\x00run"], c.judged[windingKind+"\x00"+of+"\x00start"]
+	if run == nil || start == nil || run.verdict.Word != verdict.Suspect || start.verdict.Word != verdict.Suspect || !strings.Contains(start.verdict.Text, "exchanged") {
+		return ""
+	}
+	return "start and run by the ohms are run and start by the sheet (" + entryList(start.verdict.Entries) + "); a marking settles it before a wire goes on"
 }
 
 // plateOhmsTolerance is taken, in percent, when a plate's ohms were typed

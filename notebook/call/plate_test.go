@@ -3,6 +3,8 @@ package call
 import (
 	"strings"
 	"testing"
+
+	"ohmcall/calc/cause"
 )
 
 // answer is the reply to the last of several lines, as typed live, or why it
@@ -137,5 +139,41 @@ func TestWorthHint(t *testing.T) {
 		{"worth age 9, replacement-price 650, hour-rate 80", "worth repair-cost …"},
 		{"worth age 9, replacement-price 650, hour-rate 80; worth repair-cost 180", "Over 10 years"},
 		{"help worth", "replacement-price: a like machine, delivered (to be given)"},
+	})
+}
+
+// A sheet that gives each winding what the other reads condemns neither: start and run
+// are exchanged on it or by the ohms. A winding far below its sheet is not sound because
+// it adds up. Common practice.
+func TestSheetAgainstRoles(t *testing.T) {
+	const start = "unit refrigerator; fault clicks, does not start; safe; "
+	checkTrade(t, []tradeCase{
+		{"exchanged", start + "plate ohms start 4.1 5%, ohms run 9.8 5%; ohm A B 4.1, A C 9.8, B C 13.9", []string{"start winding: suspect, start winding reads 9.8 Ω, what the sheet gives the other", "run winding: suspect"}, []string{"failed", "shorted turns", "Cause supported"}, nil, "", "common practice"},
+		{"told when the plate comes later", start + "ohm A B 9.8, A C 4.1, B C 13.9; plate ohms start 4.1, ohms run 9.8", []string{"start winding: suspect", "run winding: suspect"}, []string{"failed"}, nil, "", "common practice"},
+		{"as the sheet says", start + "plate ohms start 9.8 5%, ohms run 4.1 15%; ohm A B 4.1, A C 9.8, B C 13.9", []string{"start winding: sound"}, []string{"exchanged"}, nil, "", "common practice"},
+		{"far below", start + "plate ohms run 3.4 5%, ohms start 6.6 5%; ohm A B 2.0, A C 6.6, B C 8.5", []string{"run winding: failed", "Cause supported: winding grossly shorted"}, nil,
+			map[string]cause.State{"winding-shorted": cause.Supported}, "", "common practice"},
+		{"a little below", start + "plate ohms run 9.8 5%, ohms start 14.2 5%; ohm A B 8.7, A C 14.3, B C 23.0", []string{"run winding: failed"}, []string{"Cause supported"},
+			map[string]cause.State{"winding-shorted": cause.RuledOut}, "", "common practice"},
+	})
+	c := applyAll(t, strings.Split(start+"plate ohms start 4.1 5%, ohms run 9.8 5%; ohm A B 4.1, A C 9.8, B C 13.9", "; ")...)
+	if got := strings.Join(c.Record().Alerts, "\n"); !strings.Contains(got, "Contradiction: start and run by the ohms are run and start by the sheet (entries 4, 5)") {
+		t.Error(got)
+	}
+}
+
+// A start with a kit shows a tight compressor only where the machine's own device, and
+// the start capacitor that it has, were sound. Common practice.
+func TestStartWithKit(t *testing.T) {
+	const start = "unit refrigerator; fault clicks, does not start; safe; ohm A B 3.4, A C 6.5, B C 9.8; ohm A case OL, B case OL, C case OL; "
+	tight := func(s cause.State) map[string]cause.State { return map[string]cause.State{"compressor-tight": s} }
+	checkTrade(t, []tradeCase{
+		{"nothing read", start + "saw starts with start kit; causes", nil, []string{"Cause supported"}, tight(cause.Open), "", "common practice"},
+		{"the device sound", start + "ohm ptc 5.1 cold; saw starts with start kit", []string{"Cause supported: compressor tight"}, nil, tight(cause.Supported), "", "common practice"},
+		{"the device dead", start + "ohm ptc OL cold; saw starts with start kit; causes", nil, nil, map[string]cause.State{"compressor-tight": cause.Open, "start-device-failed": cause.Supported}, "", "common practice"},
+		{"another of its kind tried", start + "saw no start with new relay; saw starts with start kit", []string{"Cause supported: compressor tight"}, nil, tight(cause.Supported), "", "common practice"},
+		{"its capacitor not read", start + "plate mfd start 88-108; saw no start with new relay; saw starts with start kit; causes", nil, nil, map[string]cause.State{"compressor-tight": cause.Open, "start-cap-failed": cause.Open}, "", "common practice"},
+		{"its capacitor dead", start + "plate mfd start 88-108; saw no start with new relay; mfd start-cap 12", []string{"Cause supported: start capacitor failed"}, []string{"does not explain"}, map[string]cause.State{"start-cap-failed": cause.Supported}, "", "common practice"},
+		{"an inverter", start + "plate type inverter; saw starts with start kit", nil, []string{"compressor tight"}, nil, "", "common practice"},
 	})
 }
