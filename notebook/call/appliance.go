@@ -30,7 +30,7 @@ var highVolts = []string{"secondary", "primary", "magnetron", "filament", "trans
 func (c *Call) ofHighVolts(r *reading) bool {
 	return c.appliance().HighVolts && slices.ContainsFunc(highVolts, func(w string) bool {
 		return strings.HasPrefix(strings.ToLower(r.a), w) || strings.HasPrefix(strings.ToLower(r.b), w)
-	})
+	}) && partOf(r.a) != partOf("switch") // its interlocks are called primary and secondary too
 }
 
 // complaint is the code of the complaint weighed.

@@ -72,7 +72,7 @@ func twoWords(q *quality, a, b string) string {
 // twoWordMotor tells a motor named by what it drives or where it stands.
 func twoWordMotor(a, b string) bool {
 	a, b = strings.ToLower(a), strings.ToLower(b)
-	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower", "timer"}, b)
+	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower"}, b)
 }
 
 // motorFirst is how many words before two pins name the motor that is at hand, as in
@@ -98,6 +98,105 @@ func namedMotor(words []string) (name string, n int) {
 		return first, 1
 	}
 	return "", 0
+}
+
+// oneName writes words before a value as the name of one part, where they are no two
+// points; nil when they stay as they are. Words[n-1] is the value.
+func (c *Call) oneName(q *quality, words []string, n int) []string {
+	k, ohms := n-1, q.word == "ohm"
+	if k < 1 || !ohms && q.word != "volt" && q.word != "amp" {
+		return nil
+	}
+	rest := words[k:]
+	if ohms && isShell(words[k-1]) {
+		rest = words[k-1:]
+		if k--; k > 1 && strings.EqualFold(words[k-1], "to") {
+			k--
+		}
+	}
+	for k > 1 && among(conditionWords, words[k-1]) && !c.pinLike(words[k-1]) || k > 2 && onlyDigits(words[k-1]) && partOf(strings.Join(words[:k-1], "-")) != nil {
+		k--
+		rest = words[k:]
+	}
+	if k < 1 {
+		return nil
+	}
+	names := slices.Clone(words[:k])
+	c.byAppliance(names)
+	if k > 2 && partOf(names[k-2]) != nil && partOf(strings.Join(names, "-")) == nil {
+		names[k-2], names[k-1] = names[k-1], names[k-2] // element outer is outer element
+	}
+	name := strings.Join(names, "-")
+	if k > 1 && !c.onePart(ohms, names) {
+		return nil
+	}
+	if a := c.appliance(); a.Elements && !a.Gas && among(corners, strings.ToLower(name)) {
+		name += "-element"
+	}
+	if name == words[0] {
+		return nil
+	}
+	return append([]string{name}, rest...)
+}
+
+// corners are the places of a cooktop's elements.
+var corners = []string{"left-front", "right-front", "left-rear", "right-rear", "left-back", "right-back", "front-left", "front-right", "rear-left", "rear-right", "back-left", "back-right"}
+
+// byAppliance calls the heater of an appliance by what it is: the coil of an electric
+// dryer, and the burner of an electric range.
+func (c *Call) byAppliance(names []string) {
+	a, last := c.appliance(), len(names)-1
+	switch low := strings.ToLower(names[last]); {
+	case a.Gas:
+	case low == "coil" && a.Dries() && (last == 0 || last == 1 && among([]string{"inner", "outer", "heating"}, strings.ToLower(names[0]))):
+		names[last] = "heater"
+	case low == "burner" && a.Elements:
+		names[last] = "element"
+	}
+}
+
+// onePart reports whether words are one name. In ohms that is so of any two words of
+// three letters or more that name no pins; elsewhere of parts that are known.
+func (c *Call) onePart(ohms bool, names []string) bool {
+	last, pins := len(names)-1, 0
+	for i, w := range names {
+		switch {
+		case i == 0 && last > 0 && among(sides, strings.ToLower(w)):
+			if pins++; isSupplyPoint(w) && (!ohms || !among([]string{"fuse", "breaker"}, strings.ToLower(names[1]))) {
+				return false
+			}
+		case !isName(w) && (!strings.Contains(w, "-") || partOf(w) == nil):
+			return false
+		case c.pinLike(w):
+			pins++
+		}
+	}
+	name, end := strings.Join(names, "-"), strings.ToLower(names[last])
+	known := partOf(name)
+	switch {
+	case c.pinLike(end) && (!ohms || c.pinLike(names[last-1])), last == 1 && twoWordMotor(names[0], end):
+		return false
+	case !ohms:
+		a, b := partOf(names[0]), partOf(end)
+		return known != nil && (last > 1 || a == nil || a == b || b == nil || listedPart(name) || among([]string{"switch", "coil", "fuse", "relay"}, end))
+	case len(names)-pins > 1, listedPart(name):
+		return true
+	}
+	return !c.pinLike(end) && (known != nil || strings.Contains(partNouns, " "+end+" "))
+}
+
+// sides part parts of a kind where they stand before them in two letters.
+var sides = []string{"lf", "rf", "lr", "rr", "lh", "rh", "hv", "l1", "l2", "l3"}
+
+// partNouns are what also ends the name of a part that begins like a pin.
+const partNouns = " button winding belt lock clutch buzzer rod breaker diode "
+
+// pinLike tells a word by which pins are called: roles, colours, conductors and the
+// shell, and a pin that was read.
+func (c *Call) pinLike(w string) bool {
+	low := strings.ToLower(w)
+	return nameRoles[low] != "" || among(markRoles, low) || among([]string{"aux", "open", "closed", "speed"}, low) || strings.Contains("|"+colour+"|", "|"+low+"|") ||
+		isSupplyPoint(low) || isShell(low) || slices.ContainsFunc(c.pins(), func(p string) bool { return strings.EqualFold(p, w) })
 }
 
 // isName tells a word of the language from a pin or a number.

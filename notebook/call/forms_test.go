@@ -80,7 +80,7 @@ func TestReadingForms(t *testing.T) {
 		{"ohm start winding 3.1", "start-winding is read between its two pins"},
 		{"ohm door lock switch 0.1 closed", "switch door-lock-switch: sound"},
 		{"ohm lid lock coil 95.0", "coil lid-lock-coil: cannot tell, not open"},
-		{"ohm defrost timer 2000", "defrost-timer has pins: on defrost-timer"},
+		{"ohm defrost timer 2000", "coil defrost-timer: cannot tell, not open"},
 		{"ohm defrost thermostat 0.1 frozen", "defrost thermostat: sound, closed when cold"},
 		{"ohm eco 0.1", "limit eco: sound"},
 		{"ohm tach coil 55.0", "coil tach-coil: cannot tell, not open"},
@@ -139,6 +139,93 @@ func TestReadingForms(t *testing.T) {
 		}
 		if !strings.Contains(got, r.want) {
 			t.Errorf("%s: %q, want %q", r.line, got, r.want)
+		}
+	}
+}
+
+// One part in several words is one name, judged where it is known; pins by their names
+// stay two points. Common practice throughout.
+func TestOnePartInSeveralWords(t *testing.T) {
+	const (
+		dryer, range_ = "unit electric dryer; fault trips breaker", "unit electric range; fault one burner dead; plate volts 240"
+		fridge, gas   = "unit fridge; fault does not start", "unit gas furnace; fault no heat"
+		micro         = "unit microwave oven; fault does not heat"
+	)
+	rows := []struct{ before, line, stored, want, not string }{
+		{dryer, "ohm heater coil 10.6", "ohm heater-coil 10.6", "heater heater-coil: cannot tell", "motor"},
+		{dryer, "ohm heater coil case 0.4", "ohm heater-coil case 0.4", "the element is grounded", "motor"},
+		{dryer, "ohm heater coil to ground OL", "ohm heater-coil ground OL", "heater heater-coil to case: cannot tell", "motor"},
+		{dryer, "ohm coil case 0.4", "ohm heater case 0.4", "heater to case: failed", "winding"},
+		{dryer, "ohm inner coil 21", "ohm inner-heater 21", "heater inner-heater: cannot tell", "motor"},
+		{"unit gas dryer; fault no heat", "ohm coil OL", "ohm coil OL", "coil: failed, open", "heater"},
+		{"unit gas dryer; fault no heat", "ohm coil case 0.4", "ohm coil case 0.4", "insulation coil to case: failed", "heater"},
+		{dryer, "ohm push to start OL", "ohm push-to-start OL", "switch push-to-start: cannot tell, open", "motor"},
+		{dryer, "ohm timer contact 0.1", "ohm timer-contact 0.1", "switch timer-contact: cannot tell, closed", "motor"},
+		{dryer, "ohm timer contact OL closed", "ohm timer-contact OL closed", "failed, open where it must be closed", "motor"},
+		{dryer, "ohm heater limit OL", "ohm heater-limit OL", "limit heater-limit: failed", "motor"},
+		{dryer, "ohm motor overload OL", "ohm motor-overload OL", "overload", "motor:"},
+		{dryer, "ohm motor red black 5.0", "ohm red black 5.0", "red–black 5.0 Ω", "judged here"},
+		{dryer, "ohm motor main common 2.4", "ohm main common 2.4", "main–common 2.4 Ω", "judged here"},
+		{dryer, "ohm main start 5.1", "ohm main start 5.1", "main–start 5.1 Ω", "judged here"},
+		{dryer, "ohm line neutral 5.1", "ohm line neutral 5.1", "line–neutral 5.1 Ω", "judged here"},
+		{dryer, "ohm purple orange 5.1", "ohm purple orange 5.1", "purple–orange 5.1 Ω", "judged here"},
+
+		{fridge, "ohm timer motor 2.9k", "ohm timer 2.9k", "coil timer: cannot tell, not open; plate ohms timer", "compressor"},
+		{fridge, "ohm timer coil 2.9k", "ohm timer 2.9k", "coil timer: cannot tell, not open", "compressor"},
+		{fridge, "ohm timer motor OL", "ohm timer OL", "coil timer: failed, open", "Cause supported"},
+		{fridge, "ohm defrost timer motor 2900", "ohm defrost-timer 2900", "coil defrost-timer: cannot tell", "compressor"},
+		{fridge, "ohm defrost timer 2900", "ohm defrost-timer 2900", "coil defrost-timer: cannot tell", "compressor"},
+		{fridge, "ohm defrost timer OL", "ohm defrost-timer OL", "coil defrost-timer: failed, open", "compressor"},
+		{fridge + "; on defrost timer", "ohm 1 2 OL", "ohm 1 2 OL", "defrost-timer: cannot tell, one pair of its pins is its motor", "Open so far"},
+		{fridge, "ohm board output OL", "ohm board-output OL", "no ohms judge electronics", "compressor"},
+		{fridge + "; ohm timer motor 2.9k; ohm board output OL; ohm timer coil 2.9k", "ohm 1 2 4.1, 1 3 9.8, 2 3 13.7", "ohm 1 2 4.1, 1 3 9.8, 2 3 13.7", "By the readings 1 is common, 3 is start, 2 is run", "not known"},
+
+		{gas, "ohm transformer primary 8.0", "ohm transformer-primary 8.0", "a winding of it, not open", "start"},
+		{gas, "ohm transformer secondary 1.2", "ohm transformer-secondary 1.2", "a winding of it, not open", "motor"},
+		{gas, "ohm transformer secondary OL", "ohm transformer-secondary OL", "failed, open", "motor"},
+		{gas, "ohm left rollout 0.1", "ohm left-rollout 0.1", "limit left-rollout: sound", "motor"},
+		{gas, "ohm right rollout OL", "ohm right-rollout OL", "flue and heat exchanger are looked at", "motor"},
+		{gas, "ohm L1 fuse 0.1", "ohm L1-fuse 0.1", "fuse l1-fuse: sound", "motor"},
+		{gas, "ohm L2 fuse OL", "ohm L2-fuse OL", "fuse l2-fuse: failed", "motor"},
+		{gas, "ohm L1 heater 10.2", "ohm L1 heater 10.2", "L1–heater 10.2", "judged here"},
+		{gas, "ohm hi lim .1", "ohm hi lim .1", "limit hi-lim: sound", "motor"},
+		{gas, "ohm t-fuse 0", "ohm t-fuse 0", "limit t-fuse: sound", "judged here"},
+		{"unit washer; fault does not drain; ohm drain pump 14.2", "ohm motor stator 6.0", "ohm motor-stator 6.0", "is read between its two pins", "Joined"},
+		{"unit washer; fault does not spin", "ohm brush left 0.4", "ohm brush-left 0.4", "brush-left is none of the parts", "Joined"},
+		{"unit dishwasher; fault leaks", "ohm soap dispenser 285", "ohm soap-dispenser 285", "soap-dispenser is none of the parts", "motor"},
+
+		{range_, "ohm surface burner OL", "ohm surface-element OL", "heater surface-element: failed", "motor"},
+		{range_, "ohm burner receptacle 0.1", "ohm burner-receptacle 0.1", "burner-receptacle is none of the parts", "motor"},
+		{range_, "ohm dual element outer 26.0", "ohm dual-outer-element 26.0", "heater dual-outer-element: cannot tell", "motor"},
+		{range_, "ohm LF switch OL", "ohm LF-switch OL", "switch lf-switch: cannot tell, open", "refused"},
+		{range_, "ohm RF element OL", "ohm RF-element OL", "heater rf-element: failed", "refused"},
+		{range_, "ohm RF burner OL", "ohm RF-element OL", "heater rf-element: failed", "refused"},
+		{range_, "ohm left-front OL", "ohm left-front-element OL", "heater left-front-element: failed", "judged here"},
+		{"unit gas range; fault burner does not light", "ohm left-front OL", "ohm left-front OL", "left-front is none of the parts", "heater"},
+		{range_, "ohm LR 5.1", "ohm L R 5.1", "L–R 5.1 Ω", "judged here"},
+
+		{micro, "ohm primary switch OL closed", "ohm primary-switch OL closed", "Cause supported: switch or door interlock open", "high-voltage side"},
+		{micro, "ohm secondary switch 0.1 closed", "ohm secondary-switch 0.1 closed", "switch secondary-switch: sound", "high-voltage side"},
+		{micro, "ohm primary door switch OL closed", "ohm primary-door-switch OL closed", "failed, open", "high-voltage side"},
+		{micro, "ohm primary interlock OL closed", "ohm primary-interlock OL closed", "failed, open", "high-voltage side"},
+		{micro, "ohm HV diode OL", "ohm HV-diode OL", "nothing here judges the high-voltage side", "refused"},
+		{micro, "mfd hv cap 0.98", "mfd hv-cap 0.98", "nothing here judges the high-voltage side", "run capacitor"},
+		{micro, "ohm transformer primary 0.3", "ohm transformer-primary 0.3", "nothing here judges the high-voltage side", "Joined"},
+	}
+	for _, r := range rows {
+		c := New()
+		for _, l := range strings.Split(r.before, "; ") {
+			must(t, c, c.Expand(l))
+		}
+		full := c.Expand(r.line)
+		got := ""
+		if e, err := c.Apply(nine, full); err != nil {
+			got = "refused: " + err.Error()
+		} else {
+			got = e.Reply.Plain()
+		}
+		if full != r.stored || !strings.Contains(got, r.want) || strings.Contains(got, r.not) {
+			t.Errorf("%s; %s: stored %q, want %q, not %q: %q", r.before, r.line, full, r.want, r.not, got)
 		}
 	}
 }

@@ -20,6 +20,8 @@ var partAliases = map[string]string{
 	"ol": "overload", "olp": "overload",
 	"eco": "limit", "tach": "tacho", "tach-coil": "tacho", "tach-generator": "tacho", "tach-sensor": "tacho",
 	"hot-surface-igniter": "igniter", "surface-igniter": "igniter", "glow-bar": "igniter", "door-sensor": "switch",
+	"heating-coil": "heater", "t-fuse": "thermal-fuse", "tf": "thermal-fuse", "hi-lim": "limit", "high-lim": "limit",
+	"push-to-start": "switch", "press-to-start": "switch",
 	"start-relay": "relay", "current-relay": "relay", "door-lock": "switch", "lid-switch": "switch", "door-latch": "switch", "lid-lock": "switch",
 	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
 	"power-cord": "cord", "radiant-sensor": "flame-sensor", "selector": "switch", "selector-switch": "switch", "lid": "switch",
@@ -92,12 +94,35 @@ var assemblies = []struct{ word, says string }{
 }
 
 func judgeAssembly(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	if r := latest(rs); strings.HasPrefix(name, "transformer-") && r.over {
+		return c.ownCoil(name, rs)
+	} else if strings.HasPrefix(name, "transformer-") {
+		return judge.NotHere(name, "a winding of it, not open; its sheet gives its ohms, and the volts that it gives tell more (common practice)", c.value(r))
+	}
 	i := slices.IndexFunc(assemblies, func(a struct{ word, says string }) bool { return strings.Contains(name, a.word) })
 	return judge.NotHere(name, assemblies[i].says+" (common practice)", c.value(latest(rs)))
 }
 
+// ownCoil judges a coil that is of no valve.
+func (c *Call) ownCoil(name string, rs []*reading) verdict.Verdict {
+	v := c.smallCoil(name, rs, "")
+	v.Fact = nil
+	return v
+}
+
+// judgeTimer judges the motor of a timer, a small coil, and its contacts (common practice).
+func judgeTimer(c *Call, name string, rs []*reading, before int) verdict.Verdict {
+	switch r := latest(rs); {
+	case r.b != "":
+		return judge.NotHere(name, "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)", c.value(r))
+	case strings.Contains(name, "contact"):
+		return judgePath(judge.Switched)(c, name, rs, before)
+	}
+	return c.ownCoil(name, rs)
+}
+
 // motors are parts with pins of their own, read as a machine.
-var motors = []string{"pump", "drain-pump", "timer", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
+var motors = []string{"pump", "drain-pump", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
 
 // motorAliases are other names of the trade for the fans.
 var motorAliases = map[string]string{
@@ -130,7 +155,7 @@ func unknownPart(r *reading) string {
 	if isMotor(r.a) {
 		return r.a + " has pins: on " + r.a + ", then ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + " reads one pair of them."
 	}
-	if strings.HasSuffix(r.a, "winding") {
+	if strings.HasSuffix(r.a, "winding") || strings.HasSuffix(r.a, "leads") || strings.HasSuffix(r.a, "stator") {
 		return r.a + " is read between its two pins, as they are marked or numbered: ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + "."
 	}
 	text := r.a + " is none of the parts that are judged here"
@@ -170,7 +195,7 @@ func judgeTacho(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return c.smallCoil(name, rs, "tacho")
 }
 
-func isIgniter(name string) bool { return strings.HasPrefix(strings.ToLower(name), "igniter") }
+func isIgniter(name string) bool { return partOf(name) == partOf("igniter") }
 
 func judgeIgniter(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	return judge.Igniter(strings.Trim(strings.TrimPrefix(name, "igniter"), "-"), c.value(latest(rs)))

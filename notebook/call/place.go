@@ -47,6 +47,7 @@ func init() {
 		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"tacho"}, "tachogenerator of a motor", judgeTacho},
+		{[]string{"timer", "defrost-timer"}, "motor of a timer, a small coil", judgeTimer},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 		{[]string{"lamp", "light", "bulb"}, "lamp: a filament conducts", judgeLamp},
 		{[]string{"ice-maker", "module", "board", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
@@ -61,7 +62,7 @@ func partOf(name string) *place {
 	if p != nil && p.words[0] == "solenoid" && i > 2 && partStarting(name[i+1:]) == partStarting("sensor") {
 		return partStarting("sensor") // the coil-sensor is a sensor
 	}
-	if i <= 2 || isShell(name[i+1:]) || p != nil && (!among(forerunners, p.words[0]) || among(p.words, canonical(name))) {
+	if i < 2 || isShell(name[i+1:]) || p != nil && (!among(forerunners, p.words[0]) || among(p.words, canonical(name))) {
 		return p
 	}
 	if last := partStarting(name[i+1:]); last != nil && (p == nil || last.words[0] != "solenoid") {
@@ -72,7 +73,7 @@ func partOf(name string) *place {
 
 // forerunners are the places whose words also stand before the name of another part,
 // by their first word: the light-switch is no lamp, the control-relay no control.
-var forerunners = []string{"heater", "lamp", "ice-maker"}
+var forerunners = []string{"heater", "lamp", "ice-maker", "timer"}
 
 func partStarting(name string) *place {
 	name = canonical(name)

@@ -73,6 +73,8 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i)^(?:l|live|hot) (?:to )?(?:n|neutral) ([\d.~>o])`, to: `plug $1`},
 	{of: "volt", from: `(?i)^hot (?:(?:leg|wire|pin|prong|blade|conductor) )?(?:to )?(case|gnd|grd|ground|earth|chassis|frame|shell|cabinet|metal|neutral|n|g) `, to: `L $1 `},
 	{of: "volt", from: `(?i)^(l[123]?) (?:to )?neutral `, to: `$1 N `},
+	{of: "ohm", from: `(?i)^(all|each) (?:pins?|leads?|windings?) `, to: `$1 `},
+	{of: "ohm", from: `(?i)^(push|press) to (start) `, to: `$1-to-$2 `},
 	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
 	{from: `(?i)(^| )htr `, to: `${1}heater `},
 	{from: `(?i)^def `, to: `defrost `},
@@ -80,7 +82,10 @@ var respellings = []respelling{
 	{from: `(?i)^fan (cond|evap) `, to: `$1-fan `},
 	{of: "temp", from: `(?i)^(?:frz|frzr) `, to: `freezer `},
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
-	{of: "ohm", from: `^([A-MQ-Z])([A-Z]) `, to: `$1 $2 `}, // two pins; NO, NC and PE are points
+	// Two pins; NO, NC and PE are points, RF and HV stand before a part.
+	{of: "ohm", from: `^([A-MQ-Z])([A-Z]) ([\d.~>O(]|(?i:case|gnd|gro|chas|fram|shel|eart|hot |cold ))`, to: `$1 $2 $3`},
+	{of: "ohm", from: `(?i)timer (?:motor|coil) `, to: `timer `}, // what of it is read as a whole
+	{of: "ohm", from: `(?i) pressed( |$)`, to: ` closed$1`},
 	{of: "ohm", from: `(?i)^(com|common|start|run)[–/>-](com|common|start|run) `, to: `$1 $2 `},
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
@@ -90,15 +95,11 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i)^(inlet|water|fill) valve (hot|cold) `, to: `$1-valve-$2 `},
 	{of: "ohm", from: `(?i)^([a-z]{3,}) t?stat `, to: `$1-thermostat `},
 	{of: "ohm", from: `(?i)^(hot|cold) (switch|element|heater|thermostat|sensor|thermistor|relay|igniter) ([\d.~>o]\S*)$`, to: `$2 $3 $1`},
-	{of: "ohm", from: `(?i)^([a-z]{3,}) ([a-z]{3,}) ` + partNoun + ` ([\d.~>o]|case )`, to: `$1-$2-$3 $4`},
-	{of: "ohm", from: `(?i)^(door|lid) (lock|latch) coil `, to: `$1-$2-coil `},
-	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) ` + partNoun + ` ([\d.~>o])`, to: `$1-$2 $3`},
 	{of: "ohm", from: `(?i) frozen$`, to: ` cold`},
-	{of: "ohm", from: `(?i)^([a-z]{3,}\d?) ` + partNoun + ` (?:to )?((?i:case|gnd|ground|chassis|frame|shell) )`, to: `$1-$2 $3`},
-	{of: "ohm", from: `(?i)^` + colour + `[–/-]` + colour + ` `, to: `$1 $2 `},
+	{of: "ohm", from: `(?i)^(` + colour + `)[–/-](` + colour + `) `, to: `$1 $2 `},
 	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
-	{of: "mfd", from: `(?i)^(\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
+	{of: "mfd", from: `(?i)^(hv|\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
 	{of: "mfd", from: `(?i)^cap(?:acitor)? (start|run) `, to: `$1-cap `},
 	// Of a can with two sections both are read to C.
 	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
@@ -127,11 +128,7 @@ var respellings = []respelling{
 	{of: "part", from: `^([^,]* \S*(?:[A-Za-z-]\S*\d|\d\S*[A-Za-z-])\S*) ([2-9]) [$€£]?(\d+\.\d\d)$`, to: `$1, $2, $3`},
 }
 
-const colour = `(black|blk|white|wht|red|blue|blu|yellow|yel|green|grn|orange|orn|brown|brn|purple|gr[ae]y|pink)`
-
-// partNoun ends the name of a part that is typed in several words.
-const partNoun = `(switch|solenoid|element|heater|valve|thermostat|fuse|sensor|thermistor|relay|igniter|` +
-	`lamp|light|bulb|button|timer|module|electrode|winding|belt|board|control|maker|lock|clutch|buzzer|display|transformer|rod)`
+const colour = `black|blk|white|wht|red|blue|blu|yellow|yel|green|grn|orange|orn|brown|brn|purple|gray|grey|pink`
 
 // patterns are the patterns of this file, made when the first line is typed.
 var patterns = sync.OnceValue(func() *struct{ decimal, two, mark *regexp.Regexp } {
@@ -176,7 +173,7 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		if i > 0 && len(words) > 2 && strings.EqualFold(words[0], q.word) {
 			words = words[1:] // the kind said again
 		}
-		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
+		if len(words[0]) == 2 && len(words) > 1 && q.word == "ohm" && (!isWord(words[1]) || isOver(words[1]) || isShell(words[1])) && partOf(words[0]) == nil && c.pinName(words[0][:1]) && c.pinName(words[0][1:]) {
 			words[0] = words[0][:1] + " " + words[0][1:]
 		}
 		if len(words) > 2 && q.word == "ohm" && c.complaint() == said.NoDrain && strings.EqualFold(words[0], "drain") && strings.EqualFold(words[1], drainPump) {
@@ -198,6 +195,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 				}
 			}
 			n--
+		}
+		if few := c.oneName(q, words, n); len(few) > 0 {
+			words, n = few, n-len(words)+len(few)
 		}
 		if q.word == "temp" && n == 2 && asBare(words[1]) && c.readInF(words[0]) {
 			words[1] += "F"
