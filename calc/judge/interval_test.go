@@ -108,6 +108,11 @@ func judgements(t testing.TB) []judgement {
 			return Phases(PhasesIn{Place: "L1 L2 L3", Machine: at, Pairs: [3]measure.Value(v)})
 		}})
 	}
+	for _, p := range []Path{Limit, Switched} {
+		one("volts across a "+string(p), 72, func(v measure.Value) verdict.Verdict {
+			return Across(AcrossIn{Path: p, Volts: v, Full: 120, Closed: p == Switched})
+		})
+	}
 	one("plug", 2, func(v measure.Value) verdict.Verdict { return Plug(v) })
 	table, _, err := NewTable(curve)
 	if err != nil {

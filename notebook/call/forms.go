@@ -178,7 +178,7 @@ func (c *Call) onePart(ohms bool, names []string) bool {
 		return false
 	case !ohms:
 		a, b := partOf(names[0]), partOf(end)
-		return known != nil && (last > 1 || a == nil || a == b || b == nil || listedPart(name) || among([]string{"switch", "coil", "fuse", "relay"}, end))
+		return known != nil && (last > 1 || a == nil || a == b || b == nil || listedPart(name) || among([]string{"switch", "coil", "fuse", "relay", "igniter"}, end))
 	case len(names)-pins > 1, listedPart(name):
 		return true
 	}

@@ -116,7 +116,7 @@ func judgeTimer(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	case r.b != "":
 		return judge.NotHere(name, "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)", c.value(r))
 	case strings.Contains(name, "contact"):
-		return judgePath(judge.Switched)(c, name, rs, before)
+		return judgePath("switch")(c, name, rs, before)
 	}
 	return c.ownCoil(name, rs)
 }

@@ -25,6 +25,9 @@ func whichPart(kind, name string) (family, part string) {
 		if isHeater(name) {
 			return "heater", partID(name)
 		}
+		if p := partOf(name); kind == "volt" && p != nil && paths[p.words[0]] != "" {
+			return p.words[0], partID(name)
+		}
 	case "mfd", "capload":
 		return "cap", partID(name)
 	}
@@ -39,7 +42,7 @@ func partID(name string) string {
 	if known == name || known == "switch" {
 		return name
 	}
-	for _, s := range []string{"fuse", "tco", "cut"} { // beside a limit that sets itself again
+	for _, s := range []string{"fuse", "tco", "cut", "roll"} { // beside a limit that sets itself again
 		if known == "limit" && strings.Contains(name, s) {
 			known += "-" + s
 		}

@@ -206,6 +206,9 @@ func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") 
 // and are no verdict.
 func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	r := latest(rs)
+	if v, ok := c.judgeAcross(r); ok {
+		return v, true
+	}
 	fed, unfed := c.feedFacts(r)
 	if c.value(r).Over || fed == "" {
 		return verdict.Verdict{}, false
@@ -258,6 +261,30 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 	return "", ""
 }
 
+// judgeAcross judges the volts across one part that breaks a circuit, read while that
+// circuit is called.
+func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
+	p := partOf(r.a)
+	if p == nil || r.b != "" || paths[p.words[0]] == "" || !r.cond.is("run") || r.cond.is("open") || p.words[0] == "cord" {
+		return verdict.Verdict{}, false
+	}
+	if strings.Contains(strings.ToLower(r.a), "door") && cools(c.last("unit")) {
+		return verdict.Verdict{}, false // one feeds a lamp, which is out with the door shut
+	}
+	in := judge.AcrossIn{Path: paths[p.words[0]], Name: r.a, Volts: c.value(r), Full: cmp.Or(c.ratedVolts(), householdPlate), Closed: r.cond.is("closed")}
+	if c.split() && in.Full > judge.TwoLegs {
+		in.Full /= 2 // one leg may feed it
+	}
+	if in.Volts.X <= mostControl {
+		in.Full = controlVolts
+	}
+	v := judge.Across(in)
+	if len(v.Fact) > 0 {
+		v = rolledOut(v, r.a)
+	}
+	return v, true
+}
+
 // controlVolts feed the coils of air conditioners and furnaces from a transformer;
 // what is read there lies between the other two (common practice).
 const (
@@ -277,7 +304,7 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	if rated == 0 {
 		rated = householdPlate
 	}
-	if fed == "valve-volts-present" && c.value(r).X >= leastControl && c.value(r).X <= mostControl {
+	if x := c.value(r).X; fed == "valve-volts-present" && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts
 	}
 	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,

@@ -86,6 +86,50 @@ func TestHeaterOnLowVolts(t *testing.T) {
 	})
 }
 
+// Volts that stand across what should conduct say that it is open, where both probes
+// stood on it. Common practice throughout.
+func TestVoltsAcrossASwitch(t *testing.T) {
+	const (
+		furnace = "unit gas furnace; fault no heat; plate volts 115; "
+		dryer   = "unit electric dryer; fault no heat; plate volts 240, watts 5400; "
+		open    = "if both probes stood on it"
+	)
+	limit := func(s cause.State) map[string]cause.State { return map[string]cause.State{"limit-open": s} }
+	checkTrade(t, []tradeCase{
+		{"control volts across a limit", furnace + "volt high-limit 25 run", []string{"suspect, open by its 25 V", open, "Cause supported: thermal limit"}, nil, limit(cause.Supported), "", "common practice"},
+		{"none", furnace + "volt high-limit 0.1 run", []string{"cannot tell", "closed if current flows through it"}, []string{"sound"}, limit(cause.Open), "", "common practice"},
+		{"some", furnace + "volt high-limit 8 run", []string{"cannot tell", "neither all of its circuit nor none"}, nil, limit(cause.Open), "", "common practice"},
+		{"a rollout", furnace + "volt rollout 25 run", []string{open, "burner, flue and heat exchanger are looked at"}, nil, limit(cause.Supported), "", "common practice"},
+		{"at rest nothing is told", furnace + "volt rollout 25", nil, []string{"volts across"}, limit(cause.Open), "", "common practice"},
+		{"from one end to the other side of the supply", furnace + "volt limit N 25 run", nil, []string{"volts across"}, limit(cause.Open), "", "common practice"},
+		{"another limit's ohms", furnace + "volt rollout 25 run; ohm hi-limit 0.1", nil, []string{"contradict"}, limit(cause.Supported), "", "common practice"},
+		{"its own ohms", furnace + "volt hi-limit 25 run; ohm hi-limit 0.1", []string{"contradict"}, nil, nil, "", "common practice"},
+		{"a pressure switch may be open rightly", furnace + "volt pressure-switch 24 run", []string{"cannot tell, open by its 24 V", "write closed before run"}, []string{"Cause supported"}, nil, "", "common practice"},
+		{"told that it should be closed", furnace + "volt pressure-switch 24 closed run", []string{"suspect, open by its 24 V"}, nil, nil, "", "common practice"},
+		{"one leg across a thermal fuse", dryer + "volt thermal-fuse 120 run", []string{"suspect, open by its 120 V"}, nil, limit(cause.Supported), "", "common practice"},
+		{"both legs across a limit", dryer + "volt high-limit 240 run", []string{"suspect, open by its 240 V"}, nil, limit(cause.Supported), "", "common practice"},
+		{"a door switch", dryer + "volt door-switch 120 closed run", []string{"suspect, open by its 120 V", "Cause supported: switch"}, nil, map[string]cause.State{"switch-open": cause.Supported}, "", "common practice"},
+		{"that of a refrigerator", "unit refrigerator; fault does not cool; volt door-switch 118 closed run", nil, []string{"volts across"}, nil, "", "common practice"},
+		{"a furnace's valve is on 24 V", furnace + "volt gas-valve 0 run", []string{"failed", "60 % of 24 V"}, nil, nil, "", "common practice"},
+		{"fed", furnace + "volt gas-valve 24 run", []string{"sound", "of 24 V"}, nil, nil, "", "common practice"},
+		{"a dryer's on the mains", "unit gas dryer; fault no heat; plate volts 120; volt gas-valve 0 run", []string{"failed", "60 % of 120 V"}, nil, nil, "", "common practice"},
+	})
+	for line, want := range map[string]string{
+		"volt pressure switch 24 run": "volt pressure-switch 24 run", "volt upper element 239": "volt upper-element 239", "volt contactor coil 0 run": "volt contactor-coil 0 run",
+		"volt transformer secondary 0": "volt transformer-secondary 0", "volt left rollout 25 run": "volt left-rollout 25 run",
+		"amp oven igniter 2.7 run": "amp oven-igniter 2.7 run", "amp bake igniter 3.3 run": "amp bake-igniter 3.3 run", "amp upper element 18.7 run": "amp upper-element 18.7 run",
+		"volt heater N 118": "volt heater N 118", "volt line neutral 118": "volt line neutral 118", "volt limit common 24": "volt limit common 24",
+		"volt heater thermostat 118": "volt heater thermostat 118", "volt L1 fuse 118": "volt L1 fuse 118",
+	} {
+		if got := New().Expand(line); got != want {
+			t.Errorf("%s: %s, want %s", line, got, want)
+		}
+	}
+	if got := must(t, applyAll(t, "unit gas oven", "fault no heat", "plate igniter 3.2-3.6"), "amp bake-igniter 2.7 run").Reply.Plain(); !strings.Contains(got, "it draws less than its valve asks for") {
+		t.Error(got)
+	}
+}
+
 // G is the earth where volts stand between it and the case; up to what a transformer of
 // controls gives it may be a thermostat's terminal for the fan (common practice).
 func TestCaseToGround(t *testing.T) {
