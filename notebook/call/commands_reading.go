@@ -28,7 +28,7 @@ func readingCommands() []Command {
 		}
 	}
 	listed := func(c Command, page string) Command { c.See = page; return c }
-	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted (or upside down), ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
+	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted (or upside down), dc (direct volts), ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
 		listed(reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
 			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), "parts"),
@@ -279,7 +279,7 @@ func (c *Call) addReading(r *reading) {
 	case "volt":
 		if r.over || c.value(r).X >= deadVolts {
 			c.live = append(c.live, r.entry)
-		} else if c.value(r).Hi < deadVolts && !r.cond.energised() && (isLine(r) && !c.isLeg(r) || r.b == "" && c.atMachine(r)) {
+		} else if c.value(r).Hi < deadVolts && !r.cond.energised() && !r.cond.is(directWord) && (isLine(r) && !c.isLeg(r) || r.b == "" && c.atMachine(r)) {
 			c.dead = append(c.dead, r.entry)
 		}
 	case "amp", "watt":

@@ -18,7 +18,7 @@ type condition struct {
 }
 
 // conditionWords are the conditions that stand alone.
-var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord, "standing"}
+var conditionWords = []string{"cold", "hot", "start", "run", "before", "after", "peak", "closed", "open", "upright", "inverted", iceWord, "standing", directWord}
 
 // underPower are the conditions of a machine that is energised, in which no ohms
 // are read.
@@ -28,6 +28,9 @@ func (c *condition) energised() bool { return intersects(c.words, underPower) }
 
 // iceWord says that a sensor stands in stirred ice water, at 0 °C.
 const iceWord = "ice"
+
+// directWord says that a meter stood on direct volts.
+const directWord = "dc"
 
 // put sets a condition word before those that are there.
 func (c *condition) put(word string) {

@@ -72,7 +72,11 @@ func (c *Call) Doubtful(text string) error {
 			WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
 	}
 	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
-		return w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text).WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
+		e := w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text)
+		if name := l.Words[1].Text; len(l.Words) == 4 && len(name) > 3 {
+			return e.WithHint("read dead: ohm %s %s; the volts across it, under power: volt %[1]s … %[3]s", name, l.Words[2].Text, w.Text)
+		}
+		return e.WithHint("as in: amp comp %s %s", l.Words[len(l.Words)-2].Text, w.Text)
 	}
 	if err := c.sumOfReadings(q, l); err != nil {
 		return err
@@ -157,7 +161,7 @@ func commaless(l *script.Line) error {
 	}
 	name, count, last := m[1], m[2], m[3]
 	price := strings.Contains(last, ".")
-	if !price && !partNumber().MatchString(name) {
+	if !price && count != "1" && !partNumber().MatchString(name) {
 		return nil // capacitor 35 370: what is marked on it
 	}
 	w := script.Word{Col: col + len([]rune(rest)) - len(last), End: col + len([]rune(rest))}

@@ -204,6 +204,40 @@ func TestOnePartInSeveralWords(t *testing.T) {
 		{"unit gas range; fault burner does not light", "ohm left-front OL", "ohm left-front OL", "left-front is none of the parts", "heater"},
 		{range_, "ohm LR 5.1", "ohm L R 5.1", "L–R 5.1 Ω", "judged here"},
 
+		{fridge, "ohm evap fan OL", "ohm evap fan OL", "evap-fan: failed, open between its two leads", "has pins"},
+		{"unit fridge; fault not cooling", "ohm evap fan OL", "ohm evap fan OL", "Cause supported: evaporator fan motor", "has pins"},
+		{"unit fridge; fault not cooling; volt evap-fan 12.4 dc", "ohm evap fan OL", "ohm evap fan OL", "cannot tell, a motor on direct volts", "Cause supported"},
+		{fridge, "ohm evap fan 28.0", "ohm evap fan 28.0", "evap-fan has pins", "failed"},
+		{fridge, "ohm blower OL", "ohm blower OL", "blower has pins", "failed"},
+		{fridge, "volt evap fan 12.4 dc", "volt evap fan 12.4V dc", "volts at evap-fan: sound, it is given 12.4 V", "115"},
+		{fridge, "volt evap fan 12.4dc", "volt evap fan 12.4V dc", "sound, it is given 12.4 V", "115"},
+		{fridge, "volt evap fan 12.4VDC run", "volt evap fan 12.4V dc run", "sound, it is given 12.4 V", "115"},
+		{fridge, "volt evap fan 0 dc run", "volt evap fan 0V dc run", "failed, it should be called and is given 0 V", "115"},
+		{fridge, "volt evap fan 8.1 dc run", "volt evap fan 8.1V dc run", "cannot tell, 8.1 V: a board that sets a fan's speed", "suspect"},
+		{"unit fridge; fault not cooling; volt evap-fan 12.4 dc run", "saw evap fan not running", "saw evap fan not running", "Cause supported: evaporator fan motor", "no supply"},
+		{"unit fridge; fault not cooling; volt evap-fan 0 dc run", "saw evap fan not running", "saw evap fan not running", "Seen: the evaporator fan stands still", "fan motor"},
+		{fridge, "volt evap fan 12.4", "volt evap fan 12.4", "no call now", "12 V)"},
+		{fridge, "volt line 0 dc", "volt line 0V dc", "Direct volts are written down", "failed"},
+		{fridge, "volt board 5.1 dc", "volt board 5.1V dc", "Direct volts are written down", "sound"},
+		{fridge, "amp comp 3.1 dc", "amp comp 3.1 dc", "refused: dc is said of volts alone", "sound"},
+		{fridge, "ohm door switch 0.1 pressed", "ohm door-switch 0.1 closed", "sound, closed", "refused"},
+
+		{gas, "ohm T1 G 500M test 1000V", "ohm T1 case 500M test 1000V", "insulation T1 to case: sound", "Not a winding"},
+		{gas, "ohm T1 G 5.1", "ohm T1 G 5.1", "T1–G 5.1 Ω", "insulation"},
+		{gas, "meg T1 gnd 500M", "ohm T1 case 500M", "T1–case 500 MΩ", "refused"},
+		{gas, "megger T1 500M at 1000V", "ohm T1 case 500M test 1000V", "insulation T1 to case: sound", "refused"},
+		{gas, "megger T1 500", "megger T1 500", "refused", "MΩ"},
+		{fridge, "part compressor FAKE-C18 1 168.00 serial FAKEC-99", "part compressor FAKE-C18 serial FAKEC-99, 1, 168.00", "1 × compressor FAKE-C18, serial FAKEC-99 at 168.00", "refused"},
+		{fridge, "part run cap 5 370", "part run cap 5 370", "1 × run cap 5 370", " at "},
+		{fridge + "; plate volts 115", "volt L PE 118", "volt L earth 118", "cannot tell, 118 V: the line is there", "sound"},
+		{fridge + "; plate volts 115", "volt L E 40", "volt L earth 40", "suspect, 40 V is not what the line has to earth", "sound"},
+		{fridge + "; plate volts 230, hz 50", "volt L1-PE 231", "volt L1 earth 231", "cannot tell, 231 V: the line is there", "suspect"},
+		{fridge + "; plate volts 400, phase 3", "volt L1-PE 231", "volt L1 earth 231", "cannot tell, 231 V: the line is there", "suspect"},
+		{"unit electric dryer; fault no heat; plate volts 240", "volt L2 PE 120", "volt L2 earth 120", "cannot tell, 120 V: the line is there", "suspect"},
+		{"unit electric dryer; fault no heat; plate volts 240", "volt L2 PE 2", "volt L2 earth 2", "suspect, 2 V is not", "sound"},
+		{"unit electric dryer; fault no heat; safe; volt L1 L2 0", "volt L1 PE 0", "volt L1 earth 0", "L1–earth 0 V", "suspect"},
+		{fridge, "volt N E 12", "volt N earth 12", "neutral to earth: suspect", "refused"},
+
 		{micro, "ohm primary switch OL closed", "ohm primary-switch OL closed", "Cause supported: switch or door interlock open", "high-voltage side"},
 		{micro, "ohm secondary switch 0.1 closed", "ohm secondary-switch 0.1 closed", "switch secondary-switch: sound", "high-voltage side"},
 		{micro, "ohm primary door switch OL closed", "ohm primary-door-switch OL closed", "failed, open", "high-voltage side"},
@@ -226,6 +260,23 @@ func TestOnePartInSeveralWords(t *testing.T) {
 		}
 		if full != r.stored || !strings.Contains(got, r.want) || strings.Contains(got, r.not) {
 			t.Errorf("%s; %s: stored %q, want %q, not %q: %q", r.before, r.line, full, r.want, r.not, got)
+		}
+	}
+}
+
+// What is refused shows a line that is taken.
+func TestFormsRefused(t *testing.T) {
+	for line, want := range map[string]string{
+		"ohm pressure switch 0.1 run": "read dead: ohm pressure-switch 0.1; the volts across it, under power: volt pressure-switch … run",
+		"ohm motor switch 0.2 run":    "read dead: ohm motor-switch 0.2",
+		"ohm A B 3.4 run":             "as in: amp comp 3.4 run",
+		"part drier 1 12":             "with its count and price: part drier, 1, 12",
+		"part capacitor 35 370":       "",
+	} {
+		c := New()
+		err := c.Doubtful(c.Expand(line))
+		if got := flat(err); (err != nil) != (want != "") || !strings.Contains(got, want) {
+			t.Errorf("%s: %s, want %q", line, got, want)
 		}
 	}
 }

@@ -28,17 +28,28 @@ func (c *Call) subject(r *reading) (kind, name string) {
 			return "part", r.of
 		case r.b != "":
 			return "wind", r.of
+		case among(twoLeads, strings.ToLower(r.a)):
+			return motorKind, strings.ToLower(r.a)
 		case partOf(r.a) != nil:
 			return "part", strings.ToLower(r.a)
 		}
 	case "mfd":
 		return "mfd", r.a
 	case "volt":
+		if fed, _ := c.feedFacts(r); r.cond.is(directWord) {
+			if fan := strings.Contains(fed, "fan") || strings.HasPrefix(fed, "blower"); !fan {
+				return "", ""
+			}
+			return "volt", r.where()
+		}
 		if r.onMetal() {
 			return "metal", strings.ToLower(r.a)
 		}
 		if r.ofNeutral() {
 			return "neutral", ""
+		}
+		if r.toEarth() {
+			return earthedKind, r.a
 		}
 		if r.b == "" && c.isCapacitor(r.a) {
 			return "capload", r.a
@@ -243,6 +254,19 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgeSupply(rs, before)
 	case "neutral":
 		return judge.Neutral(c.value(latest(rs))), true
+	case motorKind:
+		if !latest(rs).over {
+			return verdict.Verdict{}, false
+		}
+		if direct := c.bySubject["volt\x00"+name]; slices.ContainsFunc(direct[max(0, len(direct)-mostJudged):], func(r *reading) bool { return r.cond.is(directWord) && c.alive(r.entry) }) {
+			return judge.NotHere(name, "a motor on direct volts has electronics, and ohms tell nothing of it (common practice)", c.value(latest(rs))), true
+		}
+		v := judge.MotorOpen(name, c.value(latest(rs)))
+		v.Fact = []string{name + "-windings-failed"}
+		return v, true
+	case earthedKind:
+		r := latest(rs)
+		return judge.ToEarth(r.where(), c.value(r), c.toEarthVolts(r)), c.value(r).Hi >= deadVolts || !c.deadAt(r.entry-1)
 	case "metal":
 		live := slices.DeleteFunc(slices.Clone(rs), func(r *reading) bool { return !r.cond.energised() && c.provesDead(r) })
 		if len(live) > 0 {

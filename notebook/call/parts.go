@@ -124,6 +124,12 @@ func judgeTimer(c *Call, name string, rs []*reading, before int) verdict.Verdict
 // motors are parts with pins of their own, read as a machine.
 var motors = []string{"pump", "drain-pump", "motor", "fan", "cond-fan", "evap-fan", "blower", "compressor", "comp"}
 
+// twoLeads are the motors that have two leads (common practice), and motorKind what is
+// read between them when no pins are said.
+var twoLeads = []string{"evap-fan", "cond-fan", "drain-pump"}
+
+const motorKind = "motor"
+
 // motorAliases are other names of the trade for the fans.
 var motorAliases = map[string]string{
 	"evaporator-fan": "evap-fan", "freezer-fan": "evap-fan", "condenser-fan": "cond-fan",

@@ -101,6 +101,9 @@ func (r *reading) key() string {
 	if r.cond.is("peak") || r.cond.is("start") {
 		phase = "start"
 	}
+	if r.cond.is(directWord) {
+		phase += directWord
+	}
 	return strings.Join([]string{r.quality.word, r.of, a, b, phase}, "\x00")
 }
 
@@ -195,7 +198,9 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 	if err := r.parseValue(c, value); err != nil {
 		return nil, c.behindValue(q, points, value, err)
 	}
-	points = r.liftConditions(points)
+	if points = r.liftConditions(points); r.cond.is(directWord) && q.word != "volt" {
+		return nil, words[len(words)-1].Errorf("dc is said of volts alone").WithHint("as in: volt evap-fan 12.4 dc")
+	}
 	if err := c.takenAt(r, words, points, value); err != nil {
 		return nil, err
 	}
@@ -249,9 +254,6 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 		}
 		return value.Errorf("no value stands before %s", said).
 			WithHint("write what the meter shows, OL when it is open: %s %s %s%s", word, rest, shows, also)
-	}
-	if word == "volt" && strings.HasSuffix(strings.ToLower(value.Text), "dc") {
-		return value.Errorf("direct volts are judged nowhere here").WithHint("write them down as they are: note %s %s", word, rest)
 	}
 	if !isWord(value.Text) || isOver(value.Text) {
 		return nil

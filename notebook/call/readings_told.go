@@ -24,8 +24,10 @@ func (t *judgementsTold) tell(r *reading) {
 	}
 	if c.ofHighVolts(r) {
 		reply.add(Ask, r.where()+" is written down; nothing here judges the high-voltage side: it is for who is trained and equipped for it.")
-	} else if kind == "" && word == "ohm" && r.b == "" {
+	} else if (kind == "" || kind == motorKind && !r.over) && word == "ohm" && r.b == "" {
 		reply.add(Ask, unknownPart(r))
+	} else if kind == "" && r.cond.is(directWord) && c.sayOnce(directWord) {
+		reply.add(Plain, "Direct volts are written down; of them only those at a fan are judged.")
 	} else if kind == "" && word == "temp" {
 		tellPlace(r, reply)
 	}

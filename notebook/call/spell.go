@@ -32,6 +32,11 @@ func (c *Call) spell(text string) string {
 			return string([]rune(l.Text)[:l.BodyCol-1]) + "volt " + m[1] + m[2] + "mV" + m[3]
 		}
 	}
+	if m := meggers().FindStringSubmatch(l.Body); m != nil && l.Guard == "" {
+		if _, own := c.lookupName(first.Text); !own {
+			return string([]rune(l.Text)[:l.BodyCol-1]) + "ohm " + m[1] + " case " + m[2]
+		}
+	}
 	word := c.spellWord(l)
 	edits := []edit{{first, word}}
 	if q := qualityOf(word); q != nil && l.Guard == "" {
@@ -68,6 +73,9 @@ func (c *Call) spell(text string) string {
 
 // millivolts is a reading of a flame's thermocouple as its meter names it.
 var millivolts = said.Lazily(`(?i)^(?:mv|millivolts?) ([a-z][a-z -]* )(\d+(?:\.\d+)?)(?: ?mv)?((?: [a-z]+)*)$`)
+
+// meggers is what an insulation tester shows between a pin and the metal, named after it.
+var meggers = said.Lazily(`(?i)^(?:meg|megger|meggered) (\S+)(?: to)?(?: (?:case|gnd|ground|g|earth|frame|chassis|shell))? ((?:[>~]?\d[\d.]* ?[kMG]\S*|OL).*)$`)
 
 // edit puts a text in the place of a word.
 type edit struct {

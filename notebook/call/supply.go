@@ -223,6 +223,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 			Text: r.shown() + " is of one of its ends, which gets one leg; across both ends: volt " + r.a + " …"}, true
 	}
 	out := c.feed(r, fed, unfed)
+	if r.cond.is(directWord) && out.Word == verdict.Suspect {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = r.shown() + ": a board that sets a fan's speed gives it less than 12 V"
+	}
 	if !c.atMachine(r) || !starting(r) {
 		return out, true
 	}
@@ -285,6 +289,28 @@ func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
 	return v, true
 }
 
+// earthedKind is what is read between a line and earth.
+const earthedKind = "earthed"
+
+// toEarth tells volts between a conductor of the supply, not its neutral, and earth.
+func (r *reading) toEarth() bool {
+	b := strings.ToLower(r.b)
+	return (b == "g" || among(earths, b)) && isSupplyPoint(r.a) && !strings.HasPrefix(strings.ToLower(r.a), "n")
+}
+
+// toEarthVolts are what a line has to earth: half of what two legs give, and on three
+// phases their volts by the root of three (common practice).
+func (c *Call) toEarthVolts(r *reading) float64 {
+	switch v := c.nominalVolts(c.value(r).X); {
+	case c.onThreePhases():
+		return v / math.Sqrt(3)
+	case c.split():
+		return judge.LegNominal
+	default:
+		return v
+	}
+}
+
 // controlVolts feed the coils of air conditioners and furnaces from a transformer;
 // what is read there lies between the other two (common practice).
 const (
@@ -292,6 +318,9 @@ const (
 	leastControl = 10
 	mostControl  = 30
 )
+
+// directVolts run the fans of boards (common practice).
+const directVolts = 12
 
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
@@ -306,6 +335,9 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	}
 	if x := c.value(r).X; fed == "valve-volts-present" && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts
+	}
+	if r.cond.is(directWord) {
+		rated = directVolts
 	}
 	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,
 		Called: r.cond.is("run") || r.cond.is("start"), Fed: fed, Unfed: unfed})

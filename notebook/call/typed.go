@@ -47,6 +47,8 @@ var respellings = []respelling{
 	{from: `(?i)(^| )(?:about|approx|around|roughly|circa|ca|~)\.? (\d)`, to: `$1~$2`},
 	{from: `(?i)(\d) ?meg(?:a?ohm)?s?( |$)`, to: `${1}M$2`},
 	{from: `(?i)(\d) ?vac( |$)`, to: `${1}V$2`},
+	{of: "volt", from: `(?i)(\d) ?v?dc( |$)`, to: `${1}V dc$2`},
+	{of: "volt", from: `(?i)(\d ?m?v) dc( |$)`, to: `$1 dc$2`},
 	{from: `(?i)(\d) ?microfarads?( |$)`, to: `${1}uF$2`},
 	{from: `(?i)(\d) ?seconds?( |$)`, to: `${1}s$2`},
 	{from: `(?i)(\d) ?amps?( |$)`, to: `${1}A$2`},
@@ -88,6 +90,7 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i) pressed( |$)`, to: ` closed$1`},
 	{of: "ohm", from: `(?i)^(com|common|start|run)[–/>-](com|common|start|run) `, to: `$1 $2 `},
 	{of: "ohm", from: `(?i) case `, to: ` case `},
+	{of: "ohm", from: `(?i)^(\S+) g (\S+ test )`, to: `$1 case $2`}, // a tester stands between a pin and earth
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
 	{of: "ohm", from: `(?i)valve coil `, to: `valve `},
 	{of: "ohm", from: `(?i)^valve (hot|cold) `, to: `valve-$1 `},
@@ -121,9 +124,11 @@ var respellings = []respelling{
 	{of: "meter", from: `%\+(\d)`, to: `% $1`},
 	{of: "meter", from: `(\d) ?(?:d|dgts?|digits?|counts?)$`, to: `$1`},
 	{of: "volt", from: `^(?i)(l[123]?|n)[–/>-]?(l[123]?|n) `, to: `$1 $2 `},
+	{of: "volt", from: `(?i)^(l[123]?|n)[ –/>-](?:pe|e) `, to: `$1 earth `},
 	// A part, its count and its price without commas; a part's number ends in digits.
 	{of: "part", from: `^([^,]*\S \d) [$€£]?(\d+),(\d\d)$`, to: `$1 $2.$3`},
 	{of: "part", from: `^(\d) ?[x×] ([^,]*[A-Za-z][^,]*) [$€£]?(\d+\.\d\d)$`, to: `$2, $1, $3`},
+	{of: "part", from: `(?i)^([^,]*\S) (\d) [$€£]?(\d+\.\d\d),? ((?:serial|s/?n) [^\s,]+)$`, to: `$1 $4, $2, $3`},
 	{of: "part", from: `^([^,]*\S) 1 [$€£]?(\d+\.\d\d)$`, to: `$1, 1, $2`},
 	{of: "part", from: `^([^,]* \S*(?:[A-Za-z-]\S*\d|\d\S*[A-Za-z-])\S*) ([2-9]) [$€£]?(\d+\.\d\d)$`, to: `$1, $2, $3`},
 }
