@@ -24,23 +24,20 @@ const acrossClosed = 0.1
 // an open one, next to none on one that conducts, or on any when the circuit is open
 // elsewhere. It is no more than an inference: the probes may have stood elsewhere.
 func Across(in AcrossIn) verdict.Verdict {
-	if in.Volts.Over || in.Full <= 0 {
-		return cannot("volts across "+in.Name, "finite volts and the rated volts are needed", in.Volts)
-	}
 	w := atMost(in.Full * ghostShare)
 	out := begin("volts across "+in.Name, in.Volts, w, "V", commonPractice)
 	out.Caution = []string{caution.MainsLive, caution.ProtectorStays}
 	x, should := quantity(in.Volts.X, "V"), in.Closed || in.Path == Fuse || in.Path == Limit
 	switch {
-	case w.place(in.Volts) == above && should:
+	case in.Volts.Over || w.place(in.Volts) != above && in.Volts.Hi >= in.Full*acrossClosed:
+		out.Word, out.Text = verdict.CannotTell, x+" are neither all of its circuit nor none: a poor contact, a ghost reading or a load beside it"
+	case w.place(in.Volts) != above:
+		out.Word, out.Text = verdict.CannotTell, x+": closed if current flows through it; none is there either when the circuit is open elsewhere"
+	case should:
 		out.Word, out.Text = verdict.Suspect, "open by its "+x+", if both probes stood on it; its ohms, dead, settle it"
 		out.Fact = facts(switchFacts[in.Path][1])
-	case w.place(in.Volts) == above:
-		out.Word, out.Text = verdict.CannotTell, "open by its "+x+", if both probes stood on it; write closed before run when it should be closed"
-	case in.Volts.Hi < in.Full*acrossClosed:
-		out.Word, out.Text = verdict.CannotTell, x+": closed if current flows through it; none is there either when the circuit is open elsewhere"
 	default:
-		out.Word, out.Text = verdict.CannotTell, x+" are neither all of its circuit nor none: a poor contact, a ghost reading or a load beside it"
+		out.Word, out.Text = verdict.CannotTell, "open by its "+x+", if both probes stood on it; write closed before run when it should be closed"
 	}
 	return out
 }

@@ -55,16 +55,6 @@ func SmallCoil(in CoilIn) verdict.Verdict {
 	return out
 }
 
-// MotorOpen is the verdict on a motor of two leads that reads open between them.
-func MotorOpen(name string, v measure.Value) verdict.Verdict {
-	out := begin(name, v, window{0, math.Inf(1)}, "Ω", commonPractice)
-	out.Limit, out.Judged, out.Margin = "finite", false, 0
-	out.Caution = []string{caution.ProveDead}
-	out.Word, out.Text = verdict.Failed, "open between its two leads: its winding, or a protector in it"
-	out.Also = []string{"a hot one is let cool and read again; one on direct volts has electronics, of which ohms tell nothing"}
-	return out
-}
-
 // Igniter judges a hot-surface igniter, which glows to light a burner. Its
 // ohms find a broken one and do not prove a whole one.
 func Igniter(name string, v measure.Value) verdict.Verdict {

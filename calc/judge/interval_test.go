@@ -175,7 +175,6 @@ func judgements(t testing.TB) []judgement {
 			})
 		}
 	}
-	one("line to earth", 120, func(v measure.Value) verdict.Verdict { return ToEarth("L–earth", v, 120) })
 	one("metal", 50, func(v measure.Value) verdict.Verdict { return Metal(MetalIn{To: "earth", Volts: v}) })
 	for _, marked := range []float64{0, 1150} {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })
@@ -211,7 +210,7 @@ func judgements(t testing.TB) []judgement {
 var unbounded = map[string]string{
 	"CapOhms": "judges how readings follow each other", "CurrentRelayWhole": "joins three verdicts",
 	"PotentialRelayWhole": "joins two verdicts", "OnWrongRange": "softens a verdict", "WrongRange": "judges digits", "RelayCoil": "judges open or not",
-	"Igniter": "judges open or not", "MotorOpen": "judges an open one alone", "NotHere": "judges nothing",
+	"Igniter": "judges open or not", "NotHere": "judges nothing",
 }
 
 // A judge that is added is held to the bounds too, or says above why not.

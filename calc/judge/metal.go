@@ -71,24 +71,3 @@ func Neutral(volts measure.Value) verdict.Verdict {
 	}
 	return out
 }
-
-// ToEarth judges the volts between a line and earth, under power. A meter draws next to
-// nothing: what is there proves no earth, and what is not speaks against it or the line.
-func ToEarth(place string, volts measure.Value, nominal float64) verdict.Verdict {
-	if volts.Over || nominal <= 0 {
-		return cannot("volts "+place, "finite volts and the rated volts are needed", volts)
-	}
-	w := around(nominal, 100*(1-fullShare))
-	out := begin("volts "+place, volts, w, "V", commonPractice)
-	out.Caution = []string{caution.MainsLive}
-	x := quantity(volts.X, "V")
-	switch {
-	case w.place(volts) == inside:
-		out.Word, out.Text = verdict.CannotTell, x+": the line is there; a meter shows as much over a poor earth, whose ohms tell: ohm earth …"
-	case w.place(volts) == straddles:
-		out.Word, out.Text = verdict.CannotTell, x+" is too near the limit to say: read the line to neutral as well"
-	default:
-		out.Word, out.Text = verdict.Suspect, x+" is not what the line has to earth: an open earth, or the line or its neutral lost; for an electrician"
-	}
-	return out
-}

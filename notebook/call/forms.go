@@ -40,7 +40,7 @@ func (r *reading) liftConditions(points []script.Word) []script.Word {
 // stands before: the hot gas and the cold side are places, a run compressor is none.
 func (r *reading) partOfName(first, next script.Word) bool {
 	low := strings.ToLower(next.Text)
-	if r.quality.word == "ohm" || r.quality.word == "mfd" || first.Quoted || next.Quoted || !among(conditionWords, first.Text) || among(conditionWords, low) {
+	if r.quality.word == "ohm" || r.quality.word == "mfd" || first.Quoted || next.Quoted || !among(conditionWords, first.Text) || first.Text == directWord || among(conditionWords, low) {
 		return false
 	}
 	return listedPart(first.Text+"-"+low) || isName(low) && !among(placeWords(r.quality.word), low) && !isSupplyPoint(low) && !isMotor(low) && !isHeater(low) && !startsWithAny(low, placesOf)

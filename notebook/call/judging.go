@@ -255,18 +255,9 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	case "neutral":
 		return judge.Neutral(c.value(latest(rs))), true
 	case motorKind:
-		if !latest(rs).over {
-			return verdict.Verdict{}, false
-		}
-		if direct := c.bySubject["volt\x00"+name]; slices.ContainsFunc(direct[max(0, len(direct)-mostJudged):], func(r *reading) bool { return r.cond.is(directWord) && c.alive(r.entry) }) {
-			return judge.NotHere(name, "a motor on direct volts has electronics, and ohms tell nothing of it (common practice)", c.value(latest(rs))), true
-		}
-		v := judge.MotorOpen(name, c.value(latest(rs)))
-		v.Fact = []string{name + "-windings-failed"}
-		return v, true
+		return c.judgeLeads(name, latest(rs))
 	case earthedKind:
-		r := latest(rs)
-		return judge.ToEarth(r.where(), c.value(r), c.toEarthVolts(r)), c.value(r).Hi >= deadVolts || !c.deadAt(r.entry-1)
+		return c.judgeToEarth(latest(rs))
 	case "metal":
 		live := slices.DeleteFunc(slices.Clone(rs), func(r *reading) bool { return !r.cond.energised() && c.provesDead(r) })
 		if len(live) > 0 {

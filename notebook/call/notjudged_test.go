@@ -42,7 +42,7 @@ func TestNotJudgedAsWhatItIsNot(t *testing.T) {
 		{"the secondary is bonded to the chassis", oven + "ohm secondary case 88", []string{"nothing here judges the high-voltage side"}, []string{"Grounded", "Never energise"}, nil, "", "common practice"},
 		{"a filament", oven + "ohm magnetron filament 0.3", []string{"nothing here judges the high-voltage side"}, []string{"Joined"}, nil, "", "common practice"},
 		{"a high-voltage capacitor", oven + "mfd hv-cap 0.98", []string{"nothing here judges the high-voltage side"}, []string{"run capacitor"}, nil, "", "common practice"},
-		{"elsewhere such a name is of a winding", "unit furnace; ohm transformer-primary 20", []string{"a winding of it, not open"}, []string{"high-voltage"}, nil, "", "common practice"},
+		{"elsewhere such a name is of a winding", "unit furnace; ohm transformer-primary 20", []string{"cannot tell, not open; its sheet"}, []string{"high-voltage"}, nil, "", "common practice"},
 
 		{"the coil of a lock", "unit washer; ohm door-lock 55", []string{"cannot tell, 55 Ω is the coil or PTC of the lock"}, []string{"burnt"}, nil, "", "common practice"},
 		{"the contact of a lock", "unit washer; ohm lid-lock 0.2 closed", []string{"sound"}, nil, nil, "", "common practice"},

@@ -94,31 +94,21 @@ var assemblies = []struct{ word, says string }{
 }
 
 func judgeAssembly(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-	if r := latest(rs); strings.HasPrefix(name, "transformer-") && r.over {
-		return c.ownCoil(name, rs)
-	} else if strings.HasPrefix(name, "transformer-") {
-		return judge.NotHere(name, "a winding of it, not open; its sheet gives its ohms, and the volts that it gives tell more (common practice)", c.value(r))
-	}
 	i := slices.IndexFunc(assemblies, func(a struct{ word, says string }) bool { return strings.Contains(name, a.word) })
 	return judge.NotHere(name, assemblies[i].says+" (common practice)", c.value(latest(rs)))
 }
 
-// ownCoil judges a coil that is of no valve.
-func (c *Call) ownCoil(name string, rs []*reading) verdict.Verdict {
-	v := c.smallCoil(name, rs, "")
-	v.Fact = nil
-	return v
-}
-
-// judgeTimer judges the motor of a timer, a small coil, and its contacts (common practice).
-func judgeTimer(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	switch r := latest(rs); {
-	case r.b != "":
-		return judge.NotHere(name, "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)", c.value(r))
-	case strings.Contains(name, "contact"):
-		return judgePath("switch")(c, name, rs, before)
+// judgeWound judges the winding of a part that is no valve by its conducting alone.
+func judgeWound(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+	r, text := latest(rs), "not open; its sheet gives its ohms (common practice)"
+	if r.b != "" {
+		text = "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)"
+	} else if r.over {
+		v := c.smallCoil(name, rs, "")
+		v.Fact = nil
+		return v
 	}
-	return c.ownCoil(name, rs)
+	return judge.NotHere(name, text, c.value(r))
 }
 
 // motors are parts with pins of their own, read as a machine.
@@ -129,6 +119,18 @@ var motors = []string{"pump", "drain-pump", "motor", "fan", "cond-fan", "evap-fa
 var twoLeads = []string{"evap-fan", "cond-fan", "drain-pump"}
 
 const motorKind = "motor"
+
+// judgeLeads judges a motor between its two leads when they read open: that of one on
+// direct volts has electronics, of which ohms tell nothing (common practice).
+func (c *Call) judgeLeads(name string, r *reading) (verdict.Verdict, bool) {
+	v := judge.NotHere(name, "a motor on direct volts has electronics, of which ohms tell nothing (common practice)", c.value(r))
+	if direct := c.bySubject["volt\x00"+name]; !slices.ContainsFunc(direct[max(0, len(direct)-mostJudged):], func(r *reading) bool { return r.cond.is(directWord) && c.alive(r.entry) }) {
+		v.Word, v.Fact = verdict.Failed, []string{name + "-windings-failed"}
+		v.Text = "open between its two leads: its winding, or a protector in it (common practice)"
+		v.Also = []string{"a hot one is let cool and read again; one on direct volts has electronics, of which ohms tell nothing"}
+	}
+	return v, r.over
+}
 
 // motorAliases are other names of the trade for the fans.
 var motorAliases = map[string]string{

@@ -31,23 +31,23 @@ func init() {
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
 		{[]string{"heater", "defrost-heater", "element", "bake", "broil", "ring", "hotplate", "grill"}, "heater element", judgeHeater},
 		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
-		{[]string{"limit", "thermal-fuse", "tco"}, "thermal limit or fuse", judgePath("limit")},
-		{[]string{"thermostat"}, "thermostat contact", judgePath("thermostat")},
+		{[]string{"limit", "thermal-fuse", "tco"}, "thermal limit or fuse", judgePath(judge.Limit)},
+		{[]string{"thermostat"}, "thermostat contact", judgePath(judge.Thermostat)},
 		{[]string{"sensor", "ntc", "thermistor"}, "thermistor sensor", judgeNTC},
 		{[]string{"pt100", "pt1000", "rtd"}, "platinum sensor", judgePlatinum},
 		{[]string{"earth", "ground"}, "protective earth, plug pin to metal", judgeEarth},
 		{[]string{"cap", "run-cap", "start-cap", "c1", "c2"}, "capacitor on the ohm range", judgeCapOhms},
-		{[]string{"cord"}, "one conductor of the cord", judgePath("cord")},
+		{[]string{"cord"}, "one conductor of the cord", judgePath(judge.Cord)},
 		{[]string{"plug"}, "between the plug's supply pins, with everything switched on", judgePlug},
-		{[]string{"fuse"}, "the appliance's fuse", judgePath("fuse")},
-		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath("speed-switch")},
+		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
+		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"monitor-switch"}, "monitor switch of a microwave oven, open with the door shut", judgeMonitor},
-		{[]string{"switch", "door-switch", "interlock"}, "switch or interlock", judgePath("switch")},
+		{[]string{"switch", "door-switch", "interlock", "timer-contact"}, "switch or interlock", judgePath(judge.Switched)},
 		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgeFlame},
 		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"tacho"}, "tachogenerator of a motor", judgeTacho},
-		{[]string{"timer", "defrost-timer"}, "motor of a timer, a small coil", judgeTimer},
+		{[]string{"timer", "defrost-timer", "transformer-primary", "transformer-secondary"}, "motor of a timer, or winding of a transformer", judgeWound},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 		{[]string{"lamp", "light", "bulb"}, "lamp: a filament conducts", judgeLamp},
 		{[]string{"ice-maker", "module", "board", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
@@ -156,7 +156,7 @@ func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	if c.appliance().Furnace {
 		return judgeRod(c, name, rs, before)
 	}
-	return judgePath("flame-sensor")(c, name, rs, before)
+	return judgePath(judge.Flame)(c, name, rs, before)
 }
 
 // judgeMonitor judges the switch that blows the fuse of a microwave oven when its
@@ -291,17 +291,13 @@ func coilsOf(unit string) int {
 	return 1
 }
 
-// paths are the places whose whole work is to conduct or not, by their first word.
-var paths = map[string]judge.Path{"limit": judge.Limit, "thermostat": judge.Thermostat, "cord": judge.Cord, "fuse": judge.Fuse,
-	"speed-switch": judge.Speed, "switch": judge.Switched, "flame-sensor": judge.Flame}
-
 // judgePath judges a contact or conductor. What it should be is the condition
 // typed, closed or open; a cord, a fuse and a limit should be closed.
 //
 //go:noinline
-func judgePath(word string) func(*Call, string, []*reading, int) verdict.Verdict {
+func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Verdict {
 	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-		r, path := latest(rs), paths[word]
+		r := latest(rs)
 		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
 		if name != strings.ReplaceAll(string(path), " ", "-") {
 			in.Name = name
@@ -320,8 +316,8 @@ func judgePath(word string) func(*Call, string, []*reading, int) verdict.Verdict
 			return judge.NotHere(name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
 		}
 		out := judge.Switch(in)
-		if r.over {
-			out = rolledOut(out, name)
+		if r.over && path == judge.Limit && strings.Contains(name, "roll") {
+			out.Also = append(out.Also, rolledOut)
 		}
 		if out.Word == verdict.Failed && path == judge.Switched && strings.Contains(name, "door") && cools(c.last("unit")) {
 			return judge.NotHere(out.Subject, out.Text+" for a fan; a lamp's is open with the door shut: see what it feeds", in.Ohms)
@@ -330,13 +326,8 @@ func judgePath(word string) func(*Call, string, []*reading, int) verdict.Verdict
 	}
 }
 
-// rolledOut adds what an open rollout switch speaks of.
-func rolledOut(v verdict.Verdict, name string) verdict.Verdict {
-	if strings.Contains(strings.ToLower(name), "roll") && partOf(name) == partOf("limit") {
-		v.Also = append(v.Also, "a rollout switch opens where flame leaves the burner: burner, flue and heat exchanger are looked at before it is reset (common practice)")
-	}
-	return v
-}
+// rolledOut is what an open rollout switch speaks of.
+const rolledOut = "a rollout switch opens where flame leaves the burner: burner, flue and heat exchanger are looked at before it is reset (common practice)"
 
 // lockCoil is what no contact of a lock reads and each coil or PTC of one does, in
 // ohms (common practice).

@@ -26,8 +26,8 @@ func (t *judgementsTold) tell(r *reading) {
 		reply.add(Ask, r.where()+" is written down; nothing here judges the high-voltage side: it is for who is trained and equipped for it.")
 	} else if (kind == "" || kind == motorKind && !r.over) && word == "ohm" && r.b == "" {
 		reply.add(Ask, unknownPart(r))
-	} else if kind == "" && r.cond.is(directWord) && c.sayOnce(directWord) {
-		reply.add(Plain, "Direct volts are written down; of them only those at a fan are judged.")
+	} else if kind == "" && r.cond.is(directWord) {
+		reply.add(Ask, "Direct volts are written down; of them only those at a fan are judged.")
 	} else if kind == "" && word == "temp" {
 		tellPlace(r, reply)
 	}

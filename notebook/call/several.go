@@ -25,8 +25,8 @@ func whichPart(kind, name string) (family, part string) {
 		if isHeater(name) {
 			return "heater", partID(name)
 		}
-		if p := partOf(name); kind == "volt" && p != nil && paths[p.words[0]] != "" {
-			return p.words[0], partID(name)
+		if kind == "volt" && breaksCircuit(name) {
+			return partOf(name).words[0], partID(name)
 		}
 	case "mfd", "capload":
 		return "cap", partID(name)

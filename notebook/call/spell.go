@@ -3,6 +3,7 @@ package call
 import (
 	"cmp"
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -27,14 +28,11 @@ func (c *Call) spell(text string) string {
 	if s := c.takeBack(l); s != "" {
 		return s
 	}
-	if m := millivolts().FindStringSubmatch(l.Body); m != nil && l.Guard == "" {
-		if _, own := c.lookupName(first.Text); !own {
-			return string([]rune(l.Text)[:l.BodyCol-1]) + "volt " + m[1] + m[2] + "mV" + m[3]
-		}
-	}
-	if m := meggers().FindStringSubmatch(l.Body); m != nil && l.Guard == "" {
-		if _, own := c.lookupName(first.Text); !own {
-			return string([]rune(l.Text)[:l.BodyCol-1]) + "ohm " + m[1] + " case " + m[2]
+	for _, m := range meterWords {
+		if s := m.typed().ReplaceAllString(l.Body, m.to); s != l.Body && l.Guard == "" {
+			if _, own := c.lookupName(first.Text); !own {
+				return string([]rune(l.Text)[:l.BodyCol-1]) + s
+			}
 		}
 	}
 	word := c.spellWord(l)
@@ -71,11 +69,15 @@ func (c *Call) spell(text string) string {
 	return string(out)
 }
 
-// millivolts is a reading of a flame's thermocouple as its meter names it.
-var millivolts = said.Lazily(`(?i)^(?:mv|millivolts?) ([a-z][a-z -]* )(\d+(?:\.\d+)?)(?: ?mv)?((?: [a-z]+)*)$`)
-
-// meggers is what an insulation tester shows between a pin and the metal, named after it.
-var meggers = said.Lazily(`(?i)^(?:meg|megger|meggered) (\S+)(?: to)?(?: (?:case|gnd|ground|g|earth|frame|chassis|shell))? ((?:[>~]?\d[\d.]* ?[kMG]\S*|OL).*)$`)
+// meterWords are readings as their meters name them: of a flame's thermocouple, and of
+// an insulation tester between a pin and the metal.
+var meterWords = []struct {
+	typed func() *regexp.Regexp
+	to    string
+}{
+	{said.Lazily(`(?i)^(?:mv|millivolts?) ([a-z][a-z -]* )(\d+(?:\.\d+)?)(?: ?mv)?((?: [a-z]+)*)$`), `volt $1${2}mV$3`},
+	{said.Lazily(`(?i)^meg(?:ger)? (\S+)(?: to)?(?: (?:case|gnd|ground|g|earth|frame|chassis|shell))? ((?:[>~]?\d[\d.]* ?[kMG]\S*|OL).*)$`), `ohm $1 case $2`},
+}
 
 // edit puts a text in the place of a word.
 type edit struct {

@@ -266,27 +266,28 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 }
 
 // judgeAcross judges the volts across one part that breaks a circuit, read while that
-// circuit is called.
+// circuit is called; of a refrigerator's door switches one feeds a lamp.
 func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
-	p := partOf(r.a)
-	if p == nil || r.b != "" || paths[p.words[0]] == "" || !r.cond.is("run") || r.cond.is("open") || p.words[0] == "cord" {
+	if !breaksCircuit(r.a) || r.b != "" || !r.cond.is("run") || r.cond.is("open") || cools(c.last("unit")) && strings.Contains(strings.ToLower(r.a), "door") {
 		return verdict.Verdict{}, false
 	}
-	if strings.Contains(strings.ToLower(r.a), "door") && cools(c.last("unit")) {
-		return verdict.Verdict{}, false // one feeds a lamp, which is out with the door shut
-	}
-	in := judge.AcrossIn{Path: paths[p.words[0]], Name: r.a, Volts: c.value(r), Full: cmp.Or(c.ratedVolts(), householdPlate), Closed: r.cond.is("closed")}
-	if c.split() && in.Full > judge.TwoLegs {
-		in.Full /= 2 // one leg may feed it
-	}
+	in := judge.AcrossIn{Path: judge.Path(strings.ReplaceAll(partOf(r.a).words[0], "-", " ")), Name: r.a, Volts: c.value(r), Full: cmp.Or(c.ratedVolts(), householdPlate), Closed: r.cond.is("closed")}
 	if in.Volts.X <= mostControl {
 		in.Full = controlVolts
+	} else if c.split() && in.Full > judge.TwoLegs {
+		in.Full /= 2 // one leg may feed it
 	}
 	v := judge.Across(in)
-	if len(v.Fact) > 0 {
-		v = rolledOut(v, r.a)
+	if v.Word == verdict.Suspect && strings.Contains(strings.ToLower(r.a), "roll") {
+		v.Also = []string{rolledOut}
 	}
 	return v, true
+}
+
+// breaksCircuit tells a part whose whole work in a circuit is to conduct or not.
+func breaksCircuit(name string) bool {
+	p := partOf(name)
+	return p != nil && among([]string{"limit", "thermostat", "fuse", "speed-switch", "switch"}, p.words[0])
 }
 
 // earthedKind is what is read between a line and earth.
@@ -298,17 +299,25 @@ func (r *reading) toEarth() bool {
 	return (b == "g" || among(earths, b)) && isSupplyPoint(r.a) && !strings.HasPrefix(strings.ToLower(r.a), "n")
 }
 
-// toEarthVolts are what a line has to earth: half of what two legs give, and on three
-// phases their volts by the root of three (common practice).
-func (c *Call) toEarthVolts(r *reading) float64 {
-	switch v := c.nominalVolts(c.value(r).X); {
-	case c.onThreePhases():
-		return v / math.Sqrt(3)
-	case c.split():
-		return judge.LegNominal
-	default:
-		return v
+// judgeToEarth judges a line to earth by what it has to: half of what two legs give, on
+// three phases their volts by the root of three. A meter draws next to nothing: what is
+// there proves no earth (common practice).
+func (c *Call) judgeToEarth(r *reading) (verdict.Verdict, bool) {
+	in := judge.SupplyIn{Place: r.where(), Volts: c.value(r)}
+	if in.Nominal = c.nominalVolts(in.Volts.X); c.onThreePhases() {
+		in.Nominal /= math.Sqrt(3)
+	} else if c.split() {
+		in.Nominal = judge.LegNominal
 	}
+	v := judge.Supply(in)
+	v.Fact, v.Also = nil, nil
+	switch v.Word {
+	case verdict.Sound:
+		v.Word, v.Text = verdict.CannotTell, r.shown()+": the line is there; over a poor earth a meter shows as much, whose ohms tell: ohm earth …"
+	case verdict.Failed:
+		v.Word, v.Text = verdict.Suspect, r.shown()+" is not what the line has to earth: an open earth, or the line or its neutral lost; for an electrician"
+	}
+	return v, in.Volts.Hi >= deadVolts || !c.deadAt(r.entry-1)
 }
 
 // controlVolts feed the coils of air conditioners and furnaces from a transformer;
