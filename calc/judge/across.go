@@ -27,17 +27,17 @@ func Across(in AcrossIn) verdict.Verdict {
 	w := atMost(in.Full * ghostShare)
 	out := begin("volts across "+in.Name, in.Volts, w, "V", commonPractice)
 	out.Caution = []string{caution.MainsLive, caution.ProtectorStays}
-	x, should := quantity(in.Volts.X, "V"), in.Closed || in.Path == Fuse || in.Path == Limit
+	closed, says := in.Closed || in.Path == Fuse || in.Path == Limit, ": open, if both probes stood on it; write closed before run when it should be closed"
+	out.Word = verdict.CannotTell
 	switch {
 	case in.Volts.Over || w.place(in.Volts) != above && in.Volts.Hi >= in.Full*acrossClosed:
-		out.Word, out.Text = verdict.CannotTell, x+" are neither all of its circuit nor none: a poor contact, a ghost reading or a load beside it"
+		says = " are neither all of its circuit nor none: a poor contact, a ghost reading or a load beside it"
 	case w.place(in.Volts) != above:
-		out.Word, out.Text = verdict.CannotTell, x+": closed if current flows through it; none is there either when the circuit is open elsewhere"
-	case should:
-		out.Word, out.Text = verdict.Suspect, "open by its "+x+", if both probes stood on it; its ohms, dead, settle it"
-		out.Fact = facts(switchFacts[in.Path][1])
-	default:
-		out.Word, out.Text = verdict.CannotTell, "open by its "+x+", if both probes stood on it; write closed before run when it should be closed"
+		says = ": closed if current flows through it; none is there either when the circuit is open elsewhere"
+	case closed:
+		says = ": open, if both probes stood on it; its ohms, dead, settle it"
+		out.Word, out.Fact = verdict.Suspect, facts(switchFact(in.Path, 1))
 	}
+	out.Text = quantity(in.Volts.X, "V") + says
 	return out
 }

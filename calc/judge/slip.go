@@ -3,6 +3,7 @@ package judge
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/measure"
@@ -69,7 +70,7 @@ func OnWrongRange(v verdict.Verdict) verdict.Verdict {
 	var facts []string
 	for _, f := range v.Fact {
 		for _, end := range []string{"-failed", "-open", "-shorted"} {
-			if part, ok := strings.CutSuffix(f, end); ok && rangeDoubted[part] {
+			if part, ok := strings.CutSuffix(f, end); ok && slices.Contains(rangeDoubted, part) {
 				facts = append(facts, fact(part, v.Word))
 				break
 			}
@@ -81,4 +82,4 @@ func OnWrongRange(v verdict.Verdict) verdict.Verdict {
 
 // rangeDoubted are the parts of which it is a fact of its own that they are
 // suspect.
-var rangeDoubted = map[string]bool{"heater": true, "sensor": true, "start-device": true, "start-cap": true, "run-cap": true}
+var rangeDoubted = []string{"heater", "sensor", "start-device", "start-cap", "run-cap"}

@@ -34,14 +34,29 @@ type SwitchIn struct {
 // switchFacts are the facts for each part: closed and open where it must be
 // closed, then closed and open where it must be open. An empty one is no
 // fact that the causes know.
-var switchFacts = map[Path][4]string{
-	Thermostat: {"thermostat-closed", "thermostat-open", "thermostat-stuck-closed", "thermostat-opens"},
-	Limit:      {"limit-closed", "limit-open", "", ""},
-	Switched:   {"switch-closed", "switch-open", "", ""},
-	Speed:      {"speed-switch-closed", "speed-switch-open", "", ""},
-	Fuse:       {"fuse-sound", "fuse-open", "", ""},
-	Cord:       {"cord-sound", "cord-open", "", ""},
-	Flame:      {"flame-sensor-closed", "flame-sensor-open", "", ""},
+var switchFacts = []struct {
+	path  Path
+	codes [4]string
+}{
+	{Thermostat, [4]string{"thermostat-closed", "thermostat-open", "thermostat-stuck-closed", "thermostat-opens"}},
+	{Limit, [4]string{"limit-closed", "limit-open", "", ""}},
+	{Switched, [4]string{"switch-closed", "switch-open", "", ""}},
+	{Speed, [4]string{"speed-switch-closed", "speed-switch-open", "", ""}},
+	{Fuse, [4]string{"fuse-sound", "fuse-open", "", ""}},
+	{Cord, [4]string{"cord-sound", "cord-open", "", ""}},
+	{Flame, [4]string{"flame-sensor-closed", "flame-sensor-open", "", ""}},
+}
+
+// switchFact is one of the facts for a part, "" when it is none.
+//
+//go:noinline
+func switchFact(path Path, column int) string {
+	for _, f := range switchFacts {
+		if f.path == path {
+			return f.codes[column]
+		}
+	}
+	return ""
 }
 
 // Switch says whether a part conducts, and judges that when it is known
@@ -85,7 +100,7 @@ func Switch(in SwitchIn) verdict.Verdict {
 	default:
 		out.Word, out.Text = verdict.Failed, is+" where it must be "+want
 	}
-	if code := switchFacts[in.Path][column]; code != "" {
+	if code := switchFact(in.Path, column); code != "" {
 		out.Fact = []string{code}
 	}
 	return out

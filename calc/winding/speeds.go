@@ -8,7 +8,7 @@ import (
 )
 
 // speedNames are the roles of the taps of a motor by the number of speeds.
-var speedNames = map[int][]Role{
+var speedNames = [...][]Role{
 	1: {Run},
 	2: {High, Low},
 	3: {High, Medium, Low},
@@ -106,10 +106,10 @@ func (p *part) chain(t tree, a, b int) []int {
 // out.
 func (p *part) named(out []pattern, t tree, chain []int, s, prot int) []pattern {
 	taps := chain[1:]
-	names, ok := speedNames[len(taps)]
-	if !ok {
+	if len(taps) == 0 || len(taps) >= len(speedNames) {
 		return out
 	}
+	names := speedNames[len(taps)]
 	main := t.winding(chain[0], taps[0])
 	part := 1.0
 	if s < 0 {

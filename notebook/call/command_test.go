@@ -127,7 +127,8 @@ func TestNearestCommand(t *testing.T) {
 // TestCodesAreKnown holds the tables together: proofs name complaints, and
 // every caution code that a cause's test names exists.
 func TestCodesAreKnown(t *testing.T) {
-	for code := range proofs {
+	for _, p := range proofs {
+		code := p.complaint
 		if _, ok := cause.ComplaintBy(code); code != "" && !ok {
 			t.Errorf("proofs names the complaint %q, which there is none of", code)
 		}

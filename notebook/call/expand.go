@@ -129,7 +129,7 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 			return "", false
 		}
 	}
-	if len(points) == 2 && !pairKinds[last.quality.word] {
+	if len(points) == 2 && !among(pairKinds, last.quality.word) {
 		return "", false
 	}
 	if last.quality.word == "ohm" && c.rather(last, points, value.Text) != "" {
@@ -162,7 +162,7 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 }
 
 // pairKinds are the readings that are taken between two points.
-var pairKinds = map[string]bool{"ohm": true, "volt": true}
+var pairKinds = []string{"ohm", "volt"}
 
 // carriesOn reports whether a word is a point at which the last kind of
 // reading can be taken: one read before, one that the kind is read at, or,

@@ -100,69 +100,52 @@ func namedMotor(words []string) (name string, n int) {
 	return "", 0
 }
 
-// oneName writes words before a value as the name of one part, where they are no two
-// points; nil when they stay as they are. Words[n-1] is the value.
+// oneName writes words before a value, which is words[n-1], as the name of one part
+// where they are no two points.
 func (c *Call) oneName(q *quality, words []string, n int) []string {
 	k, ohms := n-1, q.word == "ohm"
-	if k < 1 || !ohms && q.word != "volt" && q.word != "amp" {
-		return nil
-	}
-	rest := words[k:]
-	if ohms && isShell(words[k-1]) {
-		rest = words[k-1:]
-		if k--; k > 1 && strings.EqualFold(words[k-1], "to") {
-			k--
-		}
-	}
-	for k > 1 && among(conditionWords, words[k-1]) && !c.pinLike(words[k-1]) || k > 2 && onlyDigits(words[k-1]) && partOf(strings.Join(words[:k-1], "-")) != nil {
+	if ohms && k > 0 && isShell(words[k-1]) {
 		k--
-		rest = words[k:]
 	}
-	if k < 1 {
-		return nil
+	for k > 1 && (onlyDigits(words[k-1]) || among(conditionWords, words[k-1]) && !c.pinLike(words[k-1])) {
+		k--
 	}
-	names := slices.Clone(words[:k])
-	c.byAppliance(names)
+	if k < 1 || !ohms && q.word != "volt" && q.word != "amp" {
+		return words
+	}
+	a, names := c.appliance(), words[:k]
+	switch low := strings.ToLower(names[k-1]); {
+	case a.Gas:
+	case low == "coil" && a.Dries() && (k == 1 || partOf(names[k-2]) == nil): // that of an electric dryer
+		names[k-1] = "heater"
+	case low == "burner" && a.Elements: // that of an electric range
+		names[k-1] = "element"
+	}
 	if k > 2 && partOf(names[k-2]) != nil && partOf(strings.Join(names, "-")) == nil {
 		names[k-2], names[k-1] = names[k-1], names[k-2] // element outer is outer element
 	}
-	name := strings.Join(names, "-")
 	if k > 1 && !c.onePart(ohms, names) {
-		return nil
+		return words
 	}
-	if a := c.appliance(); a.Elements && !a.Gas && among(corners, strings.ToLower(name)) {
+	name := strings.Join(names, "-")
+	if a.Elements && !a.Gas && among(corners, strings.ToLower(name)) {
 		name += "-element"
 	}
-	if name == words[0] {
-		return nil
-	}
-	return append([]string{name}, rest...)
+	return append([]string{name}, words[k:]...)
 }
 
 // corners are the places of a cooktop's elements.
 var corners = []string{"left-front", "right-front", "left-rear", "right-rear", "left-back", "right-back", "front-left", "front-right", "rear-left", "rear-right", "back-left", "back-right"}
 
-// byAppliance calls the heater of an appliance by what it is: the coil of an electric
-// dryer, and the burner of an electric range.
-func (c *Call) byAppliance(names []string) {
-	a, last := c.appliance(), len(names)-1
-	switch low := strings.ToLower(names[last]); {
-	case a.Gas:
-	case low == "coil" && a.Dries() && (last == 0 || last == 1 && among([]string{"inner", "outer", "heating"}, strings.ToLower(names[0]))):
-		names[last] = "heater"
-	case low == "burner" && a.Elements:
-		names[last] = "element"
-	}
-}
-
 // onePart reports whether words are one name. In ohms that is so of any two words of
 // three letters or more that name no pins; elsewhere of parts that are known.
 func (c *Call) onePart(ohms bool, names []string) bool {
 	last, pins := len(names)-1, 0
+	end := strings.ToLower(names[last])
 	for i, w := range names {
 		switch {
-		case i == 0 && last > 0 && among(sides, strings.ToLower(w)):
-			if pins++; isSupplyPoint(w) && (!ohms || !among([]string{"fuse", "breaker"}, strings.ToLower(names[1]))) {
+		case i == 0 && among(sides, strings.ToLower(w)):
+			if pins++; isSupplyPoint(w) && (!ohms || end != "fuse" && end != "breaker") {
 				return false
 			}
 		case !isName(w) && (!strings.Contains(w, "-") || partOf(w) == nil):
@@ -171,25 +154,22 @@ func (c *Call) onePart(ohms bool, names []string) bool {
 			pins++
 		}
 	}
-	name, end := strings.Join(names, "-"), strings.ToLower(names[last])
-	known := partOf(name)
+	name, noun := strings.Join(names, "-"), strings.Contains(partNouns, " "+end+" ")
+	known, a, b := partOf(name) != nil, partOf(names[0]), partOf(end)
 	switch {
 	case c.pinLike(end) && (!ohms || c.pinLike(names[last-1])), last == 1 && twoWordMotor(names[0], end):
 		return false
 	case !ohms:
-		a, b := partOf(names[0]), partOf(end)
-		return known != nil && (last > 1 || a == nil || a == b || b == nil || listedPart(name) || among([]string{"switch", "coil", "fuse", "relay", "igniter"}, end))
-	case len(names)-pins > 1, listedPart(name):
-		return true
+		return known && (last > 1 || a == nil || b == nil || a == b || noun)
 	}
-	return !c.pinLike(end) && (known != nil || strings.Contains(partNouns, " "+end+" "))
+	return last >= pins+1 || listedPart(name) || !c.pinLike(end) && (known || noun)
 }
 
 // sides part parts of a kind where they stand before them in two letters.
 var sides = []string{"lf", "rf", "lr", "rr", "lh", "rh", "hv", "l1", "l2", "l3"}
 
-// partNouns are what also ends the name of a part that begins like a pin.
-const partNouns = " button winding belt lock clutch buzzer rod breaker diode "
+// partNouns end the name of a part that begins like a pin, or like another part.
+const partNouns = " button winding belt lock clutch buzzer rod breaker diode switch coil fuse relay igniter "
 
 // pinLike tells a word by which pins are called: roles, colours, conductors and the
 // shell, and a pin that was read.

@@ -172,10 +172,10 @@ func TestOnePartInSeveralWords(t *testing.T) {
 
 		{fridge, "ohm timer motor 2.9k", "ohm timer 2.9k", "timer: cannot tell, not open; its sheet", "compressor"},
 		{fridge, "ohm timer coil 2.9k", "ohm timer 2.9k", "timer: cannot tell, not open", "compressor"},
-		{fridge, "ohm timer motor OL", "ohm timer OL", "coil timer: failed, open", "Cause supported"},
+		{fridge, "ohm timer motor OL", "ohm timer OL", "timer: failed, open", "Cause supported"},
 		{fridge, "ohm defrost timer motor 2900", "ohm defrost-timer 2900", "defrost-timer: cannot tell", "compressor"},
 		{fridge, "ohm defrost timer 2900", "ohm defrost-timer 2900", "defrost-timer: cannot tell", "compressor"},
-		{fridge, "ohm defrost timer OL", "ohm defrost-timer OL", "coil defrost-timer: failed, open", "compressor"},
+		{fridge, "ohm defrost timer OL", "ohm defrost-timer OL", "defrost-timer: failed, open", "compressor"},
 		{fridge + "; on defrost timer", "ohm 1 2 OL", "ohm 1 2 OL", "defrost-timer: cannot tell, one pair of its pins is its motor", "Open so far"},
 		{fridge, "ohm board output OL", "ohm board-output OL", "no ohms judge electronics", "compressor"},
 		{fridge + "; ohm timer motor 2.9k; ohm board output OL; ohm timer coil 2.9k", "ohm 1 2 4.1, 1 3 9.8, 2 3 13.7", "ohm 1 2 4.1, 1 3 9.8, 2 3 13.7", "By the readings 1 is common, 3 is start, 2 is run", "not known"},
@@ -204,7 +204,7 @@ func TestOnePartInSeveralWords(t *testing.T) {
 		{"unit gas range; fault burner does not light", "ohm left-front OL", "ohm left-front OL", "left-front is none of the parts", "heater"},
 		{range_, "ohm LR 5.1", "ohm L R 5.1", "L–R 5.1 Ω", "judged here"},
 
-		{fridge, "ohm evap fan OL", "ohm evap fan OL", "evap-fan: failed, open between its two leads", "has pins"},
+		{fridge, "ohm evap fan OL", "ohm evap fan OL", "evap-fan: failed, open", "has pins"},
 		{"unit fridge; fault not cooling", "ohm evap fan OL", "ohm evap fan OL", "Cause supported: evaporator fan motor", "has pins"},
 		{"unit fridge; fault not cooling; volt evap-fan 12.4 dc", "ohm evap fan OL", "ohm evap fan OL", "cannot tell, a motor on direct volts", "Cause supported"},
 		{fridge, "ohm evap fan 28.0", "ohm evap fan 28.0", "evap-fan has pins", "failed"},

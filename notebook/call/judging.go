@@ -36,11 +36,11 @@ func (c *Call) subject(r *reading) (kind, name string) {
 	case "mfd":
 		return "mfd", r.a
 	case "volt":
-		if fed, _ := c.feedFacts(r); r.cond.is(directWord) {
-			if fan := strings.Contains(fed, "fan") || strings.HasPrefix(fed, "blower"); !fan {
-				return "", ""
+		if r.cond.is(directWord) {
+			if isMotor(r.a) {
+				return "volt", r.a
 			}
-			return "volt", r.where()
+			return "", ""
 		}
 		if r.onMetal() {
 			return "metal", strings.ToLower(r.a)

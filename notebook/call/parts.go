@@ -100,15 +100,14 @@ func judgeAssembly(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 
 // judgeWound judges the winding of a part that is no valve by its conducting alone.
 func judgeWound(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-	r, text := latest(rs), "not open; its sheet gives its ohms (common practice)"
+	r := latest(rs)
+	v := judge.NotHere(name, "not open; its sheet gives its ohms (common practice)", c.value(r))
 	if r.b != "" {
-		text = "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)"
+		v.Text = "one pair of its pins is its motor, the others are contacts that its place opens and closes (common practice)"
 	} else if r.over {
-		v := c.smallCoil(name, rs, "")
-		v.Fact = nil
-		return v
+		v.Word, v.Text = verdict.Failed, "open: the winding or its wire is broken (common practice)"
 	}
-	return judge.NotHere(name, text, c.value(r))
+	return v
 }
 
 // motors are parts with pins of their own, read as a machine.
@@ -123,10 +122,11 @@ const motorKind = "motor"
 // judgeLeads judges a motor between its two leads when they read open: that of one on
 // direct volts has electronics, of which ohms tell nothing (common practice).
 func (c *Call) judgeLeads(name string, r *reading) (verdict.Verdict, bool) {
-	v := judge.NotHere(name, "a motor on direct volts has electronics, of which ohms tell nothing (common practice)", c.value(r))
-	if direct := c.bySubject["volt\x00"+name]; !slices.ContainsFunc(direct[max(0, len(direct)-mostJudged):], func(r *reading) bool { return r.cond.is(directWord) && c.alive(r.entry) }) {
-		v.Word, v.Fact = verdict.Failed, []string{name + "-windings-failed"}
-		v.Text = "open between its two leads: its winding, or a protector in it (common practice)"
+	v := judgeWound(c, name, []*reading{r}, 0)
+	if _, direct := c.last2("volt\x00\x00" + name + "\x00\x00" + directWord); direct != nil {
+		v.Word, v.Text = verdict.CannotTell, "a motor on direct volts has electronics, of which ohms tell nothing (common practice)"
+	} else {
+		v.Fact = []string{name + "-windings-failed"}
 		v.Also = []string{"a hot one is let cool and read again; one on direct volts has electronics, of which ohms tell nothing"}
 	}
 	return v, r.over
@@ -163,7 +163,7 @@ func unknownPart(r *reading) string {
 	if isMotor(r.a) {
 		return r.a + " has pins: on " + r.a + ", then ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + " reads one pair of them."
 	}
-	if strings.HasSuffix(r.a, "winding") || strings.HasSuffix(r.a, "leads") || strings.HasSuffix(r.a, "stator") {
+	if end := r.a[strings.LastIndexByte(r.a, '-')+1:]; among([]string{"winding", "leads", "stator"}, end) {
 		return r.a + " is read between its two pins, as they are marked or numbered: ohm 1 2 " + strings.TrimSuffix(r.shown(), " Ω") + "."
 	}
 	text := r.a + " is none of the parts that are judged here"

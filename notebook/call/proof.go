@@ -37,28 +37,43 @@ var (
 )
 
 // proofs lists what proves a repair, by complaint; "" is for all others.
-var proofs = map[string][]proofWanted{
-	"no-start":      {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
-	"hums-trips":    {proofEarth, proofStart, proofSurge, proofAmps, proofSag, proofTemps},
-	"no-cool":       {proofEarth, proofAmps, proofTemps},
-	"runs-always":   {proofEarth, proofAmps, proofTemps},
-	"too-cold":      {proofEarth, proofNotFrozen},
-	"no-heat":       {proofEarth, proofHeaterAmps, proofHeat},
-	"leaks-ices":    {proofEarth, proofDry},
-	"leaks-water":   {proofEarth, proofDry},
-	"motor-dead":    {proofEarth, proofStart, proofMotorAmps},
-	said.NoDrain:    {proofEarth, proofDrains, proofPump},
-	said.NoDry:      {proofEarth, proofAmps, proofCoil},
-	said.ACWarm:     {proofEarth, proofAmps, proofAir},
-	said.NoHeatPump: {proofEarth, proofAmps, proofRise},
-	said.ThreePhase: {proofEarth, proofStart, proofAmps, proofLegs},
-	"gas-no-heat":   {proofEarth, proofHeat},
-	"stops-early":   {proofEarth, proofMotorAmps},
-	"stops-mid":     {proofEarth, proofMotorAmps},
-	"no-spin":       {proofEarth, proofMotorAmps},
-	"no-tumble":     {proofEarth, proofMotorAmps},
-	"shocks":        {proofEarth},
-	"":              {proofEarth, proofAnyAmps},
+var proofs = []struct {
+	complaint string
+	points    []*proofWanted
+}{
+	{"no-start", []*proofWanted{&proofEarth, &proofStart, &proofSurge, &proofAmps, &proofSag, &proofTemps}},
+	{"hums-trips", []*proofWanted{&proofEarth, &proofStart, &proofSurge, &proofAmps, &proofSag, &proofTemps}},
+	{"no-cool", []*proofWanted{&proofEarth, &proofAmps, &proofTemps}},
+	{"runs-always", []*proofWanted{&proofEarth, &proofAmps, &proofTemps}},
+	{"too-cold", []*proofWanted{&proofEarth, &proofNotFrozen}},
+	{"no-heat", []*proofWanted{&proofEarth, &proofHeaterAmps, &proofHeat}},
+	{"leaks-ices", []*proofWanted{&proofEarth, &proofDry}},
+	{"leaks-water", []*proofWanted{&proofEarth, &proofDry}},
+	{"motor-dead", []*proofWanted{&proofEarth, &proofStart, &proofMotorAmps}},
+	{said.NoDrain, []*proofWanted{&proofEarth, &proofDrains, &proofPump}},
+	{said.NoDry, []*proofWanted{&proofEarth, &proofAmps, &proofCoil}},
+	{said.ACWarm, []*proofWanted{&proofEarth, &proofAmps, &proofAir}},
+	{said.NoHeatPump, []*proofWanted{&proofEarth, &proofAmps, &proofRise}},
+	{said.ThreePhase, []*proofWanted{&proofEarth, &proofStart, &proofAmps, &proofLegs}},
+	{"gas-no-heat", []*proofWanted{&proofEarth, &proofHeat}},
+	{"stops-early", []*proofWanted{&proofEarth, &proofMotorAmps}},
+	{"stops-mid", []*proofWanted{&proofEarth, &proofMotorAmps}},
+	{"no-spin", []*proofWanted{&proofEarth, &proofMotorAmps}},
+	{"no-tumble", []*proofWanted{&proofEarth, &proofMotorAmps}},
+	{"shocks", []*proofWanted{&proofEarth}},
+	{"", []*proofWanted{&proofEarth, &proofAnyAmps}},
+}
+
+// proofsOf are the points that prove a repair for a complaint.
+//
+//go:noinline
+func proofsOf(complaint string) ([]*proofWanted, bool) {
+	for _, p := range proofs {
+		if p.complaint == complaint {
+			return p.points, true
+		}
+	}
+	return nil, false
 }
 
 // seenProofs are the findings that prove a repair, by complaint, beside earth and
@@ -100,18 +115,18 @@ const heatedWater = 40
 // not start is then proved by starting. A part that breaks a circuit is read
 // again once it was replaced.
 func (c *Call) proofList() []proofWanted {
-	list, ok := proofs[c.kindFound()]
+	list, ok := proofsOf(c.kindFound())
 	for _, p := range seenProofs {
 		if p.complaint != c.complaint() {
 			continue
 		}
 		if !ok {
-			list, ok = []proofWanted{proofEarth}, true
+			list, ok = []*proofWanted{&proofEarth}, true
 		}
-		list = append(slices.Clone(list), proofWanted{p.what, seen(p.codes...)})
+		list = append(slices.Clone(list), &proofWanted{p.what, seen(p.codes...)})
 	}
 	if !ok {
-		list = proofs[""]
+		list, _ = proofsOf("")
 	}
 	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
@@ -123,14 +138,15 @@ func (c *Call) proofList() []proofWanted {
 	if c.heaterRenewed() > 0 {
 		out = append(out, proofNewHeater)
 	}
-	for _, p := range list {
+	for _, known := range list {
+		p := *known
 		switch p.what {
 		case proofSurge.what, proofSag.what:
 			if inverter || c.appliance().Unsealed || only {
 				continue
 			}
 		case proofTemps.what, proofCoil.what:
-			if c.appliance().Unsealed || only && slices.ContainsFunc(list, func(o proofWanted) bool { return o.what == proofStart.what }) {
+			if c.appliance().Unsealed || only && slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == proofStart.what }) {
 				continue
 			}
 			if dries {

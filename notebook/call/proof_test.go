@@ -202,12 +202,12 @@ func TestCapacitorReminder(t *testing.T) {
 }
 
 // What a record wants and a point of the proof brings is told once, as that
-// point: each pair of names in provedBy is one of a complaint, and none whose
+// point: each pair of names in provings is one of a complaint, and none whose
 // findings are the same lacks its pair.
 func TestWhatProofBringsIsToldOnce(t *testing.T) {
 	var points []string
 	for _, list := range proofs {
-		for _, p := range list {
+		for _, p := range list.points {
 			points = append(points, p.what)
 		}
 	}
@@ -218,7 +218,7 @@ func TestWhatProofBringsIsToldOnce(t *testing.T) {
 		points = append(points, p.what)
 		k, _ := cause.ComplaintBy(p.complaint)
 		for _, n := range k.Need {
-			if intersects(n.Any, p.codes) && (provedBy[n.What] == "" || !strings.Contains(p.what, provedBy[n.What])) {
+			if intersects(n.Any, p.codes) && (provedBy(n.What) == "" || !strings.Contains(p.what, provedBy(n.What))) {
 				t.Errorf("%s: %q brings %q, and both are missing", p.complaint, p.what, n.What)
 			}
 		}
@@ -229,7 +229,8 @@ func TestWhatProofBringsIsToldOnce(t *testing.T) {
 			needs[n.What] = true
 		}
 	}
-	for need, point := range provedBy {
+	for _, pair := range provings {
+		need, point := pair[0], pair[1]
 		if !needs[need] || !slices.ContainsFunc(points, func(p string) bool { return strings.Contains(p, point) }) {
 			t.Errorf("%q is no need, or %q is in no point of a proof", need, point)
 		}

@@ -211,7 +211,7 @@ func (c *Call) parseReading(q *quality, words []script.Word) (*reading, error) {
 		}
 		return nil, e.WithHint("the condition follows the value: amp %s %s peak", points[0].Text, value.Text)
 	}
-	if r.b != "" && !pairKinds[q.word] {
+	if r.b != "" && !among(pairKinds, q.word) {
 		return nil, points[1].Errorf("%s names one place", q.word).WithHint("as in: %s", Find(q.word).Examples[0])
 	}
 	for _, p := range points {

@@ -285,6 +285,8 @@ func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
 }
 
 // breaksCircuit tells a part whose whole work in a circuit is to conduct or not.
+//
+//go:noinline
 func breaksCircuit(name string) bool {
 	p := partOf(name)
 	return p != nil && among([]string{"limit", "thermostat", "fuse", "speed-switch", "switch"}, p.words[0])
@@ -293,10 +295,10 @@ func breaksCircuit(name string) bool {
 // earthedKind is what is read between a line and earth.
 const earthedKind = "earthed"
 
-// toEarth tells volts between a conductor of the supply, not its neutral, and earth.
+// toEarth tells volts between a conductor of the supply and earth.
 func (r *reading) toEarth() bool {
 	b := strings.ToLower(r.b)
-	return (b == "g" || among(earths, b)) && isSupplyPoint(r.a) && !strings.HasPrefix(strings.ToLower(r.a), "n")
+	return isSupplyPoint(r.a) && (b == "g" || among(earths, b))
 }
 
 // judgeToEarth judges a line to earth by what it has to: half of what two legs give, on

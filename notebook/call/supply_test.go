@@ -96,7 +96,7 @@ func TestVoltsAcrossASwitch(t *testing.T) {
 	)
 	limit := func(s cause.State) map[string]cause.State { return map[string]cause.State{"limit-open": s} }
 	checkTrade(t, []tradeCase{
-		{"control volts across a limit", furnace + "volt high-limit 25 run", []string{"suspect, open by its 25 V", open, "Cause supported: thermal limit"}, nil, limit(cause.Supported), "", "common practice"},
+		{"control volts across a limit", furnace + "volt high-limit 25 run", []string{"suspect, 25 V: open", open, "Cause supported: thermal limit"}, nil, limit(cause.Supported), "", "common practice"},
 		{"none", furnace + "volt high-limit 0.1 run", []string{"cannot tell", "closed if current flows through it"}, []string{"sound"}, limit(cause.Open), "", "common practice"},
 		{"some", furnace + "volt high-limit 8 run", []string{"cannot tell", "neither all of its circuit nor none"}, nil, limit(cause.Open), "", "common practice"},
 		{"a rollout", furnace + "volt rollout 25 run", []string{open, "burner, flue and heat exchanger are looked at"}, nil, limit(cause.Supported), "", "common practice"},
@@ -104,11 +104,11 @@ func TestVoltsAcrossASwitch(t *testing.T) {
 		{"from one end to the other side of the supply", furnace + "volt limit N 25 run", nil, []string{"volts across"}, limit(cause.Open), "", "common practice"},
 		{"another limit's ohms", furnace + "volt rollout 25 run; ohm hi-limit 0.1", nil, []string{"contradict"}, limit(cause.Supported), "", "common practice"},
 		{"its own ohms", furnace + "volt hi-limit 25 run; ohm hi-limit 0.1", []string{"contradict"}, nil, nil, "", "common practice"},
-		{"a pressure switch may be open rightly", furnace + "volt pressure-switch 24 run", []string{"cannot tell, open by its 24 V", "write closed before run"}, []string{"Cause supported"}, nil, "", "common practice"},
-		{"told that it should be closed", furnace + "volt pressure-switch 24 closed run", []string{"suspect, open by its 24 V"}, nil, nil, "", "common practice"},
-		{"one leg across a thermal fuse", dryer + "volt thermal-fuse 120 run", []string{"suspect, open by its 120 V"}, nil, limit(cause.Supported), "", "common practice"},
-		{"both legs across a limit", dryer + "volt high-limit 240 run", []string{"suspect, open by its 240 V"}, nil, limit(cause.Supported), "", "common practice"},
-		{"a door switch", dryer + "volt door-switch 120 closed run", []string{"suspect, open by its 120 V", "Cause supported: switch"}, nil, map[string]cause.State{"switch-open": cause.Supported}, "", "common practice"},
+		{"a pressure switch may be open rightly", furnace + "volt pressure-switch 24 run", []string{"cannot tell, 24 V: open", "write closed before run"}, []string{"Cause supported"}, nil, "", "common practice"},
+		{"told that it should be closed", furnace + "volt pressure-switch 24 closed run", []string{"suspect, 24 V: open"}, nil, nil, "", "common practice"},
+		{"one leg across a thermal fuse", dryer + "volt thermal-fuse 120 run", []string{"suspect, 120 V: open"}, nil, limit(cause.Supported), "", "common practice"},
+		{"both legs across a limit", dryer + "volt high-limit 240 run", []string{"suspect, 240 V: open"}, nil, limit(cause.Supported), "", "common practice"},
+		{"a door switch", dryer + "volt door-switch 120 closed run", []string{"suspect, 120 V: open", "Cause supported: switch"}, nil, map[string]cause.State{"switch-open": cause.Supported}, "", "common practice"},
 		{"that of a refrigerator", "unit refrigerator; fault does not cool; volt door-switch 118 closed run", nil, []string{"volts across"}, nil, "", "common practice"},
 		{"a furnace's valve is on 24 V", furnace + "volt gas-valve 0 run", []string{"failed", "60 % of 24 V"}, nil, nil, "", "common practice"},
 		{"fed", furnace + "volt gas-valve 24 run", []string{"sound", "of 24 V"}, nil, nil, "", "common practice"},

@@ -77,6 +77,7 @@ var respellings = []respelling{
 	{of: "volt", from: `(?i)^(l[123]?) (?:to )?neutral `, to: `$1 N `},
 	{of: "ohm", from: `(?i)^(all|each) (?:pins?|leads?|windings?) `, to: `$1 `},
 	{of: "ohm", from: `(?i)^(push|press) to (start) `, to: `$1-to-$2 `},
+	{of: "ohm", from: `(?i) to (case|gnd|ground|chassis|frame|shell) `, to: ` $1 `},
 	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
 	{from: `(?i)(^| )htr `, to: `${1}heater `},
 	{from: `(?i)^def `, to: `defrost `},
@@ -201,9 +202,8 @@ func (c *Call) readingsAs(q *quality, text string) string {
 			}
 			n--
 		}
-		if few := c.oneName(q, words, n); len(few) > 0 {
-			words, n = few, n-len(words)+len(few)
-		}
+		few := c.oneName(q, words, n)
+		words, n = few, n-len(words)+len(few)
 		if q.word == "temp" && n == 2 && asBare(words[1]) && c.readInF(words[0]) {
 			words[1] += "F"
 		}
@@ -341,7 +341,7 @@ func (c *Call) parted(q *quality, words []script.Word) string {
 			return "commas part readings: " + l.Text
 		}
 	}
-	if pairKinds[q.word] {
+	if among(pairKinds, q.word) {
 		return "separate several readings with commas: " + q.word + " A B 3.4, A C 6.5"
 	}
 	return "as in: " + Find(q.word).Examples[0]

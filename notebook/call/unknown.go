@@ -200,7 +200,7 @@ func valueFirst(l *script.Line) error {
 			word = qualities[i].word
 		}
 	}
-	if m[4] != "" && !pairKinds[word] || among(conditionWords, m[3]) {
+	if m[4] != "" && !among(pairKinds, word) || among(conditionWords, m[3]) {
 		return nil
 	}
 	return l.Words[0].Errorf("the value stands before what was read").WithHint("%s %s %s", word, strings.TrimSpace(m[3]+" "+m[4]), m[1])
