@@ -112,7 +112,7 @@ func (c *Call) kindInside(body string) string {
 		}
 		at := strings.Join(place, "-")
 		if at == "" {
-			at = defaultPlace[q.word]
+			at = defaultPlace(q.word)
 		}
 		return c.readAs(q.word, at+" "+strings.Join(words[i+1:], " "))
 	}

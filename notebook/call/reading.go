@@ -436,11 +436,25 @@ func (c *Call) placeOf(kind string) string {
 	if kind == "amp" && c.appliance().Unsealed {
 		return "line"
 	}
-	return defaultPlace[kind]
+	return defaultPlace(kind)
 }
 
 // defaultPlace is where a reading without a place was taken.
-var defaultPlace = map[string]string{"volt": "line", "amp": "comp", "watt": "unit", "trip": "overload"}
+//
+//go:noinline
+func defaultPlace(kind string) string {
+	switch kind {
+	case "volt":
+		return "line"
+	case "amp":
+		return "comp"
+	case "watt":
+		return "unit"
+	case "trip":
+		return "overload"
+	}
+	return ""
+}
 
 //go:noinline
 func startsLikeNumber(s string) bool {

@@ -54,7 +54,7 @@ func helpPoints(string) *Reply {
 			continue
 		}
 		s := "  " + pad(q.word, 6) + strings.Join(placeWords(q.word), ", ")
-		if d := defaultPlace[q.word]; d != "" {
+		if d := defaultPlace(q.word); d != "" {
 			s += "; none named is " + d
 		}
 		r.add(Plain, s)

@@ -58,7 +58,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("perhaps did; close ends the call")
 	}
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
-		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace[one.word], "A B")+" …", one.word)
+		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace(one.word), "A B")+" …", one.word)
 	}
 	if line := c.slipBeforePlace(l); line != "" {
 		return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
