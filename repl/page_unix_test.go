@@ -46,8 +46,10 @@ func TestLongAnswerIsShownWhole(t *testing.T) {
 	s.expect(prompt)
 	before := len(s.drawn())
 	s.send("help parts\r")
-	s.expect("Enter shows them.")
-	s.send("\r")
+	for range 2 {
+		s.expect("Enter shows them.")
+		s.send("\r")
+	}
 	s.expect("inlet-valve, water-valve:")
 	s.send("\x04")
 	s.ended()

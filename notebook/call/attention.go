@@ -206,7 +206,8 @@ func (c *Call) doubts() []string {
 	return out
 }
 
-// provings are what a record wants beside the point of a proof that brings it.
+// provings are what a record wants beside the point of a proof that brings it (common
+// practice).
 var provings = [][2]string{
 	{"earth continuity", "earth from"}, {"running amps", "running amps"}, {"start observed", "the start seen"},
 	{"heating observed", "the temperature it reaches"}, {"temperatures over time", "timed temperatures"},

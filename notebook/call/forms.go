@@ -121,11 +121,11 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	case low == "burner" && a.Elements: // that of an electric range
 		names[k-1] = "element"
 	}
-	if k > 2 && partOf(names[k-2]) != nil && partOf(strings.Join(names, "-")) == nil {
-		names[k-2], names[k-1] = names[k-1], names[k-2] // element outer is outer element
-	}
 	if k > 1 && !c.onePart(ohms, names) {
 		return words
+	}
+	if k > 2 && among([]string{"inner", "outer", "left", "right", "upper", "lower", "front", "rear"}, names[k-1]) {
+		names[k-2], names[k-1] = names[k-1], names[k-2] // element outer is outer element
 	}
 	name := strings.Join(names, "-")
 	if a.Elements && !a.Gas && among(corners, strings.ToLower(name)) {
@@ -157,19 +157,19 @@ func (c *Call) onePart(ohms bool, names []string) bool {
 	name, noun := strings.Join(names, "-"), strings.Contains(partNouns, " "+end+" ")
 	known, a, b := partOf(name) != nil, partOf(names[0]), partOf(end)
 	switch {
-	case c.pinLike(end) && (!ohms || c.pinLike(names[last-1])), last == 1 && twoWordMotor(names[0], end):
+	case c.pinLike(end), last == 1 && twoWordMotor(names[0], end):
 		return false
 	case !ohms:
 		return known && (last > 1 || a == nil || b == nil || a == b || noun)
 	}
-	return last >= pins+1 || listedPart(name) || !c.pinLike(end) && (known || noun)
+	return last > pins || known || noun
 }
 
 // sides part parts of a kind where they stand before them in two letters.
 var sides = []string{"lf", "rf", "lr", "rr", "lh", "rh", "hv", "l1", "l2", "l3"}
 
 // partNouns end the name of a part that begins like a pin, or like another part.
-const partNouns = " button winding belt lock clutch buzzer rod breaker diode switch coil fuse relay igniter "
+const partNouns = " button winding belt lock clutch buzzer rod breaker diode pcb switch coil fuse relay igniter "
 
 // pinLike tells a word by which pins are called: roles, colours, conductors and the
 // shell, and a pin that was read.

@@ -50,7 +50,7 @@ func init() {
 		{[]string{"timer", "defrost-timer", "transformer-primary", "transformer-secondary"}, "motor of a timer, or winding of a transformer", judgeWound},
 		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
 		{[]string{"lamp", "light", "bulb"}, "lamp: a filament conducts", judgeLamp},
-		{[]string{"ice-maker", "module", "board", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
+		{[]string{"ice-maker", "module", "board", "pcb", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
 	}
 }
 
@@ -65,7 +65,7 @@ func partOf(name string) *place {
 	if i < 2 || isShell(name[i+1:]) || p != nil && (!among(forerunners, p.words[0]) || among(p.words, canonical(name))) {
 		return p
 	}
-	if last := partStarting(name[i+1:]); last != nil && (p == nil || last.words[0] != "solenoid") {
+	if last := partStarting(name[i+1:]); last != nil && (p == nil || last.words[0] != "solenoid" || p.words[0] == "ice-maker") {
 		return last
 	}
 	return p

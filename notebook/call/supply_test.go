@@ -119,6 +119,7 @@ func TestVoltsAcrossASwitch(t *testing.T) {
 		"volt transformer secondary 0": "volt transformer-secondary 0", "volt left rollout 25 run": "volt left-rollout 25 run",
 		"amp oven igniter 2.7 run": "amp oven-igniter 2.7 run", "amp bake igniter 3.3 run": "amp bake-igniter 3.3 run", "amp upper element 18.7 run": "amp upper-element 18.7 run",
 		"volt heater N 118": "volt heater N 118", "volt line neutral 118": "volt line neutral 118", "volt limit common 24": "volt limit common 24",
+		"volt gas valve common 24 run": "volt gas valve common 24 run", "volt pressure switch common 24 run": "volt pressure switch common 24 run",
 		"volt heater thermostat 118": "volt heater thermostat 118", "volt L1 fuse 118": "volt L1 fuse 118",
 	} {
 		if got := New().Expand(line); got != want {

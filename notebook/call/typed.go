@@ -87,6 +87,7 @@ var respellings = []respelling{
 	{of: "temp", from: `(?i)^(?:ff|refrig) `, to: `fridge `},
 	// Two pins; NO, NC and PE are points, RF and HV stand before a part.
 	{of: "ohm", from: `^([A-MQ-Z])([A-Z]) ([\d.~>O(]|(?i:case|gnd|gro|chas|fram|shel|eart|hot |cold ))`, to: `$1 $2 $3`},
+	{of: "ohm", from: `(?i)^(?:start|current) relay (coil|contact) `, to: `relay-$1 `},
 	{of: "ohm", from: `(?i)timer (?:motor|coil) `, to: `timer `}, // what of it is read as a whole
 	{of: "ohm", from: `(?i) pressed( |$)`, to: ` closed$1`},
 	{of: "ohm", from: `(?i)^(com|common|start|run)[–/>-](com|common|start|run) `, to: `$1 $2 `},
