@@ -130,6 +130,8 @@ rise-sound | | the air leaves as much warmer as it should | rise-small rise-larg
 rise-small | | the air leaves hardly warmer than it came | rise-large
 rise-large | | the air leaves far warmer than it came: there is too little of it, or an electric heater helps |
 split-large | | the air leaves far colder than it came: there is too little of it |
+supply-far-over | | the volts of the supply are far too high |
+neutral-poor | | the neutral or the earth of the supply is poor or open |
 winding-low | | a winding reads far below its sheet |
 kit-or-gear | | it starts with a start kit, in place of a device or capacitor that was not read sound |
 one-phase | | the machine is on one phase |

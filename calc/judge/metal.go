@@ -58,10 +58,10 @@ func Neutral(volts measure.Value) verdict.Verdict {
 	x := quantity(volts.X, "V")
 	switch {
 	case volts.Over || volts.Lo > LegNominal*ghostShare:
-		out.Word = verdict.Suspect
+		out.Word, out.Fact = verdict.Suspect, []string{"neutral-poor"}
 		out.Text = x + " between neutral and earth: line and neutral are crossed, or one of the two is open; leave it off, for an electrician"
 	case w.place(volts) == above:
-		out.Word = verdict.Suspect
+		out.Word, out.Fact = verdict.Suspect, []string{"neutral-poor"}
 		out.Text = x + " is more than a loaded neutral makes: a poor or open neutral or earth, for an electrician"
 	case w.place(volts) == straddles:
 		out.Word = verdict.CannotTell

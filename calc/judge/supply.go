@@ -96,6 +96,8 @@ func Supply(in SupplyIn) verdict.Verdict {
 		out.Also = append(out.Also, "repeat with a load or a low-impedance meter ("+commonPractice+")")
 	case p == below:
 		out.Text, out.Fact = x+" is low for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-low", "supply-usable"}
+	case p == above && in.Volts.Lo > in.Nominal*farOver:
+		out.Text, out.Fact = x+" is far too high for "+quantity(in.Nominal, "V")+": a lost neutral or the wrong supply; power off, for an electrician", []string{"supply-high", "supply-far-over"}
 	case p == above:
 		out.Text, out.Fact = x+" is high for "+quantity(in.Nominal, "V")+", "+e.Name, []string{"supply-high"}
 	case p == inside:
@@ -124,6 +126,10 @@ func supplyEdition(in SupplyIn) (SupplyEdition, bool) {
 	}
 	return SupplyEdition{}, false
 }
+
+// farOver is the share of the nominal volts above which nothing but a fault of the supply
+// explains them, and what is plugged in burns (common practice).
+const farOver = 1.15
 
 // SagIn is the volts at one place without and with load.
 type SagIn struct {

@@ -133,6 +133,7 @@ func (c *Call) unsafe() []string {
 			out = append(out, w.text+atEntry(w.entry))
 		}
 	}
+	out = append(out, told(c.farOver(), false)...)
 	if c.neutralPoor() != "" {
 		out = append(out, "the neutral of its supply is poor or lost: "+c.neutralRead())
 	}
@@ -199,7 +200,7 @@ func (c *Call) doubts() []string {
 		}
 	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
-	out = append(out, told(c.verdictsWith("earth-undecided"), true)...)
+	out = append(out, told(c.verdictsWith("earth-undecided", "neutral-poor"), true)...)
 	if n := c.undeadTests(); len(n) > 0 {
 		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
 	}

@@ -102,6 +102,11 @@ func (c *Call) neutralPoor() string {
 	return "power off at its source and kept off: by " + number(l1.X) + " and " + number(l2.X) + " V to neutral that is poor or lost; an electrician or the utility mends it"
 }
 
+// farOver are the volts of the supply that are far too high and were not mended since.
+func (c *Call) farOver() []*judged {
+	return slices.DeleteFunc(c.verdictsWith("supply-far-over"), func(j *judged) bool { return lastEntry(j.verdict) <= c.lastMended() })
+}
+
 // neutralRead is by what readings of its legs a neutral is poor.
 func (c *Call) neutralRead() string {
 	l1, l2 := c.leg("L1", math.MaxInt), c.leg("L2", math.MaxInt)

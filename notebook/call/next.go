@@ -20,6 +20,9 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.alarmNext(false)
 	case len(c.bridged()) > 0:
 		return "put back what is out of its circuit before power returns, " + c.bridged()[0]
+	case len(c.farOver()) > 0:
+		v := c.farOver()[0].verdict
+		return "power off at its source and kept off: " + v.Text + " (" + entryList(v.Entries) + ")"
 	case c.neutralPoor() != "":
 		return c.neutralPoor()
 	case r.Next == nil && r.Repair == nil && c.alarmNext(true) != "":
