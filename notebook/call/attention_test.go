@@ -140,7 +140,7 @@ func TestFoundAndLeft(t *testing.T) {
 		"unit refrigerator; fault dead; plate volts 115; volt line 160; left running":                                                "Unsafe: supply: 160 V is far too high for 120 V: a lost neutral or the wrong supply; power off, for an electrician (entry 4)",
 		"unit refrigerator; fault dead; plate volts 230, hz 50; volt line 310":                                                       "Unsafe: supply: 310 V is far too high for 230 V",
 		"unit refrigerator; fault dead; plate volts 115; volt line 128":                                                              "",
-		"unit refrigerator; fault dead; plate volts 115; volt line 160; did utility mended its service; volt line 119":           "",
+		"unit refrigerator; fault dead; plate volts 115; volt line 160; did utility mended its service; volt line 119":               "",
 		"unit refrigerator; fault dead; plate volts 115; volt N earth 28":                                                            "In doubt: neutral to earth: suspect, 28 V is more than a loaded neutral makes",
 		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced fuse":                                         "Not mended: switch monitor-switch: failed, closed where it must be open (entry 3)",
 		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced monitor switch and fuse":                      "",

@@ -9,6 +9,7 @@ import (
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
@@ -423,7 +424,9 @@ func (c *Call) voltsBeside(name string, r *reading) (volts measure.Value, atRest
 // machineFor is the machine that a short name in a reading means.
 func (c *Call) machineFor(name string) string {
 	n := strings.ToLower(name)
-	switch {
+	switch of := c.machineNamed(name); {
+	case of != defaultMachine && kindOf(of) == winding.Compressor && slices.ContainsFunc(c.atHand, func(t text) bool { return t.value == of && c.alive(t.entry) }):
+		return of // one of several
 	case strings.HasPrefix(n, "comp"), n == "line":
 		return defaultMachine
 	case len(n) == 2 && (n[0] == 'l' || n[0] == 't') && n[1] >= '1' && n[1] <= '3', c.legOfMotor(name) != "":

@@ -32,3 +32,19 @@ func TestNamedRoles(t *testing.T) {
 		t.Errorf("the marking does not outrank the name: %v", roles)
 	}
 }
+
+// With two compressors a current is that of the one at hand, and held to its own plate;
+// an open winding of the other stays in the record. Common practice.
+func TestTwoCompressors(t *testing.T) {
+	const two = "unit fridge with two compressors; fault freezer warm; plate volts 115, amps 1.2, lra 12; ohm A B 3.4, A C 6.5, B C 9.8; on freezer-compressor; plate volts 115, amps 0.9, lra 9; "
+	checkTrade(t, []tradeCase{
+		{"without a place", two + "amp 1.30 run", []string{"freezer-compressor 1.30 A", "failed, 1.3 A is high for a plate of 0.9 A"}, nil, nil, "", "common practice"},
+		{"called comp", two + "amp comp 0.85 run", []string{"running amps freezer-compressor: sound, 0.85 A against a plate of 0.9 A"}, nil, nil, "", "common practice"},
+		{"the first one again", two + "on compressor; amp comp 1.1 run", []string{"running amps comp: sound, 1.1 A against a plate of 1.2 A"}, nil, nil, "", "common practice"},
+		{"a fan at hand is no compressor", strings.Replace(two, "on freezer-compressor", "on evap-fan", 1) + "amp comp 1.1 run", []string{"running amps comp"}, nil, nil, "", "common practice"},
+	})
+	c := applyAll(t, strings.Split(two+"ohm A case 2.0k; close", "; ")...)
+	if got := strings.Join(c.Record().Alerts, "\n"); !strings.Contains(got, "freezer-compressor") {
+		t.Error(got)
+	}
+}

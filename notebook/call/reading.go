@@ -11,6 +11,7 @@ import (
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
 	"ohmcall/notebook/script"
 )
 
@@ -331,6 +332,9 @@ func (c *Call) takenAt(r *reading, words, points []script.Word, value script.Wor
 			return e.WithHint("on %s, then: ohm %s", name, pointWords(words[n:]))
 		}
 		return e.WithHint("%s", c.parted(q, words))
+	}
+	if at := c.machineAtHand(); r.b == "" && q.word != "ohm" && at != defaultMachine && kindOf(at) == winding.Compressor && c.machineNamed(r.a) == defaultMachine {
+		r.a = at // the one of several compressors that is at hand
 	}
 	if r.b == "" {
 		r.a = motorName(r.a)

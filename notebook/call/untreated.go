@@ -254,8 +254,8 @@ func (c *Call) untreated() []group {
 	return append(out, c.foundSince(&now, out)...)
 }
 
-// failedAlone lists the parts that read bad, show no cause by that, and were not renewed
-// since: where work was written down, or the call is closed, they are still there.
+// failedAlone lists the parts, and the windings of machines that the call is not about,
+// that read bad, show no cause by that, and were not renewed since: where work was written down, or the call is closed, they are still there.
 func (c *Call) failedAlone() []string {
 	if len(c.repairs()) == 0 && !c.Closed() {
 		return nil
@@ -264,7 +264,11 @@ func (c *Call) failedAlone() []string {
 	for _, key := range c.subjects {
 		c.spend(2)
 		kind, _, _ := strings.Cut(key, "\x00")
-		if j := c.judged[key]; j != nil && among(oneParts, kind) && j.verdict.Word == verdict.Failed && len(j.verdict.Fact) == 0 && !c.replacedSince(key, j) {
+		j := c.judged[key]
+		if j == nil || j.verdict.Word != verdict.Failed || c.replacedSince(key, j) {
+			continue
+		}
+		if among(oneParts, kind) && len(j.verdict.Fact) == 0 || kind == "wind" && ownerOf(key) != c.mainMachine() {
 			list = append(list, j)
 		}
 	}

@@ -15,7 +15,7 @@ import (
 // kindOf says what a machine is by its name.
 func kindOf(of string) winding.Kind {
 	switch l := strings.ToLower(of); {
-	case strings.HasPrefix(l, "comp"):
+	case strings.HasPrefix(l, "comp"), strings.HasSuffix(l, "-comp"), strings.HasSuffix(l, "-compressor"):
 		return winding.Compressor
 	case strings.Contains(l, "fan"), strings.Contains(l, "blower"):
 		return winding.Fan
@@ -31,7 +31,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		StartLead: c.plateText(of, "run") == "cap" || c.plateText(of, "start") == "cap"}
 	cold, since := c.staleBefore(of, before), c.renewedBefore(of, before)
 	stale := func(r *reading) bool { return r.entry <= since || cold(r) }
-	mixed, open, hot, last := c.mixedHeat(of, before), false, false, 0
+	mixed, open, heat, last := c.mixedHeat(of, before), false, 0, 0
 	worth := func(r *reading) measure.Value {
 		if mixed && readHot(r) {
 			return fromHot(c.value(r), r.res)
@@ -54,8 +54,10 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			if now.over && now.b != caseName {
 				in.Cold = (in.Cold || !open) && (readsCold(now) || prev != nil && prev.over && c.hasCooled(prev, now, before))
 				in.Again = in.Again || c.closesBetween(prev, now) && prev.over
-				open, hot = true, hot || prev != nil && prev.cond.is("hot")
-				last = max(last, now.entry)
+				if prev != nil && prev.cond.is("hot") {
+					heat = max(heat, prev.entry)
+				}
+				open, last = true, max(last, now.entry)
 			}
 			in.Readings = append(in.Readings, winding.Reading{A: now.a, B: now.b, V: worth(now)})
 			if now.b == caseName && now.cond.test > 0 {
@@ -63,8 +65,13 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 			}
 		}
 	}
-	if in.Cold && !hot && (of != defaultMachine || c.lastOf(c.seenAt["comp-hot"], last) == 0) && !c.rested(last) {
-		in.Cold, in.Soon = false, true // what was hot has cooled; what was not may not have warmed yet
+	shell := 0
+	if of == defaultMachine {
+		shell = c.lastOf(c.seenAt["comp-hot"], last)
+	}
+	heat = max(heat, shell)
+	if in.Cold && !c.rested(last) && (heat == 0 || c.timePassed(heat, last) < coolMinutes*time.Minute) {
+		in.Cold, in.Soon = false, true // what was hot cools slowly; what was not may not have warmed yet
 	}
 	for _, m := range c.marks {
 		if m.of == of && m.entry < before && m.entry > since && c.alive(m.entry) {
