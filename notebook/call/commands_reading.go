@@ -86,6 +86,9 @@ func (c *Call) machineNamed(name string) string {
 // markRoles are the roles that a housing can print.
 var markRoles = []string{"common", "start", "run", "high", "medium-high", "medium", "medium-low", "low", "main", "auxiliary", "protector"}
 
+// oneOfEach are the roles that one pin of a machine has.
+var oneOfEach = []string{"common", "start", "run"}
+
 // mark is a marking on the housing.
 type mark struct {
 	entry int
@@ -96,6 +99,12 @@ type mark struct {
 
 func applyMark(c *Call, a *args) (*Reply, error) {
 	of := c.machineAtHand()
+	for _, m := range c.marks {
+		if role := a.text("ROLE"); m.of == of && string(m.role) == role && !strings.EqualFold(m.pin, a.text("PIN")) && among(oneOfEach, role) && c.alive(m.entry) && m.entry > c.renewedAt(of) {
+			return nil, a.get("ROLE").errorf("%s is marked %s already, entry %d", m.pin, role, m.entry).
+				WithHint("one of the two is read wrong; strike %d takes that one back", m.entry)
+		}
+	}
 	c.marks = append(c.marks, mark{c.entry, of, a.text("PIN"), winding.Role(a.text("ROLE"))})
 	r := say("Marked on the housing: " + a.text("PIN") + " is " + a.text("ROLE") + ".")
 	c.refreshMachine(of, r)
