@@ -43,6 +43,7 @@ func randomVerdicts(r *rand.Rand) []verdict.Verdict {
 		StartCap(StartCapIn{Name: "C2", Measured: draw(r, 97), Low: pick(0, 88), High: pick(0, 108)}),
 		load,
 		CapOhms(CapOhmsIn{Name: "C2", Kind: []CapKind{RunKind, StartKind}[r.IntN(2)], Readings: seq[:r.IntN(4)], Bleeder: pick(0, 15_000)}),
+		Neutral(draw(r, 10)),
 		PTC(PTCIn{Name: "P", Ohms: draw(r, 10), State: state, Volts: pick(0, 115, 230)}),
 		CurrentRelay(RelayIn{Name: "K", Part: []RelayPart{Coil, Contact, Inverted}[r.IntN(3)], Ohms: draw(r, 1)}),
 		PotentialRelay(RelayIn{Name: "K", Part: []RelayPart{Coil, Contact}[r.IntN(2)], Ohms: draw(r, pick(1, 5000))}),
