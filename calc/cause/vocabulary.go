@@ -302,7 +302,7 @@ hums runs running
 noisy shut shutdown shutoff
 heats-up element elements coil circuit relay light
 cools-down coil coils
-starts-and-runs amps current cap capacitor hot warm light lights water
+starts-and-runs amps current cap capacitor hot warm light lights water hard rough other out some most reluctantly eventually
 level switch sensor control tube hose low high
 cycles-off limit overload olp thermal breaker
 dries cycles hours forever

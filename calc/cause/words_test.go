@@ -46,6 +46,8 @@ func TestFindFinding(t *testing.T) {
 		// What limits a good finding leaves nothing of it; a bad one stays.
 		{"starts sometimes", "", ""},
 		{"starts after 3 tries", "", ""},
+		{"starts hard", "", ""}, {"starts every other try", "", ""}, {"starts 2 out of 5 times", "", ""}, {"starts some days", "", ""}, {"starts most of the time", "", ""},
+		{"starts every time", "starts-and-runs", "starts"}, {"starts right away", "starts-and-runs", "starts"}, {"starts with hard start kit", "starts-with-kit", "starts with hard start kit"},
 		{"runs backwards", "turns-wrong-way", "runs backwards"},
 		{"comp runs 2 min then off on overload", "", ""},
 		{"cools down to 45F only", "", ""},

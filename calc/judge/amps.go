@@ -55,6 +55,9 @@ const (
 	// lockedByRun is used without an LRA: a start draws up to 6 times the
 	// running amps (refrigerator service text).
 	lockedByRun = 4.0
+	// startByRun is how many times its running amps a start draws at most
+	// (refrigerator service text).
+	startByRun = 6.0
 	// aboveLRA is what a start stays under, the plate's LRA being nominal
 	// (common practice).
 	aboveLRA = 1.2
@@ -172,6 +175,8 @@ func Surge(in SurgeIn) verdict.Verdict {
 	out.Caution = []string{caution.MainsLive, caution.HotMoving}
 	x := quantity(in.Peak.X, "A")
 	switch p := w.place(in.Peak); {
+	case in.Then == Started && in.Peak.Lo < in.leastOfStart():
+		out.Word, out.Text = verdict.CannotTell, x+" is less than it draws running: the start was missed, or the clamp is not round one wire alone"
 	case in.Then == Started:
 		return in.fell(out)
 	case in.Then == Unwatched:
@@ -189,6 +194,15 @@ func Surge(in SurgeIn) verdict.Verdict {
 		out.Word, out.Text = verdict.CannotTell, x+in.held()+", near locked-rotor current: repeat with a peak-hold clamp"
 	}
 	return out
+}
+
+// leastOfStart is what a start that came off cannot stay under: what the machine
+// draws unloaded, by its plate or else by its LRA.
+func (in *SurgeIn) leastOfStart() float64 {
+	if in.Plate > 0 {
+		return lowShare * in.Plate
+	}
+	return lowShare * in.LRA / startByRun
 }
 
 // held says in words why a start is taken for none.

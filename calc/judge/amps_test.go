@@ -94,6 +94,11 @@ func TestSurge(t *testing.T) {
 		{"nobody looked, only the LRA known", 5, 0, 12, Unwatched, verdict.CannotTell, nil, "plate amps"},
 		{"nobody looked, far above LRA", 19, 1.2, 12, Unwatched, verdict.Suspect, nil, "well above the LRA"},
 		{"far above LRA", 19, 1.2, 12, Started, verdict.Suspect, nil, "well above the LRA"},
+		{"no current, and it started", 0, 1.2, 12, Started, verdict.CannotTell, nil, "less than it draws running"},
+		{"next to none, and it started", 0.2, 1.2, 12, Started, verdict.CannotTell, nil, "less than it draws running"},
+		{"next to none, only the LRA known", 0.4, 0, 12, Started, verdict.CannotTell, nil, "less than it draws running"},
+		{"a small start, only the LRA known", 3, 0, 12, Started, verdict.Sound, []string{"surge-sound"}, "it started"},
+		{"a small start", 2.5, 1.2, 12, Started, verdict.Sound, []string{"surge-sound"}, "it started"},
 		{"no plate", 11, 0, 0, Stayed, verdict.CannotTell, nil, "plate lra"},
 	} {
 		got := Surge(SurgeIn{Name: "comp", Peak: within(c.x, 0.2), Plate: c.plate, LRA: c.lra, Then: c.then})

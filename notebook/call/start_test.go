@@ -28,6 +28,8 @@ func TestStartCurrent(t *testing.T) {
 			in: []string{"sound, 5 A, above the running amps and well below locked-rotor current: a start; nobody wrote that it falls"}, source: "common practice"},
 		{name: "a fan's start is not the compressor's", lines: fridge + "saw no start; on cond-fan; plate amps 0.5, lra 5; amp cond-fan 4.2 peak",
 			in: []string{"a start or a locked rotor"}, source: "common practice"},
+		{name: "no current at start", lines: fridge + "saw starts; amp comp 0 peak", in: []string{"less than it draws running"}, not: []string{"normal start"}, source: "common practice"},
+		{name: "next to none at start", lines: fridge + "saw starts; amp comp 0.2 peak", in: []string{"less than it draws running"}, not: []string{"normal start"}, source: "common practice"},
 		{name: "no current", lines: fridge + "amp comp 0 run", in: []string{"does not run, or the clamp is not round one wire alone"},
 			not: []string{"little load"}, source: "common practice"},
 	})
