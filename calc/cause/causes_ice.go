@@ -63,8 +63,8 @@ var iceCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				fill-tube-frozen | fill tube frozen, fill tube iced, tube frozen, ice in fill tube | the fill tube is closed by ice | fill-tube-clear
-				fill-tube-clear | fill tube clear, tube clear | the fill tube is open |`,
+				fill-tube-frozen | fill tube frozen, fill tube iced, tube frozen, ice in fill tube, fill tube blocked with ice | the fill tube is closed by ice | fill-tube-clear
+				fill-tube-clear | fill tube clear, tube clear, fill tube not frozen, fill tube not iced, tube not frozen, no ice in fill tube, fill tube open | the fill tube is open |`,
 			Test: Test{Code: "fill-tube", Name: "look into the fill tube of the ice maker for ice", How: "saw fill tube clear",
 				Outcomes: []string{"fill-tube-clear", "fill-tube-frozen"}, Effort: 1, Danger: Look},
 		},

@@ -217,6 +217,38 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
+		Code: "seal-leaks", Name: "seal of tub or pump leaks, or the tub is cracked",
+		ShownBy:     []string{"seal-leaks"},
+		Predicts:    []string{"water-on-floor"},
+		Contradicts: []string{"seal-dry"},
+		Fix:         "replace the seal, with the bearings where water has reached them, or the pump or tub that is cracked",
+		Work:        "seal, tub, pump, sump",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				seal-leaks | pump seal leaks, pump seal leaking, tub seal leaks, tub seal leaking, pump leaks, pump leaking, drain pump leaks, drain pump leaking, leak at pump, leak at tub seal, leak at pump seal, tub cracked, outer tub cracked, tub leaks, tub leaking, outer tub leaking, sump leaking, sump cracked, sump seal leaking, pump cracked, pump housing cracked, water at tub seal | the seal of tub or pump leaks, or tub or pump is cracked | seal-dry
+				seal-dry | pump and tub dry, tub and pump dry, tub seal dry, pump seal dry | tub, pump and their seals are dry |`,
+			Test: Test{Code: "seals", Name: "with water in it and the power off, look from below at pump, tub and their seals", How: "saw pump and tub dry",
+				Outcomes: []string{"seal-dry", "seal-leaks"}, Effort: 2, Danger: Look},
+		},
+	},
+	{
+		Code: "arms-blocked", Name: "spray arms or their filter blocked, or an arm does not turn",
+		ShownBy:     []string{"arms-blocked"},
+		Predicts:    []string{"does-not-clean"},
+		Contradicts: []string{"arms-clear"},
+		Fix:         "clear the holes of the arms and the filter, and see that each arm turns freely under a full load",
+		Work:        "arm, filter, clear, clean",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				arms-blocked | spray arm blocked, spray arms blocked, spray arm stuck, spray arm clogged, spray arm not turning, spray arm cracked, spray arm off, sump filter blocked | the spray arms or their filter are blocked, or an arm does not turn | arms-clear
+				arms-clear | spray arms clear, spray arm clear, spray arms turn, spray arms clean | the spray arms and their filter are free and turn |`,
+			Test: Test{Code: "arms", Name: "take out filter and spray arms, look through their holes, and turn each arm in a full load", How: "saw spray arms clear",
+				Outcomes: []string{"arms-clear", "arms-blocked"}, Effort: 1, Danger: Look},
+		},
+	},
+	{
 		Code: "clutch-worn", Name: "clutch, brake or coupling worn",
 		ShownBy:     []string{"clutch-worn"},
 		Predicts:    []string{"agitates", "starts-and-runs"},

@@ -55,7 +55,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "trips-breaker", Name: "trips the breaker",
-		Words: "trips breaker, trips the breaker, breaker trips, blows fuse, blows the fuse, gfci, rcd, breaker off, tripping breaker",
+		Words: "trips breaker, trips the breaker, breaker trips, breaker keeps trip, pops breaker, pops the breaker, popping breaker, pops fuse, blows fuse, blows the fuse, gfci, rcd, breaker off, tripping breaker",
 		Signs: []string{"trips-at-once", "trips-later", "residual-trips", "trips-only-when-called"},
 		Cured: []string{"breaker-holds"},
 		Causes: []string{"winding-grounded", "circuit-fault", "circuit-overloaded", "cord-shorted", "wires-shorted", "heater-grounded",
@@ -65,7 +65,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "hums-trips", Name: "hums and trips on its overload",
-		Words: "hum, buzz, overload, starts and stops, trips after, cuts out, shuts off after, short cycl",
+		Words: "hum, buzz, overload, starts and stops, trips after, cuts out, kicks off, kicks out, shuts off after, short cycl",
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "connection-weak", "supply-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
@@ -137,6 +137,14 @@ var complaints = []Complaint{
 		Cured:  []string{"fills"},
 		Causes: []string{"valve-stuck-open", "level-says-empty", "valve-kept-fed"},
 		Need:   []Need{{"water with the plug pulled", []string{"fills-unpowered", "no-fill-unpowered"}}, {"filling seen", []string{"fills", "overfills"}}, needEarth},
+	},
+	{
+		Code: "no-clean", Name: "a dishwasher that does not wash clean",
+		Signs:  []string{"does-not-clean"},
+		Cured:  []string{"cleans"},
+		Causes: []string{"tap-shut", "screens-clogged", "arms-blocked", "hose-blocked", "heater-failed"},
+		Need: []Need{{"spray arms and filter", []string{"arms-clear", "arms-blocked"}}, {"filling seen", []string{"fills", "does-not-fill", "fills-slowly"}},
+			{"the wash seen", []string{"cleans", "does-not-clean"}}, needEarth},
 	},
 	{
 		Code: "no-tumble", Name: "a dryer's drum that does not turn",
@@ -229,7 +237,7 @@ var complaints = []Complaint{
 		Need:   []Need{{"thermostat or sensor", []string{"thermostat-opens", "thermostat-stuck-closed", "sensor-sound", "sensor-suspect", "sensor-undecided", "sensor-failed", "sensor-reads-cold"}}, needEarth},
 	},
 	{
-		Code: "three-phase", Name: "a three-phase machine that does not run",
+		Code: "three-phase", Name: "a three-phase machine that does not run, or not as it should",
 		Signs: []string{"leg-lost", "phase-lost", "single-phasing"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "load-jammed",
@@ -240,7 +248,7 @@ var complaints = []Complaint{
 		// Taken by the appliance: its words are those of leaks-ices.
 		Code: "leaks-water", Name: "leaks water",
 		Signs:  []string{"water-on-floor"},
-		Causes: []string{"water-line-leaks", "gasket-leaks", "hose-blocked", "not-level", "pan-cracked"},
+		Causes: []string{"water-line-leaks", "gasket-leaks", "hose-blocked", "seal-leaks", "not-level", "pan-cracked"},
 		Need: []Need{{"water tubes, valve and hoses", []string{"water-line-dry", "water-line-leaks"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}},
 			{"drain hose", []string{"hose-clear", "hose-blocked"}}, needEarth},
 	},

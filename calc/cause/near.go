@@ -21,6 +21,11 @@ var states = codeSet("on", "off", "in", "at", "the", "a", "is", "it", "no", "not
 // them, at most so many, the nearest first, in the form preferred.
 func Near(text string, most int) []string {
 	words := Fold(text)
+	no, well := slices.ContainsFunc(words, denying), slices.ContainsFunc(words, good)
+	sound := false // a fault is denied
+	for i, w := range words[:max(0, len(words)-1)] {
+		sound = sound || denies[w] && slices.Contains(faulty, words[i+1])
+	}
 	type near struct {
 		share float64
 		words string
@@ -29,7 +34,13 @@ func Near(text string, most int) []string {
 	for _, f := range seen() {
 		best := 0.0
 		for _, w := range f.Words {
-			best = max(best, share(words, Fold(w)))
+			phrase := Fold(w)
+			if x := share(words, phrase); x > best && (sound || no == slices.ContainsFunc(phrase, denying)) {
+				best = x
+			}
+		}
+		if (sound || well && !no) && !vocabulary().vouches(f.Code) {
+			continue // the opposite of what was typed is never offered
 		}
 		if best >= nearEnough {
 			found = append(found, near{best, f.Words[0]})
@@ -43,6 +54,18 @@ func Near(text string, most int) []string {
 	return out
 }
 
+// denying tells a word by which a wording says that something is not so, or stands.
+func denying(w string) bool { return denies[w] || slices.Contains(standing, w) }
+
+// good tells a word by which a wording says that something is as it should be.
+func good(w string) bool { return slices.Contains(fine, w) }
+
+var (
+	standing = []string{"dead", "off", "quit", "still", "fails", "failed"}
+	faulty   = []string{"torn", "frozen", "iced", "blocked", "plugged", "leaking", "dirty", "loose", "burnt", "broken", "stuck", "jammed", "worn", "cracked", "kinked", "shorted", "stiff", "seized"}
+	fine     = []string{"good", "fine", "tight", "clean", "clear", "free", "dry", "works", "working", "runs", "running", "started", "starts", "blowing", "turning", "spinning", "normal"}
+)
+
 // share is how many of the words of two texts are in both; 0 when those are
 // only states.
 func share(a, b []string) float64 {
@@ -50,7 +73,7 @@ func share(a, b []string) float64 {
 	for _, w := range a {
 		if slices.ContainsFunc(b, func(v string) bool { return akin(w, v) }) {
 			common++
-			named = named || !states()[w]
+			named = named || !states()[w] && w != "started"
 		}
 	}
 	if !named {

@@ -10,7 +10,7 @@ func TestNear(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
 		{"frost", "frost heavy"},
 		{"brushes are worn down", "brushes worn"},
-		{"cond-fan free", "cond-fan stiff"},
+		{"cond-fan sticks", "cond-fan stiff"},
 		{"breaker reset", "breaker tripped"},
 		{"gaskett torn", "gasket leaks"},
 		{"on floor", "water on floor"},
@@ -19,6 +19,12 @@ func TestNear(t *testing.T) {
 	} {
 		if got := Near(c.text, 5); !slices.Contains(got, c.want) {
 			t.Errorf("near %q are %q, not %q", c.text, got, c.want)
+		}
+	}
+	for text, not := range map[string]string{"started and running": "hums", "fill tube is not frozen": "fill tube frozen", "evap fan blowing air": "evap-fan stiff", "cond-fan free": "cond-fan stiff",
+		"igniter is working": "igniter dark", "gasket not torn": "gasket leaks", "fan dead": "evap-fan free"} {
+		if got := Near(text, 9); slices.Contains(got, not) {
+			t.Errorf("near %q is its opposite, %q", text, not)
 		}
 	}
 	for _, text := range []string{"customer offered tea", "burnt bulb", "limit bypassed", "fridge warm", "on it", "short story"} {

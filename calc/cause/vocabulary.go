@@ -215,7 +215,7 @@ func FindFindings(text string) []string {
 		part = strings.TrimSpace(part)
 		each := []string{part}
 		if rest, both := strings.CutPrefix(strings.TrimPrefix(strings.ToLower(part), "both "), "fans "); both {
-			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); slices.Contains([]string{"run", "running", "going", "on", "working", "turning", "spinning"}, does) {
+			if does, more, _ := strings.Cut(strings.TrimPrefix(rest, "are "), " "); slices.Contains([]string{"run", "running", "going", "on", "working", "turning", "spinning", "blowing"}, does) {
 				rest = "runs " + more
 			}
 			each = []string{"cond-fan " + rest, "evap-fan " + rest}
@@ -308,6 +308,7 @@ cycles-off limit overload olp thermal breaker
 dries cycles hours forever
 fills drains constantly continuously
 drains constantly continuously
+makes-ice walls wall frost coil evap back
 tap-open floor ground counter board boards pcb control panel motor wire wires wiring harness terminal terminals connector connectors plug cord outlet socket shelf shelves glass window ceiling carpet
 no-ice-made coil evap wall
 leak-found sight glass

@@ -36,8 +36,8 @@ func (c *Call) ofHighVolts(r *reading) bool {
 // complaint is the code of the complaint weighed.
 func (c *Call) complaint() string {
 	code := c.appliance().Complaint()
-	if c.last("fault") != "" && said.SinglePhase(code) && c.onThreePhases() {
-		return said.ThreePhase
+	if fault := c.last("fault"); fault != "" && c.onThreePhases() {
+		return said.OnThree(code, fault)
 	}
 	return code
 }
@@ -120,12 +120,23 @@ var proofDrum = proofWanted{"that it dries (saw dries), or warm air in the drum 
 // name that the findings know, and with what does not leak where only water can.
 func (c *Call) fanWords(text string) string {
 	a, name := c.appliance(), "cond-fan"
-	if among([]string{"leaks-ices", "leaks-water", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas {
+	low := strings.ToLower(text)
+	if leaks := strings.Contains(low, "no ") && strings.Contains(low, "leak"); leaks && c.openedAt(tightness[1].of) > 0 {
+		text = bareLeaks().ReplaceAllString(text, "${1}no leak found$2")
+	} else if leaks && (among([]string{"leaks-ices", "leaks-water", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas) {
 		text = bareLeaks().ReplaceAllString(text, "${1}water line dry$2")
 	}
-	if a.Air {
+	text = said.KitTried(text)
+	if !strings.Contains(low, "fan ") || !bareFan().MatchString(text) {
+		return text
+	}
+	switch fans, _ := c.fansWorkedOn(); {
+	case a.Air:
 		name = "blower"
-	} else if !a.OneFan {
+	case a.OneFan:
+	case len(fans) == 1: // the one that was mended
+		name = fans[0].name
+	default:
 		return text
 	}
 	return bareFan().ReplaceAllString(text, "${1}"+name+" ")
@@ -135,6 +146,20 @@ var (
 	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
 	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
 )
+
+// whichFan is what a finding about a fan would be of each of the two, nil when it is
+// about none.
+func whichFan(text string) []string {
+	var out []string
+	for _, name := range []string{"evap-fan", "cond-fan"} {
+		is := bareFan().ReplaceAllString(text, "${1}"+name+" ")
+		if is == text || len(cause.FindFindings(is)) == 0 {
+			return nil
+		}
+		out = append(out, is)
+	}
+	return out
+}
 
 // lastTemp is the last temperature of a place after an entry, nil when there is
 // none.

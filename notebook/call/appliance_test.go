@@ -62,6 +62,17 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"air-to-air heat pump", "outdoor unit iced up", said.NoHeatPump}, {"reverse cycle air conditioner", "won't heat", said.NoHeatPump}, {"", "heat pump not heating", said.NoHeatPump},
 		{"heat pump", "not heating well, runs all the time", said.NoHeatPump}, {"heat pump", "blows warm air in cooling", said.ACWarm}, {"heat pump", "no cold air", said.ACWarm},
 		{"mini split", "not heating", "no-heat"}, {"heat pump dryer", "no heat", said.NoDry}, {"heat pump water heater", "no hot water", "no-heat"},
+		{"electric dryer", "takes 3 cycles to dry", "slow-dry"}, {"gas dryer", "takes 2 loads to dry", "slow-dry"}, {"electric dryer", "kicks off after 10 min", "stops-early"}, {"fridge", "kicks off after 10 min", "hums-trips"},
+		{"fridge", "comp won't kick on", "no-start"}, {"electric dryer", "pops breaker", "trips-breaker"}, {"microwave", "pops the breaker", "trips-breaker"}, {"dishwasher", "soap lid pops open", ""},
+		{"washer", "clothes soaking wet", "no-spin"}, {"washer", "clothes wet, standing water", said.NoDrain}, {"electric dryer", "clothes still wet", "slow-dry"}, {"washer", "overflows", "overfills"}, {"fridge", "drain pan overflows", ""},
+		{"washer", "filling slow", "no-fill"}, {"washer", "door wont unlock", ""}, {"dishwasher", "dishes wet", "no-heat"}, {"dishwasher", "dishes dirty", "no-clean"}, {"dishwasher", "not cleaning", "no-clean"}, {"dishwasher", "won't drain, dirty water", said.NoDrain}, {"washer", "filter dirty", ""}, {"dishwasher", "door won't close", ""},
+		{"electric range", "LF burner out", "no-heat"}, {"gas range", "LF burner out", "gas-no-heat"}, {"electric range", "oven runs 50 hot", "too-hot"}, {"electric range", "oven 50 degrees off", "too-hot"}, {"electric range", "oven runs 50 cold", "no-heat"},
+		{"electric range", "turns off at 350", ""}, {"gas furnace", "no blower", said.MotorDead}, {"gas furnace", "blower wont run", said.MotorDead}, {"electric water heater", "runs out fast", "no-heat"}, {"gas water heater", "runs out too fast", "gas-no-heat"},
+		{"electric water heater", "reset keeps tripping", "too-hot"}, {"electric water heater", "breaker keeps tripping", "trips-breaker"}, {"microwave", "runs no heat", ""},
+		{"fridge", "warm, fan dead", "no-cool"}, {"fridge", "dead", "no-power"}, {"fridge", "totally dead", "no-power"}, {"fridge", "display dead, not cold", "no-cool"}, {"microwave", "keypad dead", ""}, {"microwave", "dead, no display", "no-power"},
+		{"electric range", "display dead", ""}, {"electric range", "bake dead broil ok", "no-heat"}, {"electric range", "range dead", "no-power"}, {"washer", "dead, nothing works", "no-power"},
+		{"three phase pump motor", "noisy", ""}, {"three phase pump motor", "motor vibrates", ""}, {"three phase pump motor", "runs loud", ""}, {"three phase pump motor", "runs backwards", said.ThreePhase}, {"three phase pump motor", "runs hot", said.ThreePhase},
+		{"three phase pump motor", "noisy, won't start", said.ThreePhase}, {"three phase pump motor", "hums loud", said.ThreePhase}, {"washer", "motor noisy", "noisy"}, {"washer", "motor noisy, won't spin", "no-spin"},
 		{"fridge", "", ""},
 	} {
 		c := New()
@@ -197,7 +208,7 @@ func TestUnitWithoutSealedSystem(t *testing.T) {
 		}
 	}
 	c := applyAll(t, "unit washer", "fault leaks water on floor")
-	if open := strings.Join(codesOpen(c), " "); open != "water-line-leaks gasket-leaks hose-blocked not-level pan-cracked" {
+	if open := strings.Join(codesOpen(c), " "); open != "water-line-leaks gasket-leaks hose-blocked seal-leaks not-level pan-cracked" {
 		t.Errorf("a washer that leaks: %s", open)
 	}
 	c = applyAll(t, "unit washer", "fault hums and does not turn")

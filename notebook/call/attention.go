@@ -214,7 +214,7 @@ var provings = [][2]string{
 	{"heating observed", "the temperature it reaches"}, {"temperatures over time", "timed temperatures"},
 	{"condenser fan seen", "the condenser fan seen to run"}, {"evaporator fan seen", "the evaporator fan seen to run"}, {"fan seen", "fan seen to run"},
 	{"air it takes in and gives out", "the air split"}, {"filling seen", "that it fills"}, {"draining seen", "that it drains"},
-	{"drain of its pan", "that it stays dry"}, {"the drum seen to turn", "the drum seen"}, {"the noise gone", "the noise gone"},
+	{"drain of its pan", "that it stays dry"}, {"the drum seen to turn", "the drum seen"}, {"the noise gone", "the noise gone"}, {"the wash seen", "that it washes clean"},
 	{"ice made", "ice made"}, {"the end of a cycle seen", "the end of a cycle"}, {"flame seen", "a flame seen"},
 	{"volts of the three legs at the machine", "volts of the three legs"},
 }

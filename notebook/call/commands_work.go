@@ -194,6 +194,10 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		}
 		c.spend(40_000 + 100*len(t))
 		near := cause.Near(t, 3)
+		near = slices.DeleteFunc(near, func(words string) bool { return len(c.sighted(words)) == 0 })
+		if fans := whichFan(t); fans != nil {
+			near = fans
+		}
 		if noLeaks().MatchString(t) {
 			near = c.leaksOf()
 		}
@@ -277,7 +281,7 @@ func (c *Call) sighted(text string) []string {
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
 // refrigerant; what runs with its door open sends out waves where it is an oven of
-// them; a filter where water does not go out is that of the water; a leg lost of three
+// them; a filter where water does not go out, or does not wash, is that of the water; a leg lost of three
 // leaves two; the coil that is iced is the evaporator of what keeps cold; and a relay where no
 // compressor is started is none of its, "", nor is a fan that is quiet where no noise is
 // complained of, which may be a dead one.
@@ -300,6 +304,8 @@ func (c *Call) inAppliance(code string) string {
 		return "no-gas-leak"
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":
 		return "hose-blocked"
+	case c.complaint() == "no-clean" && code == "airflow-blocked":
+		return "arms-blocked"
 	case c.complaint() == said.NoDrain && code == "airflow-clear":
 		return "hose-clear"
 	case code == "gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas || c.smellsOfCharge()):

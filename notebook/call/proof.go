@@ -86,6 +86,7 @@ var seenProofs = []struct {
 	{"no-tumble", "the drum seen to turn (saw drum turns)", []string{"drum-turns"}},
 	{"ac-drips", "that it stays dry (saw drain clear, or saw water line dry)", []string{"drain-clear", "water-line-dry"}},
 	{"wont-run", "the start seen (saw starts)", []string{"starts-and-runs", "agitates", "drum-turns", "spins", "fills"}},
+	{"no-clean", "that it washes clean (saw washes clean)", []string{"cleans"}},
 	{"no-fill", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"overfills", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"noisy", "the noise gone (saw runs quietly)", []string{"quiet-now"}},

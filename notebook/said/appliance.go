@@ -127,8 +127,14 @@ const (
 // words say too little, which three phases tell apart.
 var singlePhase = []string{"", "no-start", "hums-trips", MotorDead}
 
-// SinglePhase reports whether a complaint is another one on three phases.
-func SinglePhase(complaint string) bool { return slices.Contains(singlePhase, complaint) }
+// OnThree is the complaint of a machine on three phases, of which words name another or
+// none; of a noise alone three phases say nothing.
+func OnThree(complaint, words string) string {
+	if slices.Contains(singlePhase, complaint) && !noiseAlone(words) {
+		return ThreePhase
+	}
+	return complaint
+}
 
 var appliances = []byAppliance{
 	{phases3, "", ThreePhase, singlePhase},
@@ -144,33 +150,40 @@ var appliances = []byAppliance{
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
 	{colds, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|vibrat|knock|scrap|buzz\w* loud|chirp`, "noisy-cold", []string{""}},
 	{colds, `ice.?mak|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
+	{`\bwash(er|ing)|laundry`, `\b(clothes|laundry|load|towels)\b.*\b(soak|sopping|dripping|wet)`, "no-spin", []string{""}},
 	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", MotorDead, "hums-trips"}},
 	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
 	{gasUnits, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "gas-no-heat", []string{"", "hums-trips"}},
 	{dryers, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "no-heat", []string{"", "hums-trips"}},
 	{`heat.?pump.*(dryer|drier|tumbl)`, `\b(hum|buzz)`, "hums-trips", []string{"hums-trips", "no-start"}},
 	{dryers, `\b(hum|buzz)`, MotorDead, []string{"hums-trips", "no-start"}},
-	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
+	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|kicks (itself )?(off|out)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
 		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry", "no-cool"}},
 	{washers, `(stops|stopped|quits|dies|cuts out|shuts (itself )?(off|down)|pauses|halts) (by itself |itself )?(mid|half|part|(in|during|before) (the )?(mid|cycle|wash|rinse|prog|end))`, "stops-mid", []string{"", "hums-trips", "no-start", MotorDead, "no-spin", NoDrain}},
-	{washers, `over.?fill|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
-	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bno fill\b|\bfills? (very |too )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
+	{washers, `over.?(fill|flow)|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
+	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bno fill\b|\bfill\w* (very |too |so |real )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
-	{`\b(oven|cooker|stove)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven`, "too-hot", []string{""}},
+	{`\b(oven|cooker|stove|range)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven|\d+ ?(°|deg\w*|f|c)? ?(too )?(hot|high|off)\b|\b(runs|bakes) hot\b`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
+	{`dish`, `\b(dirty|gritty|grit|residue|cloudy)\b|(not|n.?t|never|poor\w*) (get\w* )?(clean|wash)|wash\w* (poor|bad)`, "no-clean", []string{""}},
+	{`dish`, `\bdishes\b.*\bwet\b`, "no-heat", []string{""}},
+	{`heater`, `\breset\b.*(trip|pop|kick|out)|(trip|pop)\w* .*\breset`, "too-hot", []string{"", "hums-trips"}},
+	{gasUnits, `runs? out (too |so |very )?(fast|quick|early|soon)|not enough hot`, "gas-no-heat", []string{""}},
+	{`heater|tank`, `runs? out (too |so |very )?(fast|quick|early|soon)|not enough hot`, "no-heat", []string{""}},
 	{washers + `|` + dryers, `\b(heat|heater|element)\b.{0,12}\b(dead|burnt|burned|gone)\b`, "no-heat", []string{"", "no-power"}},
-	{`\b(oven|cooker|stove|range)\b`, `too (cold|cool)\b|\b(runs|bakes) (cold|cool)\b|under ?cook|under ?bake`, "no-heat", []string{"", "too-cold"}},
+	{`\b(oven|cooker|stove|range)\b`, `too (cold|cool)\b|\b(runs|bakes) (\d+ ?(deg\w*|f|c)? ?)?(cold|cool|low)\b|under ?cook|under ?bake`, "no-heat", []string{"", "too-cold"}},
 	{`elec\w* (furnace|boiler)`, `blow\w* (only )?(cold|cool)|cold air`, "no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `blow\w* (only )?(cold|cool)|cold air`, "gas-no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, "gas-no-heat", []string{"", "hums-trips", "trips-breaker"}},
-	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|never|no)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
+	{gasUnits, `\bburners? (is |are |went )?(out|dead|cold)\b`, "gas-no-heat", []string{"", "no-power"}},
+	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|never|no|out|quit)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
-	{`dryer|drier`, `too long|forever|for ever|(two|three|several) (cycles|times|runs)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
+	{`dryer|drier`, `too long|forever|for ever|(two|three|four|several|many|multiple|\d+) (cycles|times|runs|loads)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
 	{gasUnits, tepid, "gas-no-heat", []string{"", "no-cool"}},
 	{`heater|immersion|boiler|furnace|oven|range|stove|cooker|` + washers + `|` + dryers, tepid, "no-heat", []string{"", "no-cool"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
@@ -217,7 +230,7 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 	for i, a := range appliances {
 		is := appliancePatterns()[i]
 		phrase := phraseOf(is.words, Troubled(words))
-		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) {
+		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) || a.complaint == ThreePhase && noiseAlone(words) {
 			continue
 		}
 		k, _ := cause.ComplaintBy(a.complaint)

@@ -31,6 +31,9 @@ func complaintsOf(words, unit string) []cause.Hit {
 	if words == "" {
 		return hits
 	}
+	if noiseAlone(words) {
+		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead })
+	}
 	if i := slices.IndexFunc(hits, func(h cause.Hit) bool { return h.Code == "trips-breaker" }); i > 0 && Has(words, []string{"breaker", "gfci", "rcd", "fuse"}) {
 		// What trips the breaker is looked for first: it may be an earth fault.
 		return slices.Concat(hits[i:i+1], hits[:i], hits[i+1:])
@@ -89,12 +92,23 @@ func ofMotor(hits []cause.Hit, unit string) []cause.Hit {
 
 // drives tells a fan, pump or drum that hums or stands: a motor's complaint,
 // not the compressor's.
-var drives = pattern{expr: `(?i)\b(fan|pump|blower|drum)\b.*\b(hums?|(not|n.t) (turn|spin|run)|stuck|stands still)`}
+var drives = pattern{expr: `(?i)\b(fan|pump|blower|drum)\b.*(\bhums?|(\bnot|n.t|\b(wo|do|does|is|did)nt) (turn|spin|run)|\bstuck\b|\bstands still)|\bno blower\b`}
+
+// noises are the beginnings of words for a noise.
+var noises = []string{"nois", "vibrat", "loud", "rattl", "squeal", "squeak", "grind", "bang", "shak", "knock", "rumbl", "roar"}
+
+// noiseAlone reports whether words of a complaint speak of a noise and of nothing that
+// does not work.
+func noiseAlone(words string) bool {
+	return Has(strings.ToLower(words), noises) && soleNoise.get().MatchString(words)
+}
+
+var soleNoise = pattern{expr: `(?i)^(\W*\b(the|it|is|its|very|too|a|lot|lots|of|makes?|making|motor|pump|drum|blower|comp\w*|fan|bearings?|runs?|running|and|in|at|on|when|while|start\w*|spin\w*|nois\w*|vibrat\w*|loud\w*|rattl\w*|sque\w*|grind\w*|bang\w*|shak\w*|knock\w*|rumbl\w*|roar\w*))+\W*$`}
 
 // fine tells the part of a complaint that speaks of what works.
 var fine = pattern{expr: `(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`}
 
-var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t)\b`}
+var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t|dead)\b`}
 
 // WorkingElement is the heater of which a complaint says that it works.
 func WorkingElement(text string) string {

@@ -1,0 +1,63 @@
+package call
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// What a technician types of fans, joints, leaks and starts, and what must not be
+// taken for it: common practice.
+func TestHeardFindings(t *testing.T) {
+	const (
+		freezer = "unit upright freezer; fault not cold"
+		dryer   = "unit electric dryer; fault no heat"
+		washer  = "unit front load washer; fault leaks"
+		ice     = "unit fridge; fault ice maker makes no ice"
+		brazed  = freezer + "; did brazed new drier"
+		evap    = freezer + "; did replaced evap fan motor"
+	)
+	for _, x := range []struct{ call, saw, want string }{
+		{dryer, "vent plugged with lint", "airflow-blocked"}, {dryer, "cord plugged in", ""}, {dryer, "vent clear", "airflow-clear"},
+		{washer, "hose clamp off at drain pump", "water-line-leaks"}, {washer, "leak at drain hose", "water-line-leaks"}, {washer, "pump seal leaking", "seal-leaks"}, {washer, "tub seal leaking", "seal-leaks"},
+		{washer, "outer tub cracked", "seal-leaks"}, {washer, "bellow torn at 6 oclock", "gasket-leaks"}, {washer, "pump and tub dry", "seal-dry"}, {washer, "pump seal not leaking", ""}, {washer, "no leaks", "water-line-dry"}, {"unit dishwasher; fault dishes dirty", "filter clogged", "arms-blocked"}, {"unit dishwasher; fault dishes dirty", "dishes clean", "cleans"}, {washer, "washes", "agitates"},
+		{freezer, "evap fan wont spin", "evap-fan-stopped"}, {freezer, "both fans off", "cond-fan-stopped evap-fan-stopped"}, {freezer, "both fans running", "cond-fan-runs evap-fan-runs"},
+		{freezer, "cond fan off", "cond-fan-stopped"}, {freezer, "evap fan quit", "evap-fan-stopped"}, {freezer, "evap fan blowing", "evap-fan-runs"}, {freezer, "evap fan blowing weakly", ""},
+		{freezer, "one evap fan of 2 not turning", "evap-fan-stopped"}, {freezer, "condensing unit running", "starts-and-runs"}, {freezer, "condensing unit dirty", ""},
+		{freezer, "fan dead", ""}, {freezer, "fan runs", ""}, {evap, "fan runs", "evap-fan-runs"}, {evap, "fan dead", "evap-fan-stopped"}, {"unit window ac; fault not cooling", "fan dead", "blower-stopped"},
+		{freezer, "no fan noise in freezer", ""}, {"unit fridge; fault noisy, rattles", "no fan noise", "fans-quiet"},
+		{freezer, "started and running", "starts-and-runs"}, {freezer, "started and running but trips", "cuts-out"}, {freezer, "started then tripped", ""},
+		{freezer, "leak check, all joints no bubbles", "leak-not-found"}, {freezer, "bubbles", "leak-found"}, {brazed, "no leaks", "leak-not-found"}, {freezer, "no leaks", ""},
+		{freezer, "conn tight", "connections-sound"}, {freezer, "conn loose", "connection-loose"}, {freezer, "wiring ok per diagram", "wiring-matches"},
+		{ice, "first batch dropped", "makes-ice"}, {ice, "made ice", "makes-ice"}, {ice, "made ice on walls", ""}, {ice, "valve fills, mold full", "fills"}, {ice, "fill tube not frozen", "fill-tube-clear"}, {ice, "fill tube frozen", "fill-tube-frozen"},
+		{freezer, "hard start kit tried, still hums and trips", "no-start-with-kit hums cuts-out"}, {freezer, "tried start kit, no go", "no-start-with-kit"}, {freezer, "start kit no help", "no-start-with-kit"},
+		{freezer, "3 in 1 start kit, still locked", "no-start-with-kit"}, {freezer, "hard start kit fitted, no start", "no-start-with-kit does-not-start"}, {freezer, "3-in-1 didn't help", "no-start-with-kit"},
+		{freezer, "no start kit fitted, no start", "does-not-start"}, {freezer, "needs hard start kit, still hums", "hums"}, {freezer, "starts with hard start kit", "starts-with-kit"}, {freezer, "drill kit in van, nothing works", "all-dead"},
+		{freezer, "start kit fitted, no change in noise, runs", "starts-and-runs"},
+		{freezer, "starts hard", ""}, {freezer, "starts every other try", ""}, {freezer, "starts 2 out of 5 times", ""},
+	} {
+		c := New()
+		for _, l := range strings.Split(x.call, "; ") {
+			if _, err := c.Apply(testDay(), l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		got, want := c.sighted(x.saw), strings.Fields(x.want)
+		slices.Sort(got)
+		slices.Sort(want)
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: saw %s is %q, want %q", x.call, x.saw, got, want)
+		}
+	}
+}
+
+// What is offered for words that are no finding is never their opposite: common practice.
+func TestOfferedFindings(t *testing.T) {
+	checkTrade(t, []tradeCase{
+		{name: "a fan, of two", lines: "unit fridge; fault not cold; saw fan dead", in: []string{"Perhaps: saw evap-fan dead, saw cond-fan dead"}, source: "common practice"},
+		{name: "a fan that runs", lines: "unit fridge; fault not cold; saw fan runs", in: []string{"Perhaps: saw evap-fan runs, saw cond-fan runs"}, source: "common practice"},
+		{name: "a fan not heard", lines: "unit fridge; fault not cold; saw no fan noise in freezer", not: []string{"not of a fan", "saw no fan noise,"}, source: "common practice"},
+		{name: "no leaks", lines: "unit fridge; fault not cold; saw no leaks", in: []string{"saw no leak found"}, not: []string{"gas leak"}, source: "common practice"},
+		{name: "a leak's cause", lines: "unit washer; fault leaks; saw tub seal leaking", in: []string{"Cause supported: seal of tub or pump leaks"}, source: "common practice"},
+	})
+}
