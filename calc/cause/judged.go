@@ -135,6 +135,7 @@ neutral-poor | | the neutral or the earth of the supply is poor or open |
 winding-low | | a winding reads far below its sheet |
 kit-or-gear | | it starts with a start kit, in place of a device or capacitor that was not read sound |
 one-phase | | the machine is on one phase |
+start-cap-unlikely | | a run capacitor is marked, and no start capacitor or relay for one |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost
 phases-unbalanced | | the volts of the supply's legs are unbalanced | phase-lost
 phase-lost | | a leg of the supply is lost |

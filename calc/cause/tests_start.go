@@ -51,7 +51,7 @@ var startTests = []Test{
 		Vague:    []string{"start-device-suspect", "start-device-undecided", "windings-equal"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},
 	{Code: "start-cap", Name: "capacitance of the start capacitor, wires off", How: "mfd start 98",
 		Outcomes: []string{"start-cap-sound", "start-cap-failed", "start-cap-open", "start-cap-shorted", "start-cap-none"},
-		Vague:    []string{"start-cap-suspect", "start-cap-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
+		Vague:    []string{"start-cap-suspect", "start-cap-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}, Barred: []string{"start-cap-unlikely"}},
 	{Code: "run-cap", Name: "capacitance of the run capacitor, wires off", How: "mfd C1 11.8",
 		Outcomes: []string{"run-cap-sound", "run-cap-failed", "run-cap-none"},
 		Vague:    []string{"run-cap-suspect", "run-cap-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},

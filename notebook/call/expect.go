@@ -241,7 +241,7 @@ func (c *Call) sensorAtIce() (float64, bool) {
 
 func expectStartCap(c *Call) forecast {
 	p, ok := c.plateAt("", "mfd", "start")
-	if !ok {
+	if !ok || !p.ranged && !isStartCap(p.name) {
 		return forecast{also: "the range on its can; plate mfd start 88-108 takes it down"}
 	}
 	in := judge.StartCapIn{Measured: measure.Exact(1)}

@@ -138,7 +138,7 @@ func (l *factList) has(code string) bool {
 
 // plates adds what the plates tell.
 func (l *factList) plates() {
-	c, ptc := l.c, 0
+	c, ptc, run, relay := l.c, l.c.ptcRead(l.before), 0, false
 	for _, p := range c.plates {
 		if p.entry >= l.before || !c.alive(p.entry) {
 			continue
@@ -148,6 +148,10 @@ func (l *factList) plates() {
 			ptc = p.entry
 		case p.key == "start" && p.text == "none":
 			l.add("start-cap-none", p.entry)
+		case p.key == "start":
+			relay = true
+		case p.key == "mfd" && !p.ranged && !isStartCap(p.name):
+			run = p.entry
 		case p.key == "type" && p.text == "inverter":
 			l.add("driven", p.entry)
 		case p.key == "type" && p.text == "universal":
@@ -162,8 +166,12 @@ func (l *factList) plates() {
 			}
 		}
 	}
-	if ptc > 0 && !c.hasStartCap() {
+	switch {
+	case c.hasStartCap():
+	case ptc > 0 && !l.has("start-cap-none"):
 		l.add("start-cap-none", ptc)
+	case run > 0 && !relay:
+		l.add("start-cap-unlikely", run)
 	}
 }
 

@@ -1,9 +1,13 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/cause"
+	"ohmcall/notebook/record"
 )
 
 // What a technician types of fans, joints, leaks and starts, and what must not be
@@ -60,4 +64,50 @@ func TestOfferedFindings(t *testing.T) {
 		{name: "no leaks", lines: "unit fridge; fault not cold; saw no leaks", in: []string{"saw no leak found"}, not: []string{"gas leak"}, source: "common practice"},
 		{name: "a leak's cause", lines: "unit washer; fault leaks; saw tub seal leaking", in: []string{"Cause supported: seal of tub or pump leaks"}, source: "common practice"},
 	})
+}
+
+// A start capacitor that nothing speaks of is not asked for, and never by the number of
+// the run capacitor: a machine with a PTC has none (common practice).
+func TestStartCapacitorAskedFor(t *testing.T) {
+	const at = "unit fridge; fault clicks, not cold; "
+	for _, x := range []struct {
+		lines string
+		asked bool
+		line  string // what it is to read
+	}{
+		{at + "plate run cap, mfd 12; mfd run 11.6", false, ""}, {at + "plate mfd run 12", false, ""}, {at + "plate mfd 12; ohm ptc 8.2 cold", false, ""}, {at + "ohm ptc 8.2 cold", false, ""},
+		{at + "plate mfd run 12, mfd start 88-108", true, "mfd start 88"}, {at + "plate mfd 88-108", true, "mfd start 88"}, {at + "plate start relay, mfd run 12", true, ""}, {at + "plate mfd run 12; mfd start 98", true, ""}, {at + "note nothing marked", true, ""},
+	} {
+		c := New()
+		for _, l := range strings.Split(x.lines, "; ") {
+			if _, err := c.Apply(testDay(), l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		facts := c.facts(math.MaxInt)
+		asked := !slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "start-cap-none" || f.Code == "start-cap-unlikely" })
+		if asked != x.asked || expectStartCap(c).line != x.line {
+			t.Errorf("%s: a start capacitor is asked for: %v, by %q", x.lines, asked, expectStartCap(c).line)
+		}
+	}
+}
+
+// The plate of the record is that of the machine that is in it: common practice.
+func TestPlateOfTheNewMachine(t *testing.T) {
+	at := []string{"unit fridge", "fault no cool", "plate volts 115, amps 1.5, lra 14, mfd run 12"}
+	for _, x := range []struct {
+		lines []string
+		want  string
+	}{
+		{nil, "volts 115, amps 1.5, lra 14, mfd run 12"},
+		{[]string{"did swapped compressor", "plate lra 13, amps 1.4"}, "volts 115, mfd run 12, lra 13, amps 1.4; before the repair: amps 1.5, lra 14"},
+		{[]string{"plate amps 1.4"}, "volts 115, lra 14, mfd run 12, amps 1.4"},
+		{[]string{"did swapped compressor", "plate lra 14"}, "volts 115, amps 1.5, mfd run 12, lra 14"},
+		{[]string{"plate mfd start 88-108"}, "volts 115, amps 1.5, lra 14, mfd run 12, mfd start 88-108"},
+	} {
+		c := applyAll(t, append(slices.Clone(at), x.lines...)...)
+		if want := (record.Fact{Label: "Plate of compressor", Text: x.want}); !slices.Contains(c.Record().Identity, want) {
+			t.Errorf("%q: %q, want %q", x.lines, c.Record().Identity, want)
+		}
+	}
 }

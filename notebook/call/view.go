@@ -296,20 +296,7 @@ func (c *Call) drawWork(r *record.Record) {
 			r.Identity = append(r.Identity, record.Fact{Label: f.label, Text: v})
 		}
 	}
-	of := map[string][]string{}
-	var names []string
-	for _, p := range c.plates {
-		if !c.alive(p.entry) {
-			continue
-		}
-		if of[p.of] == nil {
-			names = append(names, p.of)
-		}
-		of[p.of] = append(of[p.of], p.key+" "+p.text)
-	}
-	for _, n := range names {
-		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(n), Text: strings.Join(of[n], ", ")})
-	}
+	c.drawPlates(r)
 	for _, q := range qualities {
 		m := c.meterFor(q.word)
 		if m.Assumed || m.entry == 0 {
@@ -323,6 +310,46 @@ func (c *Call) drawWork(r *record.Record) {
 	}
 	if p := c.last("probes"); p != "" {
 		r.Identity = append(r.Identity, record.Fact{Label: "Probe leads", Text: p + " Ω, taken off every ohm reading"})
+	}
+}
+
+// drawPlates tells the plate of each machine: of what was typed again the last, and
+// apart from it what stood there before the repair.
+func (c *Call) drawPlates(r *record.Record) {
+	type row struct{ now, before []string }
+	rows, last := map[string]*row{}, map[string]*plate{}
+	var names []string
+	rep := c.repairs()
+	for i := len(c.plates) - 1; i >= 0; i-- {
+		p := &c.plates[i]
+		if !c.alive(p.entry) {
+			continue
+		}
+		if rows[p.of] == nil {
+			rows[p.of] = &row{}
+		}
+		key, text := p.of+"\x00"+p.key+"\x00"+p.name, p.key+" "+p.text
+		if p.key == "row" {
+			key += p.text
+		}
+		switch later := last[key]; {
+		case later == nil:
+			last[key] = p
+			rows[p.of].now = append(rows[p.of].now, text)
+		case phase(rep, p.entry) < phase(rep, later.entry) && p.text != later.text && !among(rows[p.of].before, text):
+			rows[p.of].before = append(rows[p.of].before, text)
+		}
+	}
+	for _, p := range c.plates { // in the order in which they were first named
+		if row := rows[p.of]; c.alive(p.entry) && !among(names, p.of) {
+			names = append(names, p.of)
+			slices.Reverse(row.now)
+			text := strings.Join(row.now, ", ")
+			if slices.Reverse(row.before); len(row.before) > 0 {
+				text += "; before the repair: " + strings.Join(row.before, ", ")
+			}
+			r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(p.of), Text: text})
+		}
 	}
 }
 
