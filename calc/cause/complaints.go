@@ -240,7 +240,7 @@ var complaints = []Complaint{
 		Code: "three-phase", Name: "a three-phase machine that does not run, or not as it should",
 		Signs: []string{"leg-lost", "phase-lost", "single-phasing"},
 		Cured: []string{"starts-and-runs"},
-		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "load-jammed",
+		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "contactor-coil-open", "load-jammed", "load-drags",
 			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},
 		Need: []Need{{"volts of the three legs at the machine", []string{"legs-sound", "legs-unbalanced", "leg-lost"}}, needWindings, needCase, needStart, needAmps},
 	},

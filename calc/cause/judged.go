@@ -134,6 +134,9 @@ supply-far-over | | the volts of the supply are far too high |
 neutral-poor | | the neutral or the earth of the supply is poor or open |
 winding-low | | a winding reads far below its sheet |
 kit-or-gear | | it starts with a start kit, in place of a device or capacitor that was not read sound |
+overloaded | | the three legs draw more than the plate allows though their volts are sound |
+legs-overloaded | | the three legs draw more than the plate allows, and alike | single-phasing
+coil-fed | | the coil of the contactor has its volts |
 one-phase | | the machine is on one phase |
 start-cap-unlikely | | a run capacitor is marked, and no start capacitor or relay for one |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost

@@ -17,7 +17,7 @@ var passing = codeSet(
 	"heats-up", "heats-slowly", "does-not-heat", "starts-when-pushed", "control-calls-when-cold", "control-stops-when-cold",
 	"suction-low", "suction-normal", "suction-high", "pressures-apart", "pressures-level",
 	"sag-sound", "sag-deep", "sag-undecided", "control-calling", "control-not-calling",
-	"amps-none", "amps-undecided", "amps-agree", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "surge-sound",
+	"amps-none", "amps-undecided", "amps-agree", "amps-low", "amps-sound", "amps-high", "legs-overloaded", "overloaded", "amps-locked-rotor", "surge-sound",
 	"pump-runs", "drains", "does-not-drain", "dries", "does-not-dry", "shock", "heater-volts-present", "heater-volts-absent",
 	"cond-fan-volts-present", "cond-fan-volts-absent", "evap-fan-volts-present", "evap-fan-volts-absent",
 	"spins", "does-not-spin", "agitates", "drum-turns", "drum-stands", "does-not-fill", "fills", "fills-slowly", "overfills", "noisy", "quiet-now", "makes-ice", "no-ice-made",

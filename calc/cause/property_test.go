@@ -119,7 +119,7 @@ func TestNextIsTheSafestThatTells(t *testing.T) {
 		}
 		for _, x := range Tests() {
 			done := append(slices.Clone(x.Outcomes), x.Vague...)
-			if x.Danger == Live || slices.ContainsFunc(f, func(y Fact) bool {
+			if x.Danger == Live || len(x.On) > 0 && !slices.Contains(x.On, c.Code) || slices.ContainsFunc(f, func(y Fact) bool {
 				return slices.Contains(done, y.Code) || slices.Contains(x.Barred, y.Code)
 			}) || len(x.When) > 0 && !slices.ContainsFunc(f, func(y Fact) bool { return slices.Contains(x.When, y.Code) }) {
 				continue

@@ -20,7 +20,7 @@ var tradeTests = []Test{
 		Outcomes: []string{"blower-volts-present", "blower-volts-absent"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, When: []string{"blower-stopped"}},
 	{Code: "valve-coil", Name: "ohms of the valve's coil, its wires off", How: "ohm valve 1.1k",
-		Outcomes: []string{"coil-open", "coil-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"coil-open", "coil-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"no-fill", "no-ice", "gas-no-heat", "slow-dry"}},
 	{Code: "valve-volts", Name: "volts at the inlet valve while it is called on", How: "volt valve 118 run",
 		Outcomes: []string{"valve-volts-present", "valve-volts-absent"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}, On: []string{"no-fill"}},
 	{Code: "level-sensing", Name: "blow into the pressure hose or lift the float, and hear or read it switch", How: "saw level sensing good",

@@ -1,6 +1,8 @@
 package judge
 
 import (
+	"slices"
+
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -79,6 +81,10 @@ func LegAmps(in LegAmpsIn) verdict.Verdict {
 		}
 	default:
 		out.Also = append([]string{"the legs are " + apart}, out.Also...)
+		if slices.Equal(out.Fact, []string{"amps-high"}) && !slices.ContainsFunc(in.Legs, func(v measure.Value) bool { return v.Lo <= in.Plate }) {
+			out.Fact = append(out.Fact, "legs-overloaded")
+			out.Also = append(out.Also, "all three are above the plate alike: no leg is open, it is overloaded (inferred): what it drives jams or drags, or the volts are low")
+		}
 	}
 	return out
 }

@@ -33,6 +33,8 @@ func TestLegAmps(t *testing.T) {
 		{"too near to say", legs(0.3, 9, 10, 11), verdict.CannotTell, "", nil},
 		{"far under the plate on every leg", legs(0.1, 5.1, 5.0, 5.1), verdict.CannotTell, "5.1 A is far under the plate of 11.2 A: little load, a weak pump, or it turns the wrong way", nil},
 		{"just under half of it: too near to call it far", legs(0.2, 5.5, 5.5, 5.5), verdict.Sound, "5.5 A against a plate", []string{"amps-sound"}},
+		{"above the plate alike", legs(0.2, 17.5, 17.4, 17.6), verdict.Failed, "it is overloaded (inferred)", []string{"amps-high", "legs-overloaded"}},
+		{"two of them above", legs(0.2, 11.0, 13.6, 13.8), verdict.Failed, "apart", []string{"amps-high"}},
 		{"two of three", legs(0.2, 10.1, 10.3), verdict.Sound, "", []string{"amps-sound"}},
 		{"over the clamp", []measure.Value{within(10, 0.2), measure.Open(40)}, verdict.CannotTell, "", nil},
 	} {

@@ -39,6 +39,9 @@ func (c *Call) facts(before int) []cause.Fact {
 		c.sightings(code, before, list.add)
 	}
 	list.judgements()
+	if i := slices.IndexFunc(list.out, func(f cause.Fact) bool { return f.Code == "legs-overloaded" }); i >= 0 && (list.has("phases-sound") || list.has("legs-sound")) {
+		list.add("overloaded", list.out[i].Entry)
+	}
 	for _, k := range c.curves(c.since(), before) {
 		if code := courseFacts[k.Verdict]; code != "" {
 			list.add(code, k.Points[len(k.Points)-1].Entry)

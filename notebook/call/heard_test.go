@@ -92,6 +92,41 @@ func TestStartCapacitorAskedFor(t *testing.T) {
 	}
 }
 
+// Three legs that draw too much alike, at sound volts, are an overload and no open leg;
+// a coil that has its volts says nothing of the mains; a machine named so has three like
+// windings: common practice.
+func TestThreePhaseMotor(t *testing.T) {
+	const (
+		motor = "unit three phase pump motor; fault trips overload; plate volts 460, amps 14, hp 10; "
+		volts = "volt L1 L2 462, L2 L3 460, L1 L3 459; "
+		high  = "amp L1 17.5 run, L2 17.4 run, L3 17.6 run"
+		comp  = "unit three phase compressor motor; fault wont start; plate volts 208, amps 22; "
+	)
+	closed := map[string]cause.State{"leg-fuse-open": cause.RuledOut, "pole-open": cause.RuledOut, "phase-lost": cause.RuledOut, "no-supply": cause.RuledOut, "wrong-rotation": cause.Open}
+	with := func(code string, s cause.State) map[string]cause.State {
+		m := map[string]cause.State{code: s}
+		for k, v := range closed {
+			m[k] = v
+		}
+		return m
+	}
+	checkTrade(t, []tradeCase{
+		{name: "all legs high, volts sound", lines: motor + volts + high, in: []string{"All three are above the plate alike", "Cause supported: overloaded"}, states: with("load-drags", cause.Supported), next: "find what loads it", source: "common practice"},
+		{name: "volts not read", lines: motor + high, not: []string{"Cause supported"}, states: with("load-drags", cause.Open), source: "common practice"},
+		{name: "one leg high", lines: motor + volts + "amp L1 11.0 run, L2 17.4 run, L3 17.6 run", not: []string{"overloaded"}, states: map[string]cause.State{"load-drags": cause.Open}, source: "common practice"},
+		{name: "one leg dead", lines: motor + "amp L1 0 run, L2 24 run, L3 24.5 run", states: map[string]cause.State{"load-drags": cause.RuledOut, "leg-fuse-open": cause.Supported}, source: "common practice"},
+		{name: "within the plate", lines: motor + volts + "amp L1 13.1 run, L2 13.2 run, L3 13.0 run", states: map[string]cause.State{"load-drags": cause.RuledOut}, source: "common practice"},
+		{name: "a bearing that drags", lines: motor + "saw bearing dragging", in: []string{"Cause supported: overloaded"}, states: map[string]cause.State{"load-drags": cause.Supported}, source: "common practice"},
+		{name: "what turns freely", lines: motor + "saw load free", states: map[string]cause.State{"load-drags": cause.RuledOut, "load-jammed": cause.RuledOut}, source: "common practice"},
+		{name: "volts at the coil", lines: "unit three phase pump motor; fault wont run; volt coil 24 run", states: map[string]cause.State{"no-supply": cause.Open, "control-not-calling": cause.RuledOut, "contactor-coil-open": cause.Open}, source: "common practice"},
+		{name: "and the coil open", lines: "unit three phase pump motor; fault wont run; volt coil 24 run; ohm contactor-coil OL", states: map[string]cause.State{"no-supply": cause.Open, "contactor-coil-open": cause.Supported}, next: "replace the coil", source: "common practice"},
+		{name: "and the coil sound", lines: "unit three phase pump motor; fault wont run; ohm contactor-coil 15", states: map[string]cause.State{"contactor-coil-open": cause.RuledOut}, source: "common practice"},
+		{name: "three like pairs", lines: comp + "ohm T1 T2 0.8, T2 T3 0.8, T1 T3 0.8", in: []string{"The three pairs read alike, as they should"}, not: []string{"Too close", "inverter"}, states: map[string]cause.State{"winding-open": cause.RuledOut}, source: "common practice"},
+		{name: "three unlike pairs", lines: comp + "ohm T1 T2 0.8, T2 T3 2.9, T1 T3 3.1", not: []string{"as they should"}, states: map[string]cause.State{"winding-shorted": cause.Open}, source: "common practice"},
+		{name: "three like pairs of one that is not named so", lines: "unit fridge; fault wont start; ohm 1 2 0.8, 2 3 0.8, 1 3 0.8", in: []string{"Too close to tell"}, not: []string{"as they should"}, source: "common practice"},
+	})
+}
+
 // The plate of the record is that of the machine that is in it: common practice.
 func TestPlateOfTheNewMachine(t *testing.T) {
 	at := []string{"unit fridge", "fault no cool", "plate volts 115, amps 1.5, lra 14, mfd run 12"}

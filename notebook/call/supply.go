@@ -259,6 +259,8 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 		return "evap-fan-volts-present", "evap-fan-volts-absent"
 	case a == "blower":
 		return "blower-volts-present", "blower-volts-absent"
+	case c.onThreePhases() && strings.Contains(a, "coil"):
+		return "coil-fed", "control-not-calling" // by a control circuit, which tells nothing of the mains
 	case partOf(a) != nil && partOf(a).words[0] == "solenoid":
 		return "valve-volts-present", "valve-volts-absent"
 	}
@@ -344,7 +346,7 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	if rated == 0 {
 		rated = householdPlate
 	}
-	if x := c.value(r).X; fed == "valve-volts-present" && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
+	if x := c.value(r).X; (fed == "valve-volts-present" || fed == "coil-fed") && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts
 	}
 	if r.cond.is(directWord) {

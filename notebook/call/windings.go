@@ -93,7 +93,7 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	}
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t, c.alike(of, before))
-	} else if res.State == winding.EqualWindings && c.onThreePhases() {
+	} else if c.onThreePhases() && (res.State == winding.EqualWindings || res.State == winding.TooClose && of == c.mainMachine() && c.alike(of, before)) {
 		noRoles(&res, said.ThreePhase, true)
 	}
 	if res.State == winding.Sound {
