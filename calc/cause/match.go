@@ -39,7 +39,7 @@ func Hits(text string) []Hit {
 			if telling[phrase] {
 				weight = 3
 			}
-			if weight > best.score && saysAll(words, p) && (phrase != "dead" || !partDead(words)) {
+			if weight > best.score && saysAll(words, p) && (phrase != "dead" || strings.Contains(deadPart().ReplaceAllString(strings.Join(words, " "), ""), "dead")) {
 				best.score, best.Phrase = weight, phrase
 			}
 		}
@@ -62,25 +62,9 @@ func Hits(text string) []Hit {
 	return out
 }
 
-// partDead reports whether what words call dead is a part of what has power: a fan, a
-// lamp or one heater of several.
-func partDead(words []string) bool {
-	for i, w := range words {
-		if w != "dead" {
-			continue
-		}
-		k := i - 1
-		for k >= 0 && fills()[words[k]] {
-			k--
-		}
-		if !(k >= 0 && slices.Contains(partsThatDie, strings.TrimSuffix(words[k], "s"))) && !(i+1 < len(words) && slices.Contains(partsThatDie, strings.TrimSuffix(words[i+1], "s"))) {
-			return false
-		}
-	}
-	return true
-}
-
-var partsThatDie = strings.Fields("fan lamp light bulb display keypad pad button element burner bake broil broiler grill ring zone blower pump igniter clock dispenser icemaker maker light motor convection")
+// deadPart tells a part of what has power that is called dead: a fan, a lamp or one
+// heater of several.
+var deadPart = lazily(`\b(fan|lamp|light|bulb|display|keypad|pad|button|element|burner|bake|broil|broiler|grill|ring|zone|blower|pump|motor|igniter|clock|dispenser|maker|convection)s? ((is|are|was) )?(totally |completely )?dead\b|\bdead (fan|lamp|light|bulb|display|keypad|element|burner|blower|pump|motor|clock|broil|bake)`)
 
 // coldComplaints are those of an appliance that does not keep its cold.
 var coldComplaints = []string{"no-cool", "too-cold", "runs-always", "leaks-ices"}

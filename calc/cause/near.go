@@ -21,11 +21,7 @@ var states = codeSet("on", "off", "in", "at", "the", "a", "is", "it", "no", "not
 // them, at most so many, the nearest first, in the form preferred.
 func Near(text string, most int) []string {
 	words := Fold(text)
-	no, well := slices.ContainsFunc(words, denying), slices.ContainsFunc(words, good)
-	sound := false // a fault is denied
-	for i, w := range words[:max(0, len(words)-1)] {
-		sound = sound || denies[w] && slices.Contains(faulty, words[i+1])
-	}
+	no, well, sound := tenor(words)
 	type near struct {
 		share float64
 		words string
@@ -35,8 +31,10 @@ func Near(text string, most int) []string {
 		best := 0.0
 		for _, w := range f.Words {
 			phrase := Fold(w)
-			if x := share(words, phrase); x > best && (sound || no == slices.ContainsFunc(phrase, denying)) {
-				best = x
+			if x := share(words, phrase); x > best {
+				if denied, _, _ := tenor(phrase); sound || denied == no {
+					best = x
+				}
 			}
 		}
 		if (sound || well && !no) && !vocabulary().vouches(f.Code) {
@@ -54,17 +52,22 @@ func Near(text string, most int) []string {
 	return out
 }
 
-// denying tells a word by which a wording says that something is not so, or stands.
-func denying(w string) bool { return denies[w] || slices.Contains(standing, w) }
+// tenor tells whether words say that something is not so or stands, that something is
+// as it should be, and that a fault is not there.
+func tenor(words []string) (no, well, sound bool) {
+	before := false
+	for _, w := range words {
+		sound = sound || before && tenors()["-"+w]
+		before = denies[w]
+		no, well = no || before || tenors()["!"+w], well || tenors()["+"+w]
+	}
+	return no, well, sound
+}
 
-// good tells a word by which a wording says that something is as it should be.
-func good(w string) bool { return slices.Contains(fine, w) }
-
-var (
-	standing = []string{"dead", "off", "quit", "still", "fails", "failed"}
-	faulty   = []string{"torn", "frozen", "iced", "blocked", "plugged", "leaking", "dirty", "loose", "burnt", "broken", "stuck", "jammed", "worn", "cracked", "kinked", "shorted", "stiff", "seized"}
-	fine     = []string{"good", "fine", "tight", "clean", "clear", "free", "dry", "works", "working", "runs", "running", "started", "starts", "blowing", "turning", "spinning", "normal"}
-)
+// tenors are words by which something stands (!), is as it should be (+) or is faulty (-).
+var tenors = codeSet("!dead", "!off", "!quit", "!still", "!fails", "!failed",
+	"-torn", "-frozen", "-iced", "-blocked", "-plugged", "-leaking", "-dirty", "-loose", "-burnt", "-broken", "-stuck", "-jammed", "-worn", "-cracked", "-kinked", "-shorted", "-stiff", "-seized",
+	"+good", "+fine", "+tight", "+clean", "+clear", "+free", "+dry", "+works", "+working", "+runs", "+running", "+started", "+starts", "+blowing", "+turning", "+spinning", "+normal")
 
 // share is how many of the words of two texts are in both; 0 when those are
 // only states.

@@ -150,15 +150,11 @@ var (
 // whichFan is what a finding about a fan would be of each of the two, nil when it is
 // about none.
 func whichFan(text string) []string {
-	var out []string
-	for _, name := range []string{"evap-fan", "cond-fan"} {
-		is := bareFan().ReplaceAllString(text, "${1}"+name+" ")
-		if is == text || len(cause.FindFindings(is)) == 0 {
-			return nil
-		}
-		out = append(out, is)
+	evap := bareFan().ReplaceAllString(text, "${1}evap-fan ")
+	if evap == text || len(cause.FindFindings(evap)) == 0 {
+		return nil
 	}
-	return out
+	return []string{evap, strings.Replace(evap, "evap-fan", "cond-fan", 1)}
 }
 
 // lastTemp is the last temperature of a place after an entry, nil when there is

@@ -39,8 +39,10 @@ func (c *Call) facts(before int) []cause.Fact {
 		c.sightings(code, before, list.add)
 	}
 	list.judgements()
-	if i := slices.IndexFunc(list.out, func(f cause.Fact) bool { return f.Code == "legs-overloaded" }); i >= 0 && (list.has("phases-sound") || list.has("legs-sound")) {
-		list.add("overloaded", list.out[i].Entry)
+	for _, f := range list.out {
+		if f.Code == "legs-overloaded" && (list.has("phases-sound") || list.has("legs-sound")) {
+			list.add("overloaded", f.Entry)
+		}
 	}
 	for _, k := range c.curves(c.since(), before) {
 		if code := courseFacts[k.Verdict]; code != "" {
@@ -141,7 +143,10 @@ func (l *factList) has(code string) bool {
 
 // plates adds what the plates tell.
 func (l *factList) plates() {
-	c, ptc, run, relay := l.c, l.c.ptcRead(l.before), 0, false
+	c, ptc, run, relay := l.c, 0, 0, false
+	if rs := l.c.bySubject["part\x00ptc"]; len(rs) > 0 && rs[0].entry < l.before && c.alive(rs[0].entry) {
+		ptc = rs[0].entry
+	}
 	for _, p := range c.plates {
 		if p.entry >= l.before || !c.alive(p.entry) {
 			continue

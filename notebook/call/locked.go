@@ -69,17 +69,6 @@ func (c *Call) hasStartCap() bool {
 	return c.marked(true) || slices.ContainsFunc(c.bySubjectKind["mfd"], func(r *reading) bool { return isStartCap(r.a) && c.alive(r.entry) })
 }
 
-// ptcRead is the first entry in which a PTC was read, 0 when none was.
-func (c *Call) ptcRead(before int) int {
-	c.spend(2 * min(mostJudged, len(c.bySubjectKind["part"])))
-	for _, r := range c.bySubjectKind["part"][:min(mostJudged, len(c.bySubjectKind["part"]))] {
-		if r.entry < before && c.alive(r.entry) && strings.HasPrefix(strings.ToLower(r.a), "ptc") {
-			return r.entry
-		}
-	}
-	return 0
-}
-
 // marked reports whether a plate marks a capacitor, for the start or for the run.
 func (c *Call) marked(start bool) bool {
 	c.spend(2 * (len(c.plates) + len(c.bySubjectKind["mfd"])))

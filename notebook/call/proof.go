@@ -420,8 +420,8 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	if last := c.value(rs[len(rs)-1]); target == pulldown.Refrigerator && last.Lo <= 0 && (c.complaint() == "too-cold" || last.Hi < 0) {
 		k.Verdict, k.Reason = stillFreezes, "the last reading, "+show(last.X)+", is not surely above freezing (common practice)"
 	}
-	if verdict, why := c.rises(rs, target.Celsius, show); verdict != "" {
-		k.Verdict, k.Reason = verdict, why
+	if j := pulldown.Rises(pts, target, show); j.State != "" {
+		k.Verdict, k.Reason = string(j.State), j.Reason
 	}
 	k.Plot = pulldown.Chart{Width: 60, Height: 14, Target: &target, Fahrenheit: k.Unit == "F"}.Draw(fit)
 	if fit.Tells(target) {
@@ -430,47 +430,13 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	return k
 }
 
-// risesAgain is the verdict on a place that came down and did not stay so.
-const risesAgain = "rises again"
-
-// What a door or a defrost does to the air of a cabinet is over within the hour and
-// rises by less (common practice).
-const (
-	risenBy  = 3.0 // K
-	risenFor = time.Hour
-)
-
-// rises is the verdict on a place that was colder and is above its target again, and
-// why: that it rises again when two readings are surely warmer, the last no colder
-// than the one before, and more than a defrost has passed; "" when it does not.
-func (c *Call) rises(rs []*reading, target float64, show func(float64) string) (verdict, why string) {
-	low := rs[0]
-	for _, r := range rs {
-		if c.value(r).X <= c.value(low).X {
-			low = r
-		}
-	}
-	last, before := rs[len(rs)-1], c.value(rs[len(rs)-2])
-	now, most := c.value(last), c.value(low).Hi+risenBy
-	switch {
-	case low == rs[0] || now.Lo <= max(most, target):
-		return "", ""
-	case before.Lo <= most || now.X < before.Lo || last.at.Sub(low.at) < risenFor:
-		return string(pulldown.TooEarly), wasColder + show(c.value(low).X) + " and is at " + show(now.X) + " again: a door, a defrost, or it does not hold; read again (common practice)"
-	}
-	return risesAgain, "it came down to " + show(c.value(low).X) + " and is back at " + show(now.X) + ": it does not hold (common practice)"
-}
-
-// wasColder begins what is said of a place that is warmer than it was.
-const wasColder = "it was at "
-
 // stillFreezes is what a curve of the fresh-food part proves that ends below
 // freezing: it keeps the target and freezes the food.
 const stillFreezes = "still freezes"
 
 // courseFacts turns a curve's verdict into the vocabulary of causes.
 var courseFacts = map[string]string{
-	string(pulldown.Proved): "cools-down", string(pulldown.OnCourse): "pulls-down-on-course", string(pulldown.WillNotReach): "will-not-reach", risesAgain: "does-not-cool",
+	string(pulldown.Proved): "cools-down", string(pulldown.OnCourse): "pulls-down-on-course", string(pulldown.WillNotReach): "will-not-reach", string(pulldown.RisesAgain): "does-not-cool",
 }
 
 // since is the entry from which temperatures belong together: the last
@@ -526,11 +492,11 @@ func (c *Call) tellCourse(r *reading, reply *Reply) {
 		switch k.Verdict {
 		case string(pulldown.Proved), string(pulldown.OnCourse):
 			tone = Good
-		case string(pulldown.WillNotReach), stillFreezes, risesAgain:
+		case string(pulldown.WillNotReach), string(pulldown.RisesAgain), stillFreezes:
 			tone = Bad
 		}
 		text := "Pull-down of " + k.Place + ": " + k.Verdict + "; " + k.Reason + "."
-		if k.Verdict == string(pulldown.TooEarly) && len(k.Points) < enoughToTell && !strings.HasPrefix(k.Reason, wasColder) {
+		if k.Verdict == string(pulldown.TooEarly) && len(k.Points) < enoughToTell && !strings.HasPrefix(k.Reason, pulldown.WasColder) {
 			text = "Pull-down of " + k.Place + ": too early to say; show curve tells more."
 		}
 		reply.add(tone, text).flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))

@@ -155,7 +155,7 @@ func course(freezerToo bool) func(*Call, int) shown {
 		for _, k := range c.curves(since, math.MaxInt) {
 			last := k.Points[len(k.Points)-1]
 			text := k.Place + " " + degrees(last.Celsius, k.Unit) + ", " + k.Verdict + " (entry " + itoa(last.Entry) + ")"
-			if k.Verdict == risesAgain {
+			if k.Verdict == string(pulldown.RisesAgain) {
 				return shown{text: text}
 			}
 			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && (freezerToo || c.spaceOf(k.Place) != judge.Freezer) {

@@ -343,8 +343,8 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice",
 			Text: "the rated volts are needed to judge " + r.shown() + ": plate volts 240, or what its plate says"}
 	}
-	if rated == 0 {
-		rated = householdPlate
+	if rated == 0 || fed == "coil-fed" && c.value(r).X < notLeg {
+		rated = householdPlate // a coil has volts of its own
 	}
 	if x := c.value(r).X; (fed == "valve-volts-present" || fed == "coil-fed") && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts

@@ -316,40 +316,42 @@ func (c *Call) drawWork(r *record.Record) {
 // drawPlates tells the plate of each machine: of what was typed again the last, and
 // apart from it what stood there before the repair.
 func (c *Call) drawPlates(r *record.Record) {
-	type row struct{ now, before []string }
-	rows, last := map[string]*row{}, map[string]*plate{}
-	var names []string
-	rep := c.repairs()
-	for i := len(c.plates) - 1; i >= 0; i-- {
-		p := &c.plates[i]
-		if !c.alive(p.entry) {
-			continue
-		}
-		if rows[p.of] == nil {
-			rows[p.of] = &row{}
-		}
-		key, text := p.of+"\x00"+p.key+"\x00"+p.name, p.key+" "+p.text
+	last := map[[3]string]int{}
+	key := func(p *plate) [3]string {
 		if p.key == "row" {
-			key += p.text
+			return [3]string{p.of, p.key, p.text}
 		}
-		switch later := last[key]; {
-		case later == nil:
-			last[key] = p
-			rows[p.of].now = append(rows[p.of].now, text)
-		case phase(rep, p.entry) < phase(rep, later.entry) && p.text != later.text && !among(rows[p.of].before, text):
-			rows[p.of].before = append(rows[p.of].before, text)
+		return [3]string{p.of, p.key, p.name}
+	}
+	for i := range c.plates {
+		if p := &c.plates[i]; c.alive(p.entry) {
+			last[key(p)] = i
 		}
 	}
-	for _, p := range c.plates { // in the order in which they were first named
-		if row := rows[p.of]; c.alive(p.entry) && !among(names, p.of) {
-			names = append(names, p.of)
-			slices.Reverse(row.now)
-			text := strings.Join(row.now, ", ")
-			if slices.Reverse(row.before); len(row.before) > 0 {
-				text += "; before the repair: " + strings.Join(row.before, ", ")
-			}
-			r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(p.of), Text: text})
+	now, before := map[string]string{}, map[string]string{}
+	var names []string
+	rep := c.repairs()
+	for i := range c.plates {
+		p := &c.plates[i]
+		at, text := last[key(p)], ", "+p.key+" "+p.text
+		switch {
+		case !c.alive(p.entry):
+			continue
+		case at == i:
+			now[p.of] += text
+		case p.text != c.plates[at].text && phase(rep, p.entry) < phase(rep, c.plates[at].entry):
+			before[p.of] += text
 		}
+		if !among(names, p.of) {
+			names = append(names, p.of)
+		}
+	}
+	for _, n := range names {
+		text := now[n][2:]
+		if before[n] != "" {
+			text += "; before the repair: " + before[n][2:]
+		}
+		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(n), Text: text})
 	}
 }
 

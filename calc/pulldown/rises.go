@@ -1,0 +1,34 @@
+package pulldown
+
+// What a door or a defrost does to the air of a cabinet is over within the hour and
+// rises by less (common practice).
+const (
+	risenBy  = 3.0  // K
+	risenFor = 60.0 // min
+)
+
+// WasColder begins what is said of a place that is warmer than it was.
+const WasColder = "it was at "
+
+// Rises judges a place that was colder and is above its target again: it rises again
+// when two readings are surely warmer, the last no colder than the one before, and more
+// than a defrost has passed; until then it is too early. The state is "" when it is not
+// warmer.
+func Rises(points []Point, t Target, show func(celsius float64) string) Judgement {
+	low, last := points[0], points[len(points)-1]
+	for _, p := range points {
+		if p.Celsius <= low.Celsius {
+			low = p
+		}
+	}
+	before := points[max(0, len(points)-2)]
+	most := low.Celsius + 2*low.U + risenBy
+	switch cold, warm := show(low.Celsius), show(last.Celsius); {
+	case low == points[0] || last.Celsius-2*last.U <= max(most, t.Celsius):
+		return Judgement{}
+	case before.Celsius-2*before.U <= most || last.Celsius < before.Celsius-2*before.U || last.Minutes-low.Minutes < risenFor:
+		return Judgement{State: TooEarly, Reason: WasColder + cold + " and is at " + warm + " again: a door, a defrost, or it does not hold; read again (common practice)"}
+	default:
+		return Judgement{State: RisesAgain, Reason: "it came down to " + cold + " and is back at " + warm + ": it does not hold (common practice)"}
+	}
+}
