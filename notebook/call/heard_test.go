@@ -137,7 +137,7 @@ func TestPlateOfTheNewMachine(t *testing.T) {
 		want  string
 	}{
 		{nil, "volts 115, amps 1.5, lra 14, mfd run 12"},
-		{[]string{"did swapped compressor", "plate lra 13, amps 1.4"}, "volts 115, mfd run 12, lra 13, amps 1.4; before the repair: amps 1.5, lra 14"},
+		{[]string{"did swapped compressor", "plate lra 13, amps 1.4"}, "volts 115, amps 1.5 (before the repair), lra 14 (before the repair), mfd run 12, lra 13, amps 1.4"},
 		{[]string{"plate amps 1.4"}, "volts 115, lra 14, mfd run 12, amps 1.4"},
 		{[]string{"did swapped compressor", "plate lra 14"}, "volts 115, amps 1.5, mfd run 12, lra 14"},
 		{[]string{"plate mfd start 88-108"}, "volts 115, amps 1.5, lra 14, mfd run 12, mfd start 88-108"},

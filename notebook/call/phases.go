@@ -2,6 +2,7 @@ package call
 
 import (
 	"slices"
+	"sort"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -131,7 +132,7 @@ func (c *Call) judgeLegAmps(rs []*reading) (verdict.Verdict, bool) {
 	if len(legs) == 1 {
 		return c.judgeAmp(last.a, last), true
 	}
-	slices.SortFunc(legs, func(a, b *reading) int { return strings.Compare(strings.ToUpper(a.a), strings.ToUpper(b.a)) })
+	sort.Slice(legs, func(i, k int) bool { return strings.ToUpper(legs[i].a) < strings.ToUpper(legs[k].a) })
 	in := judge.LegAmpsIn{AmpsIn: c.ampsIn(last.a, last)}
 	for _, r := range legs[:min(len(legs), 3)] {
 		in.Legs, in.Names = append(in.Legs, c.value(r)), append(in.Names, strings.ToUpper(r.a))

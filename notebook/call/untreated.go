@@ -66,7 +66,7 @@ func groupsOf(r *cause.Result) []group {
 			out[at] = append(out[at], s)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b group) int { return cmp.Compare(consequence(a), consequence(b)) })
+	sort.SliceStable(out, func(i, k int) bool { return consequence(out[i]) < consequence(out[k]) })
 	return out
 }
 

@@ -314,44 +314,43 @@ func (c *Call) drawWork(r *record.Record) {
 }
 
 // drawPlates tells the plate of each machine: of what was typed again the last, and
-// apart from it what stood there before the repair.
+// with it what stood there before the repair.
 func (c *Call) drawPlates(r *record.Record) {
-	last := map[[3]string]int{}
-	key := func(p *plate) [3]string {
+	slot := func(p *plate) string {
 		if p.key == "row" {
-			return [3]string{p.of, p.key, p.text}
+			return p.of + "\x00" + p.text
 		}
-		return [3]string{p.of, p.key, p.name}
+		return p.of + "\x00" + p.key + "\x00" + p.name
 	}
+	last, of := map[string]*plate{}, map[string]string{}
 	for i := range c.plates {
 		if p := &c.plates[i]; c.alive(p.entry) {
-			last[key(p)] = i
+			last[slot(p)] = p
 		}
 	}
-	now, before := map[string]string{}, map[string]string{}
 	var names []string
 	rep := c.repairs()
 	for i := range c.plates {
 		p := &c.plates[i]
-		at, text := last[key(p)], ", "+p.key+" "+p.text
-		switch {
-		case !c.alive(p.entry):
+		if !c.alive(p.entry) {
 			continue
-		case at == i:
-			now[p.of] += text
-		case p.text != c.plates[at].text && phase(rep, p.entry) < phase(rep, c.plates[at].entry):
-			before[p.of] += text
 		}
 		if !among(names, p.of) {
 			names = append(names, p.of)
 		}
+		now, old := last[slot(p)], ""
+		if now != p {
+			if old = " (before the repair)"; now.text == p.text || phase(rep, p.entry) == phase(rep, now.entry) {
+				continue
+			}
+		}
+		if of[p.of] != "" {
+			of[p.of] += ", "
+		}
+		of[p.of] += p.key + " " + p.text + old
 	}
 	for _, n := range names {
-		text := now[n][2:]
-		if before[n] != "" {
-			text += "; before the repair: " + before[n][2:]
-		}
-		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(n), Text: text})
+		r.Identity = append(r.Identity, record.Fact{Label: "Plate of " + c.owner(n), Text: of[n]})
 	}
 }
 

@@ -3,6 +3,7 @@ package fleet
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 )
@@ -78,7 +79,7 @@ func (r *Row) found() string {
 // proofFirst puts what is missing of the proof before the rest.
 func proofFirst(list []string) []string {
 	out := slices.Clone(list)
-	slices.SortStableFunc(out, func(a, b string) int { return cmp.Compare(notProof(a), notProof(b)) })
+	sort.SliceStable(out, func(i, k int) bool { return notProof(out[i]) < notProof(out[k]) })
 	return out
 }
 
