@@ -28,6 +28,8 @@ var passing = codeSet(
 )
 
 // codeSet is a set that is made when first asked.
+//
+//go:noinline
 func codeSet(codes ...string) func() map[string]bool {
 	return sync.OnceValue(func() map[string]bool {
 		m := make(map[string]bool, len(codes))

@@ -1,5 +1,7 @@
 package cause
 
+import "strings"
+
 // Cause is one possible reason for a complaint.
 type Cause struct {
 	Code, Name  string   // the code and its plain words
@@ -113,3 +115,9 @@ func Tests() []Test {
 	}
 	return out
 }
+
+// with is a list of codes and those of another behind them: made by a call, which costs
+// the program a tenth of what a literal does.
+//
+//go:noinline
+func with(codes string, more []string) []string { return append(strings.Fields(codes), more...) }

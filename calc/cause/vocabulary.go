@@ -383,6 +383,7 @@ var inHarmless [len(harmless)]struct {
 	is *regexp.Regexp
 }
 
+//go:noinline
 func lazily(pattern string) func() *regexp.Regexp {
 	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(pattern) })
 }

@@ -71,6 +71,7 @@ var sampleMotor = []any{110.0, 0.05, 2.02, 2.79, 4.12, 2.12, 66.8}
 
 const sampleCall = "110V, 0.05, 2.02ohm, 2.79ohm, 4.12ohm, 2.12ohm, 66.8ohm"
 
+//go:noinline
 func joined[T any](parts ...[]T) []T {
 	var all []T
 	for _, p := range parts {

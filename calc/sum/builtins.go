@@ -64,12 +64,16 @@ var words = map[string]bool{"in": true, "and": true, "or": true, "not": true, "t
 	"let": true, "if": true, "else": true, "nil": true, "matches": true, "contains": true,
 	"startsWith": true, "endsWith": true}
 
+// What makes a function out of one of quantities is not copied to each that it makes.
+//
+//go:noinline
 func one(name, help string, f func(quantity.Q) (quantity.Q, error)) Func {
 	return Func{Name: name, Help: help, Params: []Param{{Name: "x"}}, Call: func(a []Value) (Value, error) {
 		return f(a[0].(quantity.Q))
 	}}
 }
 
+//go:noinline
 func many(name, help string, f func([]quantity.Q) (quantity.Q, error)) Func {
 	return Func{Name: name, Help: help, Params: []Param{{Name: "x", Many: true}}, Call: func(a []Value) (Value, error) {
 		list := make([]quantity.Q, len(a))
@@ -80,6 +84,7 @@ func many(name, help string, f func([]quantity.Q) (quantity.Q, error)) Func {
 	}}
 }
 
+//go:noinline
 func number(name, help, in, out string, f func(float64) float64) Func {
 	return Formula(name, help, []Param{{Name: "x", Unit: in}}, out, func(x []float64) (float64, error) {
 		y := f(x[0])
@@ -91,6 +96,8 @@ func number(name, help, in, out string, f func(float64) float64) Func {
 }
 
 // logarithm is NaN, which is refused, where log would be minus infinity too.
+//
+//go:noinline
 func logarithm(log func(float64) float64) func(float64) float64 {
 	return func(x float64) float64 {
 		if x <= 0 {
@@ -100,10 +107,12 @@ func logarithm(log func(float64) float64) func(float64) float64 {
 	}
 }
 
+//go:noinline
 func degrees(f func(float64) float64) func(float64) float64 {
 	return func(x float64) float64 { return f(x) * 180 / math.Pi }
 }
 
+//go:noinline
 func fold(f func(a, b quantity.Q) (quantity.Q, error)) func([]quantity.Q) (quantity.Q, error) {
 	return func(list []quantity.Q) (quantity.Q, error) {
 		acc := list[0]

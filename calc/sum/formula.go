@@ -11,6 +11,8 @@ import (
 // refused. Uncertainty is carried through to first order, correlations kept,
 // so fn must be smooth where it is used. Arguments left out make the slice
 // shorter. Every parameter must be a value: for names and texts write a Func.
+//
+//go:noinline
 func Formula(name, help string, params []Param, unit string, fn func([]float64) (float64, error)) Func {
 	f := Func{Name: name, Params: params, Help: help}
 	f.Call = func(args []Value) (Value, error) {

@@ -36,10 +36,12 @@ var operators = []operator{
 	{"!=", "_ne", YesNo, comparison(func(c int) bool { return c != 0 })},
 }
 
+//go:noinline
 func arithmetic(f func(a, b quantity.Q) (quantity.Q, error)) func(a, b quantity.Q) (any, error) {
 	return func(a, b quantity.Q) (any, error) { return f(a, b) }
 }
 
+//go:noinline
 func comparison(f func(int) bool) func(a, b quantity.Q) (any, error) {
 	return func(a, b quantity.Q) (any, error) {
 		c, err := quantity.Compare(a, b)
