@@ -175,10 +175,10 @@ func (l *factList) plates() {
 		}
 	}
 	switch {
-	case c.hasStartCap():
+	case ptc == 0 && (run == 0 || relay) || c.hasStartCap():
 	case ptc > 0 && !l.has("start-cap-none"):
 		l.add("start-cap-none", ptc)
-	case run > 0 && !relay:
+	case run > 0 && ptc == 0:
 		l.add("start-cap-unlikely", run)
 	}
 }

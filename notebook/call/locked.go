@@ -66,7 +66,10 @@ func (c *Call) mayHave(test string) bool {
 // hasStartCap reports whether a start capacitor was read or is marked: a machine
 // with a PTC has none else.
 func (c *Call) hasStartCap() bool {
-	return c.marked(true) || slices.ContainsFunc(c.bySubjectKind["mfd"], func(r *reading) bool { return isStartCap(r.a) && c.alive(r.entry) })
+	return c.marked(true) || slices.ContainsFunc(c.subjects, func(key string) bool {
+		name, is := strings.CutPrefix(key, "mfd\x00")
+		return is && isStartCap(name) && slices.ContainsFunc(c.bySubject[key], func(r *reading) bool { return c.alive(r.entry) })
+	})
 }
 
 // marked reports whether a plate marks a capacitor, for the start or for the run.
