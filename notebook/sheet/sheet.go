@@ -108,7 +108,7 @@ func tone(word string) string {
 		return "good"
 	case "suspect", "too early", "not shown", "taken":
 		return "doubt"
-	case "failed", "will not reach", "not met":
+	case "failed", "will not reach", "rises again", "not met":
 		return "bad"
 	}
 	return "plain"
