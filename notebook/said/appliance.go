@@ -166,7 +166,7 @@ var appliances = []byAppliance{
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
-	{`\b(oven|cooker|stove|range)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven|\d+ ?(°|deg\w*|f|c)? ?(too )?(hot|high|off)\b|\b(runs|bakes) hot\b`, "too-hot", []string{""}},
+	{`\b(oven|cooker|stove|range)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven|\d\d+ ?(°|deg\w*|f|c)? ?(too )?(hot|high|off)\b|\b(runs|bakes) hot\b`, "too-hot", []string{""}},
 	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
 	{`dish`, `\b(dirty|gritty|grit|residue|cloudy)\b|(not|n.?t|never|poor\w*) (get\w* )?(clean|wash)|wash\w* (poor|bad)`, "no-clean", []string{""}},
 	{`dish`, `\bdishes\b.*\bwet\b`, "no-heat", []string{""}},
