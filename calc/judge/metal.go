@@ -59,7 +59,7 @@ func Neutral(volts measure.Value) verdict.Verdict {
 	switch {
 	case volts.Over || volts.Lo > LegNominal*ghostShare:
 		out.Word, out.Fact = verdict.Suspect, []string{"neutral-poor"}
-		out.Text = x + " between neutral and earth: line and neutral are crossed, or one of the two is open; leave it off, for an electrician"
+		out.Text = x + " between neutral and earth: line and neutral are crossed, or one is open; leave it off, for an electrician"
 	case w.place(volts) == above:
 		out.Word, out.Fact = verdict.Suspect, []string{"neutral-poor"}
 		out.Text = x + " is more than a loaded neutral makes: a poor or open neutral or earth, for an electrician"
