@@ -32,12 +32,15 @@ func (c *Call) alerts(r *record.Record) []string {
 		// What is tagged out may not be run before the tag is off: 29 CFR 1910.147(b) (from memory).
 		add("In doubt", "left "+as+atEntry(n)+": not to be used while it is, and nothing here says what is unsafe")
 	}
+	add("In doubt", c.lined()...)
 	now := c.weigh(math.MaxInt)
 	for _, k := range now.Contradictions {
 		add("Contradiction", strings.TrimPrefix(c.contradiction(k), contradicts)+"; read or look again, or strike the one that is wrong")
 	}
-	if s := c.exchanged(); s != "" {
-		add("Contradiction", s)
+	for _, s := range []string{c.exchanged(), c.againstLetters(c.mainMachine())} {
+		if s != "" {
+			add("Contradiction", s)
+		}
 	}
 	if s := c.faultless(); s != "" {
 		add("Contradiction", s)

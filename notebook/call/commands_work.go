@@ -414,6 +414,10 @@ func applyPart(c *Call, a *args) (*Reply, error) {
 func (c *Call) warnOfWork(r *Reply, text string) *Reply {
 	c.alarmed(r, text)
 	c.warnOfGuards(r)
+	if n := len(c.works); n > 0 && c.works[n-1].entry == c.entry && c.saysLined(c.works[n-1]) && len(c.lined()) > 0 {
+		c.warnAgain(r, caution.InverterLine)
+		r.add(Ask, "Line voltage on a compressor that a drive runs: prove drive and compressor before they are trusted.")
+	}
 	if said.OpensSystem(text) && said.OpensSystem(strings.Join(said.Stated(text), ", ")) && c.atCompressor() {
 		c.warn(r, caution.SealedSystem)
 		if repair.Flammable(c.plateText(c.mainMachine(), "gas")) {

@@ -71,8 +71,34 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	if c.mixedHeat(of, math.MaxInt) {
 		reply.add(Warn, fmt.Sprintf("Some pairs were read hot: taken as %d to %d °C (common practice) and corrected to %d °C (copper, K 234.5). Closer: write at 65C behind each.", hotLeast, hotMost, coldTemperature)).flag("hot-and-cold")
 	}
+	if text := c.againstLetters(of); text != "" && !was.Settled {
+		reply.add(Warn, text+".").flag("marking-conflict")
+	}
 	c.judgeWindings(of, res)
 	reply.Windings = append(reply.Windings, windingsOf(m))
+}
+
+// againstLetters says that pins called by the letters of a compressor's cover come out
+// otherwise by the ohms, "" when they do not, or a marking has settled it.
+func (c *Call) againstLetters(of string) string {
+	m := c.machines[of]
+	if m == nil || !m.result.Settled || kindOf(of) != winding.Compressor || len(m.result.Roles) != len(letterRoles) {
+		return ""
+	}
+	var is []string
+	for _, pin := range m.result.Pins {
+		role := m.result.Roles[pin]
+		switch want := letterRoles[strings.ToLower(pin)]; {
+		case want == "":
+			return ""
+		case want != role:
+			is = append(is, pin+" as "+string(role))
+		}
+	}
+	if len(is) == 0 || slices.ContainsFunc(c.marks, func(k mark) bool { return k.of == of && c.alive(k.entry) && k.entry > c.renewedAt(of) }) {
+		return ""
+	}
+	return "By the ohms " + strings.Join(is, " and ") + ", against the letters: probes exchanged, or letters that are only names; mark settles it before a wire goes on (mark S start)"
 }
 
 func toneOf(res winding.Result) Tone {

@@ -48,3 +48,49 @@ func TestTwoCompressors(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// Pins called by the letters of a cover that come out otherwise by the ohms are told,
+// and a second pin is not marked with a role that another has. Common practice.
+func TestLettersAndMarks(t *testing.T) {
+	const start, against = "unit refrigerator; fault clicks; ", "against the letters"
+	checkTrade(t, []tradeCase{
+		{"start and run exchanged", start + "ohm C R 6.5, C S 3.4, R S 9.8", []string{"By the ohms R as start and S as run, against the letters"}, nil, nil, "", "common practice"},
+		{"all three", start + "ohm S R 3.4, S C 6.5, R C 9.8", []string{against}, nil, nil, "", "common practice"},
+		{"as the letters say", start + "ohm C R 3.4, C S 6.5, R S 9.8", nil, []string{against}, nil, "", "common practice"},
+		{"other names", start + "ohm A B 6.5, A C 3.4, B C 9.8", nil, []string{against}, nil, "", "common practice"},
+	})
+	for lines, want := range map[string]bool{
+		"ohm C R 6.5, C S 3.4, R S 9.8": true, "mark S start; ohm C R 6.5, C S 3.4, R S 9.8": false, "ohm C R 3.4, C S 6.5, R S 9.8": false,
+	} {
+		if got := strings.Join(applyAll(t, strings.Split(start+lines, "; ")...).Record().Alerts, "\n"); strings.Contains(got, against) != want {
+			t.Errorf("%s: %s", lines, got)
+		}
+	}
+	c := applyAll(t, "unit refrigerator", "mark A common")
+	if _, err := c.Apply(testDay(), "mark B common"); err == nil || !strings.Contains(err.Error(), "A is marked common already, entry 2") {
+		t.Errorf("a second common: %v", err)
+	}
+	for _, l := range []string{"mark B start", `strike 2 "wrong pin"`, "mark C common"} {
+		must(t, c, l)
+	}
+}
+
+// Line voltage on a compressor that a drive runs is told, and stays in the record.
+// Common practice.
+func TestLineVoltageOnADrive(t *testing.T) {
+	for line, want := range map[string]bool{
+		"did ran compressor on test cord": true, "did put 120 V on U and V": true, "note ran it direct on 115V mains for a second": true,
+		"saw direct-tested compressor with line voltage": true, "note hot-shotted the windings": true,
+		"note measured 120 V on the drive's supply": false, "did put the panel back directly": false, "note never put line voltage on it": false, "note 115 V at the outlet": false,
+	} {
+		for unit, driven := range map[string]bool{"plate type inverter": true, "ohm U V 9.1, U W 9.1, V W 9.1": true, "ohm U V 3.4, U W 6.5, V W 9.8": false} {
+			c := applyAll(t, "unit refrigerator", "fault does not start", unit)
+			reply := must(t, c, line).Reply.Plain()
+			alerts := strings.Join(c.Record().Alerts, "\n")
+			const told = "ine voltage on a compressor that a drive runs"
+			if strings.Contains(reply, told) != (want && driven) || strings.Contains(alerts, told) != (want && driven) {
+				t.Errorf("%s, %s: %s; %s", unit, line, reply, alerts)
+			}
+		}
+	}
+}

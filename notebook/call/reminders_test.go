@@ -54,7 +54,7 @@ func TestNeutralToEarth(t *testing.T) {
 	for line, want := range map[string]string{
 		"volt N G 48":       "neutral to earth: suspect, 48 V is more than a loaded neutral makes",
 		"volt N earth 1.2":  "neutral to earth: sound",
-		"volt ground N 118": "line and neutral are crossed, or one of the two is open",
+		"volt ground N 118": "line and neutral are crossed, or one is open",
 		"volt N G 5":        "neutral to earth: cannot tell",
 		"volt L1 N 120":     "supply",
 	} {
