@@ -55,7 +55,7 @@ var placesOf = []string{"freezer", "fridge", "fresh", "comp", "line", "supply", 
 func twoWords(q *quality, a, b string) string {
 	name := a + "-" + b
 	switch {
-	case strings.EqualFold(a, caseName), strings.EqualFold(b, caseName):
+	case strings.EqualFold(a, caseName), isShell(b):
 		return ""
 	case twoWordMotor(a, b):
 		return name
@@ -130,6 +130,10 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	name := strings.Join(names, "-")
 	if a.Elements && !a.Gas && among(corners, strings.ToLower(name)) {
 		name += "-element"
+	}
+	if k+1 < n && onlyDigits(words[k]) && isShell(words[k+1]) && partOf(name) != nil { // one of several, to the case
+		name += "-" + words[k]
+		k++
 	}
 	return append([]string{name}, words[k:]...)
 }

@@ -44,6 +44,9 @@ func TestNotJudgedAsWhatItIsNot(t *testing.T) {
 		{"a high-voltage capacitor", oven + "mfd hv-cap 0.98", []string{"nothing here judges the high-voltage side"}, []string{"run capacitor"}, nil, "", "common practice"},
 		{"elsewhere such a name is of a winding", "unit furnace; ohm transformer-primary 20", []string{"cannot tell, not open; its sheet"}, []string{"high-voltage"}, nil, "", "common practice"},
 
+		{"a platinum sensor whose name gives no ohms", "unit wall oven; ohm rtd 1089 at 74F", []string{"no gross fault"}, []string{"failed"}, nil, "", "IEC 60751, from memory"},
+		{"the same of a hundred", "unit wall oven; ohm rtd 109 at 74F", []string{"no gross fault"}, []string{"failed"}, nil, "", "IEC 60751, from memory"},
+		{"one whose name gives them", "unit wall oven; ohm pt100 1089 at 74F", []string{"failed"}, nil, nil, "", "IEC 60751, from memory"},
 		{"the coil of a lock", "unit washer; ohm door-lock 55", []string{"cannot tell, 55 Ω is the coil or PTC of the lock"}, []string{"burnt"}, nil, "", "common practice"},
 		{"the contact of a lock", "unit washer; ohm lid-lock 0.2 closed", []string{"sound"}, nil, nil, "", "common practice"},
 		{"a PTC that starts nothing", "unit washer; ohm ptc 950", []string{"cannot tell, no PTC starts a motor here"}, nil, nil, "", "common practice"},

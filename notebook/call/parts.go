@@ -19,6 +19,7 @@ var partAliases = map[string]string{
 	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
 	"ol": "overload", "olp": "overload",
 	"eco": "limit", "tach": "tacho", "tach-coil": "tacho", "tach-generator": "tacho", "tach-sensor": "tacho",
+	"ignitor": "igniter", "ign": "igniter", "hsi": "igniter", "glow-coil": "igniter", "aquastat": "thermostat", "lwco": "switch",
 	"hot-surface-igniter": "igniter", "surface-igniter": "igniter", "glow-bar": "igniter", "door-sensor": "switch",
 	"heating-coil": "heater", "t-fuse": "thermal-fuse", "tf": "thermal-fuse", "hi-lim": "limit", "high-lim": "limit",
 	"push-to-start": "switch", "press-to-start": "switch",

@@ -396,13 +396,18 @@ func (c *Call) sensorRows() []judge.Point {
 	return out
 }
 
+// pt1000From is more than a Pt100 reads at any temperature that it is made for, and less
+// than a Pt1000 in any appliance: 400 Ω is beyond 850 °C of the one, -150 °C of the
+// other (IEC 60751, from memory).
+const pt1000From = 400
+
 func judgePlatinum(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	r0 := c.plateNumber("", "r0", "ohm")
 	if r0 == 0 {
 		r0 = 100
-		if strings.Contains(strings.ToLower(name), "1000") {
-			r0 = 1000
+		if v := c.value(r); strings.Contains(name, "1000") || !strings.Contains(name, "100") && !v.Over && v.X > pt1000From {
+			r0 = 1000 // by its name, else by what it reads
 		}
 	}
 	in := judge.PlatinumIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r), R0: r0, Class: c.plateText("", "class")}

@@ -80,6 +80,10 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i) to (case|gnd|ground|chassis|frame|shell) `, to: ` $1 `},
 	{from: `^(\S+) (?:(?i:to|and)|[&–—-]) (\S+ [\d.~>oO-])`, to: `$1 $2`},
 	{from: `(?i)(^| )htr `, to: `${1}heater `},
+	{from: `(?i)(^| )elem `, to: `${1}element `},
+	{from: `(?i)^mtr `, to: `motor `},
+	{of: "temp", from: `(?i)^(?:fz|frz\.?) `, to: `freezer `},
+	{of: "temp", from: `(?i)^cab `, to: `cabinet `},
 	{from: `(?i)^def `, to: `defrost `},
 	{from: `(?i)(fan|pump|blower) motor `, to: `$1 `},
 	{from: `(?i)^fan (cond|evap) `, to: `$1-fan `},
@@ -91,6 +95,7 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i)timer (?:motor|coil) `, to: `timer `}, // what of it is read as a whole
 	{of: "ohm", from: `(?i) pressed( |$)`, to: ` closed$1`},
 	{of: "ohm", from: `(?i)^(com|common|start|run)[–/>-](com|common|start|run) `, to: `$1 $2 `},
+	{of: "ohm", from: `(?i)^(?:(?:motor|comp|compressor) )?(run|start|main|aux)(?: winding)? ([\d.~>o])`, to: `common $1 $2`}, // what is read from common to it
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S+) g (\S+ test )`, to: `$1 case $2`}, // a tester stands between a pin and earth
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
@@ -106,6 +111,7 @@ var respellings = []respelling{
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
 	{of: "mfd", from: `(?i)^(hv|\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
 	{of: "mfd", from: `(?i)^cap(?:acitor)? (start|run) `, to: `$1-cap `},
+	{of: "mfd", from: `(?i)^cap(?:acitor)? (fan|herm|comp) `, to: `$1 `},
 	// Of a can with two sections both are read to C.
 	{of: "mfd", from: `^(?i:c|com|common) ([A-Za-z]\S* [\d.~])`, to: `$1`},
 	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},
@@ -116,6 +122,7 @@ var respellings = []respelling{
 	{of: "mark", from: `(?i) c(?:om)?$`, to: ` common`},
 	{of: "mark", from: `(?i) s$`, to: ` start`},
 	{of: "mark", from: `(?i) r$`, to: ` run`},
+	{of: "plate", from: `(?i)(^|, ?)mfd cap(?:acitor)? (fan|herm|comp) `, to: `${1}mfd $2 `},
 	{of: "plate", from: `(^|, ?)(\w+) ?[=:] ?`, to: `$1$2 `},
 	{of: "part", from: `, ?[$€£](\d)`, to: `, $1`},
 	{of: "units", from: `(?i)^(?:°|deg ?)?f\w*$`, to: `F`},
