@@ -19,7 +19,7 @@ type Target struct {
 // The temperatures at which food keeps: 40 °F and 0 °F.
 var (
 	Refrigerator = Target{"refrigerator", judge.FreshFoodCelsius, judge.FoodSource, -30}
-	Freezer      = Target{"freezer", judge.FreezerCelsius, judge.FoodSource, -50}
+	Freezer      = Target{"freezer", judge.FreezerCelsius, judge.FoodSource, -35}
 )
 
 // warmest is warmer than any such place settles at, °C (common practice).

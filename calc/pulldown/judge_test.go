@@ -42,8 +42,9 @@ func TestJudge(t *testing.T) {
 		{"at the target within the thermometer", truth{final: 4.3, tau: 40, start: 20}.read(nil, 8, 300, 0.5), Refrigerator, TooEarly, "at 4.4 °C within the thermometer's uncertainty"},
 		{"cooling in a straight line", []Point{{0, 24, 0.3}, {10, 22, 0.3}, {20, 20, 0.3}, {30, 18, 0.3}}, Refrigerator, TooEarly, "4 readings so near a straight line do not tell where it settles"},
 		{"cooling in a straight line to the end", []Point{{0, 20, 0.6}, {20, 17, 0.6}, {40, 14, 0.6}, {60, 11, 0.6}, {80, 8, 0.6}, {100, 5, 0.6}, {160, -5, 0.6}, {220, -13, 0.6}}, Freezer, TooEarly, "8 readings so near a straight line"},
-		{"three on a bow", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}}, Freezer, TooEarly, "a freezer is between -50.0 °C and 45.0 °C"},
-		{"a fourth bends it", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}, {180, -15, 0.6}}, Freezer, OnCourse, "it settles at -36.5 °C, below -26."},
+		{"three on a bow", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}}, Freezer, TooEarly, "a freezer is between -35.0 °C and 45.0 °C"},
+		{"a fourth bends it", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -7, 0.6}, {180, -13.5, 0.6}}, Freezer, OnCourse, "it settles at -3"},
+		{"it would settle colder than a freezer becomes", []Point{{0, 20, 0.6}, {60, 5, 0.6}, {120, -8, 0.6}, {180, -15, 0.6}}, Freezer, TooEarly, "do not tell where it settles"},
 		{"warming up", truth{final: 22, tau: 60, start: 6}.read(nil, 10, 240, 0.3), Refrigerator, WillNotReach, "settles at 22.0 °C"},
 		{"steady and warm all night", []Point{{0, 9, 0.3}, {120, 9.1, 0.3}, {240, 8.9, 0.3}, {360, 9, 0.3}, {480, 9.1, 0.3}, {600, 8.9, 0.3}, {720, 9, 0.3}}, Refrigerator, WillNotReach, "above 4.4 °C"},
 	} {

@@ -27,7 +27,7 @@ var own = map[string]string{
 	"call.mostPins": "a bound of the search", "call.mostJudged": "how far back is looked", "call.mostSearched": "how far back is looked",
 	"call.mostNeeds": "a bound of a call", "call.mostWaiting": "a bound of a call", "call.headerText": "a bound of the front matter", "call.headerItem": "a bound of the front matter",
 	"call.headerList": "a bound of the front matter", "call.mostRepairs": "how far back is looked",
-	"call.mostPoints": "a bound of the fit", "call.fewestToDoubt": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
+	"call.mostPoints": "a bound of the fit", "call.fewestToTell": "degrees of freedom", "call.fewestForCourse": "degrees of freedom",
 	"said.MostClauses": "a bound on work", "said.MostBytes": "a bound on work", "said.LongClause": "a bound on work", "call.longestTyped": "a bound on work", "call.mostHinted": "a bound on work", "call.mostTechs": "how many are told", "call.mostRenewals": "a bound on work", "call.mostSeen": "a bound on work", "call.coldTemperature": "the temperature to which is corrected",
 	"judge.switchFacts": "a table's width", "pulldown.leastWidth": "a drawing's size", "pulldown.leastHeight": "a drawing's size",
 	"pulldown.gutter": "a drawing's size", "pulldown.vague": "a width beyond which a number is not told", "pulldown.gridSteps": "steps of a search",

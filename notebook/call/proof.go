@@ -25,7 +25,7 @@ var (
 	proofAmps       = proofWanted{"running amps (amp comp … run)", machineRuns}
 	proofAnyAmps    = proofWanted{"running amps (amp comp … run)", running}
 	proofSag        = proofWanted{"volts while it starts (volt line … start)", read("volt", "", "start", "peak")}
-	proofTemps      = proofWanted{"three or more timed temperatures that lead to the target (temp PLACE …)", course(true)}
+	proofTemps      = proofWanted{"three timed temperatures that reach the target, or four that lead to it (temp PLACE …)", course(true)}
 	proofNotFrozen  = proofWanted{"three or more timed temperatures, the last above freezing and at its target (temp PLACE …)", course(false)}
 	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
@@ -382,9 +382,9 @@ func thin(rs []*reading) []*reading {
 	return out
 }
 
-// fewestToDoubt is how many readings it takes to say that a cabinet will not
-// come down: three always lie on some curve, so nothing would contradict it.
-const fewestToDoubt = 4
+// fewestToTell is how many readings it takes to say that a cabinet will or will
+// not come down: three always lie on some curve, so nothing would contradict it.
+const fewestToTell = 4
 
 // enoughToTell is from how many readings the reply says why it is still too
 // early; before, that is no surprise.
@@ -413,8 +413,8 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	}
 	show := func(x float64) string { return degrees(x, k.Unit) }
 	j := fit.Judge(target, show)
-	if j.State == pulldown.WillNotReach && len(pts) < fewestToDoubt {
-		j.State, j.Reason = pulldown.TooEarly, "three readings are too few to say that it will not get there, a fourth tells: "+j.Reason
+	if j.State != pulldown.Proved && j.State != pulldown.TooEarly && len(pts) < fewestToTell {
+		j.State, j.Reason = pulldown.TooEarly, "three readings always lie on some curve, a fourth tells: "+j.Reason
 	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
 	if last := c.value(rs[len(rs)-1]); target == pulldown.Refrigerator && last.Lo <= 0 && (c.complaint() == "too-cold" || last.Hi < 0) {
@@ -482,7 +482,7 @@ func (c *Call) timed(r *reading) int {
 // tellCourse adds where a pull-down stands.
 func (c *Call) tellCourse(r *reading, reply *Reply) {
 	if n := c.timed(r); n == fewestForCourse-1 && c.spaceOf(r.a) != "" {
-		reply.add(Ask, "Pull-down of "+r.a+": two timed readings; a third tells whether it is on course, a fourth whether it will not get there.")
+		reply.add(Ask, "Pull-down of "+r.a+": two timed readings; a fourth tells whether it is on course.")
 	}
 	for _, k := range c.curves(c.since(), math.MaxInt) {
 		if k.Place != r.a {

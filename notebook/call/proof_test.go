@@ -327,3 +327,31 @@ func TestFoundAfterTheRepair(t *testing.T) {
 		}
 	}
 }
+
+// Three readings fit a curve of three numbers exactly: they show no course, whatever
+// it settles at, and no household freezer settles at -45 °C (common practice).
+func TestThreeReadingsShowNoCourse(t *testing.T) {
+	const done = "unit refrigerator, freezer on top; fault does not cool; did cleaned condenser; "
+	for lines, want := range map[string]string{
+		"temp freezer 18C; +20min temp freezer 5C; +20min temp freezer -5.5C":                                                      "too early",
+		"temp freezer 50F; +30min temp freezer 30F; +30min temp freezer 14F":                                                       "too early",
+		"temp freezer 68F; +20min temp freezer 30F; +20min temp freezer 5F":                                                        "too early",
+		"temp freezer 40F; +60min temp freezer 20F; +60min temp freezer 5F":                                                        "too early",
+		"temp freezer 50F; +30min temp freezer 20F; +30min temp freezer -5F":                                                       "proved",
+		"temp freezer 18C; +20min temp freezer 5C; +20min temp freezer -5.5C; +20min temp freezer -9C; +20min temp freezer -10.2C": "too early",
+		"temp freezer 50F; +30min temp freezer 32F; +30min temp freezer 20F; +30min temp freezer 11F; +30min temp freezer 5F":      "on course",
+		"temp freezer 18C; +20min temp freezer 6.5C; +20min temp freezer -1.5C; +20min temp freezer -7.5C":                         "too early",
+		"temp freezer 18C; +30min temp freezer 4C; +30min temp freezer -6C; +30min temp freezer -12.6C":                            "on course",
+	} {
+		c := New()
+		for _, l := range strings.Split(done+lines, "; ") {
+			if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+				t.Fatal(err)
+			}
+		}
+		k := c.Record().Curves
+		if len(k) != 1 || k[0].Verdict != want {
+			t.Errorf("%s: %+v, want %s", lines, k, want)
+		}
+	}
+}
