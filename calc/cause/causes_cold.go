@@ -12,7 +12,7 @@ var coldCauses = []Cause{
 		Code: "compressor-off", Name: "compressor does not run", Consequence: true,
 		Predicts:    []string{"does-not-dry", "does-not-cool", "amps-none", "amps-locked-rotor", "comp-cold", "pressures-level", "split-small", "coil-warm", "does-not-heat", "rise-small"},
 		ShownBy:     []string{"clicks", "does-not-start", "silent", "hums"},
-		Contradicts: []string{"no-sealed-system", "starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-low", "frost-even", "frost-heavy", "pressures-apart", "split-sound", "rise-sound", "coil-cold", "coil-iced", "coil-partial"},
+		Contradicts: []string{"no-sealed-system", "starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-agree", "amps-low", "frost-even", "frost-heavy", "pressures-apart", "split-sound", "rise-sound", "coil-cold", "coil-iced", "coil-partial"},
 		Fix:         "take it as a machine that does not start",
 		Work:        "start, compressor",
 		Source:      commonPractice,

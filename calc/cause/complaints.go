@@ -8,7 +8,7 @@ var (
 	// needSupply is met by the supply judged or seen to work.
 	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "runs-all-the-time", "does-not-start", "clicks", "hums", "silent"}}
-	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-undecided"}}
+	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-agree", "amps-undecided"}}
 	// A machine with a run capacitor only has no other start gear.
 	needDevice = Need{"start device or run capacitor", []string{"run-cap-sound", "run-cap-suspect", "run-cap-undecided", "run-cap-failed",
 		"start-device-sound", "start-device-suspect", "start-device-undecided", "start-device-failed", "device-rattles", "device-burnt",

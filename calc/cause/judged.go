@@ -58,7 +58,7 @@ sag-deep | | the volts at the machine fall too far while it tries to start |
 control-calling | | the control gives volts to the machine | control-not-calling
 control-not-calling | | the control gives no volts although it should call | clicks hums starts-and-runs
 amps-none | | no current flows although the machine is called on | amps-low amps-sound amps-high amps-locked-rotor starts-and-runs hums
-amps-agree | | the heater draws what its plate says, within the doubt of the readings |
+amps-agree | | the current is what the plate says, within the doubt of the readings | amps-locked-rotor
 amps-undecided | | current read, but no plate or too near a limit to say |
 amps-low | | running current well below the nameplate's | amps-sound amps-high amps-locked-rotor
 amps-sound | | running current agrees with the nameplate | amps-high amps-locked-rotor

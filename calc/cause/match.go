@@ -136,7 +136,7 @@ type turn struct {
 }
 
 // runsNow are facts that only a compressor that runs can give.
-var runsNow = []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-slowly", "amps-sound", "amps-low", "frost-even", "frost-heavy", "condenser-warm", "pressures-apart"}
+var runsNow = []string{"starts-and-runs", "runs-all-the-time", "cycles-off", "cools-slowly", "amps-sound", "amps-agree", "amps-low", "frost-even", "frost-heavy", "condenser-warm", "pressures-apart"}
 
 // holding are facts that only an appliance whose breaker holds can give, if by one pole.
 var holding = []string{"breaker-holds", "leg-missing", "drum-turns", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "starts-and-runs", "clicks", "hums", "heats-up"}

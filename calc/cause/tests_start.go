@@ -64,7 +64,7 @@ var startTests = []Test{
 		Outcomes: []string{"sag-sound", "sag-deep"}, Vague: []string{"sag-undecided"}, Effort: 3, Danger: Live, On: []string{"no-start", "hums-trips", "motor-dead", "ac-warm", "stops-early"}, Caution: []string{caution.MainsLive, caution.HotMoving},
 		Barred: grounded},
 	{Code: "start-amps", Name: "current at start and five seconds later, with a clamp", How: "amp comp 14 peak, comp 1.2 run",
-		Outcomes: []string{"amps-locked-rotor", "amps-none", "amps-sound"}, Vague: []string{"amps-high", "amps-low", "amps-undecided"}, Effort: 2, Danger: Live, On: []string{"trips-breaker", "no-start", "hums-trips", "no-cool", "motor-dead", "ac-warm", "three-phase", "no-spin", "no-tumble", "stops-early"},
+		Outcomes: []string{"amps-locked-rotor", "amps-none", "amps-sound"}, Vague: []string{"amps-high", "amps-low", "amps-agree", "amps-undecided"}, Effort: 2, Danger: Live, On: []string{"trips-breaker", "no-start", "hums-trips", "no-cool", "motor-dead", "ac-warm", "three-phase", "no-spin", "no-tumble", "stops-early"},
 		Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded},
 	{Code: "call-volts", Name: "volts that the control gives to the machine", How: "volt comp 117.5",
 		Outcomes: []string{"control-calling", "control-not-calling"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive},

@@ -107,12 +107,34 @@ func Amps(in AmpsIn) verdict.Verdict {
 	case p == inside:
 		out.Word, out.Fact = verdict.Sound, []string{"amps-sound"}
 		out.Text = fmt.Sprintf("%s against a plate of %s", x, quantity(in.Plate, "A"))
+	case w.holds(in.Run.X) && in.Run.X <= in.Plate && in.Run.Hi < locked && in.Run.Half() <= w.hi-w.lo: // no rough one
+		out.Word, out.Fact = verdict.CannotTell, []string{"amps-agree"}
+		out.Text = fmt.Sprintf("%s is within the plate's %s, as near as this clamp tells: running as rated", x, quantity(in.Plate, "A"))
 	default:
 		out.Word = verdict.CannotTell
-		out.Text = x + " is too near the limit to say: wind more turns through the clamp and divide"
+		out.Text = x + " is too near the limit to say: " + w.settling(in.Run, "amp", "A")
 	}
 	return out
 }
+
+// settling says which meter would tell a reading that straddles an end.
+func (w window) settling(v measure.Value, kind, unit string) string {
+	from := math.Inf(1)
+	for _, end := range []float64{w.lo, w.hi} {
+		if v.Lo < end && end < v.Hi {
+			from = min(from, math.Abs(v.X-end))
+		}
+	}
+	from *= 0.95 // within, not at
+	if from < v.X*finest {
+		return "take it again later, under the load it usually has"
+	}
+	digit := math.Pow(10, math.Floor(math.Log10(from)))
+	return fmt.Sprintf("a meter within ±%s there would, its accuracy typed: meter %s …", quantity(math.Floor(from/digit)*digit, unit), kind)
+}
+
+// finest is how closely meters of the trade read, as a share (common practice).
+const finest = 0.01
 
 func (in *AmpsIn) lockedFrom() float64 {
 	if in.LRA > 0 {
@@ -280,6 +302,10 @@ type TripIn struct {
 // in seconds (refrigerator service text); the figures are common practice.
 var tripWindow = window{2, 30}
 
+// TripsLocked reports whether a protector opened as soon as it does on a rotor
+// that stands.
+func TripsLocked(seconds measure.Value) bool { return !seconds.Over && seconds.Lo <= tripWindow.hi }
+
 // Trip judges the time to trip. A protector that opens at a current within
 // the plate is weak or is heated from elsewhere; one that opens at
 // locked-rotor current does its work.
@@ -309,7 +335,7 @@ func Trip(in TripIn) verdict.Verdict {
 		out.Word, out.Judged, out.Margin, out.Limit = verdict.CannotTell, false, 0, ""
 		out.Text = "it opens on a high current: find what loads the machine before the protector"
 		if in.Plate > 0 && in.Amps.Lo <= most {
-			out.Text = "the current is too near the plate's to say: wind more turns through the clamp and divide"
+			out.Text = "the current is too near the plate's to say: " + atMost(most).settling(in.Amps, "amp", "A")
 		}
 	}
 	return out

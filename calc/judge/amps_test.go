@@ -3,6 +3,7 @@ package judge
 import (
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -28,6 +29,11 @@ func TestAmps(t *testing.T) {
 		{"near LRA", 11, 0.2, 1.2, 12, verdict.Failed, []string{"amps-locked-rotor"}},
 		{"six times, no LRA", 7, 0.2, 1.2, 0, verdict.Suspect, []string{"amps-locked-rotor"}},
 		{"near the limit", 1.37, 0.04, 1.2, 12, verdict.CannotTell, nil},
+		{"at the plate, read in tenths", 1.2, 0.312, 1.2, 12, verdict.CannotTell, []string{"amps-agree"}},
+		{"half of it, read in tenths", 0.6, 0.306, 1.2, 12, verdict.CannotTell, []string{"amps-agree"}},
+		{"over the plate, read in tenths", 1.4, 0.314, 1.2, 12, verdict.CannotTell, nil},
+		{"below the lower end", 0.4, 0.304, 1.2, 12, verdict.CannotTell, nil},
+		{"a clamp too rough to say anything", 1.1, 1.05, 1.2, 12, verdict.CannotTell, nil},
 		{"no plate", 1.15, 0.04, 0, 0, verdict.CannotTell, nil},
 		{"+18 %, power not known", 1.415, 0.01, 1.2, 12, verdict.CannotTell, nil},
 	} {
@@ -35,6 +41,38 @@ func TestAmps(t *testing.T) {
 		check(t, c.name, got, c.word, c.facts...)
 		if slices.Contains(got.Fact, "amps-locked-rotor") && !strings.Contains(got.Text, "inferred") {
 			t.Errorf("%s: an inference is not worded as one: %q", c.name, got.Text)
+		}
+	}
+}
+
+// The meter that is named tells: within the doubt that is asked of it the same
+// reading is judged.
+func TestAmpsNameTheMeter(t *testing.T) {
+	for _, c := range []struct {
+		x, half float64
+		text    string
+	}{
+		{1.4, 0.314, "1.4 A is too near the limit to say: a meter within ±0.03 A there would, its accuracy typed: meter amp …"},
+		{1.3, 0.313, "within ±0.1 A"},
+		{0.46, 0.03, "±0.01 A"},
+		{1.439, 0.05, "take it again later"},
+	} {
+		in := AmpsIn{Name: "comp", Run: within(c.x, c.half), Plate: 1.2, LRA: 12, Volts: 115}
+		if got := Amps(in); got.Word != verdict.CannotTell || !strings.Contains(got.Text, c.text) {
+			t.Errorf("%g ± %g: %s, %s; want %s", c.x, c.half, got.Word, got.Text, c.text)
+		}
+		_, after, found := strings.Cut(c.text, "±")
+		if !found {
+			continue
+		}
+		to, _, _ := strings.Cut(after, " A")
+		half, err := strconv.ParseFloat(to, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		in.Run = within(c.x, half)
+		if got := Amps(in); got.Word == verdict.CannotTell {
+			t.Errorf("%g ± %g: %s", c.x, half, got.Text)
 		}
 	}
 }

@@ -235,7 +235,7 @@ func (c *Call) onlySpace() string {
 
 // energised are facts that only a machine under power can give; of one that
 // must not be energised they are not wanted.
-var energised = []string{"starts-and-runs", "amps-sound", "breaker-holds", "cools-down", "heats-up"}
+var energised = []string{"starts-and-runs", "amps-sound", "amps-agree", "breaker-holds", "cools-down", "heats-up"}
 
 // proofMissing lists what is not proved since the last repair.
 func (c *Call) proofMissing() []string {

@@ -75,8 +75,8 @@ func (c *Call) shownBy(r *reading) shown {
 		return shown{held: true, text: r.shown() + entry}
 	}
 	out := shown{held: v.Word == verdict.Sound, text: r.shown() + ", " + string(v.Word) + entry}
-	if among(v.Fact, "amps-agree") { // as much as two readings with their doubts can show
-		return shown{held: true, text: r.shown() + ", what the plate says, within the doubt of the readings" + entry}
+	if among(v.Fact, "amps-agree") { // as much as readings with their doubts can show
+		return shown{held: true, text: r.shown() + ", what the plate says, within the doubt of the reading" + entry}
 	}
 	if v.Word == verdict.CannotTell {
 		out.text += ", " + v.Text // which says what would settle it

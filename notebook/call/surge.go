@@ -65,7 +65,23 @@ func (c *Call) courseOf(name string, peak *reading, before int) (then judge.Cour
 	}
 	seen(sawNoStart, judge.NotStarted)
 	seen(sawStart, judge.Started)
+	if trip := c.tripOf(peak, before); trip != nil && (by < peak.entry || by > trip.entry) {
+		return judge.Stayed, trip.entry
+	}
 	return then, by
+}
+
+// tripOf is the reading of the protector's opening that ended this attempt at a
+// start: what is seen to start later is another.
+func (c *Call) tripOf(peak *reading, before int) *reading {
+	trips := c.bySubjectKind["trip"]
+	next := sort.Search(len(trips), func(i int) bool { return trips[i].index > peak.index })
+	for _, r := range trips[max(0, next-1):min(len(trips), next+1)] {
+		if r.entry < before && c.alive(r.entry) && judge.TripsLocked(c.value(r)) && c.ampsBeside(r, before) == peak {
+			return r
+		}
+	}
+	return nil
 }
 
 // courseOfRun is what a current read later says of the start: that it stayed or
@@ -74,7 +90,7 @@ func (c *Call) courseOfRun(name string, r *reading) judge.Course {
 	switch v := c.judgeAmp(name, r); {
 	case among(v.Fact, "amps-locked-rotor"):
 		return judge.Stayed
-	case among(v.Fact, "amps-sound"), among(v.Fact, "amps-high"), among(v.Fact, "amps-low"):
+	case among(v.Fact, "amps-sound"), among(v.Fact, "amps-agree"), among(v.Fact, "amps-high"), among(v.Fact, "amps-low"):
 		return judge.Started
 	}
 	return judge.Unwatched
