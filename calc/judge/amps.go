@@ -125,7 +125,7 @@ func (w window) settling(v measure.Value, kind, unit string) string {
 			from = min(from, math.Abs(v.X-end))
 		}
 	}
-	from *= 0.95 // within, not at
+	from *= 1 - finest // within, not at
 	if from < v.X*finest {
 		return "take it again later, under the load it usually has"
 	}
