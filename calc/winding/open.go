@@ -147,8 +147,18 @@ func (x *three) placed(at [3]bool, open string) {
 			"The protector is not the cause: it would leave start–run closed. Readings: "+open+", "+finite+".")
 	default:
 		res.State = OpenUnplaced
-		res.fact(FactOpenUnplaced)
-		res.note("Open at " + lone + ", not placed: " + open + ", " + finite + ".")
+		through := !at[inCommon] && (at[inStart] || at[inRun])
+		if through {
+			res.fact(FactThrough)
+		}
+		if through && (x.in.Cold || x.in.Soon) { // what opens on heat is not in it
+			res.State = OpenWinding
+			res.fact(FactOpen)
+			res.note("A winding is open at " + lone + ": " + open + ", " + finite + ".")
+		} else {
+			res.fact(FactOpenUnplaced)
+			res.note("Open at " + lone + ", not placed: " + open + ", " + finite + ".")
+		}
 		for i, way := range [3]string{
 			lone + " is common and the internal protector is open",
 			lone + " is start and the start winding is open",
@@ -157,6 +167,13 @@ func (x *three) placed(at [3]bool, open string) {
 			if at[i] {
 				res.note("Possible: " + way + ".")
 			}
+		}
+		if through {
+			res.note("A protector in common is closed: " + finite + " reads through it.")
+		}
+		if res.State == OpenWinding {
+			res.note("A marking on start or run tells which.")
+			return
 		}
 		res.note(x.in.wait("a protector failed open, or a winding or lead is open", "To part them: let it cool below "+measure.CoolWords+" (touchable) and read again; look for markings."))
 	}

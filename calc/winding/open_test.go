@@ -27,6 +27,8 @@ func TestOpen(t *testing.T) {
 			"Possible: C is common and the internal protector is open.\nPossible: C is start and the start winding is open.\nPossible: C is run and the run winding is open.\nTo part"},
 		{"run marked at the open pin", pairs("C", "S", "4.0", "C", "R", "OL", "S", "R", "OL"), []Mark{{"R", Run, 1}},
 			OpenWinding, map[string]Role{"R": Run}, "run winding is open"},
+		{"common marked and reading through", pairs("A", "B", "3.4", "A", "C", "OL", "B", "C", "OL"), []Mark{{"A", Common, 1}},
+			OpenUnplaced, map[string]Role{"A": Common}, "Possible: C is start and the start winding is open.\nPossible: C is run and the run winding is open.\nA protector in common is closed: A–B 3.4 Ω reads through it.\nTo part"},
 		{"start open", pairs("C", "S", "OL", "C", "R", "4.0", "S", "R", "OL"), all("C", "S", "R"), OpenWinding, csr, "start winding is open"},
 		{"run marked, two ways left", pairs("X", "R", "4.0", "X", "Y", "OL", "R", "Y", "OL"), []Mark{{"R", Run, 1}},
 			OpenUnplaced, map[string]Role{"R": Run}, "Possible: Y is common and the internal protector is open.\nPossible: Y is start and the start winding is open.\nTo part"},
@@ -64,6 +66,7 @@ func TestOpenCold(t *testing.T) {
 		{"cold", Input{Readings: three, Cold: true}, "Open though cold: a protector failed open, or a winding or lead is open (inferred)", true},
 		{"common marked", Input{Readings: three, Cold: true, Marks: []Mark{{"C", Common, 1}}}, "Open though cold: the protector failed open, or the lead to common is open (inferred)", true},
 		{"start marked: a winding anyway", Input{Readings: three, Cold: true, Marks: []Mark{{"C", Start, 1}}}, "start winding is open", false},
+		{"common marked and reading through", Input{Readings: pairs("C", "S", "OL", "C", "R", "4.0", "S", "R", "OL"), Cold: true, Marks: []Mark{{"C", Common, 1}}}, "A winding is open at S: ", false},
 		{"all open", Input{Readings: all, Cold: true}, "Open though cold", true},
 		{"a fan", Input{Readings: three, Cold: true, Kind: Fan}, "Open though cold", true},
 		{"two leads", Input{Readings: pairs("1", "2", "OL"), Leads: 2, Cold: true}, "Open though cold: a protector in series failed open", false},
@@ -81,6 +84,28 @@ func TestOpenCold(t *testing.T) {
 			if strings.Contains(n, "though cold") && (strings.Contains(s, "et it cool") || len([]rune(n)) > 120) {
 				t.Errorf("%s: %s", tt.name, s)
 			}
+		}
+	}
+}
+
+// Current that reads through common goes through the protector in it, which is closed
+// then; what is open beyond is a winding, surely so where it was read cold (common practice).
+func TestThroughCommon(t *testing.T) {
+	through, apart := pairs("A", "B", "3.4", "A", "C", "OL", "B", "C", "OL"), pairs("A", "B", "OL", "A", "C", "OL", "B", "C", "9.8")
+	common := []Mark{{"A", Common, 1}}
+	for _, tt := range []struct {
+		name  string
+		in    Input
+		facts []string
+	}{
+		{"nobody says how warm", Input{Readings: through, Marks: common}, []string{FactThrough, FactOpenUnplaced}},
+		{"cold", Input{Readings: through, Marks: common, Cold: true}, []string{FactThrough, FactOpen}},
+		{"cold, and nobody knows how long", Input{Readings: through, Marks: common, Soon: true}, []string{FactThrough, FactOpen}},
+		{"unmarked", Input{Readings: through, Soon: true}, []string{FactOpenUnplaced}},
+		{"both pairs to common open", Input{Readings: apart, Marks: common, Soon: true}, []string{FactProtector}},
+	} {
+		if got := Infer(tt.in).Facts; !slices.Equal(got, tt.facts) {
+			t.Errorf("%s: %v, want %v", tt.name, got, tt.facts)
 		}
 	}
 }

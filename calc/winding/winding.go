@@ -90,6 +90,7 @@ const (
 	FactOpen         = "winding-open"
 	FactProtector    = "protector-open"
 	FactOpenUnplaced = "windings-open-unplaced"
+	FactThrough      = "protector-closed" // a pair reads through common
 	FactShorted      = "winding-shorted"
 	FactGrounded     = "winding-grounded"
 	FactNoGround     = "insulation-no-gross-fault"

@@ -62,6 +62,25 @@ func (c *Call) openStill(r *cause.Result) string {
 	return step
 }
 
+// coldFirst is the step where pins are open at a place that nothing tells, and nobody
+// said how warm the machine is: cold parts what heat opened from what failed.
+func (c *Call) coldFirst() string {
+	m := c.machines[c.mainMachine()]
+	if m == nil || m.result.State != winding.OpenUnplaced {
+		return ""
+	}
+	line := ""
+	for _, p := range c.pairsOf(m.name, math.MaxInt) {
+		switch {
+		case p.b != caseName && p.over && readsCold(p):
+			return ""
+		case p.b != caseName && p.over:
+			line += ", " + p.a + " " + p.b + " … cold"
+		}
+	}
+	return c.onFirst(m.name) + "read again what is open, below " + measure.CoolWords + ": ohm" + line[1:]
+}
+
 // openOnHeat tells what was read open when it was hot, by the word behind it or by
 // the compressor's shell, in this phase of the call: heat may have opened it.
 func (c *Call) openOnHeat(r *reading) bool {

@@ -27,7 +27,12 @@ func TestOpenHotThenCold(t *testing.T) {
 	checkTrade(t, []tradeCase{
 		{"hot", hot + "show", nil, nil, waits, wait + "A B … cold, A C … cold; until then: ", "common practice"},
 		{"hot by its shell", silent + "show", nil, nil, waits, wait + "A B … cold, A C … cold", "common practice"},
-		{"of one that nobody felt it is not said", at + "ohm A B OL, A C OL, B C 9.8", []string{"let it cool below"}, nil, waits, "start device", "common practice"},
+		{"common marked and reading through", at + "mark A common; ohm A B 3.4, A C OL, B C OL", []string{"A protector in common is closed"}, nil,
+			map[string]cause.State{"protector-failed": cause.RuledOut, "protector-hot": cause.RuledOut, "winding-open": cause.Open}, "read again what is open, below", "common practice"},
+		{"common marked and reading through, cold", at + "mark A common; ohm A B 3.4 cold, A C OL cold, B C OL cold", []string{"A winding is open at C"}, []string{"Read again"},
+			map[string]cause.State{"protector-failed": cause.RuledOut, "protector-hot": cause.RuledOut, "winding-open": cause.Supported}, "", "common practice"},
+		{"common marked and open", at + "mark A common; ohm A B OL, A C OL, B C 9.8", []string{"let it cool below"}, []string{"is closed"}, map[string]cause.State{"protector-hot": cause.Supported}, "", "common practice"},
+		{"of one that nobody felt it is not said", at + "ohm A B OL, A C OL, B C 9.8", []string{"let it cool below"}, nil, waits, "read again what is open, below", "common practice"},
 		{"still open, by the word", hot + "+120min " + cold, []string{"Open though cold: a protector failed open, or a winding or lead is open (inferred)"}, []string{"let it cool", "jump"}, both, decide, "80-0111-9 p. 176"},
 		{"still open, by its shell", silent + "+120min saw shell cold; ohm A B OL, A C OL, B C 7.9", []string{"Open though cold"}, []string{"let it cool", "jump"}, both, decide, "80-0111-9 p. 176"},
 		{"the shell felt behind it", silent + "+120min ohm A B OL, A C OL, B C 7.9; saw shell cold; roles", []string{"Open though cold"}, []string{"let it cool"}, both, decide, "80-0111-9 p. 176"},

@@ -61,6 +61,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return c.caseFirst(r.Next)
 	case c.readAgain(r) != "":
 		return c.readAgain(r)
+	case r.Repair == nil && c.coldFirst() != "":
+		return c.coldFirst()
 	case r.Repair == nil && c.halfRelay() != "":
 		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
