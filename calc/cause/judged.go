@@ -14,6 +14,7 @@ brushed | | by its plate it is a universal motor, with brushes and without start
 windings-equal | | all three pairs are equal: a three-phase or inverter-driven machine | winding-open winding-shorted protector-open
 windings-isolated | | groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them |
 windings-do-not-add-up | | the two lower readings do not add up to the highest: suspect the readings first |
+windings-too-high | | the highest pair reads more than the two others together: a contact or a slip, as no winding makes it |
 open-unplaced | | two open pairs on unmarked pins: protector, start or run winding open | windings-sound windings-equal
 open-unplaced-cold | | two pairs on unmarked pins are open though it is cold: a protector failed open, a winding or a lead is open | protector-reset windings-sound windings-equal
 not-a-winding | | the readings are not those of a winding | windings-sound windings-equal

@@ -34,7 +34,7 @@ var startTests = []Test{
 		Outcomes: []string{"wiring-matches", "wiring-wrong"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
 	{Code: "winding-ohms", Name: "ohms of the three pairs of pins, wires off", How: "ohm A B 3.4, A C 6.5, B C 2.5",
 		Outcomes: []string{"windings-sound", "winding-open", "winding-shorted", "protector-open", "windings-equal"},
-		Vague:    []string{"open-unplaced", "windings-do-not-add-up", "windings-isolated"}, Effort: 2, Danger: Dead,
+		Vague:    []string{"open-unplaced", "windings-do-not-add-up", "windings-too-high", "windings-isolated"}, Effort: 2, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.TerminalsPressed, caution.HotMoving}},
 	{Code: "case-ohms", Name: "ohms from each pin to bare case", How: "ohm A case OL",
 		Outcomes: []string{"insulation-no-gross-fault", "insulation-sound", "insulation-failed", "winding-grounded"},

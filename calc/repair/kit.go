@@ -87,7 +87,7 @@ func StartKit(in KitIn) Kit {
 	case "":
 		k.Missing = append(k.Missing, "ohms of the three pairs, and each pin to the case")
 	default:
-		k.Notes = append(k.Notes, "the windings are "+strings.ReplaceAll(in.Windings, "-", " ")+": settle them before a kit is fitted")
+		k.Notes = append(k.Notes, "windings: "+strings.ReplaceAll(in.Windings, "-", " ")+"; settle them before a kit is fitted")
 	}
 	k.Notes = append(k.Notes, "a kit cannot free a seized compressor and must not be used to hide a weak supply")
 	return k

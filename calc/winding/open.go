@@ -182,7 +182,7 @@ func (x *three) placed(at [3]bool, open string) {
 // allOpen reports three open pairs.
 func (x *three) allOpen() {
 	res := x.res
-	if _, ok := x.marked(); ok {
+	if x.named() {
 		res.State = OpenWinding
 		res.fact(FactOpen)
 		res.note("All three pairs read open: a winding is open; the protector alone would leave start–run closed.",

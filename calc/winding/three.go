@@ -32,7 +32,7 @@ func inferThree(t *table, m marks, in Input, res *Result) {
 	default:
 		x.complete()
 	}
-	if _, all := x.marked(); all && res.State != EqualWindings {
+	if x.named() && res.State != EqualWindings {
 		res.Settled = true
 	}
 }
@@ -92,6 +92,12 @@ func (x *three) marked() (naming, bool) {
 	return naming{}, false
 }
 
+// named reports whether the markings alone name every pin.
+func (x *three) named() bool {
+	_, all := x.marked()
+	return all
+}
+
 // highest reports whether n's start–run may be the highest pair.
 func (x *three) highest(n naming) bool {
 	h := x.t.v(n.s, n.r)
@@ -132,14 +138,18 @@ func (x *three) complete() {
 	case !topology:
 		res.State, res.Disputed = DoesNotAddUp, !g.Beyond
 		if g.Beyond {
-			res.fact(FactDoNotAddUp)
+			res.fact(g.addUpFact())
 		}
 		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1],
 			"Readings: "+x.others(func(int, int) bool { return true })+".")
 		return
+	case g.Beyond && g.Percent >= noRolesGap && !x.leads(g) && !x.named():
+		res.State, res.Settled, res.Roles, fit = DoesNotAddUp, false, maps.Clone(x.m.role), nil
+		res.fact(g.addUpFact())
+		res.note("The readings do not add up: one of them is wrong, and no role is certain by them.")
 	case g.Beyond:
 		res.State = DoesNotAddUp
-		res.fact(FactDoNotAddUp)
+		res.fact(g.addUpFact())
 		res.note(x.headline() + ", but the readings do not add up.")
 	case len(fit) == 1 || x.in.EqualByDesign && x.alikeToCommon(fit):
 		res.State, res.Settled = Sound, true

@@ -23,10 +23,23 @@ func TestThreePins(t *testing.T) {
 		// Distributor technician bulletin "Compressor Common–Run–Start" (2020).
 		{"additive 4, 11, 15", pairs("C", "S", "11.0", "C", "R", "4.0", "R", "S", "15.0"), nil,
 			Sound, abc("C", "S", "R"), true, "11 + 4 adds up to 15 Ω"},
-		// "How to identify unmarked compressor terminals", figs 38-40: the order
-		// resolves although 6 + 7 is not 8.
+		// "How to identify unmarked compressor terminals", figs 38-40, takes the order
+		// although 6 + 7 is not 8; of a machine at hand one of them is wrong by as much
+		// as they differ, so none is taken (common practice).
 		{"trap 7, 8, 6", pairs("1", "2", "7.0", "2", "3", "8.0", "1", "3", "6.0"), nil,
+			DoesNotAddUp, nil, false, "7 + 6 exceeds 8 Ω by 5 Ω (62 %)"},
+		{"trap 7, 8, 6, marked", pairs("1", "2", "7.0", "2", "3", "8.0", "1", "3", "6.0"), []Mark{{"1", Common, 1}, {"2", Start, 2}},
 			DoesNotAddUp, abc("1", "2", "3"), true, "7 + 6 exceeds 8 Ω by 5 Ω (62 %)"},
+		{"trap 7, 8, 6, one marked", pairs("1", "2", "7.0", "2", "3", "8.0", "1", "3", "6.0"), []Mark{{"1", Common, 1}},
+			DoesNotAddUp, map[string]Role{"1": Common}, false, "no role is certain by them"},
+		{"far too high", pairs("A", "B", "3.2", "A", "C", "14", "B", "C", "5.1"), nil,
+			DoesNotAddUp, nil, false, "suspect a bad contact on the highest pair, or a slip"},
+		{"two alike and one low", pairs("A", "B", "9.1", "A", "C", "9.2", "B", "C", "6.0"), nil,
+			DoesNotAddUp, nil, false, "A three-phase machine with a fault can read so too"},
+		{"a sum off by a tenth", pairs("A", "B", "4.00", "A", "C", "11.00", "B", "C", "13.50"), nil,
+			DoesNotAddUp, abc("A", "C", "B"), true, "but the readings do not add up"},
+		{"leads, and much of the whole", pairs("A", "B", "1.00", "A", "C", "1.30", "B", "C", "1.80"), nil,
+			DoesNotAddUp, abc("A", "C", "B"), true, "`probes 0.5`"},
 		// Heating and Cooling Essentials (2022) §25.8: the highest, 18 Ω, is start
 		// to run; the two parts here are computed to fit it.
 		{"highest 18", pairs("A", "B", "18.0", "B", "C", "4.0", "A", "C", "14.0"), nil,
@@ -221,5 +234,16 @@ func TestMarkedTwice(t *testing.T) {
 	}
 	if !maps.Equal(r.Roles, map[string]Role{"C": Start}) {
 		t.Errorf("roles %v", r.Roles)
+	}
+}
+
+// No network of windings reads more between two pins than over the third: a highest
+// pair that does is no short (the triangle of resistances).
+func TestTooHighIsNoShort(t *testing.T) {
+	for high, want := range map[string]string{"18.0": FactTooHigh, "12.0": FactDoNotAddUp, "15.0": FactSound} {
+		r := Infer(Input{Readings: pairs("A", "B", "4.00", "A", "C", "11.00", "B", "C", high), Meter: measure.Default})
+		if !slices.Contains(r.Facts, want) || strings.Contains(strings.Join(r.Notes, " "), "shorted") {
+			t.Errorf("%s: %v, want %s: %q", high, r.Facts, want, r.Notes)
+		}
 	}
 }

@@ -96,6 +96,7 @@ const (
 	FactNoGround     = "insulation-no-gross-fault"
 	FactEqual        = "windings-equal"
 	FactDoNotAddUp   = "windings-do-not-add-up"
+	FactTooHigh      = "windings-too-high" // the highest of three exceeds the sum of the others
 	FactNotAWinding  = "not-a-winding"
 	FactOpenCold     = "open-cold"         // what is open was read cold
 	FactIsolated     = "windings-isolated" // whole groups, and no diagram says that they are apart

@@ -101,8 +101,11 @@ func roleOf(res *winding.Result, pin string) string {
 }
 
 // rolesTable shows a machine's pins in columns.
-func rolesTable(m *machine) *Table {
+func (c *Call) rolesTable(m *machine) *Table {
 	t := &Table{Head: []string{"Pin", "Role"}}
+	if m.name == c.mainMachine() && c.gapWide() {
+		t.Head[1] = "Role, in doubt"
+	}
 	for _, p := range m.result.Pins {
 		t.Rows = append(t.Rows, []string{p, cmp.Or(roleOf(&m.result, p), "not known")})
 	}
@@ -122,7 +125,7 @@ func applyRoles(c *Call, _ *args) (*Reply, error) {
 		}
 		r.add(tone, n)
 	}
-	r.Table = rolesTable(m)
+	r.Table = c.rolesTable(m)
 	r.Windings = []Windings{windingsOf(m)}
 	return r, nil
 }

@@ -60,10 +60,7 @@ func (c *Call) refreshMachine(of string, reply *Reply) {
 	}
 	if res.Settled && !was.Settled {
 		reply.flag("roles-settled")
-		reply.Table = rolesTable(m)
-		if c.gapWide() && of == c.mainMachine() {
-			reply.Table.Head[1] = "Role, in doubt"
-		}
+		reply.Table = c.rolesTable(m)
 	}
 	if res.State == winding.Sound && res.Settled && kindOf(of) != winding.Fan && c.failsToStart() && c.sayOnce("free to turn "+of) {
 		reply.add(Plain, "Sound windings do not mean that it is free to turn.")

@@ -497,3 +497,20 @@ func TestLinesAsTheyAreTyped(t *testing.T) {
 		}
 	}
 }
+
+// One of three readings that miss their sum by a fifth is so wrong that their order
+// tells no roles, and one that is too high shows no short; a smaller doubt stays in
+// the head of the roles. Common practice; the triangle of resistances.
+func TestReadingsThatDoNotAddUp(t *testing.T) {
+	const fridge = "unit fridge; fault clicks, does not start; safe; "
+	open := map[string]cause.State{"winding-shorted": cause.Open}
+	checkTrade(t, []tradeCase{
+		{"no roles", fridge + "ohm A B 3.2, A C 14, B C 5.1", []string{"no role is certain", "bad contact on the highest pair"}, []string{"shorted", "is common"}, open, "read the three pairs again", "common practice"},
+		{"none by asking", fridge + "ohm A B 3.2, A C 14, B C 5.1; roles", []string{"not known"}, []string{"shorted", "is common"}, open, "", "common practice"},
+		{"no evidence of a short", fridge + "ohm A B 3.2, A C 14, B C 5.1; why winding-shorted", nil, []string{"for:"}, open, "", "common practice"},
+		{"none for a kit", fridge + "ohm A B 9.1, A C 9.2, B C 6.0; choose start-kit", []string{"Windings: does not add up"}, []string{"are does"}, nil, "", "common practice"},
+		{"a doubt in the head", fridge + "ohm A B 4.00, A C 11.00, B C 18.00", []string{"Role, in doubt"}, nil, nil, "", "common practice"},
+		{"it stays there", fridge + "ohm A B 4.00, A C 11.00, B C 18.00; roles", []string{"Role, in doubt"}, nil, nil, "", "common practice"},
+		{"none when they add up", fridge + "ohm A B 4.00, A C 11.00, B C 15.00; roles", nil, []string{"doubt"}, nil, "", "common practice"},
+	})
+}

@@ -223,7 +223,7 @@ func noRoles(res *winding.Result, kind string, alike bool) {
 	}
 	notes := []string{"By its plate or name it runs on " + on + ": no common, start or run; the three pairs should read alike. " + never}
 	facts := slices.DeleteFunc(slices.Clone(res.Facts), func(f string) bool {
-		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactEqual
+		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactTooHigh || f == winding.FactEqual
 	})
 	switch state := res.State; {
 	case state == winding.EqualWindings, alike && (state == winding.Sound || state == winding.DoesNotAddUp || state == winding.TooClose):
