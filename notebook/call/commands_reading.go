@@ -197,8 +197,12 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	for _, r := range rs {
 		c.tellBare(r, reply)
 		c.tellBeyond(r, reply)
-		if r.tenths && c.sayOnce("tenths of "+q.word) {
-			reply.add(Plain, "Whole "+q.word+"s are taken as tenths shown ("+number(r.x)+".0); write ~"+number(r.x)+" if the meter shows none.").flag("tenths-assumed")
+		unit, x, end := q.word, number(r.x), ""
+		if r.res > 1 { // of an insulation tester
+			unit, x, end = "megohm", number(r.x/megohm), "M"
+		}
+		if r.tenths && c.sayOnce("tenths of "+unit) {
+			reply.add(Plain, "Whole "+unit+"s are taken as tenths shown ("+x+".0"+end+"); write ~"+x+end+" if the meter shows none.").flag("tenths-assumed")
 		}
 	}
 	for _, of := range sortedNames(machines) {

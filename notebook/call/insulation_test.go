@@ -58,3 +58,21 @@ func TestOneRuleForAGround(t *testing.T) {
 		}
 	}
 }
+
+// An insulation tester shows tenths of a megohm below some 20 MΩ, which people leave
+// out; what it reads after an ohm-meter's OL is no jump (common practice).
+func TestWholeMegohms(t *testing.T) {
+	const at = "fault clicks; safe; "
+	checkTrade(t, []tradeCase{
+		{"three", at + "ohm A case 3M test 500V", []string{"insulation A to case: sound", "Whole megohms are taken as tenths shown (3.0M); write ~3M"}, nil, nil, "", "common practice"},
+		{"five", at + "ohm A case 5M test 500V", []string{"insulation A to case: sound"}, nil, nil, "", "common practice"},
+		{"told once", at + "ohm A case 5M test 500V; ohm B case 4M test 500V", []string{"insulation B to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
+		{"tenths written", at + "ohm A case 5.0M test 500V", []string{"insulation A to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
+		{"none shown", at + "ohm A case ~3M test 500V", nil, []string{"sound", "Whole"}, nil, "", "common practice"},
+		{"an ohm-meter's", at + "ohm A case 5M", nil, []string{"Whole"}, nil, "", "common practice"},
+		{"a high range", at + "ohm A case 550M test 500V", []string{"insulation A to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
+		{"a tester after an ohm-meter", at + "ohm B case OL; ohm B case 550M test 500V", []string{"insulation B to case: sound"}, []string{"jump", "Read again"}, nil, "", "common practice"},
+		{"an ohm-meter after a tester", at + "ohm B case 550M test 500V; ohm B case OL", nil, []string{"jump", "Read again"}, nil, "", "common practice"},
+		{"a meter after itself", at + "ohm B case OL; ohm B case 60k", []string{"Read again"}, nil, nil, "", "common practice"},
+	})
+}

@@ -59,6 +59,11 @@ const thermometer = 1.0
 // is read as 7.0, and the reply says so once.
 var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 
+// testerTenthsBelow is the same of an insulation tester, in ohms (common practice).
+const testerTenthsBelow = 20 * megohm
+
+const megohm = 1e6 // Ω
+
 // fullVacuum is the most that a gauge shows below the air's pressure, in psi:
 // the standard atmosphere is 14.696 (NIST SP 811, from memory), and dials end at
 // 30 inHg (common practice).

@@ -43,6 +43,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 		if prev != nil && now != nil && !prev.over && !now.over && readHot(now) && !readHot(prev) && !stale(prev) {
 			prev, now = nil, prev // the cold pair is what roles and sheet are held to
 		}
+		if prev != nil && now != nil && prev.cond.test != now.cond.test {
+			prev = nil // an insulation tester sees what an ohm-meter does not
+		}
 		if prev != nil && !stale(prev) {
 			v := worth(prev)
 			if !mixed && !prev.over && c.hasCooled(prev, now, before) {
