@@ -140,8 +140,8 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "overload-hot", Name: "outside overload has opened on heat", Consequence: true,
-		Predicts:    []string{"comp-hot", "cuts-out", "clicks", "silent", "starts-after-wait", "short-cycles"},
-		ShownBy:     []string{"overload-open", "overload-reset"},
+		Predicts:    []string{"comp-hot", "cuts-out", "clicks", "silent", "starts-after-wait", "short-cycles", "overload-open"},
+		ShownBy:     []string{"overload-reset"},
 		Contradicts: []string{"driven", "overload-closed", "overload-open-cold", "comp-cold", "windings-equal"},
 		Fix:         "let it cool, then look for what made it hot; never run without the overload",
 		Work:        "cool, fan, condenser, overload",
@@ -149,8 +149,8 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "overload-failed", Name: "outside overload failed open",
-		Predicts:    []string{"silent", "comp-cold", "amps-none"},
-		ShownBy:     []string{"overload-open", "overload-open-cold"},
+		Predicts:    []string{"silent", "comp-cold", "amps-none", "overload-open"},
+		ShownBy:     []string{"overload-open-cold"},
 		Contradicts: []string{"driven", "overload-closed", "overload-reset", "windings-equal", "clicks", "hums", "amps-locked-rotor", "starts-and-runs", "starts-with-test-device", "starts-with-kit"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace it with the overload made for this compressor; never run without it",

@@ -30,7 +30,7 @@ protector-open | | both pairs to common open, start to run whole: the protector 
 protector-closed | | the protector conducts | protector-open-cold
 protector-open-cold | | the protector stays open below ` + measure.CoolWords + `, ` + measure.CoolSource + ` | protector-reset
 protector-reset | | the protector was open when hot and closed again on cooling |
-overload-open | | the outside overload does not conduct | overload-closed
+overload-open | | the outside overload does not conduct, hot as it is | overload-closed
 overload-open-cold | | the outside overload does not conduct although it is cold | overload-closed overload-reset
 overload-closed | | the outside overload conducts |
 overload-reset | | the outside overload was open when hot and closed again on cooling |

@@ -123,7 +123,7 @@ func Overload(in OverloadIn) verdict.Verdict {
 		out.Word, out.Fact = verdict.Failed, []string{"overload-open"}
 		out.Text = "open when cold: replace it with the same part"
 	case in.Ohms.Over && in.State == Hot:
-		out.Word = verdict.CannotTell
+		out.Word, out.Fact = verdict.CannotTell, []string{"overload-open"}
 		out.Text = "open while hot is its work: let it cool below " + measure.CoolWords + ", which can take hours, and repeat"
 		out.Source = measure.CoolSource
 	case in.Ohms.Over:

@@ -96,7 +96,7 @@ func TestOverload(t *testing.T) {
 		facts []string
 	}{
 		{"closed", within(0.2, 0.3), Cold, verdict.Sound, []string{"overload-closed"}},
-		{"open hot", measure.Open(7), Hot, verdict.CannotTell, nil},
+		{"open hot", measure.Open(7), Hot, verdict.CannotTell, []string{"overload-open"}},
 		{"open cold", measure.Open(7), Cold, verdict.Failed, []string{"overload-open"}},
 		{"open", measure.Open(7), "", verdict.Suspect, nil},
 		{"3 Ω", within(3, 0.3), Cold, verdict.Suspect, []string{"overload-closed"}},

@@ -66,6 +66,8 @@ func TestOpenHotThenCold(t *testing.T) {
 		{"at once it is a jump", at + "ohm A B 2.3, A C 7.5, B C 9.8; ohm B C 7.9", []string{"a jump"}, nil, nil, "", "common practice"},
 
 		{"an overload hot", sound + "ohm overload OL hot", []string{"open while hot is its work"}, nil, map[string]cause.State{"overload-hot": cause.Open}, wait + "overload 0.4 cold; until then: ", "80-0111-9 p. 176"},
+		{"it speaks for heat", sound + "ohm overload OL hot; why overload-hot", []string{"for: overload open (entry "}, nil, nil, "", "common practice"},
+		{"open, and nobody felt it, speaks for nothing yet", sound + "ohm overload OL; why overload-hot", nil, []string{"for:"}, nil, "", "common practice"},
 		{"an overload on a hot shell", sound + "saw shell hot; ohm overload OL", nil, nil, nil, wait + "overload 0.4 cold", "80-0111-9 p. 176"},
 		{"an overload closed", sound + "saw shell hot; ohm overload 0.2", nil, nil, nil, "start device", "common practice"},
 		{"an overload open, nobody felt it", sound + "ohm overload OL", []string{"let it cool"}, nil, nil, "start device", "common practice"},

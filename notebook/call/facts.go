@@ -329,8 +329,8 @@ func (c *Call) codesOf(key, kind, name string, before int) (codes []string, entr
 	}
 	for _, code := range v.Fact {
 		switch {
-		case code == "overload-open":
-			code = "overload-open-cold" // judged so only when read cold
+		case code == "overload-open" && v.Word == verdict.Failed: // so only when read cold
+			code = "overload-open-cold"
 		case code == "overload-closed" && c.overloadReset(name, before):
 			code = "overload-reset"
 		}
