@@ -8,6 +8,12 @@ import (
 // The facts that forbid energising a machine again.
 var grounded = []string{"winding-grounded", "insulation-failed"}
 
+// noDrive are facts of a machine that mains run: unlike windings, and start gear.
+var noDrive = []string{"windings-sound", "start-device-sound", "start-device-suspect", "start-device-failed",
+	"starts-with-test-device", "no-start-with-test-device", "starts-with-kit", "no-start-with-kit",
+	"protector-open", "protector-reset", "protector-open-cold", "overload-open", "overload-open-cold", "overload-closed", "overload-reset",
+	"start-cap-sound", "start-cap-failed", "start-cap-open", "start-cap-shorted"}
+
 // startTests bear on a motor-compressor that does not start.
 var startTests = []Test{
 	{Code: "cond-fan-look", Name: "see whether the condenser fan runs", How: "saw cond-fan runs",
@@ -26,7 +32,8 @@ var startTests = []Test{
 		On: []string{"no-start", "hums-trips", "ac-warm", "three-phase"}},
 	{Code: "drive-lamp", Name: "read the inverter drive's own fault lamp or display", How: "saw drive no fault",
 		Outcomes: []string{"drive-fault-shown", "drive-no-fault", "drive-none"}, Effort: 1, Danger: Look,
-		On: []string{"no-start", "motor-dead", "no-spin"}},
+		On:     []string{"no-start", "motor-dead", "no-spin"}, // and not where unlike windings or start gear tell that there is no drive
+		Barred: noDrive},
 	{Code: "connections", Name: "look at plug, terminals and connectors", How: "saw terminals tight",
 		Outcomes: []string{"connections-sound", "connection-loose"}, Effort: 2, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.Capacitor, caution.TerminalsPressed}},
