@@ -82,8 +82,8 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "start-cap-failed", Name: "start capacitor failed",
-		Predicts:    []string{"starts-when-pushed", "hums", "clicks", "amps-locked-rotor", "start-cap-suspect", "cuts-out", "no-start-with-test-device", "kit-or-gear"},
-		ShownBy:     []string{"start-cap-failed", "start-cap-open", "start-cap-shorted", "cap-bulging"},
+		Predicts:    []string{"starts-when-pushed", "hums", "clicks", "amps-locked-rotor", "start-cap-suspect", "cuts-out", "no-start-with-test-device", "kit-or-gear", "cap-bulging"},
+		ShownBy:     []string{"start-cap-failed", "start-cap-open", "start-cap-shorted", "start-cap-bulging"},
 		Contradicts: []string{"driven", "brushed", "one-speed-dead", "start-cap-sound", "start-cap-none", "windings-equal", "drive-fault-shown", "drive-no-fault", "amps-none", "no-start-with-kit"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace it with one of the same rating and at least the same volts, and check the start device that feeds it",
@@ -92,8 +92,8 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "run-cap-failed", Name: "run capacitor failed",
-		Predicts:    []string{"starts-when-pushed", "hums", "amps-high", "amps-locked-rotor", "run-cap-suspect", "cuts-out", "comp-hot", "blower-stopped", "does-not-cool"},
-		ShownBy:     []string{"run-cap-failed", "cap-bulging"},
+		Predicts:    []string{"starts-when-pushed", "hums", "amps-high", "amps-locked-rotor", "run-cap-suspect", "cuts-out", "comp-hot", "blower-stopped", "does-not-cool", "cap-bulging"},
+		ShownBy:     []string{"run-cap-failed", "run-cap-bulging"},
 		Contradicts: []string{"driven", "brushed", "one-speed-dead", "run-cap-sound", "run-cap-none", "windings-equal", "drive-fault-shown", "drive-no-fault", "amps-none"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace it with one of the same rating and at least the same volts",

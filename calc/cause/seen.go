@@ -189,7 +189,9 @@ coil-partial | coil cold in part, coil partly cold | the evaporator coil is cold
 coil-warm | coil warm, evap coil warm | the evaporator coil is as warm as the room | coil-iced
 coil-iced | evap coil iced, coil frozen, coil iced over, evap coil frozen, coil freezing, coil icing, indoor coil frozen, indoor coil iced, evap coil freezing | ice on the evaporator coil of an air conditioner |
 rested | rested 10 min, rested ten minutes, rested 15 min, rested 20 min, rested 30 min, rested an hour, rested overnight, stood overnight | it stood for ten minutes or more before this start | restarted-soon
-cap-bulging | cap bulging, cap swollen, cap leaks oil, cap burst, bulging cap, cap bulged, dual cap bulged, run cap bulging, run cap swollen, run cap bulged, dual cap bulging, dual cap swollen, cap blown, cap domed, cap leaking, start cap bulged, start cap bulging, start cap blown, cap split, run cap blown | a capacitor's can is swollen, leaks or has burst |
+cap-bulging | cap bulging, cap swollen, cap leaks oil, cap burst, bulging cap, cap bulged, cap blown, cap domed, cap leaking, cap split | a capacitor's can is swollen, leaks or has burst |
+start-cap-bulging | start cap bulging, start cap bulged, start cap swollen, start cap burst, start cap blown, start cap domed, start cap leaking, start cap split | the start capacitor's can is swollen, leaks or has burst |
+run-cap-bulging | run cap bulging, run cap bulged, run cap swollen, run cap burst, run cap blown, run cap domed, run cap leaking, run cap split, dual cap bulging, dual cap bulged, dual cap swollen | the run capacitor's can is swollen, leaks or has burst |
 
 # Drums, water, noises.
 spins | spins | the drum spins | does-not-spin

@@ -232,6 +232,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		c.rejudge(r)
 	}
 	c.tellRattle(codes, r)
+	c.tellSwollen(codes, r)
 	return c.finish(r), nil
 }
 

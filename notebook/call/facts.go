@@ -53,6 +53,7 @@ func (c *Call) facts(before int) []cause.Fact {
 	list.appliance()
 	list.plates()
 	list.kit()
+	list.swollen()
 	if list.has("winding-low") { // they add up, and one is not what it was made as
 		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "windings-sound" })
 	}
@@ -180,6 +181,35 @@ func (l *factList) plates() {
 		l.add("start-cap-none", ptc)
 	case run > 0 && ptc == 0:
 		l.add("start-cap-unlikely", run)
+	}
+}
+
+// swollen takes a can of which nobody said whose it is for the only one that the
+// machine has: what moves air has one for running (common practice).
+func (l *factList) swollen() {
+	at := slices.IndexFunc(l.out, func(f cause.Fact) bool { return f.Code == "cap-bulging" })
+	if at < 0 {
+		return
+	}
+	c, of := l.c, l.c.mainMachine()
+	kind, _ := cause.ComplaintBy(c.complaint())
+	start := c.hasStartCap() || c.plateText(of, "start") == "cap"
+	run := c.mayHave("run-cap") || l.has("run-cap-") || c.appliance().Air || c.complaint() != "" && !slices.Contains(kind.Causes, "start-cap-failed")
+	noStart, noRun := l.has("start-cap-none"), l.has("run-cap-none")
+	switch {
+	case l.has("start-cap-bulging") || l.has("run-cap-bulging"):
+		l.out = slices.Delete(l.out, at, at+1) // it was said which
+	case noRun && !noStart, start && !run:
+		l.out[at].Code = "start-cap-bulging"
+	case noStart && !noRun, run && !start:
+		l.out[at].Code = "run-cap-bulging"
+	}
+}
+
+// tellSwollen asks whose can it is while nothing tells.
+func (c *Call) tellSwollen(codes []string, r *Reply) {
+	if among(codes, "cap-bulging") && slices.ContainsFunc(c.facts(math.MaxInt), func(f cause.Fact) bool { return f.Code == "cap-bulging" }) {
+		r.add(Ask, "Which capacitor? saw start cap bulging, or saw run cap bulging.")
 	}
 }
 

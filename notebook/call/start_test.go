@@ -127,3 +127,26 @@ func TestFailedShowsNoPassingLimit(t *testing.T) {
 		{name: "grounded", lines: three + "ohm A case 0; show verdicts", in: []string{"Grounded"}, not: []string{"of the highest pair", "inside"}, source: "common practice"},
 	})
 }
+
+// A swollen can shows the capacitor that it is; of one that nobody names both are
+// open, but where the machine has one alone. Common practice.
+func TestSwollenCan(t *testing.T) {
+	const fridge = "unit refrigerator; fault clicks and wont start; "
+	both := map[string]cause.State{"start-cap-failed": cause.Open, "run-cap-failed": cause.Open}
+	start := map[string]cause.State{"start-cap-failed": cause.Supported, "run-cap-failed": cause.Open}
+	run := map[string]cause.State{"start-cap-failed": cause.Open, "run-cap-failed": cause.Supported}
+	checkTrade(t, []tradeCase{
+		{name: "nobody says which", lines: fridge + "saw cap bulging", in: []string{"Which capacitor?"}, not: []string{"supported"}, states: both, source: "common practice"},
+		{name: "both are there", lines: fridge + "plate mfd start 88-108, mfd run 15; saw cap bulging", in: []string{"Which capacitor?"}, states: both, source: "common practice"},
+		{name: "the start one", lines: fridge + "saw start cap bulging", not: []string{"Which"}, states: start, source: "common practice"},
+		{name: "the run one", lines: fridge + "saw run cap swollen", not: []string{"Which"}, states: run, source: "common practice"},
+		{name: "said afterwards", lines: fridge + "saw cap bulging; saw start cap bulging", not: []string{"Which"}, states: start, source: "common practice"},
+		{name: "only one by the plate", lines: fridge + "plate start cap; saw cap bulging", not: []string{"Which"}, states: start, source: "common practice"},
+		{name: "only one by the plate's range", lines: fridge + "plate mfd start 88-108, run none; saw cap bulging", not: []string{"Which"},
+			states: map[string]cause.State{"start-cap-failed": cause.Supported, "run-cap-failed": cause.RuledOut}, source: "common practice"},
+		{name: "a PTC has none for the start", lines: fridge + "plate start ptc; saw cap bulging", not: []string{"Which"},
+			states: map[string]cause.State{"start-cap-failed": cause.RuledOut, "run-cap-failed": cause.Supported}, source: "common practice"},
+		{name: "what moves air has one for running", lines: "unit air conditioner; fault not cooling; saw cap bulging", not: []string{"Which"},
+			states: map[string]cause.State{"run-cap-failed": cause.Supported}, source: "common practice"},
+	})
+}
