@@ -119,7 +119,7 @@ func TestStartKitKeepsTheCapacitorsApart(t *testing.T) {
 	in := machine
 	in.RunCap, in.RunVolts, in.StartLow, in.StartHigh, in.StartVolts = 12, 370, 88, 108, 165
 	k := StartKit(in)
-	if got := value(k, "start capacitor"); got != "88 µF, at most 105.6, 165 V or more" {
+	if got := value(k, "start capacitor"); got != "98 µF, the middle of the marked range, at least 88 and at most 117.6, 165 V or more" {
 		t.Errorf("start capacitor %q", got)
 	}
 	if !strings.Contains(value(k, "run capacitor"), "12 µF") {

@@ -10,7 +10,7 @@ import (
 // Size is the range from which a replacement capacitor may be taken.
 type Size struct {
 	Want    float64 // the marking to look for first, µF
-	Lo, Hi  float64 // markings that would do; for a start capacitor the low end of its range
+	Lo, Hi  float64 // markings that would do; of one marked with a range its middle
 	Volts   float64 // least voltage rating, 0 when the old one's is not known
 	Kind    string  // "run" or "start"
 	Reasons []string
@@ -50,7 +50,8 @@ func StartSize(low, high, volts float64) (Size, error) {
 	if !(low > 0) || math.IsInf(low, 0) || high != 0 && !(high >= low) || !(volts >= 0) {
 		return Size{}, fmt.Errorf("sizing needs the marking of the old capacitor, not its reading")
 	}
-	return Size{Want: low, Lo: low, Hi: low * formula.StartSpread, Volts: volts, Kind: "start",
+	middle := (low + max(low, high)) / 2 // what is inside the can's own range asks nothing new of the motor
+	return Size{Want: middle, Lo: low, Hi: max(high, middle*formula.StartSpread), Volts: volts, Kind: "start",
 		Reasons: []string{
 			"the same marking is right; up to 20 % more is the trade's limit, less starts worse",
 			"a higher voltage rating does no harm, a lower one fails early",
@@ -63,14 +64,16 @@ func (s Size) Text() string {
 	if s.Kind == "run" {
 		t = fmt.Sprintf("%s µF (%s to %s would do)", short(s.Want), short(s.Lo), short(s.Hi))
 	}
+	if s.Kind == "start" && s.Lo < s.Want {
+		t = fmt.Sprintf("%s µF, the middle of the marked range, at least %s and at most %s", short(s.Want), short(s.Lo), short(s.Hi))
+	}
 	if s.Volts > 0 {
 		return t + ", " + short(s.Volts) + " V or more"
 	}
 	return t + ", voltage rating not below the old one"
 }
 
-// Misfit says why a part marked with microfarads (of a start capacitor the low
-// end) and volts may not replace the old one, "" when it may. Volts that are 0,
+// Misfit says why a part marked with microfarads (of a range its middle) and volts may not replace the old one, "" when it may. Volts that are 0,
 // or an old one's rating that is not known, are not held against it.
 func (s Size) Misfit(microfarads, volts float64) string {
 	const slack = 1e-9 // rounding of the ends themselves

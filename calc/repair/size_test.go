@@ -37,9 +37,13 @@ func TestSizes(t *testing.T) {
 		{"6 % low, 6 % on the can", six, 32.9, 440, true},
 		{"no voltage known of the old one", unrated, 35, 440, true},
 		{"no voltage given", run, 35, 0, true},
-		{"start, same", start, 88, 165, true},
-		{"start, 20 % up", start, 105.6, 250, true},
-		{"start, over 20 % up", start, 108, 250, false},
+		{"start, same", start, 98, 165, true},
+		{"start, the low end of the can's own range", start, 88, 165, true},
+		{"start, the high end of the can's own range", start, 108, 250, true},
+		{"start, 20 % up", start, 117.6, 250, true},
+		{"start, over 20 % up", start, 119, 250, false},
+		{"single value, over 20 % up", single, 121, 250, false},
+		{"single value, less", single, 98, 250, false},
 		{"start, less", start, 80, 250, false},
 		{"start, lower voltage", start, 88, 125, false},
 		{"single value, 20 % up", single, 120, 250, true},
@@ -52,6 +56,12 @@ func TestSizes(t *testing.T) {
 		t.Errorf("text %q", got)
 	}
 	if got := unrated.Text(); got != "35 µF (32.9 to 37.1 would do), voltage rating not below the old one" {
+		t.Errorf("text %q", got)
+	}
+	if got := start.Text(); got != "98 µF, the middle of the marked range, at least 88 and at most 117.6, 165 V or more" {
+		t.Errorf("text %q", got)
+	}
+	if got := single.Text(); got != "100 µF, at most 120, 250 V or more" {
 		t.Errorf("text %q", got)
 	}
 	for _, s := range []Size{run, start} {

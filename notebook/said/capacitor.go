@@ -26,7 +26,7 @@ func RatedVolts(word string) (volts float64, ok bool) {
 // Capacitor is a capacitor that a line says was fitted, with one marking.
 type Capacitor struct {
 	Words []string  // of the line, in lower case
-	UF    []float64 // µF, of each section
+	UF    []float64 // µF, of each section; of a marked range its middle
 	Volts float64   // 0 when the line gives none
 }
 
@@ -45,8 +45,12 @@ func FittedCapacitor(text string) (Capacitor, bool) {
 	}
 	m := found[0]
 	for i, s := range []string{m[1], m[3]} {
-		if x, err := strconv.ParseFloat(s, 64); err == nil && (i == 0 || m[2] == "/" || m[2] == "+") {
+		switch x, err := strconv.ParseFloat(s, 64); {
+		case err != nil:
+		case i == 0 || m[2] == "/" || m[2] == "+":
 			f.UF = append(f.UF, x)
+		default:
+			f.UF[0] = (f.UF[0] + x) / 2
 		}
 	}
 	if v := ratedAt.get().FindAllStringSubmatch(text, 2); len(v) == 1 {
