@@ -64,13 +64,15 @@ const noRolesGap = 20
 
 // leads reports whether what the probe leads have, or what was taken off for them,
 // explains the gap: it is in every pair, and leaves their order as it is.
-func (x *three) leads(g gapDetail) bool {
+func (x *three) leads(g *gapDetail) bool {
 	return g.Lead > 0 && g.Lead+x.in.Probes <= leadsUpTo || g.Ohms < 0 && x.in.Probes > 0 && g.high.Lo-g.sum.Hi <= x.in.Probes
 }
 
 // addUpFact is the fact of readings that do not add up. Windings of whatever kind
 // read no more between two pins than over the third (the triangle of resistances).
-func (g gapDetail) addUpFact() string {
+//
+//go:noinline
+func (g *gapDetail) addUpFact() string {
 	if g.Ohms < 0 {
 		return FactTooHigh
 	}
@@ -98,7 +100,7 @@ func (x *three) gapNote(g gapDetail) {
 		return
 	}
 	switch {
-	case g.Ohms > 0 && x.leads(g):
+	case g.Ohms > 0 && x.leads(&g):
 		p := strconv.FormatFloat(math.Round((g.Lead+x.in.Probes)*100)/100, 'g', -1, 64)
 		res.note("Probe leads of "+p+" Ω in every pair would explain it: short the probes, read them, enter `probes "+p+"`.",
 			"A protector with half of that in the common path would read so too.")
@@ -108,7 +110,7 @@ func (x *three) gapNote(g gapDetail) {
 			res.note("A three-phase machine with a fault can read so too: see its nameplate before anything is connected.")
 			res.caution(caution.InverterLine)
 		}
-	case x.leads(g):
+	case x.leads(&g):
 		res.note("Leads cannot do this, but " + ohms(x.in.Probes) + " taken off for the probes may be too much: short them and read.")
 	default:
 		res.note("Leads cannot do this: suspect a bad contact on the highest pair, or a slip; read all three again.")

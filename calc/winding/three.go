@@ -38,6 +38,8 @@ func inferThree(t *table, m marks, in Input, res *Result) {
 }
 
 // roles turns a naming into roles by pin.
+//
+//go:noinline
 func (x *three) roles(n naming) map[string]Role {
 	p := x.t.pins
 	return map[string]Role{p[n.c]: Common, p[n.s]: Start, p[n.r]: Run}
@@ -82,6 +84,8 @@ func (x *three) shared(ns []naming) map[string]Role {
 }
 
 // marked gives the naming that the markings alone leave, if only one is left.
+//
+//go:noinline
 func (x *three) marked() (naming, bool) {
 	if len(x.m.role) < 2 {
 		return naming{}, false
@@ -143,7 +147,7 @@ func (x *three) complete() {
 		res.note("By marking "+named(res.Roles)+"; the readings contradict it.", res.Conflicts[len(res.Conflicts)-1],
 			"Readings: "+x.others(func(int, int) bool { return true })+".")
 		return
-	case g.Beyond && g.Percent >= noRolesGap && !x.leads(g) && !x.named():
+	case g.Beyond && g.Percent >= noRolesGap && !x.leads(&g) && !x.named():
 		res.State, res.Settled, res.Roles, fit = DoesNotAddUp, false, maps.Clone(x.m.role), nil
 		res.fact(g.addUpFact())
 		res.note("The readings do not add up: one of them is wrong, and no role is certain by them.")

@@ -138,6 +138,8 @@ func (l *factList) appliance() {
 }
 
 // has reports whether there is a fact whose code begins so.
+//
+//go:noinline
 func (l *factList) has(code string) bool {
 	return slices.ContainsFunc(l.out, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, code) })
 }

@@ -153,6 +153,8 @@ const wideGap = 15
 
 // gapWide reports whether the three pairs of the machine that the call is
 // about miss their sum by far and none of them was read again.
+//
+//go:noinline
 func (c *Call) gapWide() bool {
 	m := c.machines[c.mainMachine()]
 	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {

@@ -62,7 +62,7 @@ var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 // testerTenthsBelow is the same of an insulation tester, in ohms (common practice).
 const testerTenthsBelow = 20 * megohm
 
-const megohm = 1e6 // Ω
+const megohm = 1e6 // Ω; where a tester leaves its tenths out is common practice
 
 // fullVacuum is the most that a gauge shows below the air's pressure, in psi:
 // the standard atmosphere is 14.696 (NIST SP 811, from memory), and dials end at
