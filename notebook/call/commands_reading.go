@@ -196,6 +196,7 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	reply.Lines = append(reply.Lines[:before:before], append([]Line{{Plain, c.recorded(rs)}}, reply.Lines[before:]...)...)
 	for _, r := range rs {
 		c.tellBare(r, reply)
+		c.tellVacuum(r, reply)
 		c.tellBeyond(r, reply)
 		unit, x, end := q.word, number(r.x), ""
 		if r.res > 1 { // of an insulation tester

@@ -69,6 +69,13 @@ func (c *Call) tellBare(r *reading, reply *Reply) {
 	reply.add(Ask, x+" is taken as °C. Type "+x+"F for °F, or units F for all that follow.").flag("celsius-assumed")
 }
 
+// tellVacuum says once in a call what inches of mercury on a gauge are.
+func (c *Call) tellVacuum(r *reading, reply *Reply) {
+	if r.quality.word == "psi" && r.x < 0 && r.q.Symbol() == "inHg" && c.sayOnce("vacuum") {
+		reply.add(Plain, "Inches of mercury on a compound gauge are a vacuum: "+r.shown()+" is below the air; above it the gauge reads psi.")
+	}
+}
+
 // tellPlace asks about a place that seems to stand for one that is known.
 func tellPlace(r *reading, reply *Reply) {
 	name, perhaps := strings.ToLower(r.a), ""

@@ -272,6 +272,12 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 		return nil
 	}
 	e := value.Errorf("%q is no condition that is known here", value.Text)
+	if strings.EqualFold(value.Text, "warm") && word == "ohm" {
+		return e.WithHint("as it is: %s %[2]s hot, or: %[1]s %[2]s cold, or with its temperature: %[1]s %[2]s at 40C", word, pointWords(points))
+	}
+	if slices.ContainsFunc(append(points[1:len(points):len(points)], value), turnsValue) {
+		return e.WithHint("help %s names them; a value below zero has a minus: temp freezer -5F", word)
+	}
 	if breaksLying(points, value) {
 		return e.WithHint(twoPositions, word, pointWords(points))
 	}
@@ -281,6 +287,11 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 		}
 	}
 	return e.WithHint("as in: %s", Find(word).Examples[0])
+}
+
+// turnsValue tells a word that makes another value of the one before it.
+func turnsValue(w script.Word) bool {
+	return among([]string{"below", "under", "above", "over", "less", "more", "than", "not", "or"}, strings.ToLower(w.Text))
 }
 
 const twoPositions = "a relay's contact tells something upright or turned over: %s %s upright, or: %[1]s %[2]s inverted"
@@ -303,6 +314,9 @@ func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, 
 	e := points[min(i+1, len(points)-1)].Errorf("words stand behind the value")
 	if breaksLying(points, value) {
 		return e.WithHint(twoPositions, q.word, pointWords(points[:i+1]))
+	}
+	if slices.ContainsFunc(append(points[i+1:len(points):len(points)], value), turnsValue) {
+		return e.WithHint("a value is written as it was read: %s", Find(q.word).Examples[0])
 	}
 	return e.
 		WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))

@@ -83,6 +83,9 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"psi suction 35", "superheat(psi(suction), 50F)", "goes by the gas", ""},
 		{"plate gas R-9999", "subcooling(300psi, 90F)", "goes by the gas", ""},
 		// Two commands on one line.
+		// No hint makes another value of it.
+		{"", "temp freezer 5F below freezing", "words stand behind the value", "temp freezer -2F"},
+		{"ohm A B 3", "ohm A B 3.4 warm", "no condition that is known", "ohm A B 3.4 hot"},
 		{"", "psi suction 120, temp suction 52F", "starts a line of its own", "temp suction 52F"},
 		{"", "amp comp 1.2, volt line 118", "starts a line of its own", "volt line 118"},
 		// A reading without its command word.

@@ -138,23 +138,23 @@ var otherTime = said.Lazily(`^\s*(?:\+(\d+)(?: (min|h|s)[a-z]*)?|([01]?\d[.h]|[0
 // timeBehind is a time at the end of a line, where a reading has none; apartTime one
 // at its beginning whose unit stands apart.
 var (
-	timeBehind = said.Lazily(`^([A-Za-z].*\d.*?|.* (?:OL|ol))[ ,@]+(?:(?:at )?(\d{1,2}:\d\d(?: ?[aApP][mM])?)|(\+\d+ ?(?:h|min)[a-z]*|\+\d+ ?h ?\d{1,2}(?: ?m[a-z]*)?)|(\d+ ?(?:h|min)[a-z]*) later)$`)
-	apartTime  = said.Lazily(`^\s*(\+\d+ (?:h|min)[a-z]*) +(\S.*)$`)
+	timeBehind = said.Lazily(`^([A-Za-z].*\d.*?|.* (?:OL|ol))[ ,@]+(?:(?:at )?(\d{1,2}:\d\d(?: ?[aApP][mM])?)|(\+\d+ ?(?:h|min)[a-z]*|\+\d+ ?h ?\d{1,2}(?: ?m[a-z]*)?)|(\d+ ?(?:h|min)[a-z]*) later|(?:after|in) (\d+ ?(?:h|min)[a-z]*))$`)
+	apartTime  = said.Lazily(`^\s*(?:after +|in +|\+)?(\d+ ?(?:h|min)[a-z]*)(?: later)?,? +(\S.*)$`)
 	timeUnit   = said.Lazily(`(h|min)[a-z]*$`)
 )
 
 // timeFirst puts the time of a reading before it in the one form, wherever it stands.
 func (c *Call) timeFirst(text string) string {
-	if !strings.ContainsAny(text, ":+") && !strings.HasSuffix(text, "later") {
+	if !strings.ContainsAny(text, ":+") && !strings.Contains(text, "h") && !strings.Contains(text, "min") {
 		return text
 	}
 	var at, rest string
 	if m := timeBehind().FindStringSubmatch(strings.TrimRight(text, " .")); m != nil {
 		if at, rest = cmp.Or(m[2], m[3]), m[1]; at == "" {
-			at = "+" + m[4]
+			at = "+" + m[4] + m[5]
 		}
 	} else if m = apartTime().FindStringSubmatch(text); m != nil {
-		at, rest = m[1], m[2]
+		at, rest = "+"+m[1], m[2]
 	} else {
 		return text
 	}
@@ -172,7 +172,10 @@ func (c *Call) timeFirst(text string) string {
 // hoursMinutes is +1h10 for +1h10min.
 var hoursMinutes = said.Lazily(`^\s*\+(\d+) ?h ?(\d{1,2}) +([A-Za-z].*)$`)
 
-var looseTime = said.Lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
+var (
+	looseTime = said.Lazily(`^\s*(\d{1,2}):(\d\d)(:\d\d)? ?([aApP][mM])?\s+(\S)`)
+	fullHour  = said.Lazily(`^(\s*\d{1,2})( ?[aApP][mM]\s+([A-Za-z]+)\s.*)`)
+)
 
 // spellTime writes the time before a line as the language has it: 9:15 as
 // 09:15, 9:15pm as 21:15.
@@ -187,6 +190,9 @@ func spellTime(text string) string {
 		} else {
 			text = strings.Trim(m[3], ".h") + ":" + m[4] + " " + m[5]
 		}
+	}
+	if m := fullHour().FindStringSubmatch(text); m != nil && Find(strings.ToLower(m[3])) != nil && !among(operatorWords, m[3]) {
+		text = m[1] + ":00" + m[2]
 	}
 	m := looseTime().FindStringSubmatchIndex(text)
 	if m == nil {

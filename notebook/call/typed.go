@@ -43,7 +43,10 @@ var respellings = []respelling{
 	{from: `(?i)^([~-]?[\d.]\S*) (?:at|on|across) ([a-z]\S*)$`, to: `$2 $1`},
 	{from: `≥|>=`, to: `>`},
 	{from: `≈`, to: `~`},
-	{from: `(^| )(?:[–—]|(?i:minus) )(\d)`, to: `$1-$2`},
+	{from: `(^| )(?:[–—]|(?i:minus|neg|negative) )(\d)`, to: `$1-$2`},
+	{of: "psi", from: `(?i)(^| )vac(?:uum)? -?(\d[\d.]*)(?: ?in(?:ches)?(?: ?hg)?)?( |$)`, to: `$1-${2}inHg$3`},
+	{of: "psi", from: `(?i)(^| )(~?)(\d[\d.]*)(?: ?in(?:ches)?(?: of)?(?: ?hg| mercury)?(?:(?: of)? vac(?:uum)?)?| ?vac(?:uum)?)( |$)`, to: `$1$2-${3}inHg$4`}, // a compound gauge has no others
+	{of: "psi", from: `(?i)(-\d[\d.]* ?inhg) vac(?:uum)?( |$)`, to: `$1$2`},
 	{from: `(?i)(^| )(?:about|approx|around|roughly|circa|ca|~)\.? (\d)`, to: `$1~$2`},
 	{from: `(?i)(\d) ?meg(?:a?ohm)?s?( |$)`, to: `${1}M$2`},
 	{from: `(?i)(\d) ?vac( |$)`, to: `${1}V$2`},
@@ -58,6 +61,7 @@ var respellings = []respelling{
 	{from: `(?i)(\d) ?deg(?:rees?)?( |$)`, to: `$1$2`},
 	{from: `(?i)(\d) ?(?:omhs?|ohsm?)( |$)`, to: `${1}ohm$2`},
 	{from: `(\d)°( |$)`, to: `$1$2`},
+	{of: "temp", from: `(?i)(^| )(~?)(\d[\d.]*)(?: ?°?([FC]))? below(?: zero| 0[FC]?)?( (?:before|after|run|cold|hot)\b.*|$)`, to: `$1$2-$3$4$5`},
 	{of: "ohm", from: `(\d) ?K( |$)`, to: `${1}k$2`},
 	{from: `(^| )([~>-]?[\d.]*\d) ([kMG])( |$)`, to: `$1$2$3$4`},
 	{from: `(^| )(\d\S*)\+( |$)`, to: `$1>$2$3`},
@@ -180,6 +184,8 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	text = betweenReadings().ReplaceAllString(strings.ReplaceAll(text, ";", ", "), "$1, $2")
 	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
 	at := make([]int, len(parts)) // where the conditions start
+	inC := q.word == "temp" && lineInC().MatchString(text)
+	inF := q.word == "temp" && !inC && c.last("units") == "" && lineInF().MatchString(text)
 	for i, p := range parts {
 		p = strings.Join(strings.Fields(p), " ")
 		p = respell(p, "", q.word)
@@ -212,7 +218,7 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		}
 		few := c.oneName(q, words, n)
 		words, n = few, n-len(words)+len(few)
-		if q.word == "temp" && n == 2 && asBare(words[1]) && c.readInF(words[0]) {
+		if q.word == "temp" && n == 2 && asBare(words[1]) && !(len(words) > 2 && isUnit(words[2], q.unit)) && !inC && (inF || c.readInF(words[0])) {
 			words[1] += "F"
 		}
 		head := strings.Join(words[:n], " ")
@@ -242,18 +248,33 @@ func bothSides(text string) string {
 	return "suction " + m[1] + m[3] + ", discharge " + m[2] + m[3]
 }
 
-// readInF reports whether a place was last read in °F, while units has said nothing.
+// A line of temperatures says by one of them what the bare ones are in.
+var (
+	lineInF = said.Lazily(`(?i)\d ?°?f\b`)
+	lineInC = said.Lazily(`(?i)\d ?°?c\b`)
+)
+
+// readInF reports whether a place, or, when it was never read, the last temperature
+// of the call was read in °F, while units has said nothing.
 func (c *Call) readInF(place string) bool {
 	if c.last("units") != "" {
 		return false
 	}
 	c.spend(2 * len(c.readings))
+	var last *reading
 	for _, r := range slices.Backward(c.readings) {
-		if r.quality.word == "temp" && strings.EqualFold(r.a, place) && c.alive(r.entry) {
-			return r.q.UCUM() == "[degF]"
+		if r.quality.word != "temp" || r.over || !c.alive(r.entry) {
+			continue
+		}
+		if strings.EqualFold(r.a, place) {
+			last = r
+			break
+		}
+		if last == nil {
+			last = r
 		}
 	}
-	return false
+	return last != nil && last.q.UCUM() == "[degF]"
 }
 
 // eachToCase writes several pins, or all, to the case as a reading of each.
