@@ -31,7 +31,7 @@ func (c *Call) wanted(n need) bool {
 	if n.guard == "" {
 		return true
 	}
-	met, err := sum.Condition(n.guard, &scope{c: c})
+	met, err := sum.Condition(n.guard, &scope{c: c, text: n.guard})
 	return err == nil && met != sum.No
 }
 

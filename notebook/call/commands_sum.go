@@ -105,7 +105,7 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 	if trimmed == "" {
 		return nil, p.errorf("%s has no sum", bare).WithHint("as in: let drop = 121.4V - 117.8V")
 	}
-	s := &scope{c: c}
+	s := &scope{c: c, text: trimmed}
 	q, err := sum.Quantity(trimmed, s)
 	if err != nil {
 		return nil, shifted(err, col)
@@ -174,7 +174,7 @@ func (c *Call) guard(l *script.Line) (sum.Truth, error) {
 	if l.Guard == "" {
 		return sum.Yes, nil
 	}
-	v, err := sum.Condition(l.Guard, &scope{c: c})
+	v, err := sum.Condition(l.Guard, &scope{c: c, text: l.Guard})
 	if err != nil {
 		return sum.No, shifted(err, l.GuardCol)
 	}

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"cmp"
 	"errors"
 	"math"
 	"slices"
@@ -21,6 +22,7 @@ import (
 // readings, its plates, and the formulas of the trade.
 type scope struct {
 	c     *Call
+	text  string       // the sum, and what its own functions stand for
 	notes []string     // what formulas said
 	used  []basis      // what the sum rests on
 	asked []definition // the own names that it used
@@ -80,6 +82,7 @@ func (s *scope) Def(name string) (sum.Def, bool) {
 		return sum.Def{}, false
 	}
 	s.own(d)
+	s.text += " " + d.def.Body
 	return d.def, true
 }
 
@@ -304,8 +307,8 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		at.toShell()
 		a, b = at.a, at.b
 	}
-	var found *reading
-	passed := false
+	var found, other *reading
+	passed := ""
 	c.spend(2 * len(c.readings))
 	for i := len(c.readings) - 1; i >= 0; i-- {
 		r := c.readings[i]
@@ -316,19 +319,38 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		if !same || r.of != "" && r.of != c.machineAtHand() {
 			continue
 		}
+		if found != nil {
+			if !intersects(r.cond.words, notAtRest) {
+				other = r
+				break
+			}
+			continue
+		}
 		if cond == "" && starting(r) {
-			passed = true
+			passed = "while starting"
+			continue
+		}
+		if word := s.asks(q, words, r); cond == "" && word != "" {
+			passed = cmp.Or(passed, word)
 			continue
 		}
 		found = r
-		break
+		if cond != "" || !intersects(r.cond.words, notAtRest) {
+			break
+		}
+	}
+	if other != nil {
+		s.Note(q.word + "(" + strings.Join(words, ", ") + ") is the one read " + found.cond.String() + ", entry " + itoa(found.entry) + "; entry " + itoa(other.entry) + " has " + other.shown() + ".")
 	}
 	at := strings.Join(words, " ")
 	if found == nil && cond != "" {
 		return nil, (&source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
 	}
-	if found == nil && passed {
+	if found == nil && passed == "while starting" {
 		return nil, (&source.Error{Early: true, Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
+	}
+	if found == nil && passed != "" {
+		return nil, (&source.Error{Early: true, Msg: at + " was read with the word " + passed + " only"}).WithHint("take it down without the word too: %s %s …", q.word, at)
 	}
 	if found == nil {
 		e := &source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read"}
@@ -345,6 +367,27 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	}
 	s.restOnReading(found)
 	return c.quantityOf(found), nil
+}
+
+// notAtRest are the conditions in which a reading is another one than at rest.
+var notAtRest = []string{"run", "hot"}
+
+// asks is the condition of a reading by which the sum names it beside the one
+// without: volt(line) - volt(line, run).
+func (s *scope) asks(q *quality, at []string, r *reading) string {
+	s.c.spend(len(s.text) * len(r.cond.words))
+	for _, w := range r.cond.words {
+		text := strings.NewReplacer(" ", "", `"`, "").Replace(strings.ToLower(s.text))
+		for _, points := range [2]string{at[0] + "," + at[len(at)-1], at[len(at)-1] + "," + at[0]} {
+			if len(at) == 1 {
+				points = at[0]
+			}
+			if strings.Contains(text, q.word+"("+strings.ToLower(points)+","+w+")") {
+				return w
+			}
+		}
+	}
+	return ""
 }
 
 // callFunc is a function that asks about the call.
@@ -376,7 +419,14 @@ func plateFunc(in *scope) sum.Func {
 			}
 			p, ok := c.plateHere(key, name)
 			if !ok || !p.isQ {
-				return nil, (&source.Error{Early: true, Msg: "the plate holds no number for " + key}).WithHint("as in: plate volts 115")
+				e := &source.Error{Early: true, Msg: "the plate holds no number for " + key}
+				c.spend(len(c.plates))
+				for _, p := range c.plates {
+					if p.key == key && p.name != "" && p.isQ && c.alive(p.entry) {
+						return nil, e.WithHint("it is named there: plate(%s, %s)", key, p.name)
+					}
+				}
+				return nil, e.WithHint("as in: plate volts 115")
 			}
 			in.rest(basis{p.entry, c.entry, p.id()})
 			return p.q, nil
@@ -450,7 +500,7 @@ func isFunc(in *scope) sum.Func {
 
 // eval evaluates a sum that starts at a column of the line.
 func (c *Call) eval(text string, col int) (sum.Value, *scope, error) {
-	s := &scope{c: c}
+	s := &scope{c: c, text: text}
 	v, err := sum.Eval(text, s)
 	if err != nil {
 		return nil, nil, shifted(err, col)
@@ -459,7 +509,7 @@ func (c *Call) eval(text string, col int) (sum.Value, *scope, error) {
 }
 
 func (c *Call) evalQuantity(text string, col int) (quantity.Q, error) {
-	q, err := sum.Quantity(text, &scope{c: c})
+	q, err := sum.Quantity(text, &scope{c: c, text: text})
 	if err != nil {
 		return q, shifted(err, col)
 	}

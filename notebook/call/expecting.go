@@ -57,7 +57,7 @@ func (c *Call) workOut(e *expectation, r *Reply) error {
 		r.Lines = append(r.Lines, g.Lines...)
 		return nil
 	}
-	s := &scope{c: c}
+	s := &scope{c: c, text: e.text}
 	if e.met, err = sum.Condition(e.text, s); err != nil {
 		return shifted(err, e.col)
 	}

@@ -1,6 +1,9 @@
 package call
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // What a sum of numbers stands for has the doubt of the meter that showed them;
 // gases are compared by their numbers; the plate's own volts are its nominal.
@@ -33,5 +36,35 @@ func TestHotPairLeavesRoles(t *testing.T) {
 	c := applyAll(t, "ohm A B 5.40 cold, A C 10.55 cold, B C 5.15 cold", "ohm A B 6.48 hot")
 	if roles := c.machines[defaultMachine].result.Roles; roles["B"] != "common" || roles["A"] != "start" {
 		t.Errorf("%v", roles)
+	}
+}
+
+// A sum that names a reading by its condition means by the bare one that without
+// it; otherwise the bare one is the last, and the reply says which.
+func TestBareReadingBesideItsCondition(t *testing.T) {
+	const line = "volt line 121.4; volt line 117.8 run; "
+	answers(t, [][2]string{
+		{line + "volt(line) - volt(line, run)", "= 3.6 ± 2.4 V"},
+		{line + "volt(line, run) - volt(line)", "= -3.6 ± 2.4 V"},
+		{line + `(volt(line) - volt("line", run)) / volt(line) in %`, "= 3.0 ± 2.0 %"},
+		{line + "source_ohms(volt(line), volt(line,run), 12A)", "= 0.30 ± 0.20 Ω"},
+		{line + "let sag = volt(line) - volt(line, run)", "sag = 3.6 ± 2.4 V"},
+		{line + "def sag() = volt(line) - volt(line, run); sag()", "= 3.6 ± 2.4 V"},
+		{line + `expect volt(line) - volt(line, run) > 1V "it sags"`, "Met: it sags"},
+		{line + "volt(line)", "= 117.8"},
+		{line + "volt(line)", "volt(line) is the one read run, entry 2; entry 1 has 121.4 V."},
+		{line + "volt(line) - volt(unit, run)", "no voltage of unit was read"},
+		{"volt L N 121.4; volt L N 117.8 run; start_sag(volt(L,N), volt(N,L,run), 12A, 50A)", "= 12 ± 8 %"},
+		{"ohm A B 3.45; ohm A B 3.60 hot; ohm(A, B, hot) - ohm(B, A)", "= 0.15"},
+		{"ohm A B 3.45; ohm A B 3.60 hot; ohm(A, B)", "= 3.60"},
+		{"volt line 117.8 run; volt(line) - volt(line, run)", "line was read with the word run only"},
+		{"volt line 112 start; volt(line)", "read while starting only"},
+		{"volt line 117.8 run; volt line 121.4; volt(line) - volt(line, run)", "= 3.6"},
+		{"plate mfd cap 45; plate(mfd)", "plate(mfd, cap)"},
+		{"plate mfd cap 45; plate(mfd, cap)", "= 45"},
+		{"plate mfd cap 45; plate(volts)", "as in: plate volts 115"},
+	})
+	if got := answer(t, "volt line 117.8 run; volt line 121.4; volt(line)"); strings.Contains(got, "is the one read") {
+		t.Error(got)
 	}
 }
