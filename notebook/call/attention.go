@@ -301,7 +301,7 @@ func (c *Call) wanting() []want {
 			if among(n.Any, "airflow-blocked") && c.clearedPath() {
 				continue
 			}
-			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && strings.HasPrefix(n.What, "windings") {
+			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && !m.result.Alike && strings.HasPrefix(n.What, "windings") {
 				add("roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings", complaint)
 				continue
 			}

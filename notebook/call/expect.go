@@ -148,7 +148,10 @@ func (c *Call) proposed(t *cause.Test) string {
 		return "ohms between the two leads of the " + of + ", wires off: " + c.onFirst(of) + "ohm 1 2 …"
 	}
 	ofPins := t.Code == "winding-ohms" || t.Code == "case-ohms"
-	if t.Code == "winding-ohms" && kindOf(of) != winding.Compressor {
+	switch {
+	case t.Code == "winding-ohms" && c.onThreePhases():
+		line = "ohm T1 T2 3.4, T2 T3 3.4, T1 T3 3.4"
+	case t.Code == "winding-ohms" && kindOf(of) != winding.Compressor:
 		name = "ohms between every two leads of the " + of + ", wires off (plate leads 2 where there are only two)"
 	}
 	if ofPins {

@@ -138,7 +138,7 @@ func windingSource(of string, res winding.Result) string {
 	case winding.Grounded:
 		return "bulletin AE4-1294 (2010), megohm values of compressors"
 	case winding.Sound, winding.TooClose, winding.DoesNotAddUp:
-		if kindOf(of) == winding.Compressor && len(res.Pins) == 3 {
+		if kindOf(of) == winding.Compressor && len(res.Pins) == 3 && !res.Alike {
 			return "Compressor Common-Run-Start, a distributor's technician bulletin (2020); the tolerance is the meter's"
 		}
 	}

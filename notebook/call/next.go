@@ -66,7 +66,11 @@ func (c *Call) nextStep(r *cause.Result) string {
 	case r.Repair == nil && c.halfRelay() != "":
 		return c.halfRelay()
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.tooClose():
-		return "read the three pairs again on a finer range with the leads zeroed (probes), or look for markings (mark A common)"
+		again := "read the three pairs again on a finer range with the leads zeroed (probes)"
+		if c.onThreePhases() {
+			return again
+		}
+		return again + ", or look for markings (mark A common)"
 	case c.disputed():
 		return "settle which pin is common first: " + disputes + "; look at it again and read the three pairs again, then strike the one that is wrong"
 	case c.gapWide():
@@ -160,7 +164,7 @@ func (c *Call) gapWide() bool {
 	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {
 		return false
 	}
-	return !c.readTwice(m.name) && !c.alike(m.name, math.MaxInt) // three like pairs are what they are
+	return !c.readTwice(m.name) && c.alike(m.name, math.MaxInt) != alikeAll // three like pairs are what they are
 }
 
 // readTwice reports whether a pair of a machine was read again, the case not

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -107,5 +108,52 @@ func TestThreePhasesOfAnAirConditioner(t *testing.T) {
 	})
 	if c := applyAll(t, strings.Split(unit+lost, "; ")...); c.weigh(1<<30).Complaint != said.ThreePhase {
 		t.Errorf("it is weighed as %s", c.weigh(1<<30).Complaint)
+	}
+}
+
+// Three pairs of a machine on three phases are alike or they are not, whatever says
+// that it is one; none of them is start or run. Common practice throughout.
+func TestThreePairsOfThreePhases(t *testing.T) {
+	const (
+		unlike = "; ohm T1 T2 1.0, T2 T3 3.0, T1 T3 4.0"
+		differ = "The pairs differ by more than the meter allows"
+		maybe  = "this meter cannot tell"
+		alike  = "The three pairs read alike"
+	)
+	roles := []string{"is common", "is start", "is run", alike}
+	open := map[string]cause.State{"winding-shorted": cause.Open}
+	out := map[string]cause.State{"winding-shorted": cause.RuledOut, "winding-open": cause.RuledOut}
+	comp := "unit three-phase compressor; fault does not start"
+	var rows []tradeCase
+	row := func(name, lines string, in, not []string, states map[string]cause.State, next string) {
+		rows = append(rows, tradeCase{name, lines, in, not, states, next, "common practice"})
+	}
+	row("by the unit", "unit three-phase machine; fault does not start"+unlike, []string{differ}, roles, open, "")
+	row("by the name of a compressor", comp+unlike, []string{differ}, roles, open, "")
+	row("by the plate of the appliance", "unit motor; fault hums; plate volts 208, phase 3; ohm A B 3.4, A C 6.5, B C 2.5", []string{differ}, roles, nil, "")
+	row("by the plate typed last", "unit compressor; fault hums; ohm A B 3.4, A C 6.5, B C 2.5; plate volts 208, phase 3", []string{differ}, roles, open, "")
+	row("shown", comp+unlike+"; show verdicts", []string{"windings | suspect | " + differ}, nil, nil, "")
+	row("one half of the others", comp+"; ohm T1 T2 1.2, T2 T3 1.2, T1 T3 0.6", []string{maybe}, roles, open, "")
+	row("a quarter apart", comp+"; ohm T1 T2 2.5, T2 T3 2.5, T1 T3 3.1", []string{maybe}, roles, open, "")
+	row("on a finer range", comp+"; meter ohm 0.2% 2; ohm T1 T2 2.50, T2 T3 2.50, T1 T3 3.10", []string{differ}, roles, open, "")
+	row("alike", comp+"; ohm T1 T2 1.2, T2 T3 1.2, T1 T3 1.2", []string{alike}, roles[:3], out, "")
+	row("within a count", comp+"; ohm T1 T2 0.8, T2 T3 0.8, T1 T3 0.9", []string{alike}, roles[:3], out, "")
+	row("a count that is the whole", comp+"; ohm T1 T2 0.1, T2 T3 0.1, T1 T3 0.2", nil, roles, nil, "")
+	row("within five percent beyond the meter", comp+"; meter ohm 0.2% 2; ohm T1 T2 25.0, T2 T3 26.0, T1 T3 25.5", []string{alike}, roles[:3], out, "")
+	row("ten percent beyond it", comp+"; meter ohm 0.2% 2; ohm T1 T2 25.0, T2 T3 27.5, T1 T3 25.5", []string{differ}, roles, open, "")
+	row("an open one", comp+"; ohm T1 T2 OL, T2 T3 OL, T1 T3 1.2", []string{"Open at T2"}, []string{"T2 is run", alike}, nil, "")
+	row("by a plate that says otherwise", comp+"; plate type split-phase; ohm A B 3.4, A C 6.5, B C 2.5", []string{"is common"}, []string{differ}, nil, "")
+	row("its fan is no such machine", "unit three-phase walk-in freezer; fault does not cool; ohm T1 T2 1.2, T2 T3 1.2, T1 T3 1.2; on evap-fan; ohm A B 34, A C 65, B C 31", []string{"is common"}, nil, nil, "")
+	row("on one phase", "unit compressor; fault hums; ohm A B 3.4, A C 5.9, B C 2.5", []string{"B is common, A is start, C is run"}, []string{differ}, nil, "")
+	checkTrade(t, rows)
+	if got := answer(t, comp+"; volt L1 L2 208, L2 L3 208, L1 L3 208; ohm T1 T2 1.2, T2 T3 1.2, T1 T3 0.6; ohm T1 case OL, T2 case OL, T3 case OL; missing"); strings.Contains(got, "markings") {
+		t.Error(got)
+	}
+	pairs := &cause.Tests()[slices.IndexFunc(cause.Tests(), func(x cause.Test) bool { return x.Code == "winding-ohms" })]
+	if got := applyAll(t, "unit three-phase compressor", "fault hums").proposed(pairs); !strings.HasSuffix(got, "ohm T1 T2 3.4, T2 T3 3.4, T1 T3 3.4") {
+		t.Error(got)
+	}
+	if got := applyAll(t, "unit refrigerator", "fault hums").proposed(pairs); !strings.HasSuffix(got, "ohm A B 3.4, A C 6.5, B C 2.5") {
+		t.Error(got)
 	}
 }

@@ -96,8 +96,8 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	}
 	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
 		noRoles(&res, t, c.alike(of, before))
-	} else if c.onThreePhases() && (res.State == winding.EqualWindings || res.State == winding.TooClose && of == c.mainMachine() && c.alike(of, before)) {
-		noRoles(&res, said.ThreePhase, true)
+	} else if c.onThreePhases() && (res.State == winding.EqualWindings || t == "" && of == c.mainMachine() && kindOf(of) != winding.Fan) {
+		noRoles(&res, said.ThreePhase, c.alike(of, before))
 	}
 	if res.State == winding.Sound {
 		c.openHot(of, before, &res)
@@ -199,26 +199,49 @@ func (c *Call) driven(of string) bool {
 	return m.result.State == winding.EqualWindings || at > 0 && c.inferWindings(of, at).State == winding.EqualWindings
 }
 
-// alike reports whether three pairs of a machine were read and cannot be told
-// apart.
-func (c *Call) alike(of string, before int) bool {
+// likeness is what three pairs of a machine are to each other.
+type likeness int
+
+const (
+	unlike     likeness = iota // or not all of them were read
+	alikeMaybe                 // they differ by less than the meter's doubt, and by more than like windings do
+	alikeAll
+)
+
+// Three like windings read within alikeShare of each other; up to countShare where
+// less than counts digits of the meter part them (common practice).
+const alikeShare, countShare, counts = 0.05, 0.25, 1.5
+
+// alike compares the three pairs of a machine.
+func (c *Call) alike(of string, before int) likeness {
 	n, low, high := 0, math.Inf(1), math.Inf(-1)
+	least, most, count := math.Inf(1), 0.0, 0.0
 	for _, r := range c.pairsOf(of, before) {
 		if r.b == caseName {
 			continue
 		}
 		v := c.coldValue(r)
 		if v.Over {
-			return false
+			return unlike
 		}
 		n, low, high = n+1, min(low, v.Hi), max(high, v.Lo)
+		least, most, count = min(least, v.X), max(most, v.X), max(count, r.res)
 	}
-	return n == 3 && high <= low
+	apart := most - least
+	switch {
+	case n != 3:
+		return unlike
+	case apart <= alikeShare*least, high <= low && apart <= countShare*least && apart < counts*count:
+		return alikeAll
+	case high <= low:
+		return alikeMaybe
+	}
+	return unlike
 }
 
 // noRoles takes the roles away from a machine whose plate says that it has
 // none: an inverter or three-phase machine has three like windings.
-func noRoles(res *winding.Result, kind string, alike bool) {
+func noRoles(res *winding.Result, kind string, like likeness) {
 	on, never := "a drive", "Never connect mains or a start kit."
 	if kind == said.ThreePhase {
 		on, never = "three phases", "Never connect a start kit, a capacitor or a single phase."
@@ -229,20 +252,25 @@ func noRoles(res *winding.Result, kind string, alike bool) {
 		return f == winding.FactSound || f == winding.FactDoNotAddUp || f == winding.FactTooHigh || f == winding.FactEqual
 	})
 	switch state := res.State; {
-	case state == winding.EqualWindings, alike && (state == winding.Sound || state == winding.DoesNotAddUp || state == winding.TooClose):
+	case !slices.Contains([]winding.State{winding.EqualWindings, winding.Sound, winding.DoesNotAddUp, winding.TooClose}, state):
+		notes = append(notes, slices.DeleteFunc(slices.Clone(res.Notes), func(n string) bool {
+			return strings.Contains(n, " is common") || strings.Contains(n, " is start") || strings.Contains(n, " is run")
+		})...)
+	case like == alikeAll:
 		res.State = winding.EqualWindings
-		notes = append(notes, "The three pairs read alike, as they should.")
+		notes = append([]string{"The three pairs read alike, as they should."}, notes...)
 		if kind == said.ThreePhase {
 			res.State, facts = winding.Sound, append(facts, winding.FactSound)
 		} else {
 			facts = append(facts, winding.FactEqual)
 		}
-	case state == winding.Sound, state == winding.TooClose, state == winding.DoesNotAddUp:
-		res.State = winding.DoesNotAddUp
-		notes = append(notes, "The pairs differ by more than the meter allows: suspect a winding, a joint or the readings; the service sheet has the ohms.")
-		facts = append(facts, winding.FactDoNotAddUp)
+	case like == alikeMaybe:
+		res.State = winding.TooClose
+		notes = append([]string{"Whether the three pairs are alike this meter cannot tell: read them on a finer range, the leads zeroed (probes 0.2)."}, notes...)
 	default:
-		notes = append(notes, slices.DeleteFunc(slices.Clone(res.Notes), func(n string) bool { return strings.Contains(n, " is common") || strings.Contains(n, " is start") })...)
+		res.State = winding.DoesNotAddUp
+		notes = append([]string{"The pairs differ by more than the meter allows: suspect a winding, a joint or the readings; the service sheet has the ohms."}, notes...)
+		facts = append(facts, winding.FactDoNotAddUp)
 	}
 	res.Alike = true
 	res.Notes, res.Facts, res.Roles, res.Settled, res.Windings, res.Gap = notes, facts, map[string]winding.Role{}, false, nil, nil
