@@ -44,11 +44,6 @@ func (c *Call) facts(before int) []cause.Fact {
 			list.add("overloaded", f.Entry)
 		}
 	}
-	for _, k := range c.curves(c.since(), before) {
-		if code := courseFacts[k.Verdict]; code != "" {
-			list.add(code, k.Points[len(k.Points)-1].Entry)
-		}
-	}
 	c.iceCold(before, list.add)
 	list.appliance()
 	list.plates()
@@ -102,6 +97,16 @@ func (l *factList) judgements() {
 		cases = slices.DeleteFunc(cases, func(f cause.Fact) bool {
 			return f.Code == "insulation-sound" || f.Code == "insulation-no-gross-fault"
 		})
+	}
+	for _, k := range c.curves(c.since(), before) {
+		if code := courseFacts[k.Verdict]; code != "" {
+			family, part := whichPart("temp", k.Place)
+			word := verdict.Sound
+			if code == "will-not-reach" {
+				word = verdict.Failed
+			}
+			parts = append(parts, partFact{cause.Fact{Code: code, Entry: k.Points[len(k.Points)-1].Entry}, family, part, word})
+		}
 	}
 	if c.onThreePhases() && someFuses(parts) {
 		parts = slices.DeleteFunc(parts, func(f partFact) bool { return f.Code == "fuse-sound" })

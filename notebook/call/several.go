@@ -30,9 +30,17 @@ func whichPart(kind, name string) (family, part string) {
 		}
 	case "mfd", "capload":
 		return "cap", partID(name)
+	case "temp":
+		if strings.HasPrefix(strings.ToLower(name), "freezer") {
+			return coldSpace, "freezer"
+		}
+		return coldSpace, "" // which is called many things
 	}
 	return "", ""
 }
+
+// coldSpace are the compartments, which have targets of their own.
+const coldSpace = "space"
 
 // partID is a part's name in the table with the number behind it. The switches
 // of an appliance are parts of their own, by whatever name.
@@ -89,10 +97,12 @@ func (c *Call) severalParts(facts []partFact) []cause.Fact {
 		}
 	}
 	c.spend(50 * len(facts) * len(told))
+	repairs := c.repairs()
 	var out []cause.Fact
 	for _, f := range facts {
 		if !slices.ContainsFunc(told, func(g partFact) bool {
-			return g.family == f.family && g.part != f.part && g.word.Worse(f.word) && excludes(f.Code, g.Code)
+			return g.family == f.family && g.part != f.part && g.word.Worse(f.word) && excludes(f.Code, g.Code) &&
+				(f.family != coldSpace || phase(repairs, g.Entry) == phase(repairs, f.Entry))
 		}) {
 			out = append(out, f.Fact)
 		}

@@ -69,3 +69,41 @@ func TestOnePartTwice(t *testing.T) {
 		t.Error("one limit read open and closed under two names is no contradiction")
 	}
 }
+
+// Two compartments have targets of their own: one that is warm and one that is
+// sound do not contradict each other. Two names of one compartment do.
+func TestTwoCompartments(t *testing.T) {
+	const fridge = "unit refrigerator, bottom freezer; fault fridge warm, freezer fine; "
+	for _, r := range []struct {
+		lines       string
+		contrary    bool
+		has, hasNot string
+	}{
+		{fridge + "temp freezer -2F; temp fridge 55F", false, "temp-above", "temp-at-target"},
+		{fridge + "temp fridge 55F; temp freezer -2F", false, "temp-above", "temp-at-target"},
+		{"unit side by side refrigerator; temp fresh-food 36F; temp freezer 12F", false, "temp-above", "temp-at-target"},
+		{fridge + "temp freezer -2F; temp fridge 36F", false, "temp-at-target", "temp-above"},
+		{fridge + "temp fridge 55F; temp cabinet 36F", true, "temp-above", ""},
+		{fridge + "temp fridge 55F; temp fridge 36F", false, "temp-at-target", "temp-above"},
+		{fridge + "temp freezer -2F; +10min temp fridge 55F; +20min temp fridge 53F; +20min temp fridge 52F; +20min temp fridge 51.6F; +20min temp fridge 51.5F; +20min temp fridge 51.5F; +20min temp fridge 51.5F", false, "temp-above", "temp-at-target"},
+		{fridge + "temp freezer 20F; temp fridge 55F; did freed the damper; temp freezer -2F", false, "temp-at-target", ""},
+	} {
+		c := New()
+		for _, l := range strings.Split(r.lines, "; ") {
+			if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+				t.Fatalf("%s: %v", l, err)
+			}
+		}
+		w := c.weigh(1 << 30)
+		codes := ""
+		for _, f := range c.facts(1 << 30) {
+			codes += f.Code + " "
+		}
+		if got := len(w.Contradictions) > 0; got != r.contrary || !strings.Contains(codes, r.has) || r.hasNot != "" && strings.Contains(codes, r.hasNot) {
+			t.Errorf("%s: contradictions %v, facts %s", r.lines, w.Contradictions, codes)
+		}
+		if got := flat(c.Record()); strings.Contains(got, "Contradiction") != r.contrary {
+			t.Errorf("%s: %s", r.lines, got)
+		}
+	}
+}
