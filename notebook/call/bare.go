@@ -161,4 +161,4 @@ var meterShows = map[string]string{"open": "OL", "short": "0", "shorted": "0", "
 // atMains are the places of which a bare number is volts.
 var atMains = []string{"line", "outlet", "plug", "wall", "mains", "socket", "receptacle"}
 
-var aCap = said.Lazily(`(?i)^(?:(?:start|run) cap|cap(?: (?:start|run))?) [~\d.][^/\s]*(?: (?:[uµμ]f|mfd))?$`)
+var aCap = said.Lazily(`(?i)^(?:(?:start|run) cap(?:acitor)?|cap(?:acitor)?(?: (?:start|run))?) [~\d.][^/\s]*(?: (?:[uµμ]f|mfd))?$`)

@@ -18,7 +18,7 @@ var rathers = []struct{ words, beside, line string }{
 	{" v vac vdc ac dc ", "", "volt line %s"},
 	{" l1 l2 l3 l ", "", "volt %[2]s N %[1]s"},
 	{" n ", "", "volt L1 N %s"},
-	{" a ", "", "amp comp %s"},
+	{" a i ", "", "amp comp %s"},
 	{" w ", "", "watt unit %s"},
 	{" kw ", "", "watt unit %skW"},
 	{" uf µf μf mf ", "", "mfd run-cap %s"},
@@ -27,6 +27,9 @@ var rathers = []struct{ words, beside, line string }{
 	{" ff ", "", "temp fridge %s"},
 	{" meg ", "", "ohm A case %s"},
 }
+
+// kindLetters are the letters of quantities, which stand for their readings.
+var kindLetters = map[string]string{"v": "volt", "e": "volt", "i": "amp", "a": "amp", "w": "watt", "p": "watt", "r": "ohm"}
 
 // rather is the full line that points and what is read there stand for when they
 // are hardly a pin's ohms, "" when they are.
@@ -37,6 +40,9 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	known := strings.Contains(pins, " "+low+" ")
 	if len(points) == 2 {
 		second := strings.ToLower(points[1].Text)
+		if kind := kindLetters[low]; kind != "" && !known && (among(placeWords(kind), second) || second == "fan" || kind == "volt" && among(atMains, second) || kind != "ohm" && partOf(second) != nil) {
+			return kind + " " + points[1].Text + " " + value
+		}
 		if legs := " l1 l2 l3 l n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
 			return ""
 		}
@@ -46,11 +52,14 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	if known && (low != "a" || last == nil || last.b == "" || last.b == caseName || !strings.EqualFold(last.a, first)) {
 		return ""
 	}
+	if kind := kindLetters[low]; kind != "" && last != nil && last.quality.word == "ohm" && last.b == "" && partOf(last.a) != nil && valueLike(value, qualityOf(kind).unit) {
+		return kind + " " + last.a + " " + value // of what was read last
+	}
 	for _, r := range rathers {
 		if !strings.Contains(r.words, " "+low+" ") {
 			continue
 		}
-		if low == "a" && !known && last != nil {
+		if low == "a" && !known && last != nil && last.b != "" {
 			return ""
 		}
 		if r.line == "" {

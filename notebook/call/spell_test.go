@@ -83,6 +83,14 @@ func TestSpelling(t *testing.T) {
 		{"", "psi suction 29.9inHga", "psi suction 29.9inHga"},
 		{"", "volt line 118 vac", "volt line 118V"},
 		{"", "10inHg in psi", "10inHg in psi"},
+		// A letter for a quantity is no pin, unless it is one.
+		{"ohm heater 24", "W 120", "W 120"},
+		{"ohm bake 20", "A 12.5", "A 12.5"},
+		{"ohm bake 20", "broil 21", "ohm broil 21"},
+		{"ohm B C 3.4", "A 6.5", "ohm B A 6.5"},
+		{"ohm C R 2", "S 4", "ohm C S 4"},
+		{"ohm V W 2, U V 2", "W 2", "ohm U W 2"},
+		{"ohm C R 2; ohm bake 20", "R S 4", "ohm R S 4"},
 		// Below zero is below zero.
 		{"", "temp freezer 5 below zero", "temp freezer -5"},
 		{"", "temp freezer 5F below zero", "temp freezer -5F"},

@@ -355,13 +355,22 @@ func sortOf(part string) int {
 // parted is the hint for readings that no commas part: the line with commas
 // where it can be taken so, else an example.
 func (c *Call) parted(q *quality, words []script.Word) string {
+	for i, w := range words {
+		if i > 0 && i == len(words)-2 && among([]string{"plate", "marked", "rated", "nameplate"}, strings.ToLower(w.Text)) && startsLikeNumber(words[i-1].Text) {
+			at, key := pointWords(words[:i-1]), q.word+"s "
+			if q.word == "mfd" {
+				key = "mfd " + at + " "
+			}
+			return "a line each: " + q.word + " " + pointWords(words[:i]) + "; what is marked: plate " + key + words[i+1].Text
+		}
+	}
 	var b strings.Builder
 	sure := true // a condition between two values may belong to either
 	for i, w := range words {
 		b.WriteString(" " + w.Text)
 		if i+2 < len(words) && (startsLikeNumber(w.Text) || isOver(w.Text)) && !startsLikeNumber(words[i+1].Text) {
 			b.WriteByte(',')
-			sure = sure && isWord(words[i+1].Text) && !among(conditionWords, words[i+1].Text)
+			sure = sure && isWord(words[i+1].Text) && !among(conditionWords, words[i+1].Text) && !turnsValue(words[i+1])
 		}
 	}
 	l, err := script.Parse(q.word + b.String())

@@ -63,6 +63,11 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if line := c.slipBeforePlace(l); line != "" {
 		return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
 	}
+	if source.Nearest(strings.ToLower(first.Text), []string{"plate"}) != "" {
+		if line := c.slipped("plate", l); line != "" {
+			return e.WithHint("perhaps: %s", line)
+		}
+	}
 	line := c.bareLine(l)
 	if line == "" && (len(l.Words) > 3 || strings.ContainsAny(first.Text, "-–") || len(first.Text) > 3 && len(l.Words) > 2) {
 		line = c.barePairs(l)
@@ -153,6 +158,11 @@ func (c *Call) slipped(word string, l *script.Line) string {
 func (c *Call) slipBeforePlace(l *script.Line) string {
 	first := strings.ToLower(l.Words[0].Text)
 	q := qualityOf(source.Nearest(first, commandWords()))
+	if len(l.Words) == 3 && kindLetters[first] != "" && (isWord(l.Words[1].Text) && !c.pinName(first)) {
+		if line := c.rather(nil, l.Words[:2], l.Words[2].Text); line != "" {
+			return line
+		}
+	}
 	if q == nil || len(l.Words) < 3 || partOf(first) != nil || among(atMains, first) {
 		return ""
 	}
