@@ -83,6 +83,11 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"psi suction 35", "superheat(psi(suction), 50F)", "goes by the gas", ""},
 		{"plate gas R-9999", "subcooling(300psi, 90F)", "goes by the gas", ""},
 		// Two commands on one line.
+		// A line is not changed, but struck and typed anew.
+		{"temp freezer 33F; note hi", "edit 1 temp freezer 13F", "at its time: 09:00 temp freezer 13F", "strike 1 misread"},
+		{"temp freezer 33F; note hi", "fix 1", "struck and typed anew", "strike 1 misread"},
+		{"temp freezer 33F; note hi", "change 1 temp freezer 3F", "typed anew", "09:00 temp freezer 3F"},
+		{"temp freezer 33F; note hi", "undo ohm", "ohm", ""},
 		// A letter for a quantity is no pin.
 		{"", "v line 118", "neither a command nor a sum", "volt line 118"},
 		{"", "I comp 1.2", "neither a command nor a sum", "amp comp 1.2"},

@@ -456,6 +456,10 @@ func (c *Call) takeBack(l *script.Line) string {
 	}
 	if first, more, _ := strings.Cut(reason, " "); onlyDigits(first) {
 		entry, reason = first, more
+	} else if at, why := c.lastNamed(reason); at > 0 {
+		entry, reason = strconv.Itoa(at), why
+	} else if more == "" && Find(strings.ToLower(first)) != nil {
+		entry = first // for strike to ask which
 	}
 	if reason == "" || reason == "that" || reason == "it" {
 		reason = "taken back"
@@ -464,6 +468,29 @@ func (c *Call) takeBack(l *script.Line) string {
 		return ""
 	}
 	return string([]rune(l.Text)[:l.BodyCol-1]) + "strike " + entry + " " + reason
+}
+
+// lastNamed is the last entry of the commands and points that a text begins with, as
+// in undo temp freezer, and what follows them; 0 when there is none.
+func (c *Call) lastNamed(text string) (entry int, reason string) {
+	words := strings.Fields(text)
+	n := 0
+	for n < len(words) && n < 3 && (n == 0 && Find(strings.ToLower(words[n])) != nil || slices.ContainsFunc(c.readings, func(r *reading) bool {
+		return strings.EqualFold(r.a, words[n]) || strings.EqualFold(r.b, words[n])
+	})) {
+		n++
+	}
+	for i := len(c.entries); i > 0 && n > 0; i-- {
+		e := &c.entries[i-1]
+		line := strings.Fields(strings.ReplaceAll(e.Line, ",", " "))
+		named := func(w string) bool {
+			return strings.EqualFold(w, e.Kind) || qualityOf(e.Kind) != nil && slices.ContainsFunc(line, func(l string) bool { return strings.EqualFold(l, w) })
+		}
+		if c.alive(i) && !unstrikable(e.Kind) && !slices.ContainsFunc(words[:n], func(w string) bool { return !named(w) }) {
+			return i, strings.Join(words[n:], " ")
+		}
+	}
+	return 0, ""
 }
 
 // spellArgs writes the keys of a plate and the words of a list in the letters

@@ -3,6 +3,7 @@ package call
 import (
 	"cmp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -53,6 +54,13 @@ func (c *Call) unknownWord(l *script.Line) error {
 	}
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
+	}
+	if n := c.entryNamed(l); n > 0 && among([]string{"edit", "change", "replace", "correct", "fix", "amend"}, strings.ToLower(first.Text)) {
+		line := ""
+		if rest := l.Words[2:]; len(rest) > 0 {
+			line = "; then at its time: " + c.entries[n-1].At.Format("15:04") + " " + pointWords(rest)
+		}
+		return e.WithHint("an entry is struck and typed anew: strike %d misread%s", n, line)
 	}
 	if strings.EqualFold(first.Text, "done") {
 		return e.WithHint("perhaps did; close ends the call")
@@ -135,6 +143,18 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// entryNamed is the entry that the second word of a line is the number of, 0 for none.
+func (c *Call) entryNamed(l *script.Line) int {
+	if len(l.Words) < 2 {
+		return 0
+	}
+	n, err := strconv.Atoi(l.Words[1].Text)
+	if err != nil || n < 1 || n > len(c.entries) || !c.alive(n) {
+		return 0
+	}
+	return n
 }
 
 // slipped is a line with another command word in place of its first, "" when it would
