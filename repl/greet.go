@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"ohmcall/notebook/call"
+	"ohmcall/notebook/page"
 )
 
 // newcomer leads to a first verdict. Each line fits 60 columns.
@@ -57,7 +58,11 @@ func (t *talk) troubles() {
 		t.p.Trouble("the file ended before its log, so no entry is left in it; what it held is kept as a remark")
 	}
 	if n.Opening.Torn != "" {
-		t.p.Trouble("the last line was cut off by a crash and never counted; type it again: " + n.Opening.Torn)
+		again := "nothing is left of its words"
+		if left := page.TornText(n.Opening.Torn); left != "" {
+			again = "type it again, its end may be missing: " + left
+		}
+		t.p.Trouble("the last line was cut off by a crash and never counted; " + again)
 	}
 	if n.Opening.Broken {
 		t.p.Trouble("the file is not what was closed: its log was changed or cut off since; ohmcall check shows where it differs from its lines")

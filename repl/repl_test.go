@@ -285,6 +285,24 @@ func TestResumedCallSaysWhereItStands(t *testing.T) {
 	}
 }
 
+// Of a line that was cut off its words are shown as they are typed.
+func TestTornLineIsShownToBeTyped(t *testing.T) {
+	for torn, want := range map[string]string{
+		"5 2026-11-27T03:16:18+00:00 ohm B C 2": "type it again, its end may be missing: ohm B C 2\n",
+		"5 2026-11-27T03:16":                    "nothing is left of its words",
+		"5":                                     "nothing is left of its words",
+		"note half":                             "missing: note half\n",
+	} {
+		n := notebook.New(notebook.Host{Now: time.Now})
+		n.Opening = notebook.Opening{Resumed: true, Torn: torn}
+		var out, errs bytes.Buffer
+		Run(Options{Notebook: n, In: strings.NewReader(""), Out: &out, Err: &errs, Where: "x.md", Resume: "ohmcall x.md"})
+		if !strings.Contains(errs.String(), want) || strings.Contains(errs.String(), "2026") {
+			t.Errorf("%s: %s", torn, errs.String())
+		}
+	}
+}
+
 func TestPipedLines(t *testing.T) {
 	long := "note " + strings.Repeat("x", 70<<10)
 	in := "\uFEFFohm A B 3.45\r\nnote nul \x00 and \x03 in it\r\n" + long + "\nfrobnicate now\nclose\nnote last without an end"

@@ -1,9 +1,12 @@
 package main
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"testing"
+
+	"ohmcall/notebook"
 )
 
 // A definition that is kept stands on a line of its own, whatever an editor left
@@ -28,5 +31,16 @@ func TestKeepSnippet(t *testing.T) {
 		if got, err := os.ReadFile(name); err != nil || string(got) != tt.want {
 			t.Errorf("%q became %q, %v", tt.had, got, err)
 		}
+	}
+}
+
+// A call that is rescued finds its folder made, however it was begun.
+func TestRescueHasItsFolder(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "calls", "of-today")
+	a := &app{in: os.Stdin, out: io.Discard, err: io.Discard}
+	n := notebook.New(a.host(dir))
+	name := a.promptOptions(n, dir, &learned{stop: func() {}}).NewFileName()
+	if err := n.Move(name); err != nil || !notebook.Exists(name) || filepath.Dir(name) != dir {
+		t.Errorf("%s: %v", name, err)
 	}
 }

@@ -57,22 +57,25 @@ func (a *app) promptOptions(n *notebook.Notebook, dir string, known *learned) re
 	dumb := os.Getenv("TERM") == "dumb"
 	warned := false // of times ahead of the clock, once
 	return repl.Options{
-		Notebook:    n,
-		In:          a.in,
-		Out:         out,
-		Err:         a.err,
-		Terminal:    terminal && !dumb,
-		Color:       terminal && !dumb && os.Getenv("NO_COLOR") == "",
-		Width:       func() int { return widthOf(outFile) },
-		Height:      func() int { _, h := sizeOf(outFile); return h },
-		NewFileName: func() string { return freeName(dir, time.Now().Format("2006-01-02-1504")+"-rescued") },
-		Where:       homeShort(n.Name()),
-		Resume:      "ohmcall " + homeShort(n.Name()),
-		Dumb:        terminal && dumb,
-		Parts:       known.parts,
-		Scripts:     func() []string { return scripts(dir) },
-		Snippets:    a.ownCalls,
-		Ready:       func() { known.begin(dir) },
+		Notebook: n,
+		In:       a.in,
+		Out:      out,
+		Err:      a.err,
+		Terminal: terminal && !dumb,
+		Color:    terminal && !dumb && os.Getenv("NO_COLOR") == "",
+		Width:    func() int { return widthOf(outFile) },
+		Height:   func() int { _, h := sizeOf(outFile); return h },
+		NewFileName: func() string {
+			_ = makeFolder(dir) // when it cannot be made, the file says so
+			return freeName(dir, time.Now().Format("2006-01-02-1504")+"-rescued")
+		},
+		Where:    homeShort(n.Name()),
+		Resume:   "ohmcall " + homeShort(n.Name()),
+		Dumb:     terminal && dumb,
+		Parts:    known.parts,
+		Scripts:  func() []string { return scripts(dir) },
+		Snippets: a.ownCalls,
+		Ready:    func() { known.begin(dir) },
 		Aside: func(e call.Entry) []string {
 			if n.Call().Ahead(e, time.Now()) && !warned {
 				warned = true

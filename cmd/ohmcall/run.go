@@ -29,7 +29,8 @@ func (a *app) runCommand() *cobra.Command {
 		Long: `Applies the lines of a script, or of standard input for -, and shows the replies.
 
 With -o the notebook is kept in FILE.md entry by entry, exactly as the prompt
-does: a file that exists is resumed. Without -o a script's notebook is written
+does: a file that exists is resumed, unless its call is closed; lines from standard
+input open that again. Without -o a script's notebook is written
 into the notebooks folder at the end; lines from standard input are then only
 answered, not stored, and keep is refused. With --json one JSON object per entry
 is printed.`,
@@ -55,6 +56,9 @@ func (a *app) runScript(script, output string, asJSON bool) error {
 		if err != nil {
 			return usageError{err}
 		}
+		if bytes.HasPrefix(content, []byte("---\nohmcall:")) {
+			return usageError{fmt.Errorf("%s is a notebook and no script; ohmcall %[1]s goes on with it, ohmcall check %[1]s replays it", script)}
+		}
 		lines = readLines(bytes.NewReader(content))
 		host = a.host(dir, filepath.Dir(script))
 	}
@@ -63,8 +67,13 @@ func (a *app) runScript(script, output string, asJSON bool) error {
 	}
 	n := notebook.New(host)
 	if output != "" {
+		there := notebook.Exists(output)
 		if n, err = openOrCreate(host, output); err != nil {
 			return err
+		}
+		if there && script != "-" && n.Call().Closed() {
+			n.Close()
+			return usageError{fmt.Errorf("%s holds a call that is closed, and %s would be added to it; -o another file writes it anew, ohmcall run - -o %[1]s adds lines from standard input", output, script)}
 		}
 	}
 	show := a.printer()

@@ -270,8 +270,9 @@ func (c *Call) wanting() []want {
 			add(e.meaning+": "+e.waits, "expect, entry "+itoa(e.entry))
 		}
 	}
-	for _, n := range c.needs {
-		if !c.wanted(n) {
+	for i, n := range c.needs {
+		c.spend(i)
+		if !c.wanted(n) || slices.ContainsFunc(c.needs[:i], func(o need) bool { return o.what == n.what && c.wanted(o) }) {
 			continue
 		}
 		if met, err := c.holds(n.what); err == nil && !met {

@@ -170,3 +170,15 @@ func TestCauseIsFoundOnce(t *testing.T) {
 		t.Errorf("it is told %d times", told)
 	}
 }
+
+// A need that stands twice is one.
+func TestNeedTwice(t *testing.T) {
+	c := applyAll(t, "need temp freezer", "need ohm A case", "need temp freezer", "when 1 < 2: need temp freezer")
+	if got := must(t, c, "missing").Reply.Plain(); strings.Count(got, "temp freezer") != 1 || !strings.Contains(got, "ohm A case") {
+		t.Error(got)
+	}
+	c = applyAll(t, "need temp freezer", "need temp freezer", "strike 1 of another call")
+	if got := must(t, c, "missing").Reply.Plain(); strings.Count(got, "temp freezer") != 1 {
+		t.Error(got)
+	}
+}

@@ -186,6 +186,17 @@ func parseEntry(line string) (Entry, error) {
 	return Entry{N: n, At: at, Line: text, Col: len(number) + len(stamp) + 3}, nil
 }
 
+// TornText is what is left of the text of a line that was cut off, without its
+// number and its time.
+func TornText(torn string) string {
+	number, rest, _ := strings.Cut(torn, " ")
+	if _, err := strconv.Atoi(number); err != nil {
+		return torn
+	}
+	_, text, _ := strings.Cut(rest, " ")
+	return text
+}
+
 // TimeLayout is how times are written in the log.
 const TimeLayout = record.TimeLayout
 
