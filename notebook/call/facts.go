@@ -102,7 +102,7 @@ func (l *factList) judgements() {
 		if code := courseFacts[k.Verdict]; code != "" {
 			family, part := whichPart("temp", k.Place)
 			word := verdict.Sound
-			if code == "will-not-reach" {
+			if code == "will-not-reach" || code == "does-not-cool" {
 				word = verdict.Failed
 			}
 			parts = append(parts, partFact{cause.Fact{Code: code, Entry: k.Points[len(k.Points)-1].Entry}, family, part, word})
