@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/formula"
+	"ohmcall/calc/source"
 	"ohmcall/calc/sum"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
@@ -35,6 +36,11 @@ func (c *Call) Doubtful(text string) error {
 	name, _ := Defines(text)
 	if _, ok := formula.Lookup(name); ok {
 		return l.Words[1].Errorf("%s is built in and cannot be given another meaning", name).WithHint("choose another name")
+	}
+	if l.Words[0].Text == "def" {
+		if err := pointless(l); err != nil {
+			return err
+		}
 	}
 	for _, expr := range c.expressions(text) {
 		if err := c.noGas(expr); err != nil {
@@ -108,6 +114,28 @@ func (c *Call) Doubtful(text string) error {
 			return w.Errorf("no pins were read yet that all could be").WithHint("name them: ohm A case OL, B case OL")
 		case startsLikeNumber(w.Text) && (len(w.Text) > 3 || strings.Contains(w.Text, ".")) && startsLikeNumber(next.Text) && i+2 < len(l.Words):
 			return w.Errorf("%s stands where a point is wanted", w.Text).WithHint("%s", c.parted(q, l.Words[1:]))
+		}
+	}
+	return nil
+}
+
+// pointCall is a reading in a sum.
+var pointCall = said.Lazily(`\b(ohm|volt|amp|mfd|temp|watt|psi|trip)\(([^()]*)\)`)
+
+// pointless refuses a function that gives its values where a reading's points stand:
+// they are names, and no value could ever be given.
+func pointless(l *script.Line) error {
+	rest, col := l.Rest()
+	d, err := sum.ParseDef(rest)
+	if err != nil {
+		return nil
+	}
+	for _, m := range pointCall().FindAllStringSubmatch(d.Body, -1) {
+		for _, p := range strings.Split(m[2], ",") {
+			if p = strings.TrimSpace(p); slices.Contains(d.Params, p) {
+				return source.Errorf(col, col+len([]rune(rest)), "%s would be a point in %s, and a function takes values", p, m[0]).
+					WithHint("give it the value: def %s(%s) = %s, used as %[1]s(%[4]s(…))", d.Name, p, strings.Replace(d.Body, m[0], p, 1), m[1])
+			}
 		}
 	}
 	return nil

@@ -359,6 +359,9 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 				return nil, e.WithHint("a comma parts two points: %s(%s, %s)", q.word, two[0], two[1])
 			}
 		}
+		if startsLikeNumber(at) {
+			return nil, e.WithHint("%s(…) is what was read at a place, as in %[1]s(comp); of values: help formulas", q.word)
+		}
 		return nil, e.WithHint("take it down first: %s %s …", q.word, at)
 	}
 	if found.over {

@@ -60,6 +60,9 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 	if Find(first) != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
 		return "", false // a command, or a slip in one: volts for volt
 	}
+	if among(mends, strings.ToLower(first)) {
+		return "", false
+	}
 	last := c.readings[len(c.readings)-1]
 	if last.quality.word == "ohm" && (c.glued(last, l.Words[0]) || c.mains(l) || aCap().MatchString(l.Body)) {
 		return "", false

@@ -79,7 +79,7 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"amp comp 1.2", "amp comp ^ 2", "^ stands where a point is wanted", "amp(comp) ^ 2"},
 		{"", "ohm + 3", "+ stands where a point is wanted", "ohm A B 3.4"},
 		// The gas stands before the pressure, and is a name.
-		{"psi suction 35", "sat_temp(psi(suction))", "the gas is a name", ""},
+		{"psi suction 35", "sat_temp(psi(suction))", "goes by the gas", ""},
 		{"psi suction 35", "superheat(psi(suction), 50F)", "goes by the gas", ""},
 		{"plate gas R-9999", "subcooling(300psi, 90F)", "goes by the gas", ""},
 		// Two commands on one line.
@@ -88,6 +88,16 @@ func TestRefusalsShowTheWay(t *testing.T) {
 		{"temp freezer 33F; note hi", "fix 1", "struck and typed anew", "strike 1 misread"},
 		{"temp freezer 33F; note hi", "change 1 temp freezer 3F", "typed anew", "09:00 temp freezer 3F"},
 		{"temp freezer 33F; note hi", "undo ohm", "ohm", ""},
+		{"ohm A B 3.4", "fix 1", "struck and typed anew", "strike 1 misread"},
+		{"ohm A B 3.4", "fix 5", "no such entry stands", ""},
+		// A point is a name, which no value is.
+		{"ohm A B 3.4", "def wind(p, q) = ohm(p, q) * 2", "p would be a point in ohm(p, q)", "def wind(p) = p * 2"},
+		{"", "def dropv(p) = volt(p) - 110V", "used as dropv(volt(…))", "def dropv(p) = p - 110V"},
+		{"", "def drop2(x, y) = x * temp(freezer, y)", "y would be a point", ""},
+		{"", "watt(120V, 10ohm)", "what was read at a place", ""},
+		{"", "watts(120V, 10ohm)", "did you mean watts_", ""},
+		{"", "sat_temp(118psi)", "goes by the gas", ""},
+		{"", `sat_temp("R-134a")`, "wants 2 to 3 values", ""},
 		// A letter for a quantity is no pin.
 		{"", "v line 118", "neither a command nor a sum", "volt line 118"},
 		{"", "I comp 1.2", "neither a command nor a sum", "amp comp 1.2"},

@@ -68,3 +68,13 @@ func TestBareReadingBesideItsCondition(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// A function takes values, and readings of named points stand in it all the same.
+func TestFunctionsTakeValues(t *testing.T) {
+	c := applyAll(t, "ohm A B 3.4")
+	for _, line := range []string{"def twice(x) = ohm(A, B) * x", "def root(p) = sqrt(p)", "def sag(a, b) = (a - b) / a", "def line2(x) = volt(line) - x"} {
+		if err := c.Doubtful(line); err != nil {
+			t.Errorf("%s: %v", line, err)
+		}
+	}
+}

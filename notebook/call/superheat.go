@@ -55,27 +55,34 @@ func quotedPlace(p string) string {
 	return p
 }
 
-// gasless finds a sum of a line that has a pressure and a temperature only: where its
-// arguments begin, 0 when there is none.
+// gasSums are the sums whose first argument is the gas, with the commas of those that
+// are typed without it.
+var gasSums = []struct {
+	name   string
+	commas int
+}{{"superheat", 1}, {"subcooling", 1}, {"sat_temp", 0}, {"sat_press", 0}}
+
+// gasless finds a sum by the gas that does not name it: where its arguments begin, 0
+// when there is none.
 func (c *Call) gasless(text string) (at int, sum string) {
-	for _, s := range lineSums {
+	for _, s := range gasSums {
 		from := strings.Index(text, s.name+"(")
 		if from < 0 || from > 0 && isNameByte(text[from-1]) {
 			continue
 		}
 		_, own := c.defined(s.name)
-		if at = from + len(s.name) + 1; !own && twoArguments(strings.TrimLeft(text[at:], " ")) {
+		if at = from + len(s.name) + 1; !own && commasOf(strings.TrimLeft(text[at:], " ")) == s.commas {
 			return at, s.name
 		}
 	}
 	return 0, ""
 }
 
-// withGas writes the gas of the plate into superheat and subcooling of a typed line
-// that have a pressure and a temperature only.
+// withGas writes the gas of the plate into the sums of a typed line that go by it and
+// do not name it.
 func (c *Call) withGas(text string) string {
 	name, known := formula.GasNamed(c.gas())
-	for range lineSums {
+	for range gasSums {
 		if at, _ := c.gasless(text); at > 0 && known {
 			text = text[:at] + strconv.Quote(name) + ", " + strings.TrimLeft(text[at:], " ")
 		}
@@ -98,12 +105,12 @@ func isNameByte(b byte) bool {
 	return b == '_' || b >= '0' && b <= '9' || b >= 'a' && b <= 'z' || b >= 'A' && b <= 'Z'
 }
 
-// twoArguments reports whether a text goes on with two arguments and the end of
-// their list, the first of which is no name in quotes and no gas.
-func twoArguments(text string) bool {
+// commasOf counts the commas of a list of arguments up to its end, -1 when it has none,
+// is empty or begins with a name in quotes or a gas.
+func commasOf(text string) int {
 	depth, commas := 1, 0
-	if text == "" || strings.ContainsAny(text[:1], `"'Rr`) {
-		return false
+	if text == "" || strings.ContainsAny(text[:1], `"'Rr)`) {
+		return -1
 	}
 	for i := 0; i < len(text); i++ {
 		switch text[i] {
@@ -111,7 +118,7 @@ func twoArguments(text string) bool {
 			depth++
 		case ')':
 			if depth--; depth == 0 {
-				return commas == 1
+				return commas
 			}
 		case ',':
 			if depth == 1 {
@@ -119,5 +126,5 @@ func twoArguments(text string) bool {
 			}
 		}
 	}
-	return false
+	return -1
 }

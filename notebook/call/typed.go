@@ -121,6 +121,8 @@ var respellings = []respelling{
 	{of: "mfd", from: `^([A-Za-z]\S*) (?i:c|com|common) ([\d.~])`, to: `$1 $2`},
 	{of: "ohm", from: `^(\w\d?)[–/>+-](\w\d?) `, to: `$1 $2 `},
 	{of: "volt", from: `^(\w\d?)[–/>-](\w\d?) `, to: `$1 $2 `},
+	{of: "wire", from: `(?i) (?:to )?(?:pin|lead|terminal) (\S+)$`, to: ` $1`},
+	{of: "part", from: `^([^,]+, ?\d+, ?[$€£]?\d+),(\d\d)$`, to: `$1.$2`},
 	{of: "wire", from: `^(\S+?)(?:=| (?:to|is|[–=>-]+) )(\S+)$`, to: `$1 $2`},
 	{of: "mark", from: `^(\S+?)(?:=| (?:to|is|[–=>-]+) )(\S+)$`, to: `$1 $2`},
 	{of: "mark", from: `(?i) c(?:om)?$`, to: ` common`},

@@ -55,7 +55,10 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if bare && (leaves(first.Text) || among(ending, strings.ToLower(first.Text))) {
 		return e.WithHint("close ends the call; Ctrl-D stops and leaves it open")
 	}
-	if n := c.entryNamed(l); n > 0 && among([]string{"edit", "change", "replace", "correct", "fix", "amend"}, strings.ToLower(first.Text)) {
+	if n := c.entryNamed(l); len(l.Words) > 1 && onlyDigits(l.Words[1].Text) && among(mends, strings.ToLower(first.Text)) {
+		if n == 0 {
+			return e.WithHint("no such entry stands; what is wrong is struck by its number and typed anew")
+		}
 		line := ""
 		if rest := l.Words[2:]; len(rest) > 0 {
 			line = "; then at its time: " + c.entries[n-1].At.Format("15:04") + " " + pointWords(rest)
@@ -156,6 +159,9 @@ func (c *Call) entryNamed(l *script.Line) int {
 	}
 	return n
 }
+
+// mends are words for a change of an entry.
+var mends = []string{"edit", "change", "replace", "correct", "fix", "amend"}
 
 // slipped is a line with another command word in place of its first, "" when it would
 // not be taken or has none that follows.
