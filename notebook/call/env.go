@@ -1,7 +1,6 @@
 package call
 
 import (
-	"cmp"
 	"errors"
 	"math"
 	"slices"
@@ -327,12 +326,16 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 			continue
 		}
 		if cond == "" && starting(r) {
-			passed = "while starting"
+			if passed = "peak"; r.cond.is("start") {
+				passed = "start"
+			}
 			continue
 		}
-		if word := s.asks(q, words, r); cond == "" && word != "" {
-			passed = cmp.Or(passed, word)
-			continue
+		if cond == "" {
+			if word := s.asks(q, words, r); word != "" {
+				passed = word
+				continue
+			}
 		}
 		found = r
 		if cond != "" || !intersects(r.cond.words, notAtRest) {
@@ -346,11 +349,8 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	if found == nil && cond != "" {
 		return nil, (&source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
 	}
-	if found == nil && passed == "while starting" {
-		return nil, (&source.Error{Early: true, Msg: at + " was read while starting only"}).WithHint("as in: %s(%s, start) or %s(%s, peak)", q.word, at, q.word, at)
-	}
 	if found == nil && passed != "" {
-		return nil, (&source.Error{Early: true, Msg: at + " was read with the word " + passed + " only"}).WithHint("take it down without the word too: %s %s …", q.word, at)
+		return nil, (&source.Error{Early: true, Msg: at + " was read with the word " + passed + " only"}).WithHint("take it down at rest too: %s %s …; or with its word: %[1]s(%[3]s, %[4]s)", q.word, strings.Join(words, " "), strings.Join(words, ", "), passed)
 	}
 	if found == nil {
 		e := &source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read"}
@@ -379,15 +379,11 @@ var notAtRest = []string{"run", "hot"}
 // without: volt(line) - volt(line, run).
 func (s *scope) asks(q *quality, at []string, r *reading) string {
 	s.c.spend(len(s.text) * len(r.cond.words))
+	text := strings.ToLower(strings.ReplaceAll(strings.ReplaceAll(s.text, " ", ""), `"`, ""))
 	for _, w := range r.cond.words {
-		text := strings.NewReplacer(" ", "", `"`, "").Replace(strings.ToLower(s.text))
-		for _, points := range [2]string{at[0] + "," + at[len(at)-1], at[len(at)-1] + "," + at[0]} {
-			if len(at) == 1 {
-				points = at[0]
-			}
-			if strings.Contains(text, q.word+"("+strings.ToLower(points)+","+w+")") {
-				return w
-			}
+		there, back := strings.Join(at, ",")+","+w+")", at[len(at)-1]+","+at[0]+","+w+")"
+		if strings.Contains(text, strings.ToLower(q.word+"("+there)) || strings.Contains(text, strings.ToLower(q.word+"("+back)) {
+			return w
 		}
 	}
 	return ""

@@ -28,8 +28,23 @@ var rathers = []struct{ words, beside, line string }{
 	{" meg ", "", "ohm A case %s"},
 }
 
-// kindLetters are the letters of quantities, which stand for their readings.
-var kindLetters = map[string]string{"v": "volt", "e": "volt", "i": "amp", "a": "amp", "w": "watt", "p": "watt", "r": "ohm"}
+// kindLetter is the reading that the letter of a quantity stands for, "" for any
+// other word.
+//
+//go:noinline
+func kindLetter(word string) string {
+	switch word {
+	case "v", "e":
+		return "volt"
+	case "i", "a":
+		return "amp"
+	case "w", "p":
+		return "watt"
+	case "r":
+		return "ohm"
+	}
+	return ""
+}
 
 // rather is the full line that points and what is read there stand for when they
 // are hardly a pin's ohms, "" when they are.
@@ -40,7 +55,7 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	known := strings.Contains(pins, " "+low+" ")
 	if len(points) == 2 {
 		second := strings.ToLower(points[1].Text)
-		if kind := kindLetters[low]; kind != "" && !known && (among(placeWords(kind), second) || second == "fan" || kind == "volt" && among(atMains, second) || kind != "ohm" && partOf(second) != nil) {
+		if kind := kindLetter(low); kind != "" && !known && (among(placeWords(kind), second) || second == "fan" || kind == "volt" && among(atMains, second) || kind != "ohm" && partOf(second) != nil) {
 			return kind + " " + points[1].Text + " " + value
 		}
 		if legs := " l1 l2 l3 l n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
@@ -52,7 +67,7 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	if known && (low != "a" || last == nil || last.b == "" || last.b == caseName || !strings.EqualFold(last.a, first)) {
 		return ""
 	}
-	if kind := kindLetters[low]; kind != "" && last != nil && last.quality.word == "ohm" && last.b == "" && partOf(last.a) != nil && valueLike(value, qualityOf(kind).unit) {
+	if kind := kindLetter(low); kind != "" && last != nil && last.quality.word == "ohm" && last.b == "" && partOf(last.a) != nil && valueLike(value, qualityOf(kind).unit) {
 		return kind + " " + last.a + " " + value // of what was read last
 	}
 	for _, r := range rathers {

@@ -273,9 +273,9 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 	}
 	e := value.Errorf("%q is no condition that is known here", value.Text)
 	if strings.EqualFold(value.Text, "warm") && word == "ohm" {
-		return e.WithHint("as it is: %s %[2]s hot, or: %[1]s %[2]s cold, or with its temperature: %[1]s %[2]s at 40C", word, pointWords(points))
+		return e.WithHint("it is one of: %s %[2]s hot; %[1]s %[2]s cold", word, pointWords(points))
 	}
-	if slices.ContainsFunc(append(points[1:len(points):len(points)], value), turnsValue) {
+	if turned(value) || turned(points[1:]...) {
 		return e.WithHint("help %s names them; a value below zero has a minus: temp freezer -5F", word)
 	}
 	if breaksLying(points, value) {
@@ -289,9 +289,16 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 	return e.WithHint("as in: %s", Find(word).Examples[0])
 }
 
-// turnsValue tells a word that makes another value of the one before it.
-func turnsValue(w script.Word) bool {
-	return among([]string{"below", "under", "above", "over", "less", "more", "than", "not", "or"}, strings.ToLower(w.Text))
+// turned reports whether a word among some makes another value of the one before it.
+//
+//go:noinline
+func turned(words ...script.Word) bool {
+	for _, w := range words {
+		if strings.Contains(" below under above over less more than not or ", " "+strings.ToLower(w.Text)+" ") {
+			return true
+		}
+	}
+	return false
 }
 
 const twoPositions = "a relay's contact tells something upright or turned over: %s %s upright, or: %[1]s %[2]s inverted"
@@ -315,7 +322,7 @@ func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, 
 	if breaksLying(points, value) {
 		return e.WithHint(twoPositions, q.word, pointWords(points[:i+1]))
 	}
-	if slices.ContainsFunc(append(points[i+1:len(points):len(points)], value), turnsValue) {
+	if turned(value) || turned(points[i+1:]...) {
 		return e.WithHint("a value is written as it was read: %s", Find(q.word).Examples[0])
 	}
 	return e.

@@ -132,7 +132,7 @@ func TestAtRest(t *testing.T) {
 		t.Errorf("at rest and at start: %s", got)
 	}
 	must(t, c, "amp comp 12 peak")
-	if _, err := c.Apply(nine, "amp(comp)"); err == nil || !strings.Contains(err.Error(), "while starting only") {
+	if _, err := c.Apply(nine, "amp(comp)"); err == nil || !strings.Contains(err.Error(), "with the word peak only") {
 		t.Errorf("amps that were read at the start only: %v", err)
 	}
 }

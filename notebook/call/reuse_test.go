@@ -58,7 +58,7 @@ func TestBareReadingBesideItsCondition(t *testing.T) {
 		{"ohm A B 3.45; ohm A B 3.60 hot; ohm(A, B, hot) - ohm(B, A)", "= 0.15"},
 		{"ohm A B 3.45; ohm A B 3.60 hot; ohm(A, B)", "= 3.60"},
 		{"volt line 117.8 run; volt(line) - volt(line, run)", "line was read with the word run only"},
-		{"volt line 112 start; volt(line)", "read while starting only"},
+		{"volt line 112 start; volt(line)", "take it down at rest too: volt line …; or with its word: volt(line, start)"},
 		{"volt line 117.8 run; volt line 121.4; volt(line) - volt(line, run)", "= 3.6"},
 		{"plate mfd cap 45; plate(mfd)", "plate(mfd, cap)"},
 		{"plate mfd cap 45; plate(mfd, cap)", "= 45"},

@@ -372,7 +372,7 @@ func (c *Call) parted(q *quality, words []script.Word) string {
 		b.WriteString(" " + w.Text)
 		if i+2 < len(words) && (startsLikeNumber(w.Text) || isOver(w.Text)) && !startsLikeNumber(words[i+1].Text) {
 			b.WriteByte(',')
-			sure = sure && isWord(words[i+1].Text) && !among(conditionWords, words[i+1].Text) && !turnsValue(words[i+1])
+			sure = sure && isWord(words[i+1].Text) && !among(conditionWords, words[i+1].Text) && !turned(words[i+1])
 		}
 	}
 	l, err := script.Parse(q.word + b.String())
@@ -475,24 +475,35 @@ func (c *Call) takeBack(l *script.Line) string {
 // lastNamed is the last entry of the commands and points that a text begins with, as
 // in undo temp freezer, and what follows them; 0 when there is none.
 func (c *Call) lastNamed(text string) (entry int, reason string) {
-	words := strings.Fields(text)
-	n := 0
-	for n < len(words) && n < 3 && (n == 0 && Find(strings.ToLower(words[n])) != nil || slices.ContainsFunc(c.readings, func(r *reading) bool {
-		return strings.EqualFold(r.a, words[n]) || strings.EqualFold(r.b, words[n])
-	})) {
+	words, low, n := strings.Fields(text), strings.Fields(strings.ToLower(text)), 0
+	for n < len(low) && n < 3 && (n == 0 && Find(low[n]) != nil || c.isPoint(low[n])) {
 		n++
 	}
 	for i := len(c.entries); i > 0 && n > 0; i-- {
 		e := &c.entries[i-1]
-		line := strings.Fields(strings.ReplaceAll(e.Line, ",", " "))
-		named := func(w string) bool {
-			return strings.EqualFold(w, e.Kind) || qualityOf(e.Kind) != nil && slices.ContainsFunc(line, func(l string) bool { return strings.EqualFold(l, w) })
+		line := []string{e.Kind}
+		if qualityOf(e.Kind) != nil {
+			line = strings.Fields(strings.ToLower(strings.ReplaceAll(e.Line, ",", " ")))
 		}
-		if c.alive(i) && !unstrikable(e.Kind) && !slices.ContainsFunc(words[:n], func(w string) bool { return !named(w) }) {
+		all := c.alive(i) && !unstrikable(e.Kind)
+		for _, w := range low[:n] {
+			all = all && among(line, w)
+		}
+		if all {
 			return i, strings.Join(words[n:], " ")
 		}
 	}
 	return 0, ""
+}
+
+// isPoint reports whether something was read at a point.
+func (c *Call) isPoint(p string) bool {
+	for _, r := range c.readings {
+		if strings.EqualFold(r.a, p) || strings.EqualFold(r.b, p) {
+			return true
+		}
+	}
+	return false
 }
 
 // spellArgs writes the keys of a plate and the words of a list in the letters

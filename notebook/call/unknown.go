@@ -184,7 +184,7 @@ func (c *Call) slipped(word string, l *script.Line) string {
 func (c *Call) slipBeforePlace(l *script.Line) string {
 	first := strings.ToLower(l.Words[0].Text)
 	q := qualityOf(source.Nearest(first, commandWords()))
-	if len(l.Words) == 3 && kindLetters[first] != "" && (isWord(l.Words[1].Text) && !c.pinName(first)) {
+	if len(l.Words) == 3 && kindLetter(first) != "" && isWord(l.Words[1].Text) && !c.pinName(first) {
 		if line := c.rather(nil, l.Words[:2], l.Words[2].Text); line != "" {
 			return line
 		}
