@@ -109,16 +109,13 @@ func (p *preparer) call(text string, n, after int) error {
 	if f == nil {
 		e := p.fault(p.at, p.at+n, "there is no function named %q", source.Short(text))
 		p.ev.work += nearWork
-		var longer []string
+		near := source.Nearest(text, p.ev.names())
 		for _, name := range p.ev.names() {
 			if strings.HasPrefix(name, text+"_") {
-				longer = append(longer, name)
+				near = name
 			}
 		}
-		if len(longer) > 0 && len(longer) < 5 {
-			return e.WithHint("did you mean %s?", strings.Join(longer, " or "))
-		}
-		if near := source.Nearest(text, p.ev.names()); near != "" {
+		if near != "" {
 			return e.WithHint("did you mean %s?", near)
 		}
 		return e.WithHint("help lists the functions")

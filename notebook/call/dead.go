@@ -84,6 +84,8 @@ func (c *Call) warn(reply *Reply, code string) {
 }
 
 // warnAgain gives a caution though it was given before.
+//
+//go:noinline
 func (c *Call) warnAgain(reply *Reply, code string) {
 	delete(c.warned, code)
 	c.warn(reply, code)

@@ -131,9 +131,9 @@ func pointless(l *script.Line) error {
 		return nil
 	}
 	for _, m := range pointCall().FindAllStringSubmatch(d.Body, -1) {
-		for _, p := range strings.Split(m[2], ",") {
-			if p = strings.TrimSpace(p); slices.Contains(d.Params, p) {
-				return source.Errorf(col, col+len([]rune(rest)), "%s would be a point in %s, and a function takes values", p, m[0]).
+		for _, p := range d.Params {
+			if among(strings.Fields(strings.ReplaceAll(m[2], ",", " ")), p) {
+				return source.Errorf(col, col+len(rest), "%s would be a point in %s, and a function takes values", p, m[0]).
 					WithHint("give it the value: def %s(%s) = %s, used as %[1]s(%[4]s(…))", d.Name, p, strings.Replace(d.Body, m[0], p, 1), m[1])
 			}
 		}

@@ -2,6 +2,7 @@ package call
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 	"sort"
@@ -155,6 +156,8 @@ func (c *Call) sumNames() []string {
 }
 
 // lookupName reports whether a bare word has a value.
+//
+//go:noinline
 func (c *Call) lookupName(name string) (quantity.Q, bool) {
 	d, ok := c.defined(name)
 	return d.value, ok && !d.isFunc
@@ -343,17 +346,17 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 		}
 	}
 	if other != nil {
-		s.Note(q.word + "(" + strings.Join(words, ", ") + ") is the one read " + found.cond.String() + ", entry " + itoa(found.entry) + "; entry " + itoa(other.entry) + " has " + other.shown() + ".")
+		s.Note(fmt.Sprintf("%s(%s) is the one read %s, entry %d; entry %d has %s.", q.word, strings.Join(words, ", "), found.cond.String(), found.entry, other.entry, other.shown()))
 	}
 	at := strings.Join(words, " ")
 	if found == nil && cond != "" {
-		return nil, (&source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read with the word " + cond}).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
+		return nil, early("no "+q.noun+" of "+at+" was read with the word "+cond).WithHint("take it down first: %s %s … %s, or leave the word out", q.word, at, cond)
 	}
 	if found == nil && passed != "" {
-		return nil, (&source.Error{Early: true, Msg: at + " was read with the word " + passed + " only"}).WithHint("take it down at rest too: %s %s …; or with its word: %[1]s(%[3]s, %[4]s)", q.word, strings.Join(words, " "), strings.Join(words, ", "), passed)
+		return nil, early(at+" was read with the word "+passed+" only").WithHint("take it down at rest too: %s %s …; or with its word: %[1]s(%[3]s, %[4]s)", q.word, strings.Join(words, " "), strings.Join(words, ", "), passed)
 	}
 	if found == nil {
-		e := &source.Error{Early: true, Msg: "no " + q.noun + " of " + at + " was read"}
+		e := early("no " + q.noun + " of " + at + " was read")
 		if two := strings.Fields(at); len(words) == 1 && len(two) == 2 {
 			if _, err := s.findReading(q, []sum.Value{two[0], two[1]}); err == nil {
 				return nil, e.WithHint("a comma parts two points: %s(%s, %s)", q.word, two[0], two[1])
@@ -381,9 +384,26 @@ func (s *scope) asks(q *quality, at []string, r *reading) string {
 	s.c.spend(len(s.text) * len(r.cond.words))
 	text := strings.ToLower(strings.ReplaceAll(strings.ReplaceAll(s.text, " ", ""), `"`, ""))
 	for _, w := range r.cond.words {
-		there, back := strings.Join(at, ",")+","+w+")", at[len(at)-1]+","+at[0]+","+w+")"
-		if strings.Contains(text, strings.ToLower(q.word+"("+there)) || strings.Contains(text, strings.ToLower(q.word+"("+back)) {
-			return w
+		for _, points := range []string{strings.Join(at, ","), at[len(at)-1] + "," + at[0]} {
+			if strings.Contains(text, strings.ToLower(q.word+"("+points+","+w+")")) {
+				return w
+			}
+		}
+	}
+	return ""
+}
+
+// early is the refusal of a sum of what may yet be read.
+//
+//go:noinline
+func early(msg string) *source.Error { return &source.Error{Early: true, Msg: msg} }
+
+// namedOnPlate is a name under which the plate has a number of a key.
+func (c *Call) namedOnPlate(key string) string {
+	c.spend(len(c.plates))
+	for i := range c.plates {
+		if p := &c.plates[i]; p.key == key && p.isQ && c.alive(p.entry) {
+			return p.name
 		}
 	}
 	return ""
@@ -418,12 +438,9 @@ func plateFunc(in *scope) sum.Func {
 			}
 			p, ok := c.plateHere(key, name)
 			if !ok || !p.isQ {
-				e := &source.Error{Early: true, Msg: "the plate holds no number for " + key}
-				c.spend(len(c.plates))
-				for _, p := range c.plates {
-					if p.key == key && p.name != "" && p.isQ && c.alive(p.entry) {
-						return nil, e.WithHint("it is named there: plate(%s, %s)", key, p.name)
-					}
+				e := early("the plate holds no number for " + key)
+				if named := c.namedOnPlate(key); named != "" {
+					return nil, e.WithHint("it is named there: plate(%s, %s)", key, named)
 				}
 				return nil, e.WithHint("as in: plate volts 115")
 			}

@@ -184,6 +184,8 @@ func (c *Call) pinLike(w string) bool {
 }
 
 // isName tells a word of the language from a pin or a number.
+//
+//go:noinline
 func isName(s string) bool {
 	return len(s) >= 3 && !strings.ContainsFunc(s, func(r rune) bool { return r < 'A' })
 }

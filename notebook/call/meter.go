@@ -50,6 +50,8 @@ func ohmsOf(text string) float64 {
 }
 
 // tempUnit is the unit of a bare temperature.
+//
+//go:noinline
 func (c *Call) tempUnit() string {
 	if c.last("units") == "F" {
 		return "degF"

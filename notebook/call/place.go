@@ -121,6 +121,8 @@ func (c *Call) judgeSheath(name string, r *reading) verdict.Verdict {
 }
 
 // placeWords are offered for completion after each kind of reading.
+//
+//go:noinline
 func placeWords(word string) []string {
 	switch word {
 	case "ohm":

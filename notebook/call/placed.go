@@ -31,6 +31,8 @@ func (c *Call) workAt(n int) int {
 
 // saidBefore reports whether a line of work only says again what a line that
 // counts had said.
+//
+//go:noinline
 func (c *Call) saidBefore(n int) bool {
 	p := c.placed[n]
 	return p.with > 0 && c.alive(p.with)

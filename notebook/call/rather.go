@@ -46,6 +46,13 @@ func kindLetter(word string) string {
 	return ""
 }
 
+// isPlace reports whether a kind of reading is taken at a place by its name.
+//
+//go:noinline
+func (c *Call) isPlace(kind, name string) bool {
+	return name == "fan" || among(placeWords(kind), name) || kind == "volt" && among(atMains, name) || kind != "ohm" && partOf(name) != nil
+}
+
 // rather is the full line that points and what is read there stand for when they
 // are hardly a pin's ohms, "" when they are.
 func (c *Call) rather(last *reading, points []script.Word, value string) string {
@@ -55,7 +62,7 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	known := strings.Contains(pins, " "+low+" ")
 	if len(points) == 2 {
 		second := strings.ToLower(points[1].Text)
-		if kind := kindLetter(low); kind != "" && !known && (among(placeWords(kind), second) || second == "fan" || kind == "volt" && among(atMains, second) || kind != "ohm" && partOf(second) != nil) {
+		if kind := kindLetter(low); !known && kind != "" && c.isPlace(kind, second) {
 			return kind + " " + points[1].Text + " " + value
 		}
 		if legs := " l1 l2 l3 l n "; known || strings.Contains(pins, " "+second+" ") || !strings.Contains(legs, " "+low+" ") || !strings.Contains(legs, " "+second+" ") {
@@ -67,7 +74,7 @@ func (c *Call) rather(last *reading, points []script.Word, value string) string 
 	if known && (low != "a" || last == nil || last.b == "" || last.b == caseName || !strings.EqualFold(last.a, first)) {
 		return ""
 	}
-	if kind := kindLetter(low); kind != "" && last != nil && last.quality.word == "ohm" && last.b == "" && partOf(last.a) != nil && valueLike(value, qualityOf(kind).unit) {
+	if kind := kindLetter(low); kind != "" && last != nil && last.quality.word == "ohm" && last.b == "" && partOf(last.a) != nil {
 		return kind + " " + last.a + " " + value // of what was read last
 	}
 	for _, r := range rathers {

@@ -442,6 +442,8 @@ func (r *reading) ofNeutral() bool {
 }
 
 // isSupplyPoint tells the conductors of the supply by their names.
+//
+//go:noinline
 func isSupplyPoint(p string) bool {
 	switch strings.ToLower(p) {
 	case "l", "n", "l1", "l2", "l3", "line", "live", "hot", "neutral":

@@ -358,12 +358,8 @@ func sortOf(part string) int {
 // where it can be taken so, else an example.
 func (c *Call) parted(q *quality, words []script.Word) string {
 	for i, w := range words {
-		if i > 0 && i == len(words)-2 && among([]string{"plate", "marked", "rated", "nameplate"}, strings.ToLower(w.Text)) && startsLikeNumber(words[i-1].Text) {
-			at, key := pointWords(words[:i-1]), q.word+"s "
-			if q.word == "mfd" {
-				key = "mfd " + at + " "
-			}
-			return "a line each: " + q.word + " " + pointWords(words[:i]) + "; what is marked: plate " + key + words[i+1].Text
+		if i > 0 && i == len(words)-2 && strings.Contains(" plate marked rated nameplate ", " "+strings.ToLower(w.Text)+" ") && startsLikeNumber(words[i-1].Text) {
+			return "a line each: " + q.word + " " + pointWords(words[:i]) + "; what is marked goes to the plate: help plate"
 		}
 	}
 	var b strings.Builder
