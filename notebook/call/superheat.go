@@ -57,10 +57,7 @@ func quotedPlace(p string) string {
 
 // gasSums are the sums whose first argument is the gas, with the commas of those that
 // are typed without it.
-var gasSums = []struct {
-	name   string
-	commas int
-}{{"superheat", 1}, {"subcooling", 1}, {"sat_temp", 0}, {"sat_press", 0}}
+var gasSums = []struct{ name, commas string }{{"superheat", ","}, {"subcooling", ","}, {"sat_temp", ""}, {"sat_press", ""}}
 
 // gasless finds a sum by the gas that does not name it: where its arguments begin, 0
 // when there is none.
@@ -71,7 +68,7 @@ func (c *Call) gasless(text string) (at int, sum string) {
 			continue
 		}
 		_, own := c.defined(s.name)
-		if at = from + len(s.name) + 1; !own && commasOf(strings.TrimLeft(text[at:], " ")) == s.commas {
+		if at = from + len(s.name) + 1; !own && commasOf(strings.TrimLeft(text[at:], " ")) == len(s.commas) {
 			return at, s.name
 		}
 	}
