@@ -55,3 +55,20 @@ func TestSuperheatIsOffered(t *testing.T) {
 		t.Errorf("a sum of the user's own is stored as %s", got)
 	}
 }
+
+// A compound gauge's inches of mercury are a vacuum; it is said once.
+func TestVacuumIsSaidOnce(t *testing.T) {
+	c := applyAll(t, "plate gas R-600a")
+	said := 0
+	for _, l := range []string{"psi suction 10inHg run", "psi suction 9inHg run", "psi suction -8inHg run", "psi suction 2 run", "psi suction -2 run"} {
+		said += strings.Count(must(t, c, c.Expand(l)).Reply.Plain(), "are a vacuum")
+	}
+	if said != 1 {
+		t.Errorf("it is said %d times", said)
+	}
+	c = applyAll(t, "plate gas R-600a")
+	must(t, c, c.Expand("psi suction 10inHg run"))
+	if got := must(t, c, "temp suction 20F").Reply.Plain(); !strings.Contains(got, "Superheat 27") {
+		t.Error(got)
+	}
+}
