@@ -475,6 +475,7 @@ func (c *Call) lastNamed(text string) (entry int, reason string) {
 	for n < len(low) && n < 3 && (n == 0 && Find(low[n]) != nil || c.isPoint(low[n])) {
 		n++
 	}
+	c.spend(4 * len(c.entries))
 	for i := len(c.entries); i > 0 && n > 0; i-- {
 		e := &c.entries[i-1]
 		line := []string{e.Kind}
@@ -494,6 +495,7 @@ func (c *Call) lastNamed(text string) (entry int, reason string) {
 
 // isPoint reports whether something was read at a point.
 func (c *Call) isPoint(p string) bool {
+	c.spend(2 * len(c.readings))
 	for _, r := range c.readings {
 		if strings.EqualFold(r.a, p) || strings.EqualFold(r.b, p) {
 			return true
