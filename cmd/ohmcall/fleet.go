@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"iter"
 	"os"
+	"runtime/debug"
 	"strings"
 	"time"
 
@@ -43,6 +44,11 @@ func replay(content []byte) (*record.Record, []fleet.Fault, error) {
 	return r.Record, faults, nil
 }
 
+// garbage is how much garbage in percent of what is in use may come together before it
+// is collected while a folder is gone through: below softMemory there is room, and a
+// digest takes a tenth less time.
+const garbage = 200
+
 // scan goes through the folder named, or the notebooks folder.
 func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error) {
 	if len(args) == 0 {
@@ -59,6 +65,9 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 		if err := there(p); err != nil {
 			return nil, err
 		}
+	}
+	if os.Getenv("GOGC") == "" {
+		debug.SetGCPercent(garbage)
 	}
 	o.Replay = replay
 	bar := a.bar()
