@@ -163,7 +163,10 @@ func (v *lexicon) begins(words []string) (code, phrase, by string) {
 			return c, phrase, rest[0] // it starts, but not by itself
 		}
 		vouches, narrow := v.vouches(c), narrowed(c)
-		for _, w := range rest {
+		for i, w := range rest {
+			if i > 1 && strings.HasPrefix(w, "sec") && inTime()[rest[i-2]] {
+				continue // how soon it is, which limits nothing
+			}
 			if denies[w] || vouches && limits()[w] || slices.Contains(narrow, w) {
 				return c, phrase, w
 			}
@@ -292,10 +295,14 @@ var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally
 	"slow", "slowly", "weak", "weakly", "stiff", "stiffly", "backward", "backwards", "reverse", "briefly", "until", "unless", "wobbles",
 	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "push", "pushed", "lift", "lifted", "yet", "tries", "sec", "secs", "second", "seconds", "fan")
 
+// inTime are the words that stand before how soon something is.
+var inTime = codeSet("in", "within", "under")
+
 // narrows are the words behind which a finding says something else: a flame that
 // goes out after minutes is not one that is not sensed, a hum of what runs is none
 // of what is stuck, and many a compressor knocks when it stops.
 const narrows = `
+flame-lights panel display flicker flickers dim blink blinks blinking flash flashing drum hood bulb lamp work works board
 flame-drops-out minute minutes min mins hour hours while
 breaker-holds off disconnected unplugged removed isolated
 hums runs running
@@ -389,4 +396,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "choked": "blocked", "hx": "heat exchanger"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "hsi": "igniter", "lites": "lights", "lite": "light", "choked": "blocked", "hx": "heat exchanger"}

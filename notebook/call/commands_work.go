@@ -284,7 +284,7 @@ func (c *Call) sighted(text string) []string {
 // refrigerant; what runs with its door open sends out waves where it is an oven of
 // them; a filter where water does not go out, or does not wash, is that of the water; a leg lost of three
 // leaves two; the coil that is iced is the evaporator of what keeps cold; and a relay where no
-// compressor is started is none of its, "", nor is a fan that is quiet where no noise is
+// compressor is started is none of its, "", nor what lights where no gas burns, nor is a fan that is quiet where no noise is
 // complained of, which may be a dead one.
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
@@ -292,6 +292,8 @@ func (c *Call) inAppliance(code string) string {
 	case code == "runs-open" && a.HighVolts:
 		return "radiates"
 	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
+		return ""
+	case code == "flame-lights" && a.Unit != "" && !a.Gas && !a.Furnace && c.complaint() != "gas-no-heat":
 		return ""
 	case code == "fans-quiet" && c.complaint() != "noisy-cold":
 		return ""

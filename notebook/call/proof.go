@@ -96,7 +96,7 @@ var seenProofs = []struct {
 	{"stops-early", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
-	{"gas-no-heat", "a flame seen (saw flame lights)", []string{"flame-lights"}},
+	{"gas-no-heat", proofFlame.what, []string{"flame-lights"}},
 	{"too-hot", "that it holds the temperature that is set (saw holds its temperature)", []string{"heat-right"}},
 }
 
@@ -116,7 +116,8 @@ const heatedWater = 40
 // not start is then proved by starting. A part that breaks a circuit is read
 // again once it was replaced.
 func (c *Call) proofList() []proofWanted {
-	list, ok := proofsOf(c.kindFound())
+	kind := c.kindFound()
+	list, ok := proofsOf(kind)
 	for _, p := range seenProofs {
 		if p.complaint != c.complaint() {
 			continue
@@ -129,6 +130,7 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list, _ = proofsOf("")
 	}
+	list = c.alsoProved(list, kind != "")
 	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
 	dried, dries := c.dries()
@@ -140,7 +142,12 @@ func (c *Call) proofList() []proofWanted {
 		out = append(out, proofNewHeater)
 	}
 	for _, known := range list {
-		p := *known
+		p, has := *known, true
+		if c.appliance().HighVolts {
+			if p, has = inMicrowaves(p); !has {
+				continue
+			}
+		}
 		switch p.what {
 		case proofSurge.what, proofSag.what:
 			if inverter || c.appliance().Unsealed || only {
@@ -188,8 +195,8 @@ func (c *Call) proofList() []proofWanted {
 // placesOfProof names the place whose temperature proves a repair, by a word of
 // the complaint or the unit; the first that fits counts.
 var placesOfProof = []struct{ word, place string }{
-	{"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
-	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"},
+	{"microwave", "water"}, {"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
+	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"}, {"hob", "burner"}, {"cooktop", "burner"}, {"stove", "oven"},
 	{"furnace", "supply"}, {"boiler", "water"},
 	{"freezer", "freezer"}, {"fridge", "fridge"}, {"refrig", "fridge"}, {"fresh food", "fridge"},
 	{"walk-in", "box"}, {"walk in", "box"}, {"display", caseName}, {"merchand", caseName}, {"cooler", "cooler"},

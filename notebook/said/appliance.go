@@ -187,7 +187,7 @@ var appliances = []byAppliance{
 	{gasUnits, tepid, "gas-no-heat", []string{"", "no-cool"}},
 	{`heater|immersion|boiler|furnace|oven|range|stove|cooker|` + washers + `|` + dryers, tepid, "no-heat", []string{"", "no-cool"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
-	{gasUnits, `(not|n.?t|never) (light|stay lit)`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips"}},
+	{gasUnits, `(not|n.?t|nt|never) (light|lite|stay lit)`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips"}},
 	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|pilot|stops heat`, "gas-no-heat", []string{""}},
 }
 

@@ -1,0 +1,71 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/notebook/said"
+)
+
+var (
+	proofFlame   = proofWanted{"a flame seen (saw flame lights)", seen("flame-lights")}
+	proofCooks   = proofWanted{"that it heats (saw heats)", cooks}
+	proofWorks   = proofWanted{"that it works (saw heats, or saw runs)", seen("heats-up", "starts-and-runs")}
+	proofLeakage = proofWanted{"the leakage of microwaves measured (saw leakage test good)", seen("no-radiates")}
+)
+
+// cooks is that a microwave oven heats: seen, or the temperature of what stood in it.
+func cooks(c *Call, since int) shown {
+	if s := seen("heats-up")(c, since); s.held {
+		return s
+	}
+	return heat(c, since)
+}
+
+// ofBurners are words of work on what lights a burner, feeds it or senses its flame;
+// ofWaves of what keeps the microwaves in.
+var (
+	ofBurners = []string{"ignit", "hsi", "glow", "electrode", "spark", "flame", "pilot", "thermocouple", "orifice", "injector", "burner", "gas valve", "safety valve", "valve coil", "gas coil"}
+	ofWaves   = []string{"door", "latch", "hinge", "interlock", "magnetron", "waveguide"}
+)
+
+// alsoProved is a list of proofs with what the kind of work and, where no complaint
+// is weighed, the kind of appliance want besides (common practice).
+func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
+	a := c.appliance()
+	done := func(words []string) bool {
+		return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool { return said.Has(w.text, words) })
+	}
+	burns := a.Gas || a.Furnace && !a.Electric || c.complaint() == "gas-no-heat"
+	add := func(p *proofWanted) {
+		if !slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == p.what }) {
+			list = append(slices.Clone(list), p)
+		}
+	}
+	if burns && (done(ofBurners) || c.openedAt(tightness[0].of) > 0 || !weighed && (a.Elements || a.Still)) {
+		add(&proofFlame)
+	}
+	switch {
+	case a.HighVolts:
+		if done(ofWaves) {
+			add(&proofLeakage)
+		}
+		if !weighed && said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}) {
+			add(&proofHeat)
+		} else if !weighed {
+			add(&proofWorks)
+		}
+	case !weighed && (a.Elements || burns && (a.Still || done(ofBurners))):
+		add(&proofHeat)
+	}
+	return list
+}
+
+// inMicrowaves is a point of proof as a microwave oven has it, false when it has none:
+// its amps are those of what is not measured here.
+func inMicrowaves(p proofWanted) (proofWanted, bool) {
+	if p.what == proofHeat.what {
+		return proofCooks, true
+	}
+	return p, !strings.HasPrefix(p.what, "running amps")
+}
