@@ -123,7 +123,7 @@ func begins(text string) (code, phrase, by string) {
 func wording(text string) []string {
 	words := Fold(text)
 	out := words[:0]
-	for _, w := range words {
+	for i, w := range words {
 		if short := shorter[w]; short != "" {
 			w = short
 		}
@@ -131,12 +131,24 @@ func wording(text string) []string {
 			out[n] = "doesn't"
 			continue
 		}
+		if n := len(out) - 1; n >= 0 && out[n] == "holds" && isHeat(w) && (i+1 == len(words) || !ofOthers()[words[i+1]]) {
+			w = "temp"
+		}
 		out = append(out, w)
 	}
 	return out
 }
 
-var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "clogged": "blocked", "won't": "doesn't", "isn't": "not"}
+// isHeat reports whether a word is the temperature of an oven, ofOthers what is read of
+// other things in such numbers.
+func isHeat(w string) bool {
+	w = strings.TrimRight(w, "fc")
+	return len(w) == 3 && w >= "100" && w < "600"
+}
+
+var ofOthers = codeSet("psi", "psig", "micron", "microns", "v", "volts", "w", "watts", "bar", "kpa", "min", "minutes", "lbs")
+
+var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "held": "holds", "clogged": "blocked", "won't": "doesn't", "isn't": "not"}
 
 // bare is a text without the words that name nothing: the pump is still jammed.
 func bare(words []string) []string {

@@ -17,6 +17,8 @@ func TestHeardFindings(t *testing.T) {
 		freezer = "unit upright freezer; fault not cold"
 		dryer   = "unit electric dryer; fault no heat"
 		washer  = "unit front load washer; fault leaks"
+		burner  = "unit gas oven; fault does not light"
+		oven    = "unit electric oven; fault too hot"
 		ice     = "unit fridge; fault ice maker makes no ice"
 		brazed  = freezer + "; did brazed new drier"
 		evap    = freezer + "; did replaced evap fan motor"
@@ -38,6 +40,9 @@ func TestHeardFindings(t *testing.T) {
 		{freezer, "3 in 1 start kit, still locked", "no-start-with-kit"}, {freezer, "hard start kit fitted, no start", "no-start-with-kit does-not-start"}, {freezer, "3-in-1 didn't help", "no-start-with-kit"},
 		{freezer, "no start kit fitted, no start", "does-not-start"}, {freezer, "needs hard start kit, still hums", "hums"}, {freezer, "starts with hard start kit", "starts-with-kit"}, {freezer, "drill kit in van, nothing works", "all-dead"},
 		{freezer, "start kit fitted, no change in noise, runs", "starts-and-runs"},
+		{burner, "flame lights in 35 sec, blue", "flame-lights"}, {burner, "burner lites", "flame-lights"}, {burner, "lights in 40s", "flame-lights"}, {burner, "lites ok", "flame-lights"}, {burner, "flame lights for 3 sec", ""},
+		{burner, "lights on panel", ""}, {burner, "lights then goes out", "flame-drops-out"}, {burner, "no lights", "all-dead"}, {dryer, "lights ok", ""}, {freezer, "lights in 3 sec", ""}, {burner, "hsi glows", "igniter-glows"},
+		{oven, "holds 350", "heat-right"}, {oven, "held 350F", "heat-right"}, {oven, "temp ok at 350", "heat-right"}, {oven, "oven holds set temp", "heat-right"}, {oven, "holds 350 only", ""}, {freezer, "holds 350 microns", ""}, {oven, "temp not ok", ""}, {oven, "holds 20 min", ""},
 		{freezer, "starts hard", ""}, {freezer, "starts every other try", ""}, {freezer, "starts 2 out of 5 times", ""},
 	} {
 		c := New()

@@ -97,7 +97,7 @@ var seenProofs = []struct {
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
 	{"gas-no-heat", proofFlame.what, []string{"flame-lights"}},
-	{"too-hot", "that it holds the temperature that is set (saw holds its temperature)", []string{"heat-right"}},
+	{"too-hot", "that it holds the temperature that is set (saw holds its temperature, or temp set … and three readings of it)", []string{"heat-right"}},
 }
 
 // heated is the temperature in °C from which an appliance that should heat
@@ -125,7 +125,11 @@ func (c *Call) proofList() []proofWanted {
 		if !ok {
 			list, ok = []*proofWanted{&proofEarth}, true
 		}
-		list = append(slices.Clone(list), &proofWanted{p.what, seen(p.codes...)})
+		held := seen(p.codes...)
+		if p.codes[0] == "heat-right" {
+			held = holdsHeat
+		}
+		list = append(slices.Clone(list), &proofWanted{p.what, held})
 	}
 	if !ok {
 		list, _ = proofsOf("")

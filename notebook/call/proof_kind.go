@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -20,6 +21,40 @@ func cooks(c *Call, since int) shown {
 		return s
 	}
 	return heat(c, since)
+}
+
+// offSet is by how many kelvin what holds its heat may be off the set point: 25 °F
+// (common practice).
+const offSet = 13.9
+
+// holdsHeat is that the set point is held: seen, or shown by the last three temperatures
+// of one place.
+func holdsHeat(c *Call, since int) shown {
+	s := seen("heat-right")(c, since)
+	set := c.lastAfter(0, func(r *reading) bool { return r.quality.word == "temp" && !r.over && strings.EqualFold(r.a, "set") })
+	last := c.lastAfter(since, ofHeat)
+	if s.held || set == nil || last == nil {
+		return s
+	}
+	c.spend(2 * len(c.readings))
+	list := byTime(slices.DeleteFunc(slices.Clone(c.readings), func(r *reading) bool {
+		return r.entry <= since || !c.alive(r.entry) || !ofHeat(r) || r.a != last.a
+	}))
+	if len(list) < fewestForCourse {
+		return shown{}
+	}
+	held := true
+	var text []string
+	for _, r := range list[len(list)-fewestForCourse:] {
+		held = held && math.Abs(c.value(r).X-c.value(set).X) <= offSet
+		text = append(text, r.shown()+" (entry "+itoa(r.entry)+")")
+	}
+	return shown{held: held, text: strings.Join(text, ", ") + "; " + set.shown() + " (entry " + itoa(set.entry) + ")"}
+}
+
+// ofHeat tells the temperature of what a heater warms.
+func ofHeat(r *reading) bool {
+	return r.quality.word == "temp" && !r.over && !among(unheated, strings.ToLower(r.a))
 }
 
 // ofBurners are words of work on what lights a burner, feeds it or senses its flame;

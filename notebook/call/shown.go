@@ -205,9 +205,7 @@ func (c *Call) tooHot(r *reading) string {
 
 // heat is the temperature that a heater reaches.
 func heat(c *Call, since int) shown {
-	r := c.lastAfter(since, func(r *reading) bool {
-		return r.quality.word == "temp" && !r.over && !among(unheated, strings.ToLower(r.a))
-	})
+	r := c.lastAfter(since, ofHeat)
 	if r == nil {
 		s := seen("heats-up")(c, since)
 		s.held = false

@@ -1,0 +1,61 @@
+package call
+
+import (
+	"strings"
+	"testing"
+	"time"
+)
+
+// What is wanted by the kind of work and of appliance, beside or without a complaint:
+// common practice.
+func TestProofByKind(t *testing.T) {
+	const (
+		flame, heat, tight, leakage = "a flame seen", "the temperature it reaches", "every gas joint opened is tight", "leakage of microwaves"
+		odd                         = "fault door will not shut"
+	)
+	for _, x := range []struct{ lines, wanted, not string }{
+		{"unit gas range; " + odd + "; did new ignitor", flame + "; " + heat, tight},
+		{"unit gas range; " + odd + "; did replaced oven safety valve", flame + "; " + heat + "; " + tight, ""},
+		{"unit gas range; fault oven wont lite; did new igniter", flame + "; " + heat, ""},
+		{"unit gas range; " + odd + "; did replaced lamp", flame + "; " + heat, tight},
+		{"unit gas dryer; fault drum does not turn; did new belt, new igniter", flame, heat},
+		{"unit gas dryer; " + odd + "; did cleaned flame sensor", flame + "; " + heat, ""},
+		{"unit gas dryer; fault drum does not turn; did new belt", "the drum seen to turn", flame + "; " + heat},
+		{"unit gas furnace; fault noisy; did replaced hsi", flame, ""},
+		{"unit electric range; " + odd + "; did replaced burner element", heat, flame},
+		{"unit electric dryer; " + odd + "; did new belt", "running amps", flame + "; " + heat},
+		{"unit fridge; " + odd + "; did replaced lamp", "running amps", flame + "; " + heat},
+		{"unit microwave; fault runs dosnt heat, loud hum; did new hv fuse", "that it heats (saw heats)", "amp motor; " + leakage},
+		{"unit microwave; fault no heat; did new magnetron", "that it heats (saw heats); " + leakage, "amp heater"},
+		{"unit microwave; fault keypad dead; did new keypad", "that it works", "that it heats (; " + leakage},
+		{"unit microwave; fault blows fuse; did replaced door switch", leakage, ""},
+		{"unit microwave; fault runs dosnt heat; did new hv fuse; saw heats", "earth", "that it heats"},
+		{"unit microwave; fault keypad dead; did new keypad; saw runs", "earth", "that it works"},
+		{"unit microwave; fault runs dosnt heat; did new hv fuse; saw runs", "that it heats", ""},
+		{"unit gas range; " + odd + "; did new ignitor; saw flame lights in 35 sec, blue; temp oven 350F", "earth", flame + "; " + heat},
+		{"unit electric oven; fault too hot; temp set 350F; did new sensor; temp oven 352F; temp oven 348F; temp oven 351F", "earth", "holds the temperature"},
+		{"unit electric oven; fault too hot; temp set 350F; did new sensor; temp oven 352F; temp oven 410F; temp oven 351F", "holds the temperature", ""},
+		{"unit electric oven; fault too hot; temp set 350F; did new sensor; temp oven 352F; temp oven 351F", "holds the temperature", ""},
+		{"unit electric oven; fault too hot; temp set 350F; temp oven 352F; temp oven 351F; did new sensor; temp oven 351F", "holds the temperature", ""},
+		{"unit electric oven; fault too hot; did new sensor; temp oven 352F; temp oven 348F; temp oven 351F", "holds the temperature", ""},
+		{"unit electric oven; fault too hot; did new sensor; saw holds 350", "earth", "holds the temperature"},
+	} {
+		c := New()
+		for i, l := range strings.Split(x.lines, "; ") {
+			if _, err := c.Apply(testDay().Add(time.Duration(i)*10*time.Minute), l); err != nil {
+				t.Fatal(l, err)
+			}
+		}
+		got := strings.Join(c.proofMissing(), "\n")
+		for _, w := range strings.Split(x.wanted, "; ") {
+			if !strings.Contains(got, w) {
+				t.Errorf("%s: %q is not wanted:\n%s", x.lines, w, got)
+			}
+		}
+		for _, w := range strings.Split(x.not, "; ") {
+			if w != "" && strings.Contains(got, w) {
+				t.Errorf("%s: %q is wanted:\n%s", x.lines, w, got)
+			}
+		}
+	}
+}
