@@ -57,7 +57,7 @@ var startCauses = []Cause{
 		ShownBy:     []string{"connection-loose"},
 		Contradicts: []string{"connections-sound"},
 		Fix:         "replace the burnt terminal or connector with one of its rating; do not only squeeze it tighter",
-		Work:        "terminal, connect, wir, lug, joint, plug, spade, crimp",
+		Work:        "terminal, connect, wir, lug, joint, plug, spade, crimp, socket, recep",
 		Source:      commonPractice,
 	},
 	{

@@ -148,7 +148,7 @@ load-drags | bearing dragging, bearings dragging, bearing drags, bearings drag, 
 load-free | load free, pump free, drum free, drum turns by hand, drum turns freely, blade free, impeller free, impeller turns, drum turns free by hand, drum turns freely by hand, drum turns easily by hand, drum turns good by hand, drum turns fine by hand, drum spins freely by hand, drum spins by hand, drum spins free by hand, drum spins easily by hand | what the motor drives turns freely |
 
 # Draining, drying.
-drains | drains, drains now, pumps out, water goes out, empties | the pump takes the water out | does-not-drain load-jammed impeller-loose hose-blocked
+drains | drains, drains now, pumps out, water goes out, empties, drained in, drained good, drained fast, drained twice, drained fully, tub drained, pump drains, pump drained, pumped out, pumped out in, water out in, water gone in, tub empties, tub emptied, tub empty in, empties tub, emptied in | the pump takes the water out | does-not-drain load-jammed impeller-loose hose-blocked
 does-not-drain | does not drain, not draining, water stays in, water stands in, does not pump out, water left in drum, water left in tub, full of water, tub full of water, drum full of water, not pumping out, water not draining, water won't drain, standing water | the water stays in |
 pump-runs | pump runs, drain pump runs, pump running, pump starts | the motor of the pump runs | load-jammed
 impeller-sound | impeller sound, impeller good, impeller clean, impeller whole | the impeller is whole, sits tight on its shaft and turns | load-jammed impeller-loose

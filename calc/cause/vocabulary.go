@@ -326,7 +326,7 @@ level switch sensor control tube hose low high
 cycles-off limit overload olp thermal breaker
 dries cycles hours forever
 fills drains constantly continuously
-drains constantly continuously
+drains constantly continuously floor base bucket pan tray bowl outside
 makes-ice walls wall frost coil evap back
 tap-open floor ground counter board boards pcb control panel motor wire wires wiring harness terminal terminals connector connectors plug cord outlet socket shelf shelves glass window ceiling carpet
 no-ice-made coil evap wall
@@ -379,6 +379,9 @@ func Fold(text string) []string {
 // dangers of which one word would be heard as another thing, in words that are plain.
 var harmless = [...]struct{ holds, is, plain string }{
 	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak)`, "damper $1"},
+	{"socket", `\b` + ofElement + ` sockets?` + browned, "terminal burnt"},
+	{"recep", `\b` + ofElement + ` recep(?:tacle)?s?` + browned, "terminal burnt"},
+	{"recep", `\brecep(?:tacle)? block` + browned, "terminal burnt"},
 	{"smoke", `\bsmoke (test|pencil|bomb|tube|match)`, "puff $1"},
 	{"not connected", `\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`, "$1 disconnected"},
 	{"while", `\bwhile (?:the |its )?(door|lid)\b`, "with $1"},
@@ -395,6 +398,12 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"flames", `\b(blue|yellow|orange|lazy|small|low|burner|pilot) flames\b`, "$1 flame"},
 	{"flames", `\bflames ((?:at|in|on) the burner)`, "flame $1"},
 }
+
+// What is burnt in the place where an element plugs in is a bad joint and no wall outlet.
+const (
+	ofElement = `(?:[lr][rfh]|(?:left|right|front|rear|back|big|small|large) (?:rear|front|burner|element)|elem(?:ent)?|burner|surface|coil|heater)(?:'?s)?`
+	browned   = `(?: block)?(?: is| was| looks| found| all)* (?:(?:brown|burn|black|scorch|char|discol|melt)\w*)(?: (?:brown|black|up|out)\b)*`
+)
 
 // inHarmless are their patterns, each made when it is first asked for.
 var inHarmless [len(harmless)]struct {

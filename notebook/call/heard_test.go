@@ -17,6 +17,7 @@ func TestHeardFindings(t *testing.T) {
 		freezer = "unit upright freezer; fault not cold"
 		dryer   = "unit electric dryer; fault no heat"
 		washer  = "unit front load washer; fault leaks"
+		stands  = "unit washer; fault does not drain"
 		burner  = "unit gas oven; fault does not light"
 		oven    = "unit electric oven; fault too hot"
 		ice     = "unit fridge; fault ice maker makes no ice"
@@ -43,6 +44,8 @@ func TestHeardFindings(t *testing.T) {
 		{burner, "flame lights in 35 sec, blue", "flame-lights"}, {burner, "burner lites", "flame-lights"}, {burner, "lights in 40s", "flame-lights"}, {burner, "lites ok", "flame-lights"}, {burner, "flame lights for 3 sec", ""},
 		{burner, "lights on panel", ""}, {burner, "lights then goes out", "flame-drops-out"}, {burner, "no lights", "all-dead"}, {dryer, "lights ok", ""}, {freezer, "lights in 3 sec", ""}, {burner, "hsi glows", "igniter-glows"},
 		{oven, "holds 350", "heat-right"}, {oven, "held 350F", "heat-right"}, {oven, "temp ok at 350", "heat-right"}, {oven, "oven holds set temp", "heat-right"}, {oven, "holds 350 only", ""}, {freezer, "holds 350 microns", ""}, {oven, "temp not ok", ""}, {oven, "holds 20 min", ""},
+		{stands, "drained in 45 s twice", "drains"}, {stands, "pump drains fast", "drains"}, {stands, "water out in 40 s", "drains"}, {stands, "tub empties fast", "drains"}, {stands, "drained ok", "drains"}, {stands, "drains in 45 sec", "drains"},
+		{stands, "tub empties slow", ""}, {stands, "drained tub by hand", ""}, {stands, "drained in bucket", ""}, {stands, "water out in base", ""}, {stands, "pump drains sometimes", ""}, {stands, "pump drains 3 sec then stops", ""},
 		{freezer, "starts hard", ""}, {freezer, "starts every other try", ""}, {freezer, "starts 2 out of 5 times", ""},
 	} {
 		c := New()

@@ -59,3 +59,26 @@ func TestProofByKind(t *testing.T) {
 		}
 	}
 }
+
+// Work that is written down under another name than what it was found by, and work
+// that is for something else: common practice.
+func TestWorkIsForWhatWasFound(t *testing.T) {
+	const burner = "unit electric range; fault lr burner dead, others ok; "
+	for lines, want := range map[string]string{
+		burner + "saw lr socket burnt brown, terminal loose; did replaced element + recep block": "",
+		burner + "saw lr socket brown; did replaced recep block":                                 "",
+		burner + "saw lr socket brown; did new socket":                                           "",
+		burner + "saw element receptacle burnt; did new terminal block":                          "",
+		burner + "saw lr socket burnt brown; did replaced element":                               "Not mended: loose or burnt connection",
+		burner + "saw lr socket arcing; did new socket":                                          "Unsafe: smoke",
+		burner + "saw lr socket smells burnt; did new socket":                                    "Unsafe: smoke",
+		burner + "saw lr socket burnt, smokes; did new socket":                                   "Unsafe: smoke",
+		burner + "saw wall socket burnt; did new element":                                        "Unsafe: smoke",
+		burner + "saw outlet burnt brown; did new element":                                       "Unsafe: smoke",
+	} {
+		got := strings.Join(applyAll(t, strings.Split(lines, "; ")...).Record().Alerts, "\n")
+		if want == "" && (strings.Contains(got, "Not mended") || strings.Contains(got, "Unsafe") || strings.Contains(got, "Note: ")) || !strings.Contains(got, want) {
+			t.Errorf("%s: want %q, got\n%s", lines, want, got)
+		}
+	}
+}
