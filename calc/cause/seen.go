@@ -153,7 +153,7 @@ does-not-drain | does not drain, not draining, water stays in, water stands in, 
 pump-runs | pump runs, drain pump runs, pump running, pump starts | the motor of the pump runs | load-jammed
 impeller-sound | impeller sound, impeller good, impeller clean, impeller whole | the impeller is whole, sits tight on its shaft and turns | load-jammed impeller-loose
 impeller-loose | impeller loose, impeller broken, broken impeller, loose impeller, impeller off | the impeller is broken or loose on its shaft |
-dries | dries, water in bucket, collects water | takes the water out of air or clothes | does-not-dry
+dries | dries, water in bucket, collects water, water drips in bucket, water dripping in bucket, drips in bucket, dripping in bucket, water drips in, bucket fills, bucket filling, pint in, pints in, collects pint | takes the water out of air or clothes | does-not-dry
 does-not-dry | does not dry, not drying, still damp, no water in bucket, bucket empty, collects no water | takes no water out of air or clothes |
 
 # Dangers.

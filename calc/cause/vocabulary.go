@@ -153,6 +153,9 @@ var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evap
 // bare is a text without the words that name nothing: the pump is still jammed.
 func bare(words []string) []string {
 	var out []string
+	if n := slices.IndexFunc(words, func(w string) bool { return strings.Trim(w, "0123456789") != "" }); n > 0 && strings.HasPrefix(words[n], "pint") && strings.Trim(strings.Join(words[:n], ""), "0") != "" {
+		words = words[n:] // how much it took out
+	}
 	for i, w := range words {
 		if !fills()[w] && (w != "it" || len(out) > 0) && (w != "still" || i == len(words)-1) {
 			out = append(out, w)

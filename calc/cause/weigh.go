@@ -85,7 +85,32 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	w := weighing{plan: p, items: items, known: known, settled: settled, told: told, result: &r}
 	w.stand()
 	w.advise()
+	for _, code := range deadByThemselves {
+		if v := vocabulary(); settled.has(v.number[code]) && slices.Contains(needCapacitors, p.Code) {
+			r.Standings = append(r.Standings, w.alone(code))
+		}
+	}
 	return r
+}
+
+// deadByThemselves are causes that a judged fact of the same name shows where the
+// complaint has them not among its own: in what needCapacitors lists a machine that has
+// such a part does not work as it should without it.
+var (
+	deadByThemselves = []string{"run-cap-failed", "start-cap-failed"}
+	needCapacitors   = []string{"no-dry", "no-cool", "hp-no-heat", "runs-always", "no-drain", "stops-early", "stops-mid", "wont-run"}
+)
+
+// alone is such a cause as it stands.
+func (w *weighing) alone(code string) Standing {
+	c := tables().causes[tables().cause[code]]
+	s := Standing{Cause: c, State: Supported}
+	shown, against := vocabulary().set(code, c.ShownBy), vocabulary().set(code, c.Contradicts)
+	_, s.For = w.pick(nil, &shown)
+	if _, s.Against = w.pick(nil, &against); against.meets(w.settled) {
+		s.State, s.Beside = RuledOut, true
+	}
+	return s
 }
 
 // item is a fact with the number of its code.

@@ -211,3 +211,33 @@ func BenchmarkWeigh(b *testing.B) {
 		Weigh("no-start", f)
 	}
 }
+
+// A capacitor that reads dead is a cause where a complaint has it not among its own and
+// the machine needs it; not where it is no reason for it, and not while it is disputed.
+func TestDeadCapacitorIsACauseByItself(t *testing.T) {
+	for _, x := range []struct {
+		complaint string
+		facts     []string
+		supported bool
+	}{
+		{"no-dry", []string{"run-cap-failed"}, true},
+		{"no-cool", []string{"run-cap-failed", "frost-none"}, true},
+		{"no-drain", []string{"run-cap-failed"}, true},
+		{"hp-no-heat", []string{"start-cap-failed"}, true},
+		{"no-dry", []string{"run-cap-suspect"}, false},
+		{"no-dry", []string{"run-cap-sound"}, false},
+		{"no-dry", []string{"run-cap-sound", "run-cap-failed"}, false},
+		{"leaks-water", []string{"run-cap-failed"}, false},
+		{"no-dry", []string{"run-cap-failed", "amps-none"}, false},
+	} {
+		var facts []Fact
+		for i, code := range x.facts {
+			facts = append(facts, Fact{code, i + 1})
+		}
+		r := Weigh(x.complaint, facts)
+		got := r.Codes(Supported)
+		if is := slices.Contains(got, "run-cap-failed") || slices.Contains(got, "start-cap-failed"); is != x.supported {
+			t.Errorf("%s, %q: %q", x.complaint, x.facts, got)
+		}
+	}
+}
