@@ -150,10 +150,10 @@ load-free | load free, pump free, drum free, drum turns by hand, drum turns free
 # Draining, drying.
 drains | drains, drains now, pumps out, water goes out, empties, drained in, drained good, drained fast, drained twice, drained fully, tub drained, pump drains, pump drained, pumped out, pumped out in, water out in, water gone in, tub empties, tub emptied, tub empty in, empties tub, emptied in | the pump takes the water out | does-not-drain load-jammed impeller-loose hose-blocked
 does-not-drain | does not drain, not draining, water stays in, water stands in, does not pump out, water left in drum, water left in tub, full of water, tub full of water, drum full of water, not pumping out, water not draining, water won't drain, standing water | the water stays in |
-pump-runs | pump runs, drain pump runs, pump running, pump starts | the motor of the pump runs | load-jammed
+pump-runs | pump runs, drain pump runs, pump running, pump starts, circ runs, circ turns, circ running, circ pump runs, circulator runs, circulator turns, circulator running, circulator pump runs | the motor of the pump runs | load-jammed
 impeller-sound | impeller sound, impeller good, impeller clean, impeller whole | the impeller is whole, sits tight on its shaft and turns | load-jammed impeller-loose
 impeller-loose | impeller loose, impeller broken, broken impeller, loose impeller, impeller off | the impeller is broken or loose on its shaft |
-dries | dries, water in bucket, collects water, water drips in bucket, water dripping in bucket, drips in bucket, dripping in bucket, water drips in, bucket fills, bucket filling, pint in, pints in, collects pint | takes the water out of air or clothes | does-not-dry
+dries | dries, water in bucket, collects water, water drips in bucket, water dripping in bucket, drips in bucket, dripping in bucket, water drips in, bucket fills, bucket filling, pint in, pints in | takes the water out of air or clothes | does-not-dry
 does-not-dry | does not dry, not drying, still damp, no water in bucket, bucket empty, collects no water | takes no water out of air or clothes |
 
 # Dangers.

@@ -329,6 +329,7 @@ level switch sensor control tube hose low high
 cycles-off limit overload olp thermal breaker
 dries cycles hours forever
 fills drains constantly continuously
+pump-runs free freely easily by
 drains constantly continuously floor base bucket pan tray bowl outside
 makes-ice walls wall frost coil evap back
 tap-open floor ground counter board boards pcb control panel motor wire wires wiring harness terminal terminals connector connectors plug cord outlet socket shelf shelves glass window ceiling carpet
@@ -420,4 +421,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "hsi": "igniter", "lites": "lights", "lite": "light", "choked": "blocked", "hx": "heat exchanger"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "mtr": "motor", "hsi": "igniter", "lites": "lights", "lite": "light", "choked": "blocked", "hx": "heat exchanger"}

@@ -367,6 +367,9 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		out.Text += "; the plate of a cabinet counts its heaters too: plate amps …, lra … of the compressor's own"
 	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
+		if at == defaultMachine && c.appliance().Unsealed {
+			at = "the appliance"
+		}
 		out.Text = "the plate's amps typed are those of " + at + "; for this one: on " + name + ", then plate amps …"
 	}
 	if len(out.Fact) == 0 {

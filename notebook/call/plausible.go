@@ -6,6 +6,7 @@ import (
 
 	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
+	"ohmcall/notebook/said"
 )
 
 // reach is what a place can have, in °C; common practice, wide on purpose: a
@@ -37,6 +38,14 @@ func reachOf(place string) reach {
 		}
 	}
 	return reaches[len(reaches)-1]
+}
+
+// waterPlaces are where the water of a boiler is read, whose circuit comes back to it.
+var waterPlaces = []string{"boiler", "water", "system", "supply", "return", "static", "fill", "relief"}
+
+// ofWater tells a pressure or temperature of the water of a boiler.
+func (c *Call) ofWater(r *reading) bool {
+	return startsWithAny(strings.ToLower(r.a), waterPlaces) && said.Has(c.appliance().Unit, []string{"boiler"})
 }
 
 // Volts and amps beyond what a household gives, with and without a plate
@@ -101,6 +110,9 @@ func (c *Call) tellBeyond(r *reading, reply *Reply) {
 	switch r.quality.word {
 	case "temp":
 		s := reachOf(r.a)
+		if c.ofWater(r) {
+			s = reachOf("")
+		}
 		if r.x >= s.from && r.x <= s.to {
 			return
 		}

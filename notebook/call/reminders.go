@@ -52,7 +52,7 @@ func (c *Call) remindBefore(q *quality, rs []*reading, reply *Reply) {
 		c.warn(reply, caution.HotMoving)
 	case "psi":
 		if !c.sealedPressure(rs) {
-			if a := c.appliance(); a.Gas || a.Furnace {
+			if a := c.appliance(); (a.Gas || a.Furnace) && !slices.ContainsFunc(rs, c.ofWater) {
 				c.warn(reply, caution.FuelGas)
 				for _, r := range rs {
 					if !r.over && r.x > burnerMost {
