@@ -77,7 +77,7 @@ var coldCauses = []Cause{
 		ShownBy:     []string{"condenser-dirty"},
 		Contradicts: []string{"no-sealed-system", "condenser-clean", "condenser-cold"},
 		Fix:         "clean the condenser and give it the room that its installation sheet asks for",
-		Work:        "clean cond, clean coil, brush, vacuum, dust",
+		Work:        "clean cond, clean coil, wash cond, wash coil, hosed cond, hosed coil, rins cond, rins coil, blew cond, blew coil, brush, vacuum, dust",
 		Source:      commonPractice,
 	},
 	{

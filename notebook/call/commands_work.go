@@ -178,6 +178,13 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	c.worked(work{c.entry, c.at, "saw", t})
+	mended := said.MendedAsFound(t)
+	if len(codes) == 0 || len(c.alarmsIn(t, false)) > 0 {
+		mended = ""
+	}
+	if mended != "" {
+		c.worked(work{c.entry, c.at, "did", mended})
+	}
 	r := &Reply{}
 	c.warnOfDanger(r, codes)
 	c.warnOfWork(r, t)
@@ -213,7 +220,11 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
 	c.stands(r, codes)
-	for _, part := range strings.Split(c.fanWords(t), ",") {
+	parts := strings.Split(c.fanWords(t), ",")
+	if mended != "" {
+		parts = parts[:len(parts)-1]
+	}
+	for _, part := range parts {
 		part = strings.TrimSpace(part)
 		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 && len(c.alarmsIn(part, false)) == 0 {
 			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
@@ -233,6 +244,13 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	c.tellRattle(codes, r)
 	c.tellSwollen(codes, r)
+	if mended != "" {
+		c.place(a, "did", mended)
+		c.mend()
+		c.warnOfOpened(r, mended)
+		c.renew(r.add(Plain, "Done: "+mended+"."))
+		return c.afterRepair(r, a.line.Body), nil
+	}
 	return c.finish(r), nil
 }
 

@@ -63,7 +63,11 @@ func TestProofByKind(t *testing.T) {
 // Work that is written down under another name than what it was found by, and work
 // that is for something else: common practice.
 func TestWorkIsForWhatWasFound(t *testing.T) {
-	const burner = "unit electric range; fault lr burner dead, others ok; "
+	const (
+		burner = "unit electric range; fault lr burner dead, others ok; "
+		ac     = "unit window ac; fault not cold; "
+		box    = "unit walk-in cooler; fault not cold; "
+	)
 	for lines, want := range map[string]string{
 		burner + "saw lr socket burnt brown, terminal loose; did replaced element + recep block": "",
 		burner + "saw lr socket brown; did replaced recep block":                                 "",
@@ -74,6 +78,17 @@ func TestWorkIsForWhatWasFound(t *testing.T) {
 		burner + "saw lr socket smells burnt; did new socket":                                    "Unsafe: smoke",
 		burner + "saw lr socket burnt, smokes; did new socket":                                   "Unsafe: smoke",
 		burner + "saw wall socket burnt; did new element":                                        "Unsafe: smoke",
+		ac + "saw coil dirty; did washed coils":                                                  "",
+		ac + "saw coil dirty; did chem washed coil":                                              "",
+		ac + "saw cond dirty; did hosed off cond":                                                "",
+		ac + "saw cond coil matted; did cleaned cond coil":                                       "",
+		ac + "saw coil dirty, cleaned":                                                           "",
+		ac + "saw cond dirty; did hosed down patio":                                              "Not mended: condenser matted",
+		box + "saw door gasket torn, replaced":                                                   "",
+		box + "did cleaned condenser; saw door gasket torn, replaced":                            "",
+		box + "saw door gasket torn, replace; did cleaned condenser":                             "Not mended: door gasket",
+		box + "saw door gasket torn, not replaced; did cleaned condenser":                        "Not mended: door gasket",
+		box + "saw door gasket torn, replaced last year; did cleaned condenser":                  "Not mended: door gasket",
 		burner + "saw outlet burnt brown; did new element":                                       "Unsafe: smoke",
 	} {
 		got := strings.Join(applyAll(t, strings.Split(lines, "; ")...).Record().Alerts, "\n")

@@ -26,6 +26,25 @@ func Renewals(text string) []string {
 	return out
 }
 
+// MendedAsFound is what a text that tells of a fault says was done for it in its last
+// clause, with the fault's own words behind it; "" when it says nothing of that.
+func MendedAsFound(text string) string {
+	if !strings.Contains(text, ",") || !Has(text, donePlainly) {
+		return ""
+	}
+	list := Clauses(text)
+	if n := len(list) - 1; n > 0 && bareDone.get().MatchString(list[n]) {
+		verb, _, _ := strings.Cut(bareDone.get().FindStringSubmatch(list[n])[1], " ")
+		return verb + " " + strings.Join(list[:n], ", ")
+	}
+	return ""
+}
+
+var (
+	donePlainly = []string{"replaced", "renewed", "repaired", "mended", "fixed", "swapped", "cleaned", "cleared", "tightened", "unblocked"}
+	bareDone    = pattern{expr: `^(?:and |i |we |so )*((?:` + strings.Join(donePlainly, "|") + `)(?: (?:it|them|all|both|now|today|same))*)$`}
+)
+
 // accessories belong to a machine without being the machine.
 var accessories = []string{"relay", "device", "overload", "protector", "capacitor", " cap", "terminal", "cover", "plug", "wire", "lead", "mount", "bolt",
 	"kit", "start", "ptc", "board", "pan", "line", "oil"}
