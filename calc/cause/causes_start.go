@@ -144,7 +144,7 @@ var startCauses = []Cause{
 		ShownBy:     []string{"overload-reset"},
 		Contradicts: []string{"driven", "overload-closed", "overload-open-cold", "comp-cold", "windings-equal"},
 		Fix:         "let it cool, then look for what made it hot; never run without the overload",
-		Work:        "cool, fan, condenser, overload",
+		Work:        "cool, fan, condenser, overload, olp",
 		Source:      commonPractice,
 	},
 	{
@@ -154,7 +154,7 @@ var startCauses = []Cause{
 		Contradicts: []string{"driven", "overload-closed", "overload-reset", "windings-equal", "clicks", "hums", "amps-locked-rotor", "starts-and-runs", "starts-with-test-device", "starts-with-kit"},
 		Before:      []string{"case-ohms"},
 		Fix:         "replace it with the overload made for this compressor; never run without it",
-		Work:        "overload, start device, compressor",
+		Work:        "overload, olp, start device, compressor",
 		Source:      commonPractice,
 	},
 	{

@@ -72,7 +72,7 @@ func twoWords(q *quality, a, b string) string {
 // twoWordMotor tells a motor named by what it drives or where it stands.
 func twoWordMotor(a, b string) bool {
 	a, b = strings.ToLower(a), strings.ToLower(b)
-	return isName(a) && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower"}, b)
+	return (isName(a) || a == "od") && !among(motors, a) && !isSupplyPoint(a) && among([]string{"fan", "pump", "motor", "blower"}, b)
 }
 
 // motorFirst is how many words before two pins name the motor that is at hand, as in

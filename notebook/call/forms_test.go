@@ -97,6 +97,8 @@ func TestReadingForms(t *testing.T) {
 		{"ohm tach coil 55.0", "coil tach-coil: cannot tell, not open"},
 		{"ohm comp A B 3.4", "A–B 3.4 Ω"},
 		{"ohm drain pump 1 2 14.0", "refused: a reading has one or two points and one value (on drain-pump, then: ohm 1 2 14.0)"},
+		{"ohm drain pump 1 2 14.0, 1 3 20.0", "refused: a reading has one or two points and one value (on drain-pump, then: ohm 1 2 14.0, 1 3 20.0)"},
+		{"ohm fan C S 62, C R 38, S R 99", "refused: a reading has one or two points and one value (on fan, then: ohm C S 62, C R 38, S R 99)"},
 		{"mv thermopile 450", "thermopile 450 mV"},
 		{"on evap fan", "At hand: evap-fan"},
 		{"on condenser fan", "At hand: cond-fan"},

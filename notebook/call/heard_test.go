@@ -17,6 +17,7 @@ func TestHeardFindings(t *testing.T) {
 		freezer = "unit upright freezer; fault not cold"
 		dryer   = "unit electric dryer; fault no heat"
 		washer  = "unit front load washer; fault leaks"
+		split   = "unit heat pump split; fault no cool"
 		damp    = "unit dehumidifier; fault no water in bucket"
 		stands  = "unit washer; fault does not drain"
 		burner  = "unit gas oven; fault does not light"
@@ -48,6 +49,7 @@ func TestHeardFindings(t *testing.T) {
 		{stands, "drained in 45 s twice", "drains"}, {stands, "pump drains fast", "drains"}, {stands, "water out in 40 s", "drains"}, {stands, "tub empties fast", "drains"}, {stands, "drained ok", "drains"}, {stands, "drains in 45 sec", "drains"},
 		{stands, "tub empties slow", ""}, {stands, "drained tub by hand", ""}, {stands, "drained in bucket", ""}, {stands, "water out in base", ""}, {stands, "pump drains sometimes", ""}, {stands, "pump drains 3 sec then stops", ""},
 		{damp, "water drips in bucket", "dries"}, {damp, "1.5 pint in 2 hr", "dries"}, {damp, "2 pints in an hour", "dries"}, {damp, "0 pints in 2 hr", ""}, {damp, "0.0 pint in 2 hr", ""}, {damp, "pint not in", ""}, {damp, "bucket fills slowly", ""},
+		{split, "od fan runs", "cond-fan-runs"}, {split, "od fan dead", "cond-fan-stopped"}, {split, "outdoor fan runs", "cond-fan-runs"}, {split, "id fan runs", ""},
 		{freezer, "starts hard", ""}, {freezer, "starts every other try", ""}, {freezer, "starts 2 out of 5 times", ""},
 	} {
 		c := New()

@@ -135,7 +135,7 @@ func (c *Call) judgeLeads(name string, r *reading) (verdict.Verdict, bool) {
 
 // motorAliases are other names of the trade for the fans.
 var motorAliases = map[string]string{
-	"evaporator-fan": "evap-fan", "freezer-fan": "evap-fan", "condenser-fan": "cond-fan",
+	"evaporator-fan": "evap-fan", "freezer-fan": "evap-fan", "condenser-fan": "cond-fan", "outdoor-fan": "cond-fan", "outside-fan": "cond-fan", "od-fan": "cond-fan",
 }
 
 // motorName is a fan's name as the calls know it.

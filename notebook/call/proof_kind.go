@@ -85,9 +85,10 @@ func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 		if done(ofWaves) {
 			add(&proofLeakage)
 		}
-		if !weighed && said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}) {
+		heats := slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == proofHeat.what })
+		if !heats && said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}) {
 			add(&proofHeat)
-		} else if !weighed {
+		} else if !heats {
 			add(&proofWorks)
 		}
 	case !weighed && (a.Elements || burns && (a.Still || done(ofBurners))):

@@ -28,7 +28,11 @@ func TestProofByKind(t *testing.T) {
 		{"unit microwave; fault runs dosnt heat, loud hum; did new hv fuse", "that it heats (saw heats)", "amp motor; " + leakage},
 		{"unit microwave; fault no heat; did new magnetron", "that it heats (saw heats); " + leakage, "amp heater"},
 		{"unit microwave; fault keypad dead; did new keypad", "that it works", "that it heats (; " + leakage},
-		{"unit microwave; fault blows fuse; did replaced door switch", leakage, ""},
+		{"unit heat pump split; fault no cool; did new od fan motor", "amp cond-fan; saw cond-fan runs", "amp fan"},
+		{"unit heat pump split; fault no cool; did new od fan motor; saw od fan runs; amp od fan .9", "(amp cond-fan … run): 0.9 A", "saw cond-fan; amp fan"},
+		{"unit heat pump split; fault no cool; did new fan motor", "amp fan; saw fan runs", "cond-fan"},
+		{"unit window ac; fault no cool; did new condenser fan motor", "amp fan", "cond-fan"},
+		{"unit microwave; fault blows fuse; did replaced door switch", leakage + "; that it works", ""},
 		{"unit microwave; fault runs dosnt heat; did new hv fuse; saw heats", "earth", "that it heats"},
 		{"unit microwave; fault keypad dead; did new keypad; saw runs", "earth", "that it works"},
 		{"unit microwave; fault runs dosnt heat; did new hv fuse; saw runs", "that it heats", ""},
@@ -66,6 +70,8 @@ func TestWorkIsForWhatWasFound(t *testing.T) {
 	const (
 		burner = "unit electric range; fault lr burner dead, others ok; "
 		ac     = "unit window ac; fault not cold; "
+		micro  = "unit microwave; fault blows fuse; "
+		chest  = "unit chest freezer; fault clicks; "
 		box    = "unit walk-in cooler; fault not cold; "
 	)
 	for lines, want := range map[string]string{
@@ -89,6 +95,12 @@ func TestWorkIsForWhatWasFound(t *testing.T) {
 		box + "saw door gasket torn, replace; did cleaned condenser":                             "Not mended: door gasket",
 		box + "saw door gasket torn, not replaced; did cleaned condenser":                        "Not mended: door gasket",
 		box + "saw door gasket torn, replaced last year; did cleaned condenser":                  "Not mended: door gasket",
+		micro + "ohm fuse 0.1; ohm hv fuse OL; did new hv fuse":                                  "",
+		micro + "ohm fuse 0.1; did new hv fuse":                                                  "",
+		micro + "ohm fuse 0.1; did new fuse":                                                     "Note: fuse was replaced",
+		chest + "ohm olp 0.3 cold; ohm ptc OL cold; did new ptc + olp combo":                     "",
+		chest + "ohm olp 0.3 cold; ohm ptc OL cold; did new olp":                                 "Note: olp was replaced",
+		chest + "ohm olp OL cold; ohm ptc 5 cold; did new ptc + olp combo":                       "",
 		burner + "saw outlet burnt brown; did new element":                                       "Unsafe: smoke",
 	} {
 		got := strings.Join(applyAll(t, strings.Split(lines, "; ")...).Record().Alerts, "\n")

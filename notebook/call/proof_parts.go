@@ -115,7 +115,7 @@ func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
 		}
 		if said.Has(w.text, []string{"fan", "blower"}) {
 			switch {
-			case c.appliance().Air:
+			case c.appliance().Air && (named != "cond-fan" || c.appliance().FanShared):
 				named = "blower"
 			case c.appliance().OneFan:
 				named = "cond-fan"

@@ -146,6 +146,15 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 				return nil, p[0].Errorf("%s starts a line of its own", p[0].Text).WithHint("a line each: %s %s; then: %s", q.word, pointWords(parts[i-1]), pointWords(p))
 			}
 		}
+		if err != nil && i == 0 && len(parts) > 1 && q.word == "ohm" {
+			if name, n := namedMotor(strings.Fields(pointWords(p))); n > 0 && len(p) == n+3 {
+				rest := pointWords(p[n:])
+				for _, o := range parts[1:] {
+					rest += ", " + pointWords(o)
+				}
+				return nil, p[2].Errorf("a reading has one or two points and one value").WithHint("on %s, then: ohm %s", name, rest)
+			}
+		}
 		if err != nil {
 			return nil, err
 		}

@@ -125,7 +125,8 @@ func (c *Call) replacedSound() []string {
 		for _, key := range c.subjects {
 			c.spend(200)
 			kind, name, _ := strings.Cut(key, "\x00")
-			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) {
+			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) ||
+				ofAnother(w.text, name) || partOf(name) == partOf("overload") && c.withItsDevice(w.text) {
 				continue
 			}
 			was, read := c.verdictOn(kind, name, w.entry)
@@ -136,6 +137,14 @@ func (c *Call) replacedSound() []string {
 		}
 	}
 	return out
+}
+
+// ofAnother reports whether a text is of a part of the kind that stands at another place
+// than the one that a name means: the fuse of the line is not that of the high voltage.
+func ofAnother(text, name string) bool {
+	return slices.ContainsFunc([]string{"hv", "high v", "high-v", "thermal"}, func(w string) bool {
+		return said.Has(" "+text, []string{" " + w}) && !said.Has(name, []string{w})
+	})
 }
 
 // numbered reports whether a text has what tells one of several like parts apart, where
@@ -183,7 +192,7 @@ var otherMotors = []struct {
 	words []string
 }{
 	{"comp", []string{"compressor"}},
-	{"cond-fan", []string{"condenser fan", "cond fan", "cond-fan"}},
+	{"cond-fan", []string{"condenser fan", "cond fan", "cond-fan", "outdoor fan", "outside fan", "od fan"}},
 	{"evap-fan", []string{"evaporator fan", "evap fan", "evap-fan", "freezer fan"}},
 	{"fan", []string{"fan", "blower"}},
 	{"pump", []string{"pump"}},
@@ -195,7 +204,7 @@ var otherMotors = []struct {
 // withItsDevice reports whether a text is of an overload that was fitted with
 // its start device, as they come.
 func (c *Call) withItsDevice(text string) bool {
-	if !said.Has(text, []string{"overload", "protector"}) {
+	if !said.Has(text, []string{"overload", "protector", "olp"}) {
 		return false
 	}
 	return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool {
