@@ -74,7 +74,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: "click, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick on, won't kick on, comp not running",
+		Words: "click, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick, won't kick, comp not running",
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "connection-weak", "supply-weak", "control-not-calling", "miswired",
@@ -269,7 +269,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words:  "not cool, no cool, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
+		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
 		Signs:  []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured:  []string{"cools-down", "temp-at-target"},
 		Causes: with("compressor-off heavy-use vents-blocked condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed gasket-leaks sensor-cold wrong-rotation refrigerant-low restriction air-in-system compressor-weak", defrostCauses),

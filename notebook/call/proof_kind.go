@@ -68,33 +68,51 @@ var (
 // is weighed, the kind of appliance want besides (common practice).
 func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	a := c.appliance()
-	done := func(words []string) bool {
-		return slices.ContainsFunc(c.doneNow(), func(w doneWork) bool { return said.Has(w.text, words) })
-	}
 	burns := a.Gas || a.Furnace && !a.Electric || c.complaint() == "gas-no-heat"
-	add := func(p *proofWanted) {
-		if !slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == p.what }) {
-			list = append(slices.Clone(list), p)
-		}
+	lit := burns && (c.workOn(ofBurners) || c.openedAt(tightness[0].of) > 0)
+	heats := a.Elements || burns && (a.Still || lit)
+	var also []*proofWanted
+	if lit || burns && heats && !weighed {
+		also = append(also, &proofFlame)
 	}
-	if burns && (done(ofBurners) || c.openedAt(tightness[0].of) > 0 || !weighed && (a.Elements || a.Still)) {
-		add(&proofFlame)
+	if a.HighVolts && c.workOn(ofWaves) {
+		also = append(also, &proofLeakage)
 	}
 	switch {
-	case a.HighVolts:
-		if done(ofWaves) {
-			add(&proofLeakage)
+	case a.HighVolts && !wants(list, &proofHeat) && !said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}):
+		also = append(also, &proofWorks)
+	case a.HighVolts, heats && !weighed:
+		also = append(also, &proofHeat)
+	}
+	list = slices.Clip(list)
+	for _, p := range also {
+		if !wants(list, p) {
+			list = append(list, p)
 		}
-		heats := slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == proofHeat.what })
-		if !heats && said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}) {
-			add(&proofHeat)
-		} else if !heats {
-			add(&proofWorks)
-		}
-	case !weighed && (a.Elements || burns && (a.Still || done(ofBurners))):
-		add(&proofHeat)
 	}
 	return list
+}
+
+//go:noinline
+func wants(list []*proofWanted, p *proofWanted) bool {
+	for _, o := range list {
+		if o.what == p.what {
+			return true
+		}
+	}
+	return false
+}
+
+// workOn reports whether work was done in whose words one of some is.
+//
+//go:noinline
+func (c *Call) workOn(words []string) bool {
+	for _, w := range c.doneNow() {
+		if said.Has(w.text, words) {
+			return true
+		}
+	}
+	return false
 }
 
 // inMicrowaves is a point of proof as a microwave oven has it, false when it has none:

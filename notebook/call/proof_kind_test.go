@@ -64,6 +64,16 @@ func TestProofByKind(t *testing.T) {
 	}
 }
 
+// What a microwave oven heats with is no heater that is read: common practice.
+func TestNoHeaterInMicrowaves(t *testing.T) {
+	for unit, wanted := range map[string]bool{"microwave": false, "electric oven": true} {
+		got := strings.Join(applyAll(t, "unit "+unit, "fault no heat", "did new fuse").Record().Alerts, "\n")
+		if strings.Contains(got, "ohms of the heater") != wanted || strings.Contains(got, "to its sheath") != wanted || strings.Contains(got, "thermal limit") != true {
+			t.Errorf("%s: %s", unit, got)
+		}
+	}
+}
+
 // Work that is written down under another name than what it was found by, and work
 // that is for something else: common practice.
 func TestWorkIsForWhatWasFound(t *testing.T) {

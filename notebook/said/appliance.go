@@ -178,8 +178,9 @@ var appliances = []byAppliance{
 	{`elec\w* (furnace|boiler)`, `blow\w* (only )?(cold|cool)|cold air`, "no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `blow\w* (only )?(cold|cool)|cold air`, "gas-no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, "gas-no-heat", []string{"", "hums-trips", "trips-breaker"}},
+	{gasUnits + `|furnace`, `(not|n.?t|nt|never|slow to|long to|fails? to) (light|lite|fire|ignite|stay lit)|\b(lights?|lites?|fires?( up)?) (then|and|but) (it )?(quit|die|stop|goes|shuts)|\bno flame|\b(bake|broil|oven|burner)s? (do|does|wo|did)(es)?n.?t (come|turn|go|kick) on`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips", "no-heat"}},
 	{gasUnits, `\bburners? (is |are |went )?(out|dead|cold)\b`, "gas-no-heat", []string{"", "no-power"}},
-	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|never|no|out|quit)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
+	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|(do|does|wo|did|is)n.?t|never|no|out|quit)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
@@ -187,7 +188,6 @@ var appliances = []byAppliance{
 	{gasUnits, tepid, "gas-no-heat", []string{"", "no-cool"}},
 	{`heater|immersion|boiler|furnace|oven|range|stove|cooker|` + washers + `|` + dryers, tepid, "no-heat", []string{"", "no-cool"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},
-	{gasUnits, `(not|n.?t|nt|never) (light|lite|stay lit)`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips"}},
 	{gasUnits, `then (goes )?(cold|cool|off)|flame|ignit|pilot|stops heat`, "gas-no-heat", []string{""}},
 }
 
