@@ -131,7 +131,7 @@ func wording(text string) []string {
 			out[n] = "doesn't"
 			continue
 		}
-		if n := len(out) - 1; n >= 0 && out[n] == "holds" && isHeat(w) && (i+1 == len(words) || !ofOthers()[words[i+1]]) {
+		if n := len(out) - 1; n >= 0 && out[n] == "holds" && isHeat(w) && (i+1 == len(words) || !strings.Contains(ofOthers, " "+words[i+1]+" ")) {
 			w = "temp"
 		}
 		out = append(out, w)
@@ -146,7 +146,7 @@ func isHeat(w string) bool {
 	return len(w) == 3 && w >= "100" && w < "600"
 }
 
-var ofOthers = codeSet("psi", "psig", "micron", "microns", "v", "volts", "w", "watts", "bar", "kpa", "min", "minutes", "lbs")
+const ofOthers = " psi psig micron microns v volts w watts bar kpa min minutes lbs "
 
 var shorter = map[string]string{"compressor": "comp", "condenser": "cond", "evaporator": "evap", "capacitor": "cap", "burned": "burnt", "held": "holds", "clogged": "blocked", "won't": "doesn't", "isn't": "not"}
 
@@ -179,7 +179,7 @@ func (v *lexicon) begins(words []string) (code, phrase, by string) {
 		}
 		vouches, narrow := v.vouches(c), narrowed(c)
 		for i, w := range rest {
-			if i > 1 && strings.HasPrefix(w, "sec") && inTime()[rest[i-2]] {
+			if i > 1 && strings.HasPrefix(w, "sec") && strings.Contains(inTime, " "+rest[i-2]+" ") {
 				continue // how soon it is, which limits nothing
 			}
 			if denies[w] || vouches && limits()[w] || slices.Contains(narrow, w) {
@@ -311,7 +311,7 @@ var limits = codeSet("but", "then", "except", "only", "sometimes", "occasionally
 	"trips", "tripped", "stops", "stop", "stalls", "stalled", "cuts", "shuts", "drops", "dies", "hand", "push", "pushed", "lift", "lifted", "yet", "tries", "sec", "secs", "second", "seconds", "fan")
 
 // inTime are the words that stand before how soon something is.
-var inTime = codeSet("in", "within", "under")
+const inTime = " in within under "
 
 // narrows are the words behind which a finding says something else: a flame that
 // goes out after minutes is not one that is not sensed, a hum of what runs is none

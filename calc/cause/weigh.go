@@ -85,10 +85,8 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	w := weighing{plan: p, items: items, known: known, settled: settled, told: told, result: &r}
 	w.stand()
 	w.advise()
-	for _, code := range deadByThemselves {
-		if v := vocabulary(); settled.has(v.number[code]) && slices.Contains(needCapacitors, p.Code) {
-			r.Standings = append(r.Standings, w.alone(code))
-		}
+	if slices.Contains(needCapacitors, p.Code) {
+		w.standDead()
 	}
 	return r
 }
@@ -101,16 +99,16 @@ var (
 	needCapacitors   = []string{"no-dry", "no-cool", "hp-no-heat", "runs-always", "no-drain", "stops-early", "stops-mid", "wont-run"}
 )
 
-// alone is such a cause as it stands.
-func (w *weighing) alone(code string) Standing {
-	c := tables().causes[tables().cause[code]]
-	s := Standing{Cause: c, State: Supported}
-	shown, against := vocabulary().set(code, c.ShownBy), vocabulary().set(code, c.Contradicts)
-	_, s.For = w.pick(nil, &shown)
-	if _, s.Against = w.pick(nil, &against); against.meets(w.settled) {
-		s.State, s.Beside = RuledOut, true
+// standDead adds such causes where nothing rules them out, from the complaint that has them.
+func (w *weighing) standDead() {
+	has := tables().complaint["no-start"]
+	for i := range has.causes {
+		c := &has.causes[i]
+		if slices.Contains(deadByThemselves, c.Code) && w.settled.has(vocabulary().number[c.Code]) && !c.contradicts.meets(w.settled) {
+			_, facts := w.pick(nil, &c.fits)
+			w.result.Standings = append(w.result.Standings, Standing{Cause: c.Cause, State: Supported, For: facts})
+		}
 	}
-	return s
 }
 
 // item is a fact with the number of its code.

@@ -32,24 +32,26 @@ const offSet = 13.9
 func holdsHeat(c *Call, since int) shown {
 	s := seen("heat-right")(c, since)
 	set := c.lastAfter(0, func(r *reading) bool { return r.quality.word == "temp" && !r.over && strings.EqualFold(r.a, "set") })
-	last := c.lastAfter(since, ofHeat)
-	if s.held || set == nil || last == nil {
+	if s.held || set == nil {
 		return s
 	}
-	c.spend(2 * len(c.readings))
-	list := byTime(slices.DeleteFunc(slices.Clone(c.readings), func(r *reading) bool {
-		return r.entry <= since || !c.alive(r.entry) || !ofHeat(r) || r.a != last.a
-	}))
-	if len(list) < fewestForCourse {
+	var last *reading
+	n, near := 0, true
+	for i := len(c.readings) - 1; i >= 0 && c.readings[i].entry > since && n < fewestForCourse; i-- {
+		c.spend(2)
+		r := c.readings[i]
+		if !c.alive(r.entry) || !ofHeat(r) || last != nil && (r.a != last.a || !r.at.Before(last.at)) {
+			continue
+		}
+		last, n = r, n+1
+		near = near && math.Abs(c.value(r).X-c.value(set).X) <= offSet
+		s.text = r.shown() + atEntry(r.entry) + ", " + s.text
+	}
+	if n < fewestForCourse {
 		return shown{}
 	}
-	held := true
-	var text []string
-	for _, r := range list[len(list)-fewestForCourse:] {
-		held = held && math.Abs(c.value(r).X-c.value(set).X) <= offSet
-		text = append(text, r.shown()+" (entry "+itoa(r.entry)+")")
-	}
-	return shown{held: held, text: strings.Join(text, ", ") + "; " + set.shown() + " (entry " + itoa(set.entry) + ")"}
+	s.held, s.text = near, s.text+"set "+set.shown()+atEntry(set.entry)
+	return s
 }
 
 // ofHeat tells the temperature of what a heater warms.

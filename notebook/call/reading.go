@@ -148,11 +148,7 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 		}
 		if err != nil && i == 0 && len(parts) > 1 && q.word == "ohm" {
 			if name, n := namedMotor(strings.Fields(pointWords(p))); n > 0 && len(p) == n+3 {
-				rest := pointWords(p[n:])
-				for _, o := range parts[1:] {
-					rest += ", " + pointWords(o)
-				}
-				return nil, p[2].Errorf("a reading has one or two points and one value").WithHint("on %s, then: ohm %s", name, rest)
+				return nil, p[2].Errorf("a reading has one or two points and one value").WithHint("on %s, then: ohm %s", name, strings.ReplaceAll(pointWords(words[n:]), " ,", ","))
 			}
 		}
 		if err != nil {

@@ -139,12 +139,12 @@ func (c *Call) replacedSound() []string {
 	return out
 }
 
+var otherPlaces = []string{"hv", "high v", "high-v", "thermal"}
+
 // ofAnother reports whether a text is of a part of the kind that stands at another place
 // than the one that a name means: the fuse of the line is not that of the high voltage.
 func ofAnother(text, name string) bool {
-	return slices.ContainsFunc([]string{"hv", "high v", "high-v", "thermal"}, func(w string) bool {
-		return said.Has(" "+text, []string{" " + w}) && !said.Has(name, []string{w})
-	})
+	return said.Has(text, otherPlaces) && !said.Has(name, otherPlaces)
 }
 
 // numbered reports whether a text has what tells one of several like parts apart, where
