@@ -70,6 +70,7 @@ func TestReadingForms(t *testing.T) {
 		{"ohm hsi 60.0", "cannot tell, not open"},
 		{"temp fz -1F", "freezer -1 °F"},
 		{"ohm moisture sensor OL", "sensor moisture-sensor: cannot tell, no thermistor"},
+		{"ohm sensor bars OL", "sensor sensor-bars: cannot tell, no thermistor"},
 		{"ohm water level sensor 24.0", "sensor water-level-sensor: cannot tell, no thermistor"},
 		{"ohm oven sensor OL", "suspect, open"},
 		{"ohm drum light OL", "lamp drum-light: cannot tell, open: a filament would be burnt out"},

@@ -50,6 +50,7 @@ func TestHeardFindings(t *testing.T) {
 		{stands, "tub empties slow", ""}, {stands, "drained tub by hand", ""}, {stands, "drained in bucket", ""}, {stands, "water out in base", ""}, {stands, "pump drains sometimes", ""}, {stands, "pump drains 3 sec then stops", ""},
 		{damp, "water drips in bucket", "dries"}, {damp, "1.5 pint in 2 hr", "dries"}, {damp, "2 pints in an hour", "dries"}, {damp, "0 pints in 2 hr", ""}, {damp, "0.0 pint in 2 hr", ""}, {damp, "pint not in", ""}, {damp, "bucket fills slowly", ""},
 		{split, "od fan runs", "cond-fan-runs"}, {split, "od fan dead", "cond-fan-stopped"}, {split, "outdoor fan runs", "cond-fan-runs"}, {split, "id fan runs", ""},
+		{ice, "water fills", "fills"}, {ice, "water fills slowly", "fills-slowly"}, {burner, "bubble tst good", "no-gas-leak"}, {freezer, "bubble test good", "leak-not-found"}, {burner, "bubble tst not good", ""},
 		{freezer, "starts hard", ""}, {freezer, "starts every other try", ""}, {freezer, "starts 2 out of 5 times", ""},
 	} {
 		c := New()

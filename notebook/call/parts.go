@@ -70,7 +70,7 @@ func nearestPart(name string) string {
 }
 
 // otherSensors are the sensors that are no thermistors (common practice).
-var otherSensors = []string{"moisture-sensor", "humidity-sensor", "hall", "pressure-sensor", "pressure-transducer", "transducer", "level-sensor", "water-level-sensor",
+var otherSensors = []string{"moisture-sensor", "sensor-bars", "moisture-bars", "humidity-sensor", "hall", "pressure-sensor", "pressure-transducer", "transducer", "level-sensor", "water-level-sensor",
 	"turbidity-sensor", "flow-sensor", "flow-meter", "flowmeter", "speed-sensor", "vibration-sensor", "position-sensor", "weight-sensor"}
 
 func judgeOtherSensor(c *Call, name string, rs []*reading, _ int) verdict.Verdict {

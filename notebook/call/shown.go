@@ -119,7 +119,7 @@ func running(c *Call, since int) shown {
 // or a capacitor beside it say nothing of it.
 func machineRuns(c *Call, since int) shown {
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
-		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !isHeater(r.a) && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !isHeater(r.a) && !strings.HasPrefix(strings.ToLower(r.a), "defrost") && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
 	}))
 }
 
@@ -140,8 +140,12 @@ func seen(codes ...string) func(*Call, int) shown {
 	}
 }
 
-// startSeen is that the machine starts; of a fan or pump that it is seen to run.
+// startSeen is that the machine starts; of a fan or pump that it is seen to run, of what
+// has but its motor what that drives too.
 func startSeen(c *Call, since int) shown {
+	if s := seen("drum-turns", "spins", "agitates", "pump-runs")(c, since); s.held && c.appliance().Unsealed {
+		return s
+	}
 	return seen("starts-and-runs", strings.ToLower(c.mainMachine())+"-runs")(c, since)
 }
 
