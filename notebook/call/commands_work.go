@@ -311,7 +311,7 @@ func (c *Call) inAppliance(code string) string {
 		return "radiates"
 	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
 		return ""
-	case code == "flame-lights" && a.Unit != "" && !a.Gas && !a.Furnace && c.complaint() != "gas-no-heat":
+	case code == "flame-lights" && a.Unit != "" && !a.Gas && (a.Electric || a.HighVolts || !a.Unsealed):
 		return ""
 	case code == "fans-quiet" && c.complaint() != "noisy-cold":
 		return ""

@@ -59,10 +59,11 @@ func ofHeat(r *reading) bool {
 	return r.quality.word == "temp" && !r.over && !among(unheated, strings.ToLower(r.a))
 }
 
-// ofBurners are words of work on what lights a burner, feeds it or senses its flame;
-// ofWaves of what keeps the microwaves in.
+// ofBurners are words of work on what lights a burner, feeds it or senses its flame,
+// ofGas those that only what burns gas has; ofWaves of what keeps the microwaves in.
 var (
-	ofBurners = []string{"ignit", "hsi", "glow", "electrode", "spark", "flame", "pilot", "thermocouple", "orifice", "injector", "burner", "gas valve", "safety valve", "valve coil", "gas coil"}
+	ofBurners = append([]string{"hsi", "glow", "electrode", "spark", "flame", "injector", "burner", "safety valve", "valve coil"}, ofGas...)
+	ofGas     = []string{"ignit", "pilot", "thermocouple", "orifice", "gas valve", "gas coil"}
 	ofWaves   = []string{"door", "latch", "hinge", "interlock", "magnetron", "waveguide"}
 )
 
@@ -70,7 +71,7 @@ var (
 // is weighed, the kind of appliance want besides (common practice).
 func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	a := c.appliance()
-	burns := a.Gas || a.Furnace && !a.Electric || c.complaint() == "gas-no-heat"
+	burns := a.Gas || a.Furnace && !a.Electric || c.complaint() == "gas-no-heat" || a.Unsealed && !a.Electric && c.workOn(ofGas)
 	lit := burns && (c.workOn(ofBurners) || c.openedAt(tightness[0].of) > 0)
 	heats := a.Elements || burns && (a.Still || lit)
 	var also []*proofWanted
