@@ -10,18 +10,10 @@ import (
 
 var (
 	proofFlame   = proofWanted{"a flame seen (saw flame lights)", seen("flame-lights")}
-	proofCooks   = proofWanted{"that it heats (saw heats)", cooks}
+	proofCooks   = proofWanted{"that it heats (saw heats)", heat}
 	proofWorks   = proofWanted{"that it works (saw heats, or saw runs)", seen("heats-up", "starts-and-runs")}
 	proofLeakage = proofWanted{"the leakage of microwaves measured (saw leakage test good)", seen("no-radiates")}
 )
-
-// cooks is that a microwave oven heats: seen, or the temperature of what stood in it.
-func cooks(c *Call, since int) shown {
-	if s := seen("heats-up")(c, since); s.held {
-		return s
-	}
-	return heat(c, since)
-}
 
 // offSet is by how many kelvin what holds its heat may be off the set point: 25 °F
 // (common practice).
@@ -62,7 +54,7 @@ func ofHeat(r *reading) bool {
 // ofBurners are words of work on what lights a burner, feeds it or senses its flame,
 // ofGas those that only what burns gas has; ofWaves of what keeps the microwaves in.
 var (
-	ofBurners = append([]string{"hsi", "glow", "electrode", "spark", "flame", "injector", "burner", "safety valve", "valve coil"}, ofGas...)
+	ofBurners = []string{"ignit", "pilot", "thermocouple", "orifice", "gas valve", "gas coil", "hsi", "glow", "electrode", "spark", "flame", "injector", "burner", "safety valve", "valve coil"}
 	ofGas     = []string{"ignit", "pilot", "thermocouple", "orifice", "gas valve", "gas coil"}
 	ofWaves   = []string{"door", "latch", "hinge", "interlock", "magnetron", "waveguide"}
 )

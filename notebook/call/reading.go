@@ -146,9 +146,10 @@ func (c *Call) parseReadings(q *quality, words []script.Word) ([]*reading, error
 				return nil, p[0].Errorf("%s starts a line of its own", p[0].Text).WithHint("a line each: %s %s; then: %s", q.word, pointWords(parts[i-1]), pointWords(p))
 			}
 		}
-		if err != nil && i == 0 && len(parts) > 1 && q.word == "ohm" {
-			if name, n := namedMotor(strings.Fields(pointWords(p))); n > 0 && len(p) == n+3 {
-				return nil, p[2].Errorf("a reading has one or two points and one value").WithHint("on %s, then: ohm %s", name, strings.ReplaceAll(pointWords(words[n:]), " ,", ","))
+		if err != nil && i == 0 && q.word == "ohm" {
+			if name, n := namedMotor(strings.Fields(pointWords(p))); n > 0 && len(p) >= n+3 && (startsLikeNumber(p[n+2].Text) || isOver(p[n+2].Text)) {
+				return nil, source.Errorf(p[2].Col, p[n+2].End, "a reading has one or two points and one value").
+					WithHint("on %s, then: ohm %s", name, strings.ReplaceAll(pointWords(words[n:]), " ,", ","))
 			}
 		}
 		if err != nil {
@@ -359,9 +360,6 @@ func (c *Call) takenAt(r *reading, words, points []script.Word, value script.Wor
 		}
 	default:
 		e := source.Errorf(points[2].Col, value.End, "a reading has one or two points and one value")
-		if name, n := namedMotor(strings.Fields(pointWords(points))); q.word == "ohm" && n > 0 && len(points) == n+2 {
-			return e.WithHint("on %s, then: ohm %s", name, pointWords(words[n:]))
-		}
 		return e.WithHint("%s", c.parted(q, words))
 	}
 	if at := c.machineAtHand(); r.b == "" && q.word != "ohm" && at != defaultMachine && kindOf(at) == winding.Compressor && c.machineNamed(r.a) == defaultMachine {

@@ -207,13 +207,14 @@ func (c *Call) tooHot(r *reading) string {
 	return ""
 }
 
-// heat is the temperature that a heater reaches.
+// heat is the temperature that a heater reaches; of a microwave oven that it is seen to heat is enough.
 func heat(c *Call, since int) shown {
 	r := c.lastAfter(since, ofHeat)
-	if r == nil {
-		s := seen("heats-up")(c, since)
-		s.held = false
-		return s
+	if cooks := c.appliance().HighVolts; cooks || r == nil {
+		if s := seen("heats-up")(c, since); s.held || r == nil {
+			s.held = s.held && cooks
+			return s
+		}
 	}
 	if much := c.tooHot(r); much != "" {
 		return shown{text: r.shown() + " (entry " + itoa(r.entry) + ")" + much}

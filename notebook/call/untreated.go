@@ -126,7 +126,7 @@ func (c *Call) replacedSound() []string {
 			c.spend(200)
 			kind, name, _ := strings.Cut(key, "\x00")
 			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) ||
-				ofAnother(w.text, name) || partOf(name) == partOf("overload") && c.withItsDevice(w.text) {
+				said.Has(w.text, otherPlaces) && !said.Has(name, otherPlaces) || partOf(name) == partOf("overload") && c.withItsDevice(w.text) {
 				continue
 			}
 			was, read := c.verdictOn(kind, name, w.entry)
@@ -139,13 +139,9 @@ func (c *Call) replacedSound() []string {
 	return out
 }
 
+// otherPlaces tell a part from one of its kind: the fuse of the line is not that of the
+// high voltage.
 var otherPlaces = []string{"hv", "high v", "high-v", "thermal"}
-
-// ofAnother reports whether a text is of a part of the kind that stands at another place
-// than the one that a name means: the fuse of the line is not that of the high voltage.
-func ofAnother(text, name string) bool {
-	return said.Has(text, otherPlaces) && !said.Has(name, otherPlaces)
-}
 
 // numbered reports whether a text has what tells one of several like parts apart, where
 // its name has that: fuse-l1 is not the fuse L3.
