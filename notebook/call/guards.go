@@ -22,8 +22,12 @@ func (c *Call) warnOfGuards(r *Reply) {
 	for i > 0 && c.guarding[i-1].Entry == c.entry {
 		i--
 	}
-	if len(said.Out(c.guarding[i:])) > 0 {
-		r.add(Caution, "Caution: by these words a protective device may be out of its circuit; put it back before power returns"+backBy(c.defeated(), c.entry)+".").flag("protection-in-doubt")
+	if out := said.Out(c.guarding[i:]); len(out) > 0 {
+		why := "a protective device may be out of its circuit; put it back before power returns"
+		if said.Overrated(out) {
+			why = "a fuse or breaker may pass more than what it feeds can carry; fit one of the right size before power returns"
+		}
+		r.add(Caution, "Caution: by these words "+why+backBy(c.defeated(), c.entry)+".").flag("protection-in-doubt")
 		c.warn(r, caution.ProtectorStays)
 	}
 }

@@ -3,6 +3,7 @@ package said
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 )
@@ -40,7 +41,7 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|test|two|of|wire|` + anyDevice() + `))*? `
 	is := `(?: (?:is|was|are|were|came|now|all|both|has|have|had|been|again))*`
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
-	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)\b` +
+	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)(?: (?:a|an|the|its|new|old|own|good|proper|right|correct|original|factory|spare|\d+ ?a(?:mps?)?))* ` + anyDevice() + `\b` +
 		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
 		`|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
 	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
@@ -80,7 +81,29 @@ func unbridges(clause string, work bool) bool {
 	if at == nil {
 		return false
 	}
+	if kept, rest := beforeExcept(clause); kept != clause && len(devicesOf(kept, false)) == 0 && (len(devicesOf(rest, false)) > 0 || someLeft.get().MatchString(rest)) {
+		return false
+	}
 	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.get().MatchString(clause))
+}
+
+// excepting is before what was not put back, allBut a denial at whose word no clause is
+// to end, someLeft one of several that is left.
+var (
+	excepting = pattern{expr: `\b(without|w/?o|excep\w+|excluding|minus|less|save|bar|apart from|other than|aside from|besides|but for|leaving out)\b`}
+	allBut    = Lazily(`\bbut (?:for )?((?:(?:the|its|a|one|on|at|that) )*(?:` + anyDevice() + `[ -]?)+(?:[,;.]|$))`)
+	someLeft  = pattern{expr: `^ (for |the |that |on )*(one|two|it|this|that|last|other)\b`}
+)
+
+// beforeExcept cuts a clause where it begins to say what was not put back.
+//
+//go:noinline
+func beforeExcept(clause string) (kept, rest string) {
+	at := excepting.get().FindStringIndex(clause)
+	if at == nil {
+		return clause, ""
+	}
+	return clause[:at[0]], clause[at[1]:]
 }
 
 // wiringBack tells a clause by which wires are as they were.
@@ -134,7 +157,7 @@ func (g *Guard) putBack(list []Guard) []Guard {
 		d := &list[i]
 		name := strings.Join(d.devices, ", ") + "."
 		switch {
-		case g.letsGo() && !d.byHand():
+		case g.letsGo() && !d.byHand(), d.overrated() && !g.rightFor(d):
 		case len(g.devices) > 0 && len(d.devices) > 0:
 			var rest []string
 			for _, was := range d.devices {
@@ -198,7 +221,53 @@ func (g *Guard) fetter() int {
 //go:noinline
 func (g *Guard) overrated() bool { return overfused(g.clause) || larger.get().MatchString(g.clause) }
 
-var larger = pattern{expr: `\b(bigger|larger|oversized?|stronger|higher)\b`}
+var larger = pattern{expr: `\b(bigger|larger|over-?(sized?|rated|fused)|stronger|higher|too (big|large|high)|up(ped|rated|sized))\b`}
+
+// Overrated reports whether each of several is out because it passes too much.
+func Overrated(list []Guard) bool {
+	return !slices.ContainsFunc(list, func(g Guard) bool { return !g.overrated() })
+}
+
+// rightFor reports whether a clause tells of the right size for what passed too much:
+// of fewer amps than were told of with it, and of no more than its wire bears, or by
+// its words where no amps are told.
+//
+//go:noinline
+func (g *Guard) rightFor(d *Guard) bool {
+	text := strings.ToLower(d.Text)
+	is, was := ampsIn(g.clause), ampsIn(text)
+	if len(is) == 0 || len(was) == 0 {
+		return rightSize.get().MatchString(g.clause)
+	}
+	most := slices.Min(was)
+	if len(was) == 1 {
+		most--
+	}
+	if m := gauges.get().FindStringSubmatch(text); m != nil {
+		if size, _ := strconv.Atoi(m[1]); wireAmps[size] > 0 {
+			most = wireAmps[size]
+		}
+	}
+	return slices.Min(is) <= most
+}
+
+// ampsIn are the amps of fuses that a clause tells of.
+func ampsIn(clause string) (out []int) {
+	for _, m := range amps.get().FindAllStringSubmatch(clause, MostClauses) {
+		for _, n := range m[1:] {
+			if n, err := strconv.Atoi(n); err == nil {
+				out = append(out, n)
+			}
+		}
+	}
+	return out
+}
+
+var (
+	amps      = pattern{expr: `\bfrom (\d{1,3}) to (\d{1,3})\b|\b(\d{1,3})(?: ?a(?:mps?)?\b|$)`}
+	gauges    = pattern{expr: `#?\b(\d{1,2}) ?(?:ga|gauge|awg)\b`}
+	rightSize = pattern{expr: `\b(correct|right|proper|small\w*|lower|rated|match\w*|specified|original|as (on|per|by) (the )?(plate|sheet|marking))\b`}
+)
 
 // taken is the family of what a clause takes off.
 //

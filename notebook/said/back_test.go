@@ -97,6 +97,17 @@ func TestPutBack(t *testing.T) {
 		{"rubber band round the door latch", "removed the rubber band|band off|took band off|door latch back", false},
 		{"cut off lcdi plug", "fitted new lcdi plug|lcdi plug replaced|lcdi back", false},
 		{"cut off lcdi plug", "fitted plain plug|fitted new plug|new cord|replaced fuse", true},
+		{"jumpered thermal fuse and high limit", "put everything back except the thermal fuse|reconnected all but the thermal fuse|put back all save the high limit|put back all bar the high limit|fitted everything again apart from the high limit|put back everything other than the fuse|all jumpers off but the high limit|all jumpers off except one|put all back w/o the fuse", true},
+		{"taped door switch", "put the door back on without the switch|door back on without its switch|put the door back minus the switch|put it back without the switch", true},
+		{"taped door switch", "put the door switch back without the tape", false},
+		{"jumped out thermal fuse", "removed the jumper and put a longer one in|removed the jumper, put a longer one in|took the old jumper off and made a better one|swapped jumper for a fatter wire|replaced the jumper with a new one|replaced jumper with a wire|jumper off, wire nut on|removed the jumper and fitted a new one", true},
+		{"jumped out thermal fuse", "removed the jumper and fitted a new fuse|replaced the jumper with a good 15 A fuse|removed jumper, put the wires back|took the jumper off the fuse and fitted a new one|removed the jumper and used the proper fuse", false},
+		{"breaker too big for the wire, 50 A on 10 gauge", "new breaker 60 A|swapped the breaker for a 60|replaced breaker same size|jumper off|replaced breaker|breaker back on|new breaker 40 A", true},
+		{"breaker too big for the wire, 50 A on 10 gauge", "electrician changed the breaker to 30 A|replaced breaker with the correct one|fitted 30 A breaker|fitted correct breaker", false},
+		{"upped the fuses from 30 to 60", "fitted 60 A fuses|replaced fuses|fitted 40 A fuses", true},
+		{"upped the fuses from 30 to 60", "fitted 30 A fuses|fitted correct fuse", false},
+		{"put in a bigger breaker", "fitted breaker 30 A|replaced breaker", true},
+		{"put in a bigger breaker", "fitted the right breaker", false},
 		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
 	} {
 		for _, back := range strings.Split(x.back, "|") {
@@ -145,7 +156,7 @@ func TestWhatClearsAGuardDoes(t *testing.T) {
 	for _, lines := range [][]string{
 		{"jumpered thermal fuse"}, {"bypassed the high limit"}, {"taped lid switch shut"}, {"foil in the fuse"}, {"used cheater cord"}, {"disconnected ground wire"},
 		{"left the terminal cover off"}, {"left overload off"}, {"removed the thermal fuse from the circuit"}, {"replaced 15A fuse with 20A"}, {"swapped fuse for bigger one"},
-		{"put 30A breaker in place of 20A"}, {"wired round the door switch"}, {"penny behind the fuse"}, {"cut ground pin off plug"}, {"door switch out"}, {"jumped it"},
+		{"put 30A breaker in place of 20A"}, {"wired round the door switch"}, {"penny behind the fuse"}, {"cut ground pin off plug"}, {"door switch out"}, {"jumped it"}, {"breaker too big for the wire"}, {"upped the fuses from 30 to 60"},
 		{"twisted the two limit wires together"}, {"pressure switch held with tape"}, {"disabled the lid lock"}, {"left without its cover"}, {"fitted 3 to 2 prong adapter"},
 		{"cut off lcdi plug"}, {"fed the heater direct"}, {"limit taken out, wires joined"}, {"ran with float disconnected"}, {"rubber band round the door latch"}, {"held the contactor in"},
 		{"clamped the flame safety valve open"}, {"hardwired past the overload"}, {"gutted the thermal fuse"}, {"overload cut out of line"}, {"put a spade to spade on the cutout"},

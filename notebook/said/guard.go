@@ -115,6 +115,9 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
+	if all&fused != 0 && all&(bit|bigger) != 0 && suits.get().MatchString(clause) {
+		return false
+	}
 	if all&breaker != 0 && unprotected.get().MatchString(clause) || all&there != 0 && coined.get().MatchString(clause) ||
 		all&no != 0 && all&(guarded|fixed) != 0 && unhooked.get().MatchString(clause) {
 		return true
@@ -140,6 +143,9 @@ func goes(clause string, ways [][]tag) bool {
 	}
 	return false
 }
+
+// suits tells a clause of a fuse or breaker of the right size.
+var suits = pattern{expr: `\b(right|fits?|rated|match\w*|correct|good|ok|suit\w*|proper)( size| amps)? (for|to|with) (the |its |this )?([\w-]+ )?(wir\w+|gauge|cable)\b|\b(no|not) (too big|bigger|larger|oversi\w+)\b`}
 
 // unprotected tells a clause by which there is no breaker for leaks to earth any more,
 // byHand one by which a hand is at the switch for as long as it takes.
@@ -257,6 +263,12 @@ func retracted(words []tag, at, end int) bool {
 	return not && !(end < len(words) && words[end]&(off|takes) != 0)
 }
 
+// otherBridge tells a clause of a bridge that is put in, newOne of what may be one.
+var (
+	otherBridge = pattern{expr: `\b(an?|another|some)( [\w-]+)? (jumper|wire|link|bridge|clip|strap|lead|nut|piece|bit)\b|\b((long|short|bett|thick|fatt|neat|strong|heavi|tidi|tight|fresh)er|another|proper) one\b|\b(wire ?nut|clip|wire|link|lead|strap|splice) on$`}
+	newOne      = pattern{expr: `\b(a |the )?(new|second|other|spare) one\b`}
+)
+
 var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker|bkr|brkr) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
@@ -323,24 +335,34 @@ func Guards(entry int, line string, work bool) []Guard {
 	}
 	var list []Guard
 	var it []string // what the part before names
-	last := ""
-	for _, c := range Clauses(line) {
+	last, text := "", line
+	if Has(line, []string{" but "}) {
+		text = allBut().ReplaceAllString(strings.ToLower(line), "except $1")
+	}
+	for _, c := range Clauses(text) {
 		before := len(list)
 		for _, part := range strings.Split(c, " and ") {
 			is, said := wayOf(part, work)
 			g := Guard{entry, line, part, devicesOf(part, false), is}
+			back := part
+			if said && is != out {
+				back, _ = beforeExcept(part)
+			}
 			if said && is == renewed {
-				g.devices = devicesOf(strings.Join(Renewals(part), ", "), true)
+				g.devices = devicesOf(strings.Join(Renewals(back), ", "), true)
 				if atPlug.get().MatchString(part) {
 					g.devices = append(g.devices, "pin")
 				}
 			}
 			if said && is == refitted {
-				g.devices = devicesOf(beside.get().ReplaceAllString(part, ""), false)
+				g.devices = devicesOf(beside.get().ReplaceAllString(back, ""), false)
 			}
 			switch last := len(list) - 1; {
+			case last >= 0 && list[last].way == unbridged && bridgesAgain(part, len(list[last].devices) > 0):
+				list, it = list[:last], nil
+				continue
 			case said:
-				if len(g.devices) == 0 && ofIt.get().MatchString(part) {
+				if len(g.devices) == 0 && back == part && ofIt.get().MatchString(part) {
 					g.devices = it
 				}
 			case last >= 0 && list[last].way == out && list[last].offBy(part): // the bridge just spoken of
@@ -366,6 +388,12 @@ func Guards(entry int, line string, work bool) []Guard {
 		last = c
 	}
 	return list
+}
+
+// bridgesAgain reports whether a clause says that another bridge took the place of the
+// one just taken off; "a new one" is of the device where that was named.
+func bridgesAgain(clause string, named bool) bool {
+	return otherBridge.get().MatchString(clause) || !named && newOne.get().MatchString(clause) && len(devicesOf(clause, false)) == 0
 }
 
 // beside tells where a part is that is put back.

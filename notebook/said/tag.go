@@ -156,7 +156,7 @@ var tagged = []struct {
 	{two, "2 two ungrounded unearthed"},
 	{three, "3 three"},
 	{adapter, "adapter adaptor adapt"},
-	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized"},
+	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized upped"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
 	{other, "replacement drive diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
@@ -257,6 +257,8 @@ func tagsOf(clause string, out []tag) []tag {
 		case word == "out" && before == "cut" && out[n]&theDev != 0:
 			out[n] = tags()["cutout"] | theDev
 			return
+		case before == "too" && (word == "big" || word == "large" || word == "high"):
+			t = bigger
 		case word == "holds" && out[n]&(device|kept) != 0:
 			t = 0 // by itself
 		case word == "on" && (before == "pressed" || before == "pushed"):
