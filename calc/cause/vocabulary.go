@@ -102,6 +102,9 @@ func FindFinding(text string) (code, matched string, ok bool) {
 func Limited(text string) (help, by string) {
 	code, _, by := begins(text)
 	if by == "" {
+		by = undone(code, text)
+	}
+	if by == "" {
 		return "", ""
 	}
 	f, _ := Lookup(code)
@@ -248,7 +251,7 @@ func FindFindings(text string) []string {
 	}
 	v, all := vocabulary(), slices.Clone(out)
 	return slices.DeleteFunc(out, func(code string) bool {
-		return v.vouches(code) && slices.ContainsFunc(all, func(o string) bool { return !v.vouches(o) && v.excludes[v.number[code]].has(v.number[o]) })
+		return undone(code, text) != "" || v.vouches(code) && slices.ContainsFunc(all, func(o string) bool { return !v.vouches(o) && v.excludes[v.number[code]].has(v.number[o]) })
 	})
 }
 

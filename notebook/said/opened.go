@@ -3,6 +3,8 @@ package said
 import (
 	"slices"
 	"strings"
+
+	"ohmcall/calc/cause"
 )
 
 // Joint is a kind of joint that work opens and that is shown to be tight again by
@@ -113,6 +115,10 @@ func Shown(text string) []string {
 	var out []string
 	tested := -1
 	for _, c := range Clauses(text) {
+		if cause.Partly(c) != "" {
+			out, tested = nil, -1
+			continue
+		}
 		for i := range shown {
 			s := &shown[i]
 			of, good := s.of.get().MatchString(c), s.good.get().MatchString(c)

@@ -1,0 +1,35 @@
+package cause
+
+// Whether a danger is gone is told by the whole of a line: what was not reached, or is
+// yet to come, may stand behind its comma. Which words say so is common practice.
+var (
+	// partly tells of a test that did not go all the way.
+	partly = lazily(`(?i)\b(did not|could not|cannot|(?:did|could|have|has|was|were|ca)n'?t) (?:been |get |all )*(?:test|check|reach|look|get|soap|see|done|tried|measure)\w*|\bnot (?:yet |all |been )*(?:test|check|reach|look|soap|done|tried|seen|measured)\w*` +
+		`|\bso far\b|\b(?:apart|aside) from\b|\bother than\b|\bexcept\w*|\bbut (?:for|not)\b|\ball but\b|\bonly\b|\b(?:with|by) (?:my |the |his )*nose\b|\bby (?:ear|smell)\b|\bminus\b|\b(?:still|yet) to\b|\bhalf of\b|\bpartly\b|\b(?:without|no) (?:soap|detector|tester|meter)\b|\b(?:not|un)[ -]?(?:sure|certain)\b|\bstill (?:smell|leak|hiss|bubbl)\w*|\bsmell (?:is )?still\b` +
+		`|\bwith (?:the )?(?:gas|supply|cock|meter|tank|burner|furnace|boiler|heater|unit|it) (?:shut|off|turned off|closed)\b|\b(?:window|door)s? (?:was |were |is |are |left )*open\b|\?`)
+	// ahead tells of an end that is hoped for, or hangs on something.
+	ahead = lazily(`(?i)\b(?:soon|next|tomorrow|later|when|if|once|until|unless|as far as|to (?:come|be|follow)|still|yet|will|would|should|must|could|needs?|wants?|hope\w*|promis\w*|pending|almost|nearly|maybe|perhaps|probably|with (?:rubber|gloves|care|caution)|by (?:mon|tues|wednes|thurs|fri|satur|sun)day|on order|says?|said)\b|\?`)
+	tests = codeSet("no-gas-leak", "leak-not-found", "no-co", "no-spill", "no-outlet-wrong")
+	ends  = codeSet("no-hazard", "no-called-unsafe")
+)
+
+// Partly gives the words of a text by which a test is not whole, "" when none does.
+func Partly(text string) string { return partly().FindString(text) }
+
+// Ahead gives the words of a text by which a danger is not gone yet, "" when none does.
+func Ahead(text string) string { return ahead().FindString(text) }
+
+// undone gives the words of a text that leave nothing of a finding by which a danger is
+// gone, "" when none does.
+func undone(code, text string) string {
+	switch {
+	case tests()[code]:
+		return Partly(text)
+	case ends()[code]:
+		if by := Partly(text); by != "" {
+			return by
+		}
+		return Ahead(text)
+	}
+	return ""
+}
