@@ -10,6 +10,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
+		`<bodies>`, `((metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|handle|hood|drum|knob|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|boiler) )+`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
@@ -42,6 +43,8 @@ felt (some )?(electricity|current)\b
 <shell> (energi[sz]ed|electrified|hot to (ground|earth))
 [1-9]\d+ ?v\w* ((between|from) )?<metal> (and|to) (ground|earth|neutral)
 <metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
+[1-9]\d+ ?v\w* (from|between) <bodies>(and|to) (<bodies>|(sink|tap|faucet|radiator|counter|worktop|floor|(\w+ )?pipe)\b)
+<bodies>(\w+ ){0,2}[1-9]\d+ ?v\w* (to|against) (<bodies>|(sink|tap|faucet|radiator|counter|worktop|floor|(\w+ )?pipe)\b)
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
 (got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite) (off|from) (\w+ )?<metal>
@@ -182,6 +185,8 @@ co\b.{0,20}\b[1-9]\d+ ?ppm
 [1-9]\d+ ?ppm (of )?co\b
 (crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)? heat exchanger
 heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
+(crack|hole|hairline|split|perforat)\w* (\w+ ){0,2}(in|at|on|of|along|through) (\w+ ){0,5}exchanger
+exchanger (\w+ ){0,3}(crack|holed|split|perforat)
 (flue|chimney)\b.{0,20}\b(block|disconnect|separat|collaps|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
 (block|disconnect)\w* (flue|chimney)
 rolls? ?out\b
@@ -305,6 +310,7 @@ not? (revers|open ground)
 		said: rows{text: `
 (earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
 (earth|ground|bonding) (wire|lead|strap|bond) (gone|burnt|melted)\b
+(earth|ground|bonding) (wire |lead |strap |lug |screw |tab |tag |stud )?((on|at|of|to|from) (\w+ ){1,3})?(never|not|un) ?(been )?(connected|attached|fitted|made|bonded|landed|hooked)\b
 bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
 (chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
 (earth|ground) screw (missing|loose|gone|stripped)\b
@@ -339,8 +345,12 @@ no (\w+ )?(leak|hiss|smell|odor)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|mergency|contactor|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		acts: rows{text: `
+(4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) (\w+ )?(on|to) neutral
+(strap|link|jumper|bond\w*) (\w+ ){0,2}(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
+neutral (\w+ )?(bonded|strapped|linked|tied) (\w+ )?(to|at) <shell>.{0,30}(4|four) ?(wire|prong|pin|core|conductor)
+(strap|link|jumper) (left|kept) (on|to|at) neutral
 (plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
 tied (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
 (plug|cap|cork|bung|stopper) (in|on|into|over|onto) (\w+ )?(t p|tpr|prv|relief)
@@ -409,7 +419,11 @@ anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
-(fan|blade|belt|pulley)( blade)? guard (left off|off left|missing|broken|gone|not (re)?fitted)
+(fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? (guard|cover) (left off|off left|off and|missing|broken|gone|lost|not (re)?fitted)
+guard (over|on|of|for|round) (\w+ )?(fan|blade|belt|pulley|chain|coupling|sprocket) (left off|off|missing|broken|gone|lost|not (re)?fitted)
+(fan|belt|pulley|chain|coupling|sprocket)s? (\w+ )?(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
+(emergency stop|e ?stop)( button| switch)? (no effect|does nothing|does not (stop|work|drop)|doesn't (stop|work|drop)|dead|without effect)
+contactor stays in $
 delayed ignition
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
@@ -484,6 +498,16 @@ normal
 	{Finding: "hazard", in: heatsBesides, quick: "burner stays",
 		said: rows{text: `
 burner stays (on|hot|lit|red) (with|when|even|after|though) (\w+ ){0,3}off\b
+`}},
+	{Finding: "co", in: burns, quick: "ppm|cell",
+		said: rows{text: `
+[1-9]\d+ ?ppm
+(cells?|clamshells?)( \d)? (\w+ )?(crack|split|holed|rusted through|perforat)
+(crack|hole|split)\w* (in|through) (\w+ ){0,2}cells?\b
+`}, harmless: rows{text: `
+(co2|nox|chlorine|hardness|alkalinity|salt|tds|inhibitor|glycol|calcium)\b
+[1-9]\d? ?ppm (in|at) (flue|stack|exhaust|vent)( $| (normal|good|fine|after|hot))
+no (crack|hole)
 `}},
 	{Finding: "hazard", in: burns, quick: "bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
 		acts: rows{text: `
