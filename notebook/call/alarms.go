@@ -73,14 +73,23 @@ var offPower = []string{"unplugged", "tagged out", "taken away"}
 // not left without its power.
 func flammableGas(c *Call) bool {
 	as, _ := c.leftAs()
-	return repair.Flammable(c.gas()) && !among(offPower, said.StateLeft(as))
+	return repair.Flammable(c.fireGas()) && !among(offPower, said.StateLeft(as))
 }
 
 // smellsOfCharge reports whether the only gas in the machine that burns is its refrigerant:
 // what smells of gas, or leaks it, is that then (common practice).
 func (c *Call) smellsOfCharge() bool {
 	a := c.appliance()
-	return !a.Gas && !a.Furnace && !a.Unsealed && repair.Hydrocarbon(c.gas())
+	return !a.Gas && !a.Furnace && !a.Unsealed && repair.Hydrocarbon(c.fireGas())
+}
+
+// fireGas is the machine's refrigerant by its plate, or one that burns where what was told
+// of the machine names it.
+func (c *Call) fireGas() string {
+	if g := c.gas(); repair.Flammable(g) || c.lastOf(c.fires, c.entry) == 0 && !said.NamesFire(c.last("unit")+", "+c.last("fault")) {
+		return g
+	}
+	return "R-290"
 }
 
 func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }

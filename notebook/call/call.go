@@ -92,6 +92,7 @@ type workDone struct {
 	capsFitted []fittedCap
 	opened     []opening    // joints of a gas
 	guarding   []said.Guard // what took a protective device out, or put it back
+	fires      []int        // the entries that name a refrigerant which burns
 }
 
 // sumsMade is what was worked out and what was asked of the call.

@@ -105,6 +105,9 @@ func (c *Call) worked(w work) {
 // protection.
 func (c *Call) heed(w work) {
 	c.spend(400 * min(len(w.text), said.MostBytes))
+	if said.NamesFire(w.text) {
+		c.fires = append(c.fires, w.entry)
+	}
 	if w.kind == "part" || w.kind == "did" {
 		c.spend(400 * min(len(w.text), said.MostBytes))
 		if done := said.Stated(w.text); len(done) > 0 {

@@ -191,7 +191,7 @@ var putting = pattern{expr: `^(i |we )?(put|fitt?ed|install\w*|new)\b`}
 
 var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 
-var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|with|at|fed by) (?:an? )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr))|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr) (?:is |was )?(where|on|should be|instead of|in an?|feeding|feeds|for) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr) (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|with|at|fed by) (?:an? )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s?)|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s? (?:is |was |are )?(where|on|should be|instead of|in an?|feeding|feeds|for) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr)s? (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}

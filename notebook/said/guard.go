@@ -46,10 +46,10 @@ var outs = [][]tag{
 	{left, near | device, near | takes | outOf},                                                 // left the limit disconnected
 	{left, outOf, near | device},                                                                //
 	{guarded, off, final | so}, {takes, far | guarded, near | runs, mark}, {guarded, left, off}, // overload left off
-	{device, outOf, final}, {device, left, outOf | takes}, // door switch out
+	{device, outOf, final}, {guarded, takes, outOf, final}, {device | fused, near | bit | clip | bond, across, final}, {device, left, outOf | takes}, // door switch out
 	{undoes, near | held}, {held, near | undoes}, // disabled the lid lock
-	{takes, near | earthed, wiry | toward | final},                                                                        // cut the earth pin
-	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off, final}, {earthed, wiry, left, off}, // earth wire off
+	{takes, near | earthed, wiry | toward | final},                                                                                // cut the earth pin
+	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off, final | other}, {earthed, wiry, left, off}, // earth wire off
 	{covered, left, off}, {runs, near | covered, off}, // ran with the cover off
 	{runs, near | with, near | device, near | takes | outOf}, // ran with the float disconnected
 	{bigger, near | fused}, {fused, near | bigger}, {fused, with | toward, near | bigger},
@@ -269,7 +269,7 @@ var (
 	newOne      = pattern{expr: `\b(a |the )?(new|second|other|spare) one\b`}
 )
 
-var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker|bkr|brkr) (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
+var exchanges = pattern{expr: `\b(\d{1,3}) ?a(?:mp)?s? (?:fuse|breaker|bkr|brkr)s? (with|by|for|to|in place of|instead of) (?:a |an |the )?(\d{1,3}) ?a`}
 
 // overfused reports whether a fuse or breaker gave way to one of more amps.
 //
@@ -322,6 +322,9 @@ func wordsIn(line string) (all tag) {
 	}
 	if all&no != 0 {
 		all |= without
+	}
+	if all&wiry != 0 && all&across != 0 {
+		all |= earthed // the round pin
 	}
 	return all
 }

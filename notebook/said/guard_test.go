@@ -7,6 +7,11 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+thermal cutoff has a wire across it
+paper clip in the limit, limit has a paperclip across
+float taken out because it stuck
+high limit clipped out because it nuisance tripped
+customer snipped the round prong off the plug
 wire nut across the cycling stat for the weekend
 drum fuse is a bit of copper wire
 manual reset button jammed in with epoxy

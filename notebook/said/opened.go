@@ -51,6 +51,16 @@ func Charged(done string) string {
 	return ""
 }
 
+// named tells of a refrigerant that burns: by its number, or as what is in a machine or
+// comes out of it, which a torch and a bottle are not.
+var (
+	named = pattern{expr: `(?i)\br-? ?(290|600a?)\b|\b(propane|(iso)?butane) (gas )?(box|unit|fridge|freezer|machine|charge|system|refrigerant|leak|hiss|pour|escap)`}
+	names = []string{"290", "600", "propane", "butane"}
+)
+
+// NamesFire reports whether a text names a refrigerant that burns.
+func NamesFire(text string) bool { return Has(text, names) && named.get().MatchString(text) }
+
 // Opened gives the kinds of joints that words of work say were opened; a part is
 // one that was fitted.
 func Opened(text string, part bool) (out []Joint) {

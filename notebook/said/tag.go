@@ -257,6 +257,8 @@ func tagsOf(clause string, out []tag) []tag {
 		case word == "out" && before == "cut" && out[n]&theDev != 0:
 			out[n] = tags()["cutout"] | theDev
 			return
+		case (word == "prong" || word == "pin") && before == "round":
+			out[n] = earthed // of three that one
 		case before == "too" && (word == "big" || word == "large" || word == "high"):
 			t = bigger
 		case word == "holds" && out[n]&(device|kept) != 0:

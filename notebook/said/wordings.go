@@ -326,7 +326,7 @@ no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 (outlet|receptacle|socket|cord|neutral)\b
 winding|pin|coil
 `}},
-	{Finding: "leak-found", quick: "refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector",
+	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector",
 		said: rows{text: `
 (refrigerant|propane|isobutane|joint|flare|braze) (gas )?(leak|escap)
 (sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas) (gas |leak )?detector) <sounds>
@@ -338,6 +338,7 @@ hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
 (smell\w*|smelt|whiff|odor) (of )?(refrigerant|isobutane|butane)\b
 r ?(600a|290) leak(s|ing|ed)?\b( $| (at|by|near|from|in|on|out))
+(r ?(600a|290)|refrigerant|propane|isobutane)( gas)? (pour|com|blow|hiss|spray|gush|rush|stream|bubbl)\w* (out|from)\b
 leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
 `},
 		harmless: rows{text: `
@@ -410,7 +411,7 @@ ammonia (smell|leak)
 (relief|t (and )?p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
 relief valve (plug|cap|cork)
 (t p|tpr|prv|relief valve) (\w+ ){0,3}(capped|plugged|corked)\b
-(t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (in|on)\b
+(t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (screwed |pushed |glued |soldered )?(in|on)\b
 no (t p|tpr|relief)( valve)? 
 wires? too (small|thin) for (breaker|fuse)
 tank (bulg|swoll|swell|balloon)
@@ -475,17 +476,20 @@ leak test (\w+ )?failed
 `}, harmless: rows{text: `
 no bubbl
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "hiss|leak|seep|weep|whiff|pipe open|smell|burner stays",
+	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stays",
 		said: rows{text: `
 burner stays (on|lit) (with|when) (knob|valve|control|cock)
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
-leak(s|ing)? (at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
+leak(s|ing)? (there |again )?(at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
 (valve|cock|control) (\w+ )?(leaks?|leaking|passes|passing) (by|past|through)\b
 (small|slight|tiny|little|slow) leak (left|remains|there|again)
 leak (left|remains)\b
 (nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)
+(nut|union|fitting|regulator|joint|connector|cock|flex|hose|(gas|flex) line) (blows )?bubbl
+(safety|oven|gas|main|control) valve (\w+ )?stays open\b
+(safety|oven|gas|main|control) valve (\w+ )?pass(es|ing) gas\b
 whiff (at|from|by|near|around)\b
 smells? (it )?(again|back)\b
 (left )?(old )?(gas )?pipe (left )?open
@@ -494,6 +498,12 @@ no (leak|hiss)
 water\b
 burn(t|ing)|mold|mould|musty
 normal
+`}},
+	{Finding: "leak-found", in: sealed, quick: "detector|sniffer",
+		said: rows{text: `
+(detector|sniffer) <sounds> $
+`}, harmless: rows{text: `
+(smoke|fire|motion|co|warner) (gas )?detector
 `}},
 	{Finding: "hazard", in: heatsBesides, quick: "burner stays",
 		said: rows{text: `
@@ -546,6 +556,8 @@ func burnsGas(a *Appliance) bool { return burns(a) && !a.Tank }
 
 // heatsBesides is of what is not heated by gas, or holds water.
 func heatsBesides(a *Appliance) bool { return !burnsGas(a) }
+
+func sealed(a *Appliance) bool { return !a.Unsealed && !burns(a) && a.Unit != "" }
 
 func burns(a *Appliance) bool { return a.Gas || a.Furnace }
 
