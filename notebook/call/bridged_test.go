@@ -42,7 +42,11 @@ func TestBridgedIsNamedUntilItIsBack(t *testing.T) {
 // A client tells of a bridge in the complaint too; what is out of order there is a
 // fault.
 func TestBridgedByTheComplaint(t *testing.T) {
-	for line, want := range map[string]bool{"fault runs only with the lid switch bypassed": true, "fault does not heat, last man jumpered the fuse": true, "fault no heat, fuse out": false, "fault light switch off": false} {
+	for line, want := range map[string]bool{
+		"fault no heat, the door interlock is taped": true, "fault water drips, float switch was cut out by the last man": true, "fault no heat, they put a bigger breaker in": true,
+		"fault float switch cut out and spliced": true, "fault cover left off, live parts open": true, "fault earth wire is off at the compressor": true, "fault breaker too big for the wire": true,
+		"fault no heat, thermostat is out": false, "fault high limit cut out": false, "fault door switch pushed in but nothing": false, "fault float stuck up": false, "fault cord pulled out": false, "fault overload trips": false,
+		"fault runs only with the lid switch bypassed": true, "fault does not heat, last man jumpered the fuse": true, "fault no heat, fuse out": false, "fault light switch off": false} {
 		if got := len(applyAll(t, "unit washer", line).bridged()) > 0; got != want {
 			t.Errorf("%s: %v", line, got)
 		}

@@ -100,7 +100,7 @@ func identityCommands() []Command {
 				if f.word == "fault" {
 					c.alarmed(r, t)
 					c.relapse(r, t)
-					if said.Has(t, []string{"bypass", "jumper", "jumped", "bridged"}) { // of a client's words these are plain
+					if said.ToldOut(t) {
 						c.guards(r, t)
 					}
 					c.tellComplaint(r)

@@ -302,6 +302,21 @@ func TakesOut(line string) bool {
 	})
 }
 
+// ToldOut reports whether a client's words tell of a protective device that somebody took
+// out: of what is out, off or missing they say that it fails.
+func ToldOut(complaint string) bool {
+	if !TakesOut(complaint) {
+		return false
+	}
+	kept := slices.DeleteFunc(Clauses(complaint), func(c string) bool { return fails.get().MatchString(c) && !byWhom.get().MatchString(c) })
+	return TakesOut(strings.Join(kept, ", "))
+}
+
+var (
+	fails  = pattern{expr: `^(\w[\w-]* ){1,5}(out|off|in|missing|gone)$`}
+	byWhom = pattern{expr: `\b(left|taken|took|they|he|she|man|tech\w*|somebody|someone|wire[sd]?|taped|tied|jump\w*|bridg\w*|by-?pass\w*)\b`}
+)
+
 // goesOn reports whether a clause joins the wires of what the one before took out, or
 // binds what it held.
 func goesOn(before, clause string) bool {

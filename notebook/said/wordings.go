@@ -308,7 +308,7 @@ not? (revers|open ground)
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
-(earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|not (connected|attached)|hanging|chewed|corroded)\b
+(earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|(came|come|fell|fallen) off|not (connected|attached)|hanging|chewed|corroded)\b
 (earth|ground|bonding) (wire|lead|strap|bond) (gone|burnt|melted)\b
 (earth|ground|bonding) (wire |lead |strap |lug |screw |tab |tag |stud )?((on|at|of|to|from) (\w+ ){1,3})?(never|not|un) ?(been )?(connected|attached|fitted|made|bonded|landed|hooked)\b
 bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
