@@ -243,12 +243,25 @@ func (g *Guard) rightFor(d *Guard) bool {
 	if len(was) == 1 {
 		most--
 	}
-	if m := gauges.get().FindStringSubmatch(text); m != nil {
-		if size, _ := strconv.Atoi(m[1]); wireAmps[size] > 0 {
-			most = wireAmps[size]
-		}
+	if bears := wireBears(text); bears > 0 {
+		most = bears
 	}
 	return slices.Min(is) <= most
+}
+
+// wireBears is how many amps the wire of a clause may be fused for, 0 when it names none.
+func wireBears(clause string) int {
+	if m := gauges.get().FindStringSubmatch(clause); m != nil {
+		size, _ := strconv.Atoi(m[1])
+		return wireAmps[size]
+	}
+	return 0
+}
+
+// borne reports whether the wire of a clause bears the amps that are told with it.
+func borne(clause string) bool {
+	is, most := ampsIn(clause), wireBears(clause)
+	return len(is) > 0 && most > 0 && slices.Max(is) <= most
 }
 
 // ampsIn are the amps of fuses that a clause tells of.

@@ -115,6 +115,9 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
+	if all&bond != 0 && all&held == 0 && onBoard.get().MatchString(clause) || all&bare != 0 && all&guarded == 0 && rerun.get().MatchString(clause) {
+		return false
+	}
 	if all&fused != 0 && all&(bit|bigger) != 0 && suits.get().MatchString(clause) {
 		return false
 	}
@@ -143,6 +146,13 @@ func goes(clause string, ways [][]tag) bool {
 	}
 	return false
 }
+
+// onBoard tells a clause of a jumper by which a board is set, rerun one of a wire that a
+// new one goes round.
+var (
+	onBoard = pattern{expr: `\bjumpers?\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bfactory (fitted|installed|set|made)\b|\b(dip|board) jumpers?\b`}
+	rerun   = pattern{expr: `\bby-?passed (the |an? |that |old |bad |broken |burnt |damaged |chewed )*(\w+ )?(wir\w+|cable|splice|run|joint|connection|line|harness|lead) (with|by|using) (a |an |some )?(new|fresh|good|proper)( \w+)* (wire|cable|run|lead|cord|line|harness)\b`}
+)
 
 // suits tells a clause of a fuse or breaker of the right size.
 var suits = pattern{expr: `\b(right|fits?|rated|match\w*|correct|good|ok|suit\w*|proper)( size| amps)? (for|to|with) (the |its |this )?([\w-]+ )?(wir\w+|gauge|cable)\b|\b(no|not) (too big|bigger|larger|oversi\w+)\b`}

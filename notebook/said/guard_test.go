@@ -7,6 +7,8 @@ import (
 
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
+jumper on the limit as on the sheet
+bypassed the limit wire with a new wire
 thermal cutoff has a wire across it
 paper clip in the limit, limit has a paperclip across
 float taken out because it stuck
@@ -250,6 +252,15 @@ held the contactor in to test, ran
 
 // Lines of every day in words that could take a device out.
 const nothingOut = `
+jumper on the board set by the sheet for 90 s blower delay
+jumper W to R on the board set by the sheet
+jumper pin set to 120 s as the sheet says
+DIP jumper J3 is in place per the sheet
+jumper Y-Y1 factory fitted, left in
+bypassed the old thermostat wire with a new run of cable
+bypassed the broken splice with a new wire
+breaker size right for the wire
+breaker is 30 A on 10 gauge, right for it
 wire nut on the cycling stat lead replaced
 put a wire nut on the limit wire
 new overload and relay pressed on

@@ -78,7 +78,9 @@ var idles = pattern{expr: `
 ^(got|was|am) paid\b
 ^got (the |a )?(paid|payment|signature|check|cheque|cash|lunch|coffee)\b
 ^<live> (is |was )?(back )?(on|in)( again)?$
-^left <who>\b
+^left (the )?<who>\b
+^(soap|leak|bubble|spill|draft)[ -]?test(ed)?\b
+^((hot )?water|heat|power|cooling) (is |was )?(now )?(back|restored)( (on|to|in|for) .*)?$
 ^left (the |all |an? )?(old|bad|failed|spare|card|receipt|invoice|manual|note)\b
 ^left .*\b(with|for) (the )?<who>$
 ^(put|threw|tossed) (away |out )?(the |all )?(old|bad|failed) .*\b(scrap|trash|rubbish|garbage|bin|skip|dumpster|recycling|van|truck|away|out)$

@@ -58,6 +58,8 @@ var (
 	names = []string{"290", "600", "propane", "butane"}
 )
 
+var lines = pattern{expr: `\b(suction|discharge|refrigerant) line\b`}
+
 // NamesFire reports whether a text names a refrigerant that burns.
 func NamesFire(text string) bool { return Has(text, names) && named.get().MatchString(text) }
 
@@ -79,6 +81,9 @@ func Opened(text string, part bool) (out []Joint) {
 			add(GasJoint)
 		case burnerParts().MatchString(c):
 			add(BurnerJoint)
+		}
+		if Has(c, []string{"insul", "foam", "lagging", "tape"}) { // a line is wrapped and stays whole
+			c = lines.get().ReplaceAllString(c, "")
 		}
 		if refrigerantWork().MatchString(c) || Has(c, []string{"solder"}) && !Has(c, electrical) {
 			add(RefrigerantJoint)

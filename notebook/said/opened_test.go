@@ -18,7 +18,7 @@ func TestOpened(t *testing.T) {
 		"cut out drier with torch": RefrigerantJoint, "unbrazed the drier with a torch": RefrigerantJoint, "opened system": RefrigerantJoint, "opened the sealed system": RefrigerantJoint, "sweated joint": RefrigerantJoint,
 		"sweated in the new drier": RefrigerantJoint, "charged r134a 100g": RefrigerantJoint, "used r134a to top up": RefrigerantJoint, "charged propane": RefrigerantJoint, "unsweated the suction line": RefrigerantJoint,
 		"opened the panel": "", "cut out the old plug": "", "used a 20k resistor": "", "charged the battery": "", "sweated the job": "", "cut off drier belt": "",
-		"charged the customer": "", "vacuumed the condenser": "", "replaced dryer belt": "", "thawed the evaporator and replaced the heater": "", "new drier belt": "", "soldered a wire": "", "compressor must be replaced": "",
+		"insulation tape on the suction line renewed": "", "wrapped new foam on the suction line": "", "brazed the suction line and renewed its insulation": RefrigerantJoint, "charged the customer": "", "vacuumed the condenser": "", "replaced dryer belt": "", "thawed the evaporator and replaced the heater": "", "new drier belt": "", "soldered a wire": "", "compressor must be replaced": "",
 	} {
 		got := Joint("")
 		for _, j := range Opened(text, false) {

@@ -452,6 +452,8 @@ glass (\w+ ){0,3}(falling|fell|hanging)\b
 no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
 (temp\w*|pressure|volts|amps) (\w+ )?(could|may|might|will) fall
 (mended|repaired|replaced|covered|insulated|taped)\b
+(filed|deburred|smoothed|rounded) (\w+ )?sharp
+sharp edges? (\w+ ){0,4}(filed|smooth\w*|deburred|rounded|taken off|folded)
 (years?|months?) ago
 last year
 bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)

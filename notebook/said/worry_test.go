@@ -10,6 +10,8 @@ import (
 func TestWorries(t *testing.T) {
 	for text, want := range map[string]bool{`
 both limit wires on one terminal
+estop drops nothing, contactor stays
+safeties not in circuit
 cooktop limiter cut away
 fused at 40, plate says 25
 dryer on 50A brkr
@@ -37,6 +39,18 @@ ran it on two legs
 fired it up with tank empty
 water coming out of the upper access cover`: true, `
 client happy
+new 30 A fuses in the disconnect as on the plate
+lid switch cleaned, stops at once when lid is lifted
+customer shocked at the price
+estop tested, drops the contactor
+breaker is 30 A on 10 gauge, right for it
+float moves free
+burner caps put back in place, flame even all round
+ground strap moved off neutral for the 4 wire cord as the sheet wants
+fuse was good, broken wire at the motor mended
+flue drawn well, all joints screwed
+all safeties in circuit and working
+cleaned the lid switch, lid stops the drum
 customer shown the temperatures
 no leaks
 plugged in and running
