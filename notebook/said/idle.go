@@ -79,7 +79,7 @@ var idles = pattern{expr: `
 ^got (the |a )?(paid|payment|signature|check|cheque|cash|lunch|coffee)\b
 ^<live> (is |was )?(back )?(on|in)( again)?$
 ^left (the )?<who>\b
-^(soap|leak|bubble|spill|draft)[ -]?test(ed)?\b
+^(soap|leak|bubble)[ -]?test(ed)?\b
 ^((hot )?water|heat|power|cooling) (is |was )?(now )?(back|restored)( (on|to|in|for) .*)?$
 ^left (the |all |an? )?(old|bad|failed|spare|card|receipt|invoice|manual|note)\b
 ^left .*\b(with|for) (the )?<who>$
