@@ -1,5 +1,7 @@
 package cause
 
+import "strings"
+
 // Whether a danger is gone is told by the whole of a line: what was not reached, or is
 // yet to come, may stand behind its comma. Which words say so is common practice.
 var (
@@ -9,27 +11,24 @@ var (
 		`|\bwith (?:the )?(?:gas|supply|cock|meter|tank|burner|furnace|boiler|heater|unit|it) (?:shut|off|turned off|closed)\b|\b(?:window|door)s? (?:was |were |is |are |left )*open\b|\?`)
 	// ahead tells of an end that is hoped for, or hangs on something.
 	ahead = lazily(`(?i)\b(?:soon|next|tomorrow|later|when|if|once|until|unless|as far as|to (?:come|be|follow)|still|yet|will|would|should|must|could|needs?|wants?|hope\w*|promis\w*|pending|almost|nearly|maybe|perhaps|probably|with (?:rubber|gloves|care|caution)|by (?:mon|tues|wednes|thurs|fri|satur|sun)day|on order|says?|said)\b|\?`)
-	tests = codeSet("no-gas-leak", "leak-not-found", "no-co", "no-spill", "no-outlet-wrong")
-	ends  = codeSet("no-hazard", "no-called-unsafe")
 )
 
 // Partly gives the words of a text by which a test is not whole, "" when none does.
+//
+//go:noinline
 func Partly(text string) string { return partly().FindString(text) }
-
-// Ahead gives the words of a text by which a danger is not gone yet, "" when none does.
-func Ahead(text string) string { return ahead().FindString(text) }
 
 // undone gives the words of a text that leave nothing of a finding by which a danger is
 // gone, "" when none does.
+//
+//go:noinline
 func undone(code, text string) string {
-	switch {
-	case tests()[code]:
-		return Partly(text)
-	case ends()[code]:
-		if by := Partly(text); by != "" {
-			return by
-		}
-		return Ahead(text)
+	if !strings.Contains(" no-gas-leak leak-not-found no-co no-spill no-outlet-wrong no-hazard no-called-unsafe ", " "+code+" ") {
+		return ""
 	}
-	return ""
+	by := Partly(text)
+	if by == "" && (code == "no-hazard" || code == "no-called-unsafe") {
+		by = ahead().FindString(text)
+	}
+	return by
 }

@@ -101,15 +101,15 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	said := wordings()
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
-		mends := work && mending.get().MatchString(clause)
-		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.get().MatchString(clause) {
+		mends := work && mending.is(clause)
+		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.is(clause) {
 			continue
 		}
-		if (!mends || putting.get().MatchString(clause)) && oversized(clause) {
+		if (!mends || putting.is(clause)) && oversized(clause) {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
-		if n+1 < len(clauses) && Has(clauses[n+1], leavings) && leftSo.get().MatchString(clauses[n+1]) {
+		if n+1 < len(clauses) && Has(clauses[n+1], leavings) && leftSo.is(clauses[n+1]) {
 			clause += "left "
 		}
 		for i := range alarms {
@@ -117,7 +117,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			if a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
-			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.get().MatchString(clauses[n]) && mending.get().MatchString(clauses[n-1])) {
+			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {
 				out = append(out, a)
 			}
 		}
@@ -135,24 +135,24 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	if len(behind) == 0 {
 		return false
 	}
-	next, past := behind[0], longAgo.get().MatchString(clause)
-	if past && mendedSince.get().MatchString(next) || a.Finding == "smoke" && (past && noMore.get().MatchString(next) || asItShould.get().MatchString(next)) {
+	next, past := behind[0], longAgo.is(clause)
+	if past && mendedSince.is(next) || a.Finding == "smoke" && (past && noMore.is(next) || asItShould.is(next)) {
 		return true
 	}
-	if a.Finding == "gas-smell" && notHere.get().MatchString(next) && nextDoor.get().MatchString(clause) {
+	if a.Finding == "gas-smell" && notHere.is(next) && nextDoor.is(clause) {
 		return true
 	}
 	burnt := a.Finding == "smoke" && !Has(clause, alight) // which cleaning it does not mend
 	mends := burnt || a.Finding == "hazard" || a.Finding == "earth-off"
-	if mends && mendedIt.get().MatchString(next) {
+	if mends && mendedIt.is(next) {
 		return true
 	}
 	for _, c := range behind {
-		if !mends || !mending.get().MatchString(c) || burnt && !renewing.get().MatchString(c) {
+		if !mends || !mending.is(c) || burnt && !renewing.is(c) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
-			if w == "it" || w == "them" || len(w) > 3 && strings.Contains(clause, " "+w) && !mending.get().MatchString(w) {
+			if w == "it" || w == "them" || len(w) > 3 && strings.Contains(clause, " "+w) && !mending.is(w) {
 				return true
 			}
 		}
@@ -236,12 +236,12 @@ func (a *Alarm) spokenOf(clause string, wordings []string) bool {
 	for i := 0; i < len(wordings) && !said; i++ {
 		said = strings.Contains(clause, wordings[i]) && !strings.Contains(clause, " no"+wordings[i])
 	}
-	return said && !a.harmless.match(clause) && (a.absent || !gone.get().MatchString(clause))
+	return said && !a.harmless.match(clause) && (a.absent || !gone.is(clause))
 }
 
 // done reports whether a clause tells of having made the danger.
 func (a *Alarm) done(clause string) bool {
-	return a.acts.match(clause) && !undoing.get().MatchString(clause)
+	return a.acts.match(clause) && !undoing.is(clause)
 }
 
 // anyAlarm are the words without one of which no danger is spoken of.
@@ -255,16 +255,16 @@ var anyAlarm = sync.OnceValue(func() []string {
 })
 
 // MadeSafe reports whether words begin with how a unit is made safe.
-func MadeSafe(text string) bool { return madeSafe.get().MatchString(text) && !NotSafe(text) }
+func MadeSafe(text string) bool { return madeSafe.is(text) && !NotSafe(text) }
 
 var madeSafe = pattern{expr: `(?i)^(it |unit |power |plug )?(is |was )?(un ?plugged|isolated|locked (out|off)|tagged out|disconnected( it| the unit| power|$|,)|discharged|shut ?off|(switched|turned) off|killed (the )?power|pulled (the )?(plug|disconnect)|power (is )?off|plug (is )?(out|pulled))\b`}
 
 // NotSafe reports whether words are no statement that a unit was made safe.
-func NotSafe(text string) bool { return notSafe.get().MatchString(text) }
+func NotSafe(text string) bool { return notSafe.is(text) }
 
 var notSafe = pattern{expr: `(?i)^(no|not|un ?safe)$|\bnot (yet|safe|dead|isolated|locked|unplugged|discharged|off|proved)\b|\b(still|is|are) (on|live|hot|plugged|energi[sz]ed|powered|charged)\b|\bpower( is)? on\b`}
 
 // Decides reports whether a text is of what the client wants to be done.
-func Decides(text string) bool { return decides.get().MatchString(text[:min(len(text), LongClause)]) }
+func Decides(text string) bool { return decides.is(text[:min(len(text), LongClause)]) }
 
 var decides = pattern{expr: `(?i)\b(client|customer|owner|tenant|landlord)\b.{0,40}\b(declin|refus|agree|accept|approv|decid|want|chose|choos|prefer|goes|go ahead|buy|bought|will)|^declin`}

@@ -67,12 +67,12 @@ var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|l
 //
 //go:noinline
 func unbridges(clause string, work bool) bool {
-	if notYet.get().MatchString(clause) {
+	if notYet.is(clause) {
 		return false
 	}
 	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
 	at := backs().unbridged.FindStringIndex(clause)
-	if at == nil && letGo.get().MatchString(clause) && (letIt.get().MatchString(clause) || len(devicesOf(clause, false)) > 0) {
+	if at == nil && letGo.is(clause) && (letIt.is(clause) || len(devicesOf(clause, false)) > 0) {
 		at = []int{0, len(clause)}
 	}
 	if at == nil && work {
@@ -81,10 +81,10 @@ func unbridges(clause string, work bool) bool {
 	if at == nil {
 		return false
 	}
-	if kept, rest := beforeExcept(clause); kept != clause && len(devicesOf(kept, false)) == 0 && (len(devicesOf(rest, false)) > 0 || someLeft.get().MatchString(rest)) {
+	if kept, rest := beforeExcept(clause); kept != clause && len(devicesOf(kept, false)) == 0 && (len(devicesOf(rest, false)) > 0 || someLeft.is(rest)) {
 		return false
 	}
-	return !unheld.get().MatchString(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.get().MatchString(clause))
+	return !unheld.is(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.is(clause))
 }
 
 // excepting is before what was not put back, allBut a denial at whose word no clause is
@@ -117,7 +117,7 @@ var inPlace = pattern{expr: `^(link|loop|strap|shunt|clip)s? out\b|\bout of (the
 //
 //go:noinline
 func refits(clause string, work bool) bool {
-	if unheld.get().MatchString(clause) || notYet.get().MatchString(clause) || fed.get().MatchString(clause) {
+	if unheld.is(clause) || notYet.is(clause) || fed.is(clause) {
 		return false
 	}
 	return backs().refitted.MatchString(clause) || work && backs().refit.MatchString(clause)
@@ -151,7 +151,7 @@ func Out(list []Guard) []Guard {
 //
 //go:noinline
 func (g *Guard) putBack(list []Guard) []Guard {
-	all := manyBack.get().MatchString(g.clause) || wiringBack.get().MatchString(g.clause)
+	all := manyBack.is(g.clause) || wiringBack.is(g.clause)
 	found := "" // what was put back, so that of two alike one is left
 	for i := len(list) - 1; i >= 0; i-- {
 		d := &list[i]
@@ -163,7 +163,7 @@ func (g *Guard) putBack(list []Guard) []Guard {
 			for _, was := range d.devices {
 				back, plain := false, true
 				for _, now := range g.devices {
-					if isBack(was, now, g.way == renewed) || now == "pin" && strings.HasSuffix(was, "earth") && atPlug.get().MatchString(d.clause) {
+					if isBack(was, now, g.way == renewed) || now == "pin" && strings.HasSuffix(was, "earth") && atPlug.is(d.clause) {
 						back, plain = true, plain && !within(was, now)
 					}
 				}
@@ -191,11 +191,11 @@ func (g *Guard) putBack(list []Guard) []Guard {
 //go:noinline
 func (g *Guard) frees(d *Guard) bool {
 	for _, m := range places.get().FindAllStringSubmatch(g.clause, -1) {
-		if len(d.devices) > 0 && !anywhere.get().MatchString(m[1]) && !strings.Contains(d.clause, m[1]) {
+		if len(d.devices) > 0 && !anywhere.is(m[1]) && !strings.Contains(d.clause, m[1]) {
 			return false // it is off something else
 		}
 	}
-	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.letsGo() || d.fetter() == len(fetters)-1 && wiringBack.get().MatchString(g.clause) || g.taken() == len(fetters)-1 && anyBridge.get().MatchString(g.clause))
+	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.letsGo() || d.fetter() == len(fetters)-1 && wiringBack.is(g.clause) || g.taken() == len(fetters)-1 && anyBridge.is(g.clause))
 }
 
 var (
@@ -219,11 +219,13 @@ func (g *Guard) fetter() int {
 // overrated reports whether what is wrong is that it passes more than it should.
 //
 //go:noinline
-func (g *Guard) overrated() bool { return overfused(g.clause) || larger.get().MatchString(g.clause) }
+func (g *Guard) overrated() bool { return overfused(g.clause) || larger.is(g.clause) }
 
 var larger = pattern{expr: `\b(bigger|larger|over-?(sized?|rated|fused)|stronger|higher|too (big|large|high)|up(ped|rated|sized))\b`}
 
 // Overrated reports whether each of several is out because it passes too much.
+//
+//go:noinline
 func Overrated(list []Guard) bool {
 	return !slices.ContainsFunc(list, func(g Guard) bool { return !g.overrated() })
 }
@@ -237,10 +239,10 @@ func (g *Guard) rightFor(d *Guard) bool {
 	text := strings.ToLower(d.Text)
 	is, was := ampsIn(g.clause), ampsIn(text)
 	if len(is) == 0 || len(was) == 0 {
-		return rightSize.get().MatchString(g.clause)
+		return rightSize.is(g.clause)
 	}
 	most := slices.Min(was)
-	if len(was) == 1 {
+	if len(was) == 1 && !strings.Contains(text, "from ") {
 		most--
 	}
 	if bears := wireBears(text); bears > 0 {
@@ -266,18 +268,16 @@ func borne(clause string) bool {
 
 // ampsIn are the amps of fuses that a clause tells of.
 func ampsIn(clause string) (out []int) {
-	for _, m := range amps.get().FindAllStringSubmatch(clause, MostClauses) {
-		for _, n := range m[1:] {
-			if n, err := strconv.Atoi(n); err == nil {
-				out = append(out, n)
-			}
+	for _, m := range amps.get().FindAllString(clause, MostClauses) {
+		if n, err := strconv.Atoi(leadingNumber(m)); err == nil {
+			out = append(out, n)
 		}
 	}
 	return out
 }
 
 var (
-	amps      = pattern{expr: `\bfrom (\d{1,3}) to (\d{1,3})\b|\b(\d{1,3})(?: ?a(?:mps?)?\b|$)`}
+	amps      = pattern{expr: `\b\d{1,2}( ?a(mps?)?\b| to \d|$)`}
 	gauges    = pattern{expr: `#?\b(\d{1,2}) ?(?:ga|gauge|awg)\b`}
 	rightSize = pattern{expr: `\b(correct|right|proper|small\w*|lower|rated|match\w*|specified|original|as (on|per|by) (the )?(plate|sheet|marking))\b`}
 )

@@ -44,6 +44,11 @@ func (p *pattern) get() *regexp.Regexp {
 	return p.made.Load()
 }
 
+// is reports whether a text is of it.
+//
+//go:noinline
+func (p *pattern) is(text string) bool { return p.get().MatchString(text) }
+
 // rows are the ways of saying, each as a pattern.
 func (p *pattern) rows() []string {
 	expr := short().Replace(p.expr)
@@ -131,7 +136,7 @@ var praise = pattern{expr: `^(all |now |runs? |works? |it is |everything )*(fine
 
 // mendsNothing reports whether a clause is of nothing that mends, to its end.
 func mendsNothing(c string) bool {
-	if tidies(c) || praise.get().MatchString(c) {
+	if tidies(c) || praise.is(c) {
 		return true
 	}
 	parts := alsoDone().Split(c, MostClauses)
@@ -154,7 +159,7 @@ func mendsNothing(c string) bool {
 func Stated(text string) []string {
 	seen := false // the clause before is of what mends nothing
 	return slices.DeleteFunc(Clauses(text), func(c string) bool {
-		if notDone().MatchString(c) || onlyBridges(c) || states.get().MatchString(c) && !Works(c) {
+		if notDone().MatchString(c) || onlyBridges(c) || states.is(c) && !Works(c) {
 			return true
 		}
 		seen = mendsNothing(c) || seen && !Works(c) && !mended().MatchString(c)
@@ -167,7 +172,7 @@ func Stated(text string) []string {
 func onlyBridges(clause string) bool {
 	whole := takesOut(clause)
 	for _, part := range strings.Split(clause, " and ") {
-		if renewing.get().MatchString(part) || !bridging.get().MatchString(part) && !(whole && (handles.get().MatchString(part) || !mending.get().MatchString(part) && takesOut(part))) {
+		if renewing.is(part) || !bridging.is(part) && !(whole && (handles.is(part) || !mending.is(part) && takesOut(part))) {
 			return false
 		}
 	}
@@ -190,11 +195,11 @@ func Undone(text string) bool { return len(Stated(text)) == 0 }
 
 // Tells reports whether a word, in the letters of no name, is one that goes on
 // from a name to what it did or is.
-func Tells(word string) bool { return tells.get().MatchString(word) }
+func Tells(word string) bool { return tells.is(word) }
 
 var tells = pattern{expr: `^(declin\w*|refus\w*|reject\w*|agree\w*|accept\w*|approv\w*|wants?|wanted|decid\w+|says|said|is|was|has|had|does|did|will|would|not|left|won.?t|can.?t|cannot|unplugged|tagged|runs|running|stopped|called|asked|paid|pays|gone|dead)$`}
 
 // Works reports whether a clause begins with a word of work.
-func Works(clause string) bool { return works.get().MatchString(clause) }
+func Works(clause string) bool { return works.is(clause) }
 
 var works = pattern{expr: `^(i |we )?(\w+ed|new|put|fit|set|cut|took|made|bent|rewound|blew|swept|hung|reset|got rid|thaw|clean|replace|tighten)\b`}

@@ -115,20 +115,20 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if all&bond != 0 && all&held == 0 && onBoard.get().MatchString(clause) || all&bare != 0 && all&guarded == 0 && rerun.get().MatchString(clause) {
+	if all&bond != 0 && all&held == 0 && onBoard.is(clause) || all&bare != 0 && all&guarded == 0 && rerun.is(clause) {
 		return false
 	}
-	if all&fused != 0 && all&(bit|bigger) != 0 && suits.get().MatchString(clause) {
+	if all&fused != 0 && all&(bit|bigger) != 0 && suits.is(clause) {
 		return false
 	}
-	if all&breaker != 0 && unprotected.get().MatchString(clause) || all&there != 0 && coined.get().MatchString(clause) ||
-		all&no != 0 && all&(guarded|fixed) != 0 && unhooked.get().MatchString(clause) {
+	if all&breaker != 0 && unprotected.is(clause) || all&there != 0 && coined.is(clause) ||
+		all&no != 0 && all&(guarded|fixed) != 0 && unhooked.is(clause) {
 		return true
 	}
-	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.get().MatchString(clause) || !mayBe(all, ways) || sought.get().MatchString(clause) {
+	if all&weak != 0 && all&(ofDoor|ofFlame) != 0 && all&(bound|grip|magnet|bit) == 0 && byHand.is(clause) || !mayBe(all, ways) || sought.is(clause) {
 		return false
 	}
-	if all&bare != 0 && all&(held|fused|earthed|left) == 0 && !Has(clause, pressed) && toHarvest.get().MatchString(clause) {
+	if all&bare != 0 && all&(held|fused|earthed|left) == 0 && !Has(clause, pressed) && toHarvest.is(clause) {
 		return false
 	}
 	for _, way := range quiets {
@@ -315,11 +315,9 @@ func TakesOut(line string) bool {
 // ToldOut reports whether a client's words tell of a protective device that somebody took
 // out: of what is out, off or missing they say that it fails.
 func ToldOut(complaint string) bool {
-	if !TakesOut(complaint) {
-		return false
-	}
-	kept := slices.DeleteFunc(Clauses(complaint), func(c string) bool { return fails.get().MatchString(c) && !byWhom.get().MatchString(c) })
-	return TakesOut(strings.Join(kept, ", "))
+	return slices.ContainsFunc(Clauses(complaint), func(c string) bool {
+		return TakesOut(c) && (!fails.is(c) || byWhom.is(c))
+	})
 }
 
 var (
@@ -378,7 +376,7 @@ func Guards(entry int, line string, work bool) []Guard {
 			}
 			if said && is == renewed {
 				g.devices = devicesOf(strings.Join(Renewals(back), ", "), true)
-				if atPlug.get().MatchString(part) {
+				if atPlug.is(part) {
 					g.devices = append(g.devices, "pin")
 				}
 			}
@@ -390,12 +388,12 @@ func Guards(entry int, line string, work bool) []Guard {
 				list, it = list[:last], nil
 				continue
 			case said:
-				if len(g.devices) == 0 && back == part && ofIt.get().MatchString(part) {
+				if len(g.devices) == 0 && back == part && ofIt.is(part) {
 					g.devices = it
 				}
 			case last >= 0 && list[last].way == out && list[last].offBy(part): // the bridge just spoken of
 				g.way, g.devices, g.clause = unbridged, list[last].devices, list[last].clause
-			case last >= 0 && list[last].way == out && all&left == 0 && tookOut.get().MatchString(list[last].clause) && tested.get().MatchString(part):
+			case last >= 0 && list[last].way == out && all&left == 0 && tookOut.is(list[last].clause) && tested.is(part):
 				list, it = list[:last], nil // it was out to be read
 				continue
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
@@ -420,8 +418,10 @@ func Guards(entry int, line string, work bool) []Guard {
 
 // bridgesAgain reports whether a clause says that another bridge took the place of the
 // one just taken off; "a new one" is of the device where that was named.
+//
+//go:noinline
 func bridgesAgain(clause string, named bool) bool {
-	return otherBridge.get().MatchString(clause) || !named && newOne.get().MatchString(clause) && len(devicesOf(clause, false)) == 0
+	return otherBridge.is(clause) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
 }
 
 // beside tells where a part is that is put back.
@@ -431,8 +431,8 @@ var beside = pattern{expr: `\b(at|near|beside|behind|by) .*`}
 // by its name, or as "it" where it had one. Of a limit that was bypassed "removed it"
 // may be the limit itself.
 func (g *Guard) offBy(clause string) bool {
-	return wireOff.get().MatchString(clause) || letIt.get().MatchString(clause) && g.byHand() ||
-		takenOff.get().MatchString(clause) && toTest.get().MatchString(g.clause) || itsOff.get().MatchString(clause) &&
+	return wireOff.is(clause) || letIt.is(clause) && g.byHand() ||
+		takenOff.is(clause) && toTest.is(g.clause) || itsOff.is(clause) &&
 		slices.ContainsFunc(fetterNouns(), func(p *regexp.Regexp) bool { return p.MatchString(g.clause) })
 }
 
@@ -454,7 +454,7 @@ func (g *Guard) byHand() bool {
 	return Has(g.clause, []string{"held", "hold", "push", "press"}) && !Has(g.Text, strings.Split(binds, "|"))
 }
 
-func (g *Guard) letsGo() bool { return g.way == unbridged && letGo.get().MatchString(g.clause) }
+func (g *Guard) letsGo() bool { return g.way == unbridged && letGo.is(g.clause) }
 
 // ofIt tells a clause of what was spoken of just before it.
 var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}

@@ -111,14 +111,14 @@ var partNames = pattern{expr: `
 
 // idle tells a clause that begins with what mends nothing.
 func idle(clause string) bool {
-	if partNames.get().MatchString(clause) {
+	if partNames.is(clause) {
 		return false
 	}
 	word := strings.TrimPrefix(clause, "re-")
 	if end := strings.IndexFunc(word, func(r rune) bool { return (r < 'a' || r > 'z') && !isDigit(r) && r != '_' }); end >= 0 {
 		word = word[:end]
 	}
-	return idleVerb(word) || idleVerb(strings.TrimPrefix(word, "re")) || idles.get().MatchString(clause) || trying.only(strings.Fields(clause))
+	return idleVerb(word) || idleVerb(strings.TrimPrefix(word, "re")) || idles.is(clause) || trying.only(strings.Fields(clause))
 }
 
 func idleVerb(word string) bool {
@@ -163,7 +163,7 @@ var (
 // nothing that mends besides.
 func Adjusts(text string) bool {
 	list := Stated(text)
-	return len(list) > 0 && !slices.ContainsFunc(list, func(c string) bool { return !adjusts.get().MatchString(c) })
+	return len(list) > 0 && !slices.ContainsFunc(list, func(c string) bool { return !adjusts.is(c) })
 }
 
 var adjusts = pattern{expr: `

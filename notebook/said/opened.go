@@ -61,7 +61,9 @@ var (
 var lines = pattern{expr: `\b(suction|discharge|refrigerant) line\b`}
 
 // NamesFire reports whether a text names a refrigerant that burns.
-func NamesFire(text string) bool { return Has(text, names) && named.get().MatchString(text) }
+//
+//go:noinline
+func NamesFire(text string) bool { return Has(text, names) && named.is(text) }
 
 // Opened gives the kinds of joints that words of work say were opened; a part is
 // one that was fitted.
@@ -90,7 +92,7 @@ func Opened(text string, part bool) (out []Joint) {
 			continue
 		}
 		for _, what := range Renewals(c) {
-			if refrigerantParts().MatchString(what) && !besideIt().MatchString(what) && (renewing.get().MatchString(what) || !Works(what)) {
+			if refrigerantParts().MatchString(what) && !besideIt().MatchString(what) && (renewing.is(what) || !Works(what)) {
 				add(RefrigerantJoint)
 			}
 		}
@@ -136,16 +138,16 @@ func Shown(text string) []string {
 		}
 		for i := range shown {
 			s := &shown[i]
-			of, good := s.of.get().MatchString(c), s.good.get().MatchString(c)
+			of, good := s.of.is(c), s.good.is(c)
 			switch {
-			case unshown.get().MatchString(c):
+			case unshown.is(c):
 				of = false
 			case (of || tested == i) && good:
 				if !slices.Contains(out, s.code) {
 					out = append(out, s.code)
 				}
 				of = true
-			case i == 0 && mending.get().MatchString(c):
+			case i == 0 && mending.is(c):
 				out, tested = nil, -1
 			}
 			if of {

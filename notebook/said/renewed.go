@@ -17,7 +17,7 @@ var (
 func Renewals(text string) []string {
 	var out []string
 	for _, c := range Stated(text) {
-		if renewing.get().MatchString(c) {
+		if renewing.is(c) {
 			for _, what := range joins.get().Split(c, MostClauses) {
 				out = append(out, whereOn.get().ReplaceAllString(strings.TrimPrefix(what, "put in "), ""))
 			}
@@ -97,13 +97,13 @@ var plainWords = Lazily(`^(replaced|fitted|installed|swapped|exchanged|changed|r
 // tell which it is; nil when it says anything besides.
 func Fitted(text string) [][]string {
 	for _, c := range Stated(text) {
-		if !renewing.get().MatchString(c) {
+		if !renewing.is(c) {
 			return nil
 		}
 	}
 	var out [][]string
 	for _, what := range Renewals(text) {
-		if Works(what) && !renewing.get().MatchString(what) {
+		if Works(what) && !renewing.is(what) {
 			return nil
 		}
 		words := slices.DeleteFunc(cause.Fold(what), func(w string) bool { return plainWords().MatchString(w) })

@@ -19,10 +19,10 @@ func Worries(text string) bool {
 	return slices.ContainsFunc(Clauses(text), func(clause string) bool {
 		// What is renewed in one clause does not put back what another takes out.
 		c, of := " "+clause+" ", worriesFor(clause, renews && (Has(clause, renewalWords) || Has(clause, oldWords)))
-		if !of && (!worrying(c, renews) || !renews && mending.get().MatchString(clause) && !worrying(c, true)) {
+		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
 			return false
 		}
-		return !allWell.get().MatchString(clause) && !Thaws(clause) && (!borne(clause) || worrying(c, true))
+		return !allWell.is(clause) && !Thaws(clause) && (!borne(clause) || worrying(c, true))
 	})
 }
 
@@ -79,7 +79,7 @@ const (
 // worriesFor reports whether a clause is of a protective device or of earth and of what
 // takes one out, or of amps of a fuse beside others.
 func worriesFor(clause string, renews bool) bool {
-	if Has(clause, fusing) && (rated.get().MatchString(clause) || another.get().MatchString(clause) && !exchanges.get().MatchString(clause)) {
+	if Has(clause, fusing) && (rated.is(clause) || another.is(clause) && !exchanges.is(clause)) {
 		return true
 	}
 	var room [48]tag
