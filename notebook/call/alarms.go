@@ -13,7 +13,8 @@ import (
 )
 
 // alarm is a danger to whoever comes near, and what shows that it is gone. Work
-// alone does not: it may have been for something else. Nor does it that a danger
+// alone does not: it may have been for something else, unless a guard or a relief valve
+// was told of and is named as new or back. Nor does it that a danger
 // which comes and goes is not there at one moment: a shock depends on who touches
 // what and on what floor, and an aired room smells of no gas; what a test or a
 // reading finds holds. That it smokes no more, and makes no carbon monoxide, counts
@@ -44,6 +45,9 @@ func (c *Call) spillsNothing(since int) bool {
 // joint that was opened asks for it.
 func (c *Call) shownGone(r *Reply, text string) {
 	list := said.Shown(text)
+	if c.madeGood(text) {
+		list = append(list, "no-hazard")
+	}
 	if len(list) == 0 {
 		return
 	}
@@ -64,6 +68,26 @@ func (c *Call) shownGone(r *Reply, text string) {
 			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
 		}
 	}
+}
+
+// madeGood reports whether the line at hand is of work on the one thing that was told of
+// as what can hurt, a guard or a relief valve, and says that it is new or back.
+func (c *Call) madeGood(text string) bool {
+	told, n := c.seenAt["hazard"], len(c.works)
+	if len(told) == 0 || n == 0 || c.works[n-1] != (work{c.entry, c.at, "did", text}) {
+		return false
+	}
+	gone, last := c.lastShown([]string{"no-hazard"}), 0
+	c.spend(len(told))
+	for _, at := range told {
+		if at > gone && c.alive(at) {
+			if last > 0 || at == c.entry {
+				return false
+			}
+			last = at
+		}
+	}
+	return last > 0 && said.MadeGood(c.entries[last-1].Line, text)
 }
 
 // offPower are the states in which a unit has nothing that could spark.

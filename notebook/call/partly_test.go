@@ -20,6 +20,12 @@ func TestPartlyGone(t *testing.T) {
 			"saw spill test good, co 0 ppm|saw spill test good, co 0 ppm when hot"},
 		{"unit dryer; fault no heat; note fan guard missing", "saw hazard gone soon|saw hazard gone next week|saw hazard gone as soon as they buy a guard|saw hazard gone when they fit a guard|saw hazard gone if they buy it|saw hazard gone, guard still to come|saw hazard gone? customer wants it so|saw hazard gone by friday|saw hazard gone as far as they say",
 			"saw hazard gone|saw hazard gone, new guard on with four bolts|saw hazard gone after the guard was fitted"},
+		{"unit conveyor motor; fault does not run; note belt guard missing", "did new belt fitted|did guard ordered|did guard to be refitted|did new guard when it comes|did guard not put back|did fitted guard bracket|note guard back on|did guard refitted except on the left side",
+			"did guard refitted|did made and bolted on a new belt guard|did belt guard back|did guard back on, hazard gone"},
+		{"unit electric water heater; fault no hot water; note relief valve plugged", "did replaced the thermostat|did fitted new pipe to the relief valve|did new relief valve pipe|did relief valve to be replaced|did quoted new relief valve",
+			"did replaced the relief valve and ran its pipe to the floor|did new relief valve on, hazard gone|did plug taken out and new T&P fitted|did new relief valve"},
+		{"unit electric water heater; fault no hot water; note relief valve plugged; note bare wires at the element", "did replaced the relief valve", "saw hazard gone"},
+		{"unit electric water heater; fault no hot water; note relief valve plugged, cord chewed", "did replaced the relief valve", "saw hazard gone"},
 		{"unit dryer; fault no heat; saw unsafe", "saw safe to use with rubber shoes|saw safe to use if they mind the cord|saw safe to use when mended", "saw safe to use|saw safe to use, cord renewed"},
 	} {
 		for i, lines := range []string{x.stays, x.gone} {

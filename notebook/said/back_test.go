@@ -108,6 +108,13 @@ func TestPutBack(t *testing.T) {
 		{"upped the fuses from 30 to 60", "fitted 30 A fuses|fitted correct fuse", false},
 		{"put in a bigger breaker", "fitted breaker 30 A|replaced breaker", true},
 		{"put in a bigger breaker", "fitted the right breaker", false},
+		{"lid switch bypassed with a jumper", "new lid switch in and the jumper thrown away|jumper binned", false},
+		{"ECO bypassed", "took my wire off the ECO and fitted a new one", false},
+		{"low water cutoff jumpered", "low water cutoff back in circuit|lwco back in circuit, tested", false},
+		{"low water cutoff jumpered", "water back on|low water cutoff not back in circuit|lwco should be put back in circuit", true},
+		{"hi-limit was bypassed by the last man, wired back in as made", "", false},
+		{"bypassed hi-limit for a minute to prove it, back in circuit now", "", false},
+		{"bypassed hi-limit for a minute, back in bed", "", true},
 		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
 	} {
 		for _, back := range strings.Split(x.back, "|") {

@@ -457,7 +457,7 @@ func (g *Guard) byHand() bool {
 func (g *Guard) letsGo() bool { return g.way == unbridged && letGo.is(g.clause) }
 
 // ofIt tells a clause of what was spoken of just before it.
-var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$`}
+var ofIt = pattern{expr: `\bit\b|\bnew one\b|^(replaced|refitted|renewed|put back|put in again|reconnected|restored)( again)?$|^((wired|put|fitted|connected|plugged) |is |now )*back (in|on)( (the )?circuit| again| now| as (made|it was|found|new))*$`}
 
 // wayOf tells what a clause says of a protective device, false when nothing.
 //

@@ -157,3 +157,27 @@ func Shown(text string) []string {
 	}
 	return out
 }
+
+// Things of safety that a text may tell of as missing or made useless, and of as new or
+// back: relief valves and guards.
+var (
+	ofSafety = pattern{expr: `\b(relief|t ?& ?p|tpr|prv|guard)`}
+	madeGood = pattern{expr: `\b(?:new|replaced|renewed|re-?fitted|fitted|installed|bolted (?:back )?on|put back)(?: (?:the|a|its|new|temperature|pressure|safety|belt|fan|blade|pulley|chain|coupling|drive))* (relief(?: valve)?|(?:t ?& ?p|tpr|prv)(?: valve)?|guard)(?: (?:in|on|back|fitted|and|with|made|over|round)\b|$)` +
+		`|\b(relief valve|(?:t ?& ?p|tpr|prv)(?: valve)?|guard)(?: (?:is|was|now|all))* (?:replaced|renewed|re-?fitted|fitted|back|in place|bolted on)\b`}
+	besides = []string{",", ";", " and ", "pipe", "line", "tube", "discharge"} // what more was told of stays
+	reliefs = strings.NewReplacer("t&p", "relief", "t & p", "relief", "tpr", "relief", "prv", "relief")
+)
+
+// MadeGood reports whether words of work say that the thing of safety which another line
+// tells of is new or back.
+//
+//go:noinline
+func MadeGood(told, work string) bool {
+	thing := reliefs.Replace(ofSafety.get().FindString(strings.ToLower(told)))
+	if thing == "" || Has(told, besides) || cause.Partly(work) != "" {
+		return false
+	}
+	return slices.ContainsFunc(Stated(work), func(c string) bool {
+		return madeGood.is(c) && !unheld.is(c) && !notYet.is(c) && strings.Contains(reliefs.Replace(madeGood.get().FindString(c)), thing)
+	})
+}

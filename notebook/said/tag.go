@@ -89,7 +89,7 @@ var tagged = []struct {
 	{device, "switch sw"},
 	{device | fixed, "thermostat stat tstat aquastat"},
 	{device | guarded, "overload protector interlock rollout safeties eco tco"},
-	{device | guarded | fixed, "limit limiter cutout cutoff"},
+	{device | guarded | fixed, "limit limiter cutout cutoff lwco"},
 	{device | guarded | mark | fixed, "thermal"},
 	{device | guarded | fused, "fuse tf"},
 	{fused | kept, "breaker bkr brkr"},

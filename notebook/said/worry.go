@@ -22,8 +22,15 @@ func Worries(text string) bool {
 		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
 			return false
 		}
-		return !allWell.is(clause) && !Thaws(clause) && (!borne(clause) || worrying(c, true))
+		return !allWell.is(clause) && !Thaws(clause) && (worrying(c, true) || !borne(clause) && !saysBack(clause))
 	})
+}
+
+// saysBack reports whether a clause says that a device which it names is back.
+func saysBack(clause string) bool {
+	is, said := wayOf(clause, false)
+	kept, _ := beforeExcept(clause)
+	return said && (is == unbridged || is == refitted) && len(devicesOf(kept, false)) > 0
 }
 
 // renewalWords are of what is renewed or put back, oldWords of what then came out.

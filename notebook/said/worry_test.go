@@ -10,6 +10,7 @@ import (
 func TestWorries(t *testing.T) {
 	for text, want := range map[string]bool{`
 both limit wires on one terminal
+fitted the lid back, no lid switch
 estop drops nothing, contactor stays
 safeties not in circuit
 cooktop limiter cut away
@@ -39,6 +40,8 @@ ran it on two legs
 fired it up with tank empty
 water coming out of the upper access cover`: true, `
 client happy
+overload restored to the circuit
+low water cutoff back in circuit
 new 30 A fuses in the disconnect as on the plate
 lid switch cleaned, stops at once when lid is lifted
 customer shocked at the price
