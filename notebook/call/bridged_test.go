@@ -39,6 +39,19 @@ func TestBridgedIsNamedUntilItIsBack(t *testing.T) {
 	}
 }
 
+// What is read of earth while its pin is cut off the plug puts no pin back.
+func TestEarthReadWithoutItsPin(t *testing.T) {
+	for line, want := range map[string]int{"note ground wire left off": 0, "note ground pin cut off the plug": 1, "fault dead, ground prong cut off the plug": 1} {
+		lines := []string{"unit washer", line, "safe plug pulled, 0 V", "ohm earth 0.05 test 10A"}
+		if got := len(applyAll(t, lines...).bridged()); got != want {
+			t.Errorf("%s: %d", line, got)
+		}
+		if got := applyAll(t, append(lines, "did fitted new plug")...).bridged(); len(got) > 0 {
+			t.Errorf("%s, new plug: %v", line, got)
+		}
+	}
+}
+
 // A client tells of a bridge in the complaint too; what is out of order there is a
 // fault.
 func TestBridgedByTheComplaint(t *testing.T) {

@@ -174,7 +174,7 @@ func (c *Call) defeated() []said.Guard {
 	left := said.Out(slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return !c.alive(g.Entry) }))
 	// An earth path that was read since is back, whatever was said of it.
 	return slices.DeleteFunc(left, func(g said.Guard) bool {
-		return g.OfEarth() && c.lastShown([]string{"earth-continuity-sound"}) > g.Entry
+		return g.OfEarth() && !g.AtPlug() && c.lastShown([]string{"earth-continuity-sound"}) > g.Entry
 	})
 }
 

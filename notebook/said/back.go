@@ -204,6 +204,7 @@ func (g *Guard) frees(d *Guard) bool {
 var (
 	manyBack  = pattern{expr: `jumpers|bypasses|bridges|links|straps|both|\ball\b|fuses|switches|limits`}
 	anyBridge = pattern{expr: `by-?pass|bridge`}
+	atPin     = pattern{expr: `\b(pin|prong)s?\b`}
 	atPlug    = pattern{expr: `\b(pin|prong|plug|cord)`}
 	places    = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
 	anywhere  = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
@@ -328,6 +329,10 @@ func (g *Guard) Clears(others []Guard) string {
 	}
 	return "jumper off"
 }
+
+// AtPlug reports whether it is of the pin of a plug, from which no path of earth can be
+// read while it is cut off.
+func (g *Guard) AtPlug() bool { return atPin.is(g.clause) }
 
 // OfEarth reports whether a guard is of an earth wire alone, which a reading from
 // the plug's pin to the metal shows.

@@ -73,7 +73,7 @@ var together = [][][]string{
 // allWell tells a clause that says that nothing is wrong, or of what was looked at.
 var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
 	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b` +
-	`|\bright (for|size)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	`|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need
 // no more words, slack those that are ordinary where a new one is fitted.

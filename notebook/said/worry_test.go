@@ -40,6 +40,7 @@ ran it on two legs
 fired it up with tank empty
 water coming out of the upper access cover`: true, `
 client happy
+bypassed the old thermostat wire with a new run of cable
 overload restored to the circuit
 low water cutoff back in circuit
 new 30 A fuses in the disconnect as on the plate
