@@ -101,7 +101,7 @@ func TestPutBack(t *testing.T) {
 		{"taped door switch", "put the door back on without the switch|door back on without its switch|put the door back minus the switch|put it back without the switch", true},
 		{"taped door switch", "put the door switch back without the tape", false},
 		{"jumped out thermal fuse", "removed the jumper and put a longer one in|removed the jumper, put a longer one in|took the old jumper off and made a better one|swapped jumper for a fatter wire|replaced the jumper with a new one|replaced jumper with a wire|jumper off, wire nut on|removed the jumper and fitted a new one", true},
-		{"jumped out thermal fuse", "removed the jumper and fitted a new fuse|replaced the jumper with a good 15 A fuse|removed jumper, put the wires back|took the jumper off the fuse and fitted a new one|removed the jumper and used the proper fuse", false},
+		{"jumped out thermal fuse", "removed the jumper and fitted a new fuse|replaced the jumper with a good 15 A fuse|removed jumper, put the wires back|removed the jumper and fixed the cover with a clip|jumper off and a bit of lint cleaned|took the jumper off the fuse and fitted a new one|removed the jumper and used the proper fuse", false},
 		{"breaker too big for the wire, 50 A on 10 gauge", "new breaker 60 A|swapped the breaker for a 60|replaced breaker same size|jumper off|replaced breaker|breaker back on|new breaker 40 A", true},
 		{"breaker too big for the wire, 50 A on 10 gauge", "electrician changed the breaker to 30 A|replaced breaker with the correct one|fitted 30 A breaker|fitted correct breaker", false},
 		{"upped the fuses from 30 to 60", "fitted 60 A fuses|replaced fuses|fitted 40 A fuses", true},

@@ -275,7 +275,7 @@ func retracted(words []tag, at, end int) bool {
 
 // otherBridge tells a clause of a bridge that is put in, newOne of what may be one.
 var (
-	otherBridge = pattern{expr: `\b(an?|another|some)( [\w-]+)? (jumper|wire|link|bridge|clip|strap|lead|nut|piece|bit)\b|\b((long|short|bett|thick|fatt|neat|strong|heavi|tidi|tight|fresh)er|another|proper) one\b|\b(wire ?nut|clip|wire|link|lead|strap|splice) on$`}
+	otherBridge = pattern{expr: `\b(put|fitt?ed|fit|made|used?|added|wired|soldered|crimped|twisted)\b.*\b(an?|another|some)( [\w-]+)? (jumper|wire|link|bridge|strap|(clip )?lead|nut|(piece|bit) of (wire|copper))\b|\b((long|short|bett|thick|fatt|neat|strong|heavi|tidi|tight|fresh)er|another|proper) one\b|\b(wire ?nut|clip|wire|link|lead|strap|splice) on$`}
 	newOne      = pattern{expr: `\b(a |the )?(new|second|other|spare) one\b`}
 )
 

@@ -10,7 +10,9 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
-		`<bodies>`, `((metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|handle|hood|drum|knob|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|boiler) )+`,
+		`<hull>`, `(metal|cas(?:e|ing)|cabinet|door|frame|chassis|shell|handle|drum|knob)`,
+		`<mach>`, `(fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|boiler)`,
+		`<earthy>`, `(sink|tap|faucet|radiator|pipe)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
@@ -43,8 +45,9 @@ felt (some )?(electricity|current)\b
 <shell> (energi[sz]ed|electrified|hot to (ground|earth))
 [1-9]\d+ ?v\w* ((between|from) )?<metal> (and|to) (ground|earth|neutral)
 <metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
-[1-9]\d+ ?v\w* (from|between) <bodies>(and|to) (<bodies>|(sink|tap|faucet|radiator|counter|worktop|floor|(\w+ )?pipe)\b)
-<bodies>(\w+ ){0,2}[1-9]\d+ ?v\w* (to|against) (<bodies>|(sink|tap|faucet|radiator|counter|worktop|floor|(\w+ )?pipe)\b)
+[1-9]\d+ ?v\w* (from|between) (<mach> )?(<hull> )+(and|to) (\w+ ){0,2}(<hull>|<mach>|<earthy>) $
+[1-9]\d+ ?v\w* (from|between) <mach> (and|to) (\w+ )?(<hull>|<earthy>) $
+<shell> (\w+ ){0,2}[1-9]\d+ ?v\w* (to|against) (\w+ )?<earthy>\b
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
 (got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite) (off|from) (\w+ )?<metal>
@@ -346,7 +349,7 @@ no (\w+ )?(leak|hiss|smell|odor)
 normal
 water
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|mergency|contactor|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|mergency|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) (\w+ )?(on|to) neutral
 (strap|link|jumper|bond\w*) (\w+ ){0,2}(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
@@ -420,11 +423,10 @@ anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
-(fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? (guard|cover) (left off|off left|off and|missing|broken|gone|lost|not (re)?fitted)
+(fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? (guard|cover) (left off|off left|off and lost|missing|broken|gone|lost|not (re)?fitted)
 guard (over|on|of|for|round) (\w+ )?(fan|blade|belt|pulley|chain|coupling|sprocket) (left off|off|missing|broken|gone|lost|not (re)?fitted)
 (fan|belt|pulley|chain|coupling|sprocket)s? (\w+ )?(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
 (emergency stop|e ?stop)( button| switch)? (no effect|does nothing|does not (stop|work|drop)|doesn't (stop|work|drop)|dead|without effect)
-contactor stays in $
 delayed ignition
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
