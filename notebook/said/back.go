@@ -42,7 +42,7 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 	is := `(?: (?:is|was|are|were|came|now|all|both|has|have|had|been|again))*`
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
 	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)(?: (?:a|an|the|its|new|old|own|good|proper|right|correct|original|factory|spare|\d+ ?a(?:mps?)?))* ` + anyDevice() + `\b` +
-		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|thrown|binned|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
+		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|test|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|thrown|binned|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
 		`|\b(?:took|removed|cut) my (?:wire|lead)s?\b|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
 	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
 	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +

@@ -115,7 +115,10 @@ func TestPutBack(t *testing.T) {
 		{"hi-limit was bypassed by the last man, wired back in as made", "", false},
 		{"bypassed hi-limit for a minute to prove it, back in circuit now", "", false},
 		{"bypassed hi-limit for a minute, back in bed", "", true},
-		{"jumped it out to run a test", "took the jumper off|removed jumper from motor terminals", false},
+		{"float taken out, cleaned and put back", "", false},
+		{"float taken out, cleaned, drain put back", "", true},
+		{"limit taken out, motor bad, replaced it", "", true},
+		{"jumped it out to run a test", "jumper wire for the test taken off|took the jumper off|removed jumper from motor terminals", false},
 	} {
 		for _, back := range strings.Split(x.back, "|") {
 			lines := []string{x.out}

@@ -399,7 +399,9 @@ func Guards(entry int, line string, work bool) []Guard {
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
 				g.way, g.clause = list[last].way, list[last].clause
 			default:
-				it = nil
+				if strings.Contains(part, " ") { // a lone "cleaned" is of it
+					it = nil
+				}
 				continue
 			}
 			list, it = append(list, g), g.devices
