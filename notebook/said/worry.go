@@ -22,20 +22,26 @@ func Worries(text string) bool {
 		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
 			return false
 		}
-		return !allWell.is(clause) && !Thaws(clause) && (worrying(c, true) || !borne(clause) && !saysBack(clause))
+		return !allWell.is(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (worrying(c, true) || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause))
 	})
 }
 
 // saysBack reports whether a clause says that a device which it names is back.
 func saysBack(clause string) bool {
+	if !Has(clause, backWords) {
+		return false
+	}
 	is, said := wayOf(clause, false)
 	kept, _ := beforeExcept(clause)
 	return said && (is == unbridged || is == refitted) && len(devicesOf(kept, false)) > 0
 }
 
-// renewalWords are of what is renewed or put back, oldWords of what then came out.
+// renewalWords are of what is renewed or put back, backWords of what is back, gaugeWords
+// of a wire's size, oldWords of what then came out.
 var (
 	renewalWords = []string{"new ", "replac", "fitted", "install", " back", "swapp", "chang"}
+	backWords    = []string{" back", "restor", "refit", "reconn", "reinst"}
+	gaugeWords   = []string{"gauge", "awg", " ga"}
 	oldWords     = []string{"old ", "bad ", "failed", "blown", "burn", "open", "broken", "defective", "faulty", "dead"}
 )
 
@@ -72,8 +78,13 @@ var together = [][][]string{
 
 // allWell tells a clause that says that nothing is wrong, or of what was looked at.
 var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b` +
-	`|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
+
+// alsoWell does so in words of which each clause that it tells has one of wellWords.
+var (
+	alsoWell  = pattern{expr: `\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	wellWords = []string{"right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "neutral", "mended", "smooth", "safet"}
+)
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need
 // no more words, slack those that are ordinary where a new one is fitted.
