@@ -55,7 +55,7 @@ func (r *rows) match(clause string) bool {
 var undoing = pattern{expr: `^ ?(i |we )?(clear|replac|remov|unplug|unblock|open|free|mend|fix|correct|took|undid|renew|set right|found|no |not |did not|never)`}
 
 // gone tells a clause of a danger that is no more, or never was.
-var gone = pattern{expr: `\b(mended|repaired|fixed|cured|gone|cleared|tested (good|tight|ok)|no longer|no more|any ?more|not|never|without|nothing|free of)\b|n't\b`}
+var gone = pattern{expr: `\b(mended|repaired|fixed|cured|gone|cleared|tested (good|tight|ok)|no longer|no more|ruled out|any ?more|not|never|without|nothing|free of)\b|n't\b`}
 
 // wordings are those of the findings of alarms, each with a space on both sides, and
 // behind them the words without one of which each is not looked for.
@@ -102,7 +102,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
 		mends := work && mending.is(clause)
-		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && looksFor.is(clause) {
+		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && (looksFor.is(clause) || clauses[n+1] == "none") {
 			continue
 		}
 		if (!mends || putting.is(clause)) && oversized(clause) {

@@ -112,6 +112,9 @@ func goes(clause string, ways [][]tag) bool {
 	var room [48]tag
 	words := tagsOf(clause, room[:0])
 	all := union(words)
+	if all&held == 0 && Has(clause, factoryMade) {
+		return false // a bridge that belongs there
+	}
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
@@ -156,6 +159,9 @@ var (
 
 // suits tells a clause of a fuse or breaker of the right size.
 var suits = pattern{expr: `\b(right|fits?|rated|match\w*|correct|good|ok|suit\w*|proper)( size| amps)? (for|to|with) (the |its |this )?([\w-]+ )?(wir\w+|gauge|cable)\b|\b(no|not) (too big|bigger|larger|oversi\w+)\b`}
+
+// factoryMade are words of a bridge that its maker put in.
+var factoryMade = []string{"from factory", "from the factory", "by the factory"}
 
 // unprotected tells a clause by which there is no breaker for leaks to earth any more,
 // byHand one by which a hand is at the switch for as long as it takes.

@@ -121,7 +121,8 @@ sparks? inside $
 no (spark|arc|smok|burn|smell|fire|scorch|flash)
 spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
 (igniter|ignitor|electrode|brush\w*|burner) sparks?
-smoke (detector|alarm)
+smoke (det\w*|alarm)
+fire in (fireplace|stove|pit|wood)
 (toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) (\w+ )?(smell|burn|smok)
 self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
 smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
@@ -169,7 +170,8 @@ bubbles at (union|gas|cock|fitting|valve)
 `},
 		harmless: rows{text: `
 no (gas )?(leak|bubbles|hiss)
-leak test
+leak (test|check)
+leaks? (none|nil|neg)
 refrigerant
 hot gas
 `}},
@@ -208,7 +210,7 @@ flames? (burns? |burn )?(yellow|lazy)
 `},
 		harmless: rows{text: `
 no (co\b|carbon|soot|crack|roll|headache|nausea|back|spill|fumes)
-rollout (switch )?(closed|good|sound|ok)
+roll ?out (sw\w* )?(tested )?(closed|good|sound|ok|0)
 ^ disconnected flue
 low batter
 soot ?free
@@ -306,7 +308,7 @@ us(ed|es|ing) (\w+ ){0,2}pipe (\w+ )?(as|for) (ground|earth)
 (motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
 not? (revers|open ground)
 (measur|ohm|check|test|read)\w* (\w+ ){0,2}(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
-(mended|repaired|fixed|corrected|cured)\b
+(mended|repaired|fixed|corrected|cured|ruled out)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
@@ -479,6 +481,7 @@ bubbl\w* when soaped
 leak test (\w+ )?failed
 `}, harmless: rows{text: `
 no bubbl
+bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
 	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stays",
 		said: rows{text: `
