@@ -1,0 +1,199 @@
+package call
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
+)
+
+func findingWords() []string {
+	var out []string
+	for _, f := range cause.Findings() {
+		out = append(out, f.Words[0])
+	}
+	return out
+}
+
+// liveFindings are seen only while the unit is under power.
+var liveFindings = []string{"starts-and-runs"}
+
+// placing begins a part of a finding that says where or when, and no other.
+var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", "when", "while", "under", "behind"}
+
+func applySaw(c *Call, a *args) (*Reply, error) {
+	t := a.text("FINDING")
+	codes := c.sighted(t)
+	live := false
+	if len(codes) == 0 {
+		c.findings = append(c.findings, finding{c.entry, "", t})
+	}
+	for _, code := range codes {
+		c.sight(code, t)
+		if among(liveFindings, code) {
+			c.live, live = append(c.live, c.entry), true
+		}
+	}
+	c.worked(work{c.entry, c.at, "saw", t})
+	mended := said.MendedAsFound(t)
+	if len(codes) == 0 || len(c.alarmsIn(t, false)) > 0 {
+		mended = ""
+	}
+	if mended != "" {
+		c.worked(work{c.entry, c.at, "did", mended})
+	}
+	r := &Reply{}
+	c.warnOfDanger(r, codes)
+	c.warnOfWork(r, t)
+	c.relapse(r, t)
+	if len(codes) == 0 {
+		if means, by := cause.Limited(c.fanWords(t)); by != "" {
+			r.add(Plain, "Seen: "+t+". By the word “"+by+"” it is not taken as: "+means+".")
+		} else {
+			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
+		}
+		c.worry(r, t)
+		if _, by := cause.Limited(c.fanWords(t)); by != "" {
+			return c.finish(r), nil
+		}
+		c.spend(40_000 + 100*len(t))
+		near := cause.Near(t, 3)
+		near = slices.DeleteFunc(near, func(words string) bool { return len(c.sighted(words)) == 0 })
+		if fans := whichFan(t); fans != nil {
+			near = fans
+		}
+		if noLeaks().MatchString(t) {
+			near = c.leaksOf()
+		}
+		if len(near) > 0 {
+			r.add(Ask, "Perhaps: saw "+strings.Join(near, ", saw ")+". help findings lists them all.")
+		}
+		return c.finish(r), nil
+	}
+	var seen []string
+	for _, code := range codes {
+		f, _ := cause.Lookup(code)
+		seen = append(seen, f.Help)
+	}
+	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	c.stands(r, codes)
+	parts := strings.Split(c.fanWords(t), ",")
+	if mended != "" {
+		parts = parts[:len(parts)-1]
+	}
+	for _, part := range parts {
+		part = strings.TrimSpace(part)
+		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 && len(c.alarmsIn(part, false)) == 0 {
+			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
+		}
+	}
+	if among(codes, "gas-off") && c.shutForWork(c.entry) {
+		r.add(Plain, "Taken as shut for the work, and so as no cause.")
+	}
+	if live && c.energisedAnyway(r) {
+		c.defied = append(c.defied, c.entry)
+	}
+	if live || among(codes, "igniter-glows") || among(codes, "flame-lights") {
+		c.sparking(r)
+	}
+	if intersects(codes, moods) {
+		c.rejudge(r)
+	}
+	c.tellRattle(codes, r)
+	c.tellSwollen(codes, r)
+	if mended != "" {
+		c.place(a, "did", mended)
+		c.mend()
+		c.warnOfOpened(r, mended)
+		c.renew(r.add(Plain, "Done: "+mended+"."))
+		return c.afterRepair(r, a.line.Body), nil
+	}
+	return c.finish(r), nil
+}
+
+// moods are findings by which readings count otherwise.
+var moods = []string{"set-to-heat", "set-to-cool", "comp-hot", "comp-cold"}
+
+var noLeaks = said.Lazily(`(?i)^no (visible )?leaks?\b`)
+
+// leaksOf are the findings that say of what kind of leak none was found: by a full
+// search of the joints, or by what stays dry.
+func (c *Call) leaksOf() []string {
+	switch {
+	case c.appliance().Gas:
+		return []string{"no gas leak"}
+	case c.appliance().Unsealed:
+		return []string{"water line dry"}
+	}
+	return []string{"no leak found (a full search of all joints)", "water line dry"}
+}
+
+// sight notes a finding of the line at hand.
+//
+//go:noinline
+func (c *Call) sight(code, text string) {
+	c.findings = append(c.findings, finding{c.entry, code, text})
+	if c.seenAt[code] == nil {
+		c.seenCodes = append(c.seenCodes, code)
+	}
+	c.seenAt[code] = append(c.seenAt[code], c.entry)
+}
+
+// sighted gives the findings of what was typed after saw: those of the
+// vocabulary, in this appliance, and the dangers that its words speak of.
+func (c *Call) sighted(text string) []string {
+	codes := cause.FindFindings(c.fanWords(text))
+	for i := range codes {
+		codes[i] = c.inAppliance(codes[i])
+	}
+	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
+	for _, a := range c.alarmsIn(text, false) {
+		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
+			codes = append(codes, f)
+		}
+	}
+	return codes
+}
+
+// inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
+// refrigerant; what runs with its door open sends out waves where it is an oven of
+// them; a filter where water does not go out, or does not wash, is that of the water; a leg lost of three
+// leaves two; the coil that is iced is the evaporator of what keeps cold; and a relay where no
+// compressor is started is none of its, "", nor what lights where no gas burns, nor is a fan that is quiet where no noise is
+// complained of, which may be a dead one.
+func (c *Call) inAppliance(code string) string {
+	a := c.appliance()
+	switch {
+	case code == "runs-open" && a.HighVolts:
+		return "radiates"
+	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
+		return ""
+	case code == "flame-lights" && a.Unit != "" && !a.Gas && (a.Electric || a.HighVolts || !a.Unsealed):
+		return ""
+	case code == "fans-quiet" && c.complaint() != "noisy-cold":
+		return ""
+	case code == "coil-iced" && !a.Air && !a.Unsealed && !among(ofAir, c.complaint()):
+		return "frost-heavy"
+	case code == "leg-missing" && c.onThreePhases():
+		return "single-phasing"
+	case code == "leak-found" && a.Unsealed && a.Gas:
+		return "gas-leak"
+	case code == "leak-not-found" && a.Unsealed && (a.Gas || a.Furnace):
+		return "no-gas-leak"
+	case c.complaint() == said.NoDrain && code == "airflow-blocked":
+		return "hose-blocked"
+	case c.complaint() == "no-clean" && code == "airflow-blocked":
+		return "arms-blocked"
+	case c.complaint() == said.NoDrain && code == "airflow-clear":
+		return "hose-clear"
+	case code == "gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas || c.smellsOfCharge()):
+		return "leak-found"
+	case code == "no-gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas && len(c.seenAt["gas-smell"]) == 0 && !among(a.Heard, "gas-smell") || c.smellsOfCharge()):
+		return "leak-not-found"
+	}
+	return code
+}
+
+// ofAir are the complaints of air conditioners.
+var ofAir = []string{said.ACWarm, "ac-drips", said.NoHeatPump}
