@@ -112,9 +112,6 @@ func goes(clause string, ways [][]tag) bool {
 	var room [48]tag
 	words := tagsOf(clause, room[:0])
 	all := union(words)
-	if all&held == 0 && Has(clause, factoryMade) {
-		return false // a bridge that belongs there
-	}
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
@@ -153,15 +150,12 @@ func goes(clause string, ways [][]tag) bool {
 // onBoard tells a clause of a jumper by which a board is set, rerun one of a wire that a
 // new one goes round.
 var (
-	onBoard = pattern{expr: `\bjumpers?\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bfactory (fitted|installed|set|made)\b|\b(dip|board) jumpers?\b`}
+	onBoard = pattern{expr: `\bjumpers?\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bfactory (fitted|installed|set|made)\b|\b(from|by) (the )?factory\b|\b(dip|board) jumpers?\b`}
 	rerun   = pattern{expr: `\bby-?passed (the |an? |that |old |bad |broken |burnt |damaged |chewed )*(\w+ )?(wir\w+|cable|splice|run|joint|connection|line|harness|lead) (with|by|using) (a |an |some )?(new|fresh|good|proper)( \w+)* (wire|cable|run|lead|cord|line|harness)\b`}
 )
 
 // suits tells a clause of a fuse or breaker of the right size.
 var suits = pattern{expr: `\b(right|fits?|rated|match\w*|correct|good|ok|suit\w*|proper)( size| amps)? (for|to|with) (the |its |this )?([\w-]+ )?(wir\w+|gauge|cable)\b|\b(no|not) (too big|bigger|larger|oversi\w+)\b`}
-
-// factoryMade are words of a bridge that its maker put in.
-var factoryMade = []string{"from factory", "from the factory", "by the factory"}
 
 // unprotected tells a clause by which there is no breaker for leaks to earth any more,
 // byHand one by which a hand is at the switch for as long as it takes.
