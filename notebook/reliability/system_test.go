@@ -270,15 +270,19 @@ func storm(w *watch) {
 	sent := 0
 	go func() {
 		defer close(stop)
+		each := time.NewTicker(time.Millisecond)
+		defer each.Stop()
 		for range w.due("signals") {
 			s.cmd.Process.Signal(syscall.SIGWINCH)
-			time.Sleep(time.Millisecond)
+			<-each.C
 		}
 	}()
+	beat := time.NewTicker(pace)
+	defer beat.Stop()
 	for more := true; more && sent < len(typed); sent++ {
 		fmt.Fprintln(s.in, typed[sent])
 		s.await(sent + 1)
-		time.Sleep(pace)
+		<-beat.C
 		select {
 		case <-stop:
 			more = false
