@@ -73,7 +73,8 @@ func (s Size) Text() string {
 	return t + ", voltage rating not below the old one"
 }
 
-// Misfit says why a part marked with microfarads (of a range its middle) and volts may not replace the old one, "" when it may. Volts that are 0,
+// Misfit says why a part marked with microfarads (of a range its middle) and volts may not
+// replace the old one, "" when it may. Volts that are 0,
 // or an old one's rating that is not known, are not held against it.
 func (s Size) Misfit(microfarads, volts float64) string {
 	const slack = 1e-9 // rounding of the ends themselves

@@ -281,7 +281,7 @@ func (c *Call) comparePlate(of, role string) (verdict.Verdict, bool) {
 			v.Text = strings.TrimSuffix(v.Text, ".")
 			switch other := c.sheetOf(of, role, p); {
 			case v.Word == verdict.Failed && !value.Over && math.Abs(value.X-other) <= other*tol/100+value.Half():
-				v.Word, v.Text = verdict.Suspect, role+" winding reads "+number(value.X)+" Ω, what the sheet gives the other: start and run are exchanged there or here; mark settles it"
+				v.Word, v.Fact, v.Text = verdict.Suspect, []string{sheetExchanged}, role+" winding reads "+number(value.X)+" Ω, what the sheet gives the other: start and run are exchanged there or here; mark settles it"
 			case v.Word == verdict.Failed && !value.Over && value.Hi < farBelowSheet*ohms:
 				v.Fact = []string{"winding-low"}
 			}
@@ -312,12 +312,15 @@ func (c *Call) sheetOf(of, role string, beside plate) float64 {
 	return ohms
 }
 
+// sheetExchanged is that a winding reads what the sheet gives the other.
+const sheetExchanged = "sheet-exchanged"
+
 // exchanged says that the sheet gives each winding what the other reads, "" when it does
 // not: which pin is start is not settled then.
 func (c *Call) exchanged() string {
 	of := c.mainMachine()
 	run, start := c.judged[windingKind+"\x00"+of+"\x00run"], c.judged[windingKind+"\x00"+of+"\x00start"]
-	if run == nil || start == nil || run.verdict.Word != verdict.Suspect || start.verdict.Word != verdict.Suspect || !strings.Contains(start.verdict.Text, "exchanged") {
+	if run == nil || start == nil || !among(run.verdict.Fact, sheetExchanged) || !among(start.verdict.Fact, sheetExchanged) {
 		return ""
 	}
 	return "start and run by the ohms are run and start by the sheet (" + entryList(start.verdict.Entries) + "); a marking settles it before a wire goes on"
