@@ -147,10 +147,12 @@ func load(h Host, content []byte) (*Notebook, error) {
 			return
 		}
 		if !equal(reply, e.Reply) {
-			n.Opening.Changed++
 			// A crash may have cut off the last reply at the end of a line.
 			last := i == len(f.Entries)-1
 			n.mend = n.mend || last
+			if k := len(e.Reply); !last || f.Closed || k >= len(reply) || !equal(reply[:k], e.Reply) {
+				n.Opening.Changed++
+			}
 			if !last || f.Closed {
 				n.Opening.Edited++
 			}

@@ -1,6 +1,7 @@
 package notebook
 
 import (
+	"bytes"
 	"errors"
 	"flag"
 	"os"
@@ -131,5 +132,38 @@ func TestMovedCallTakesEntries(t *testing.T) {
 			t.Errorf("after %q: %+v, %v", lines, again.Opening, err)
 		}
 		n.Close()
+	}
+}
+
+// TestCutReplyIsNoOther: a crash may cut off the last reply anywhere. That is not
+// told as a reply that would read otherwise, which another text in it is.
+func TestCutReplyIsNoOther(t *testing.T) {
+	dir := t.TempDir()
+	h := Host{FS: journal.Disk{}, Now: wall}
+	name := filepath.Join(dir, "a.md")
+	n, err := Create(h, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, l := range []string{"ohm A B 3.45", "ohm A C 6.5"} {
+		if _, err := n.Do(l); err != nil {
+			t.Fatal(err)
+		}
+	}
+	n.journal.Close()
+	content, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	typed := bytes.Index(content, []byte("ohm A C 6.5\n")) + len("ohm A C 6.5\n")
+	for end := typed; end <= len(content); end++ {
+		again, err := load(h, content[:end])
+		if err != nil || again.Call().Len() != 2 || again.Opening.Changed > 0 {
+			t.Fatalf("cut to %q: %+v, %v", content[typed:end], again.Opening, err)
+		}
+	}
+	other := bytes.Replace(content, []byte("C is not common"), []byte("C is common"), 1)
+	if again, err := load(h, other); err != nil || again.Opening.Changed != 1 {
+		t.Errorf("another text: %+v, %v", again.Opening, err)
 	}
 }

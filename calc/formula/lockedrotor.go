@@ -22,11 +22,12 @@ var codeLetters = []codeLetter{
 }
 
 // codeOf is the row that a kVA per horsepower falls in; what lies between two
-// printed rows belongs to the lower one.
+// printed rows belongs to the lower one. Sixteen amps that come to 8 by their
+// decimals come to a hair less in binary.
 func codeOf(kva float64) codeLetter {
 	row := codeLetters[0]
 	for _, r := range codeLetters[1:] {
-		if kva >= r.least {
+		if kva*(1+1e-12) >= r.least {
 			row = r
 		}
 	}

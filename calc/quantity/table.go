@@ -73,6 +73,7 @@ var decls = []decl{
 	{symbols: []string{"VA"}, ucum: "V.A", what: "power", dim: dimPower, factor: 1, prefixes: "k", auto: "k", help: "volt-ampere, apparent power"},
 	{symbols: []string{"hp"}, ucum: "[HP]", what: "power", dim: dimPower, factor: hp, fraction: true, help: "horsepower, 550 ft·lbf/s"},
 	{symbols: []string{"Btuh"}, ucum: "[Btu_IT]/h", what: "power", dim: dimPower, factor: btu / 3600, help: "Btu per hour"},
+	{symbols: []string{"kBtuh", "MBH"}, ucum: "1000.[Btu_IT]/h", what: "power", dim: dimPower, factor: 1000 * btu / 3600, help: "thousand Btu per hour"},
 	{symbols: []string{"ton", "tons"}, ucum: "12000.[Btu_IT]/h", what: "power", dim: dimPower, factor: 12000 * btu / 3600, help: "ton of cooling"},
 	{symbols: []string{"Hz"}, ucum: "Hz", what: "frequency", dim: dimFrequency, factor: 1, prefixes: "mkMG", auto: "mkMG", help: "hertz"},
 	{symbols: []string{"rpm"}, ucum: "/min", what: "frequency", dim: dimFrequency, factor: 1.0 / 60, help: "turns per minute"},
@@ -116,6 +117,7 @@ var decls = []decl{
 	{symbols: []string{"J"}, ucum: "J", what: "energy", dim: dimEnergy, factor: 1, prefixes: "mkM", auto: "mkM", help: "joule"},
 	{symbols: []string{"Wh"}, ucum: "W.h", what: "energy", dim: dimEnergy, factor: 3600, prefixes: "kM", auto: "k", help: "watt-hour"},
 	{symbols: []string{"Btu"}, ucum: "[Btu_IT]", what: "energy", dim: dimEnergy, factor: btu, help: "British thermal unit (IT)"},
+	{symbols: []string{"kBtu"}, ucum: "1000.[Btu_IT]", what: "energy", dim: dimEnergy, factor: 1000 * btu, help: "thousand British thermal units (IT)"},
 	{symbols: []string{"N"}, ucum: "N", what: "force", dim: dimForce, factor: 1, prefixes: "k", auto: "k", help: "newton"},
 	{symbols: []string{"kg"}, ucum: "kg", what: "mass", dim: dimMass, factor: 1, help: "kilogram"},
 	{symbols: []string{"g"}, ucum: "g", what: "mass", dim: dimMass, factor: 1e-3, help: "gram"},
@@ -130,7 +132,8 @@ var decls = []decl{
 
 // aliases are units written out, with the symbol that each is.
 var aliases = strings.Fields("meg MΩ megohm MΩ megohms MΩ kilohm kΩ kilohms kΩ microfarad µF microfarads µF kilowatt kW " +
-	"hertz Hz horsepower hp percent % second s seconds s minute min minutes min hour h hours h inches in liters L gallons gal")
+	"hertz Hz horsepower hp percent % second s seconds s minute min minutes min hour h hours h inches in liters L gallons gal " +
+	"milliohm mΩ milliohms mΩ gigohm GΩ gigohms GΩ millivolt mV millivolts mV milliamp mA milliamps mA microamp µA microamps µA mTorr micron Torr torr")
 
 // prefix is a decimal multiple as written and as UCUM codes it.
 type prefix struct {

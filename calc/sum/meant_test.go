@@ -93,6 +93,13 @@ func TestSlipsShowWhatWasMeant(t *testing.T) {
 		{"wire_drop(10, 1.5mm2, 10)", "1.5"},
 		{"wire_ohms(1.5mm², 10)", "1.5"},
 		{"wire_drop(10, 5, 2.5 mm²)", "2.5"},
+		{"wire_drop(1/0, 10)", "0"},
+		{"wire_drop(2/0, 10)", "-1"},
+		{"wire_ohms(3/0, 10)", "-2"},
+		{"wire_drop(4/0, 10) * 2", "-6"},
+		{"1m^3 in m3", "1m^3"},
+		{"2m^3", "2m^3; 8m^3"},
+		{"3.14 * 0.5in ^ 2", "0.785in^2; 1.57in^2"},
 	}
 	env := scope(t)
 	env.Funcs["parallel_r"] = Func{Name: "parallel_r", Params: []Param{{Name: "r", Many: true}}, Call: func(a []Value) (Value, error) { return a[0], nil }}
@@ -155,7 +162,7 @@ func worth(t *testing.T, v Value, text string) bool {
 	if !ok {
 		return shown(v) == text
 	}
-	number := text[:len(text)-len(strings.TrimLeft(text, "0123456789."))]
+	number := text[:len(text)-len(strings.TrimLeft(text, "-0123456789."))]
 	var want quantity.Q
 	var err error
 	if unit := text[len(number):]; strings.ContainsAny(unit, "*/^") {

@@ -174,6 +174,13 @@ func (p *preparer) number() error {
 	if r := p.peek(lead + n); r == '.' || wordRune(r) {
 		return p.fault(p.at, p.at+lead+n+1, "this number is not understood")
 	}
+	if p.ev.strict && q.Unit().Quantity() == "length" {
+		text := string(p.source[p.at : p.at+lead+n])
+		if one, err := q.In(q.Unit().Symbol()); err == nil && one != 1 && strings.HasPrefix(strings.TrimLeft(string(p.source[p.at+lead+n:]), " "), "^") {
+			p.ev.doubted = true
+			return p.fault(p.at, p.at+lead+n, "the power can be of %s or of its unit alone", text)
+		}
+	}
 	p.glance(lead + n)
 	id := "_" + strconv.Itoa(len(p.literals))
 	p.literals = append(p.literals, literal{id, q})

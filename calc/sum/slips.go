@@ -19,6 +19,13 @@ quote|(\d)"( ?[-+*/)]|$)|${1}in$2
 missing|(\d) ?ft (\d+) in$|${1}ft + ${2}in
 after in|^([\d./]+) in$|($1) * 1in
 after in|^(.*[-+*/].*) in$|($1) * 1in
+zero|\b(wire_(?:drop|ohms)\()1/0|${1}0
+zero|\b(wire_(?:drop|ohms)\()2/0|${1}-1
+zero|\b(wire_(?:drop|ohms)\()3/0|${1}-2
+zero|\b(wire_(?:drop|ohms)\()4/0|${1}-3
+unit|\b(c?m|mm|in|ft)([23])\b|$1^$2
+power|([\d.]+) ?([a-z]+) ?\^ ?(\d)|($1 * 1$2^$3)
+power|([\d.]+) ?([a-z]+) ?\^ ?(\d)|($1$2)^$3
 missing|(?i)([\d.]+) ?% off (?:of )?(.+)$|$2 * (1 - $1%)
 unit|(?i)^(.+?) (?:less|minus) ([\d.]+) ?%$|$1 * (1 - $2%)
 unit|(?i)^(.+?) plus ([\d.]+) ?%$|$1 * (1 + $2%)

@@ -27,6 +27,8 @@ func TestSlips(t *testing.T) {
 			"           ^", "mean(3.4, 3.6), or mean(3.4, 3, 6)"},
 		{"reactance(4,7uF, 60)",
 			"           ^", "reactance(4.7uF, 60)"},
+		{"400cfm in m3/h",
+			"          ^^", "400cfm in m^3/h"},
 		{"12 000 W",
 			"   ^^^^^", "12000 W"},
 		{"1 000 000 W",
@@ -167,7 +169,7 @@ func TestNoSlips(t *testing.T) {
 		}
 	}
 	// A stored line of either kind is what it was.
-	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz"} {
+	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz", "2m^3": "8000 L"} {
 		if got := shown(eval(t, text, env)); got != want || Doubtful(text, env) == nil {
 			t.Errorf("%s = %s, %v; want %s and a doubt", text, got, Doubtful(text, env), want)
 		}

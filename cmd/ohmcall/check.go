@@ -32,10 +32,17 @@ FILE:LINE:COLUMN. Nothing is written.`,
 				if err != nil {
 					return err
 				}
+				none := true
 				for it := range items {
-					if it.State != fleet.Foreign {
-						a.checkFile(it.Path)
+					if it.State == fleet.Foreign {
+						fmt.Fprintf(a.out, "%s: %s\n", script.Clean(it.Path), it.Reason)
+						continue
 					}
+					none = false
+					a.checkFile(it.Path)
+				}
+				if none {
+					fmt.Fprintf(a.out, "%s: there are no notebooks here\n", script.Clean(name))
 				}
 			}
 			return nil

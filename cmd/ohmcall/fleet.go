@@ -176,7 +176,7 @@ column means.`,
 	c.Flags().StringVar(&form, "as", "csv", "csv or jsonl")
 	c.Flags().StringVar(&layout, "layout", "flat", "flat, or by-date for one file a day")
 	c.Flags().StringVar(&db, "sqlite", "", "the new SQLite database to write")
-	c.Flags().BoolVar(&replace, "replace", false, "put the database in the place of an existing one")
+	c.Flags().BoolVar(&replace, "replace", false, "put the database in the place of another one")
 	c.Flags().BoolVar(&entries, "entries", false, "the typed lines too")
 	c.Flags().BoolVar(&schema, "schema", false, "print what the tables hold, and stop")
 	return c

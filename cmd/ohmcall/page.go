@@ -53,6 +53,9 @@ one stands in, under the notebook's name. - writes to standard output.`,
 				base := filepath.Base(args[0])
 				output = strings.TrimSuffix(base, filepath.Ext(base)) + ".html"
 			}
+			if replace && !journal.Begins(output, doctype) {
+				return usageError{fmt.Errorf("%s is no page; --replace writes over a page alone", cleanName(output))}
+			}
 			if err := writeNew(output, html, replace); err != nil {
 				return err
 			}
@@ -61,9 +64,12 @@ one stands in, under the notebook's name. - writes to standard output.`,
 		},
 	}
 	c.Flags().StringVarP(&output, "output", "o", "", "the file to write")
-	c.Flags().BoolVar(&replace, "replace", false, "write over a file of that name")
+	c.Flags().BoolVar(&replace, "replace", false, "write over a page of that name")
 	return c
 }
+
+// doctype is what a page begins with.
+const doctype = "<!DOCTYPE html>"
 
 // writeNew writes a file for its owner alone; it takes the place of another
 // only when asked to.

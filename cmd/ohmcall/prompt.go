@@ -23,9 +23,6 @@ func (a *app) prompt(args []string) error {
 	var name string
 	if len(args) == 1 {
 		name = args[0]
-		if !notebook.Exists(name) && !strings.EqualFold(filepath.Ext(name), ".md") {
-			return usageError{fmt.Errorf("%s is neither a subcommand nor a notebook; a new notebook's name ends in .md", cleanName(name))}
-		}
 	} else {
 		if err := makeFolder(dir); err != nil {
 			return err

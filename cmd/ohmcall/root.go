@@ -6,9 +6,13 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"path/filepath"
+	"strings"
 	"syscall"
 
 	"github.com/spf13/cobra"
+
+	"ohmcall/notebook"
 )
 
 // Exit codes.
@@ -94,10 +98,22 @@ func atMost(n int) cobra.PositionalArgs  { return asUsage(cobra.MaximumNArgs(n))
 func asUsage(check cobra.PositionalArgs) cobra.PositionalArgs {
 	return func(c *cobra.Command, args []string) error {
 		if err := check(c, args); err != nil {
-			return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
+			return usageError{fmt.Errorf("%w; see %s --help", err, c.CommandPath())}
 		}
 		return nil
 	}
+}
+
+// notebookArgs takes one notebook, that is there or is to be made.
+func notebookArgs(c *cobra.Command, args []string) error {
+	if len(args) == 0 || notebook.Exists(args[0]) || strings.EqualFold(filepath.Ext(args[0]), ".md") {
+		return atMost(1)(c, args)
+	}
+	help := "a new notebook's name ends in .md"
+	if near := c.SuggestionsFor(args[0]); len(near) > 0 {
+		help = "perhaps: " + strings.Join(append([]string{c.Name(), near[0]}, args[1:]...), " ")
+	}
+	return usageError{fmt.Errorf("%s is neither a subcommand nor a notebook; %s", cleanName(args[0]), cleanName(help))}
 }
 
 func (a *app) root() *cobra.Command {
@@ -111,7 +127,7 @@ call is one Markdown file.
 Without a subcommand it starts a call, or opens or resumes the one in FILE.md,
 from a terminal or from piped lines.`,
 		Annotations:   writes,
-		Args:          atMost(1),
+		Args:          notebookArgs,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		PersistentPreRun: func(c *cobra.Command, _ []string) {
@@ -123,8 +139,9 @@ from a terminal or from piped lines.`,
 	}
 	root.PersistentFlags().StringVar(&a.dir, "dir", "", "the notebooks folder (default: $OHMCALL_DIR, else ohmcall-calls in the home directory)")
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
-		return usageError{fmt.Errorf("%w; see ohmcall %s --help", err, c.Name())}
+		return usageError{fmt.Errorf("%w; see %s --help", err, c.CommandPath())}
 	})
+	root.SuggestionsMinimumDistance = 2
 	root.CompletionOptions.DisableDefaultCmd = true
 	root.Version = version
 	root.SetVersionTemplate("ohmcall {{.Version}}\n")

@@ -46,6 +46,19 @@ func Read(fs FS, name string) ([]byte, error) {
 	return fs.ReadFile(name)
 }
 
+// Begins reports whether a file may be written over: it begins as those of its
+// kind do, or holds nothing, or is not there.
+func Begins(name, as string) bool {
+	f, err := os.OpenFile(name, os.O_RDONLY|noWait, 0)
+	if err != nil {
+		return errors.Is(err, os.ErrNotExist)
+	}
+	defer f.Close()
+	head := make([]byte, len(as))
+	n, err := io.ReadFull(f, head)
+	return err == nil && string(head) == as || n == 0 && err == io.EOF
+}
+
 // Open locks the existing file against other writers and reads it.
 func Open(fs FS, name string) (*Journal, []byte, error) {
 	l, err := fs.Lock(name)

@@ -12,6 +12,7 @@ import (
 	"zombiezen.com/go/sqlite"
 
 	"ohmcall/notebook/fleet"
+	"ohmcall/notebook/journal"
 )
 
 // inserter puts one row into its table.
@@ -28,9 +29,14 @@ type sink struct {
 	insert     map[*fleet.Table]inserter
 }
 
+// magic is what a database begins with (SQLite, Database File Format, 1.3 The
+// Database Header, from memory).
+const magic = "SQLite format 3\x00"
+
 // File is a sink that writes a new database, mode 0600, in one transaction.
 // It is written under another name and takes its own when it is complete; a
-// file that has the name already is an error unless replace is set.
+// file that has the name already is an error unless replace is set and it is a
+// database.
 func File(path string, replace bool) (fleet.Sink, error) {
 	info, err := os.Lstat(path)
 	switch {
@@ -40,6 +46,8 @@ func File(path string, replace bool) (fleet.Sink, error) {
 		return nil, fmt.Errorf("%s exists; name a file that does not", path)
 	case err != nil && !errors.Is(err, os.ErrNotExist):
 		return nil, err
+	case !journal.Begins(path, magic):
+		return nil, fmt.Errorf("%s is no database and stays as it is", path)
 	}
 	return &sink{path: path, temp: path + ".tmp", insert: map[*fleet.Table]inserter{}}, nil
 }

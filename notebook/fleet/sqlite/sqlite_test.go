@@ -160,7 +160,15 @@ func TestWholeOrAbsent(t *testing.T) {
 	if _, err := File(dir, true); err == nil {
 		t.Error("a folder was taken")
 	}
-	export(t, path, true)
+	if _, err := File(path, true); err == nil {
+		t.Error("a file that is no database was taken")
+	}
+	for _, was := range []string{"", "SQLite format 3\x00 of before"} {
+		if err := os.WriteFile(path, []byte(was), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		export(t, path, true)
+	}
 	if b, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(b, []byte("SQLite format 3\x00")) {
 		t.Errorf("not replaced: %.20q, %v", b, err)
 	}
