@@ -261,7 +261,7 @@ func (f *Formula) Lay(args ...any) (Args, error) {
 func (p *Param) pick(typed string) (string, error) {
 	want := plainWord(typed)
 	for _, w := range p.Words {
-		if plainWord(w) == want {
+		if plain := plainWord(w); plain == want || want != "" && plain == "r"+want {
 			return w, nil
 		}
 	}

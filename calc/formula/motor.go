@@ -189,6 +189,9 @@ var motors = []Formula{
 			}
 			return 1 - a.Num[0]/sync, evenPoles(a.Num[2])
 		},
+		Say: func(a Args, s float64) string {
+			return fmt.Sprintf("%.3g %% below %.4g rpm", 100*s, syncRPM(a.Num[1], a.Num[2]))
+		},
 	},
 	{
 		Name: "start_amps_max", Topic: motorTopic, Unit: "A",

@@ -24,6 +24,7 @@ func TestWhatIsSaidBesideAResult(t *testing.T) {
 		{"lra_code", "code letter M, 10 to 11.19 kVA/hp", "NEC Table 430.7(B)"},
 		{"ntc3_temp", "A = 1.135107e-03, B = 2.329328e-04, C = 9.409643e-08", "three linear equations in ln R"},
 		{"ntc3_ohms", "A = 1.135107e-03, B = 2.329328e-04, C = 9.409643e-08", "three linear equations in ln R"},
+		{"motor_slip", "5 % below 1800 rpm", ""}, {"energy_year", "on for 16.7 % of the year", ""}, {"energy_cost", "on for 16.7 % of the year", ""},
 		{"cap_load", hertz, ""}, {"start_cap", hertz, ""}, {"reactance_c", hertz, ""}, {"reactance_l", hertz, ""},
 		{"start_amps_max", "an upper bound", ""}, {"unbalance", "no more than 1 %", ""}, {"meter_limit", "1 % of the reading and 3 counts", ""},
 		{"wire_ohms", "copper at 20 degC", ""}, {"wire_ohms_mm2", "copper at 20 degC", ""},

@@ -153,8 +153,10 @@ func TestSaturationWords(t *testing.T) {
 		{"sat_temp", []any{"R-134a", 10.0, "vapour"}, `line "vapour" is not known: one of dew, bubble`},
 		{"sat_temp", []any{10.0, "R-134a"}, "gas must be a word in quotes"},
 	})
-	if a, b := call(t, "sat_temp", "r134a", 20.0), call(t, "sat_temp", "R-134a", 20.0); a != b {
-		t.Error("a refrigerant is known only with its hyphen")
+	for _, typed := range []string{"r134a", "134a", "R 134A"} {
+		if a, b := call(t, "sat_temp", typed, 20.0), call(t, "sat_temp", "R-134a", 20.0); a != b {
+			t.Errorf("%s is another refrigerant than R-134a", typed)
+		}
 	}
 	f, _ := Lookup("sat_temp")
 	said := map[string]bool{}

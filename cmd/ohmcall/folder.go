@@ -119,6 +119,14 @@ func (a *app) asides(n *notebook.Notebook, e call.Entry) []string {
 	if name, ok := call.Defines(e.Line); ok && a.own[name] != "" && a.own[name] != e.Line {
 		return []string{"In this call " + cleanName(name) + " is another than the one kept: " + cleanName(a.own[name])}
 	}
+	if e.Kind == "strike" {
+		for i, struck := range n.Call().Entries() {
+			name, ok := call.Defines(struck.Line)
+			if _, now := n.Call().Struck(i + 1); ok && now && strings.HasPrefix(e.Line, "strike "+strconv.Itoa(i+1)+" ") && a.own[name] == struck.Line {
+				return []string{"The " + cleanName(name) + " kept in " + snippetFile + " stands for the calls to come; take its line out there."}
+			}
+		}
+	}
 	if e.Kind != "keep" {
 		return nil
 	}
