@@ -92,7 +92,7 @@ func plain(clause string) string {
 // begin with a word of mending tell of none.
 func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	var out []*Alarm
-	if text = strings.ToLower(text[:min(len(text), MostBytes)]); !Has(" "+text+" ", anyAlarm()) {
+	if text = strings.ToLower(spelt(text[:min(len(text), MostBytes)])); !Has(" "+text+" ", anyAlarm()) {
 		return nil
 	}
 	if strings.Contains(text, "w/") {

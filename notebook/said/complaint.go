@@ -27,6 +27,7 @@ func oneClause(words string, hits []cause.Hit) []cause.Hit {
 // first: what they mean in an appliance of that kind, and else a fan, pump or
 // drum that stands is a motor's, unless the words speak of cold that is not kept.
 func complaintsOf(words, unit string) []cause.Hit {
+	words = spelt(words)
 	hits := oneClause(words, cause.Hits(words))
 	if words == "" {
 		return hits

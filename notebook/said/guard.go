@@ -301,6 +301,7 @@ func overfused(clause string) bool {
 // TakesOut reports whether a line says that a protective device is out of its
 // circuit: until one does, nothing need be read of what is put back.
 func TakesOut(line string) bool {
+	line = spelt(line)
 	if all := wordsIn(line); !mayBe(all, outs) && all&(breaker|there) == 0 && (all&no == 0 || all&(guarded|fixed) == 0) && (all&fused == 0 || all&number == 0) {
 		return false
 	}
@@ -355,6 +356,7 @@ func wordsIn(line string) (all tag) {
 // Guards reads what a line says of protective devices. Of work that was done, a
 // new device counts as its being back, and plain forms (remove, put) as done.
 func Guards(entry int, line string, work bool) []Guard {
+	line = spelt(line)
 	all := wordsIn(line)
 	if all&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
 		return nil

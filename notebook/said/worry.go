@@ -10,7 +10,7 @@ import (
 // what nothing else here understands: no list has all that people write, so who wrote it
 // is asked and who reads the record is told (common practice throughout).
 func Worries(text string) bool {
-	text = strings.ToLower(text[:min(len(text), MostBytes)])
+	text = strings.ToLower(spelt(text[:min(len(text), MostBytes)]))
 	whole := " " + text + " "
 	if !worrying(whole, false) && wordsIn(text)&ofGuards == 0 {
 		return false
