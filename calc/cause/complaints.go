@@ -18,6 +18,7 @@ var (
 	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy", "no-sealed-system", "coil-hidden"}}
 	needPullDown = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool", "no-sealed-system"}}
 	needEarth    = Need{"earth continuity", []string{"earth-sound", "earth-failed"}}
+	needLock     = Need{"lock and latch looked at", []string{"lock-free", "lock-jammed", "unlocks-unpowered"}}
 	needHeater   = Need{"ohms of the heater", []string{"heater-sound", "heater-suspect", "heater-undecided", "heater-open", "heater-failed"}}
 )
 
@@ -242,6 +243,28 @@ var complaints = []Complaint{
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "contactor-coil-open", "load-jammed", "load-drags",
 			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},
 		Need: []Need{{"volts of the three legs at the machine", []string{"legs-sound", "legs-unbalanced", "leg-lost"}}, needWindings, needCase, needStart, needAmps},
+	},
+	{
+		Code: "door-locked", Name: "a door that stays locked",
+		Signs:  []string{"door-locked"},
+		Cured:  []string{"door-unlocks"},
+		Causes: []string{"water-left", "level-says-full", "lock-jammed", "connection-weak", "lock-kept"},
+		Need:   []Need{needLock, {"water left inside", []string{"drum-empty", "does-not-drain", "drains"}}, needEarth},
+	},
+	{
+		Code: "oven-locked", Name: "an oven's door that stays locked",
+		Signs:  []string{"door-locked"},
+		Cured:  []string{"door-unlocks"},
+		Causes: []string{"sensor-stops-heat", "lock-jammed", "connection-weak", "lock-kept"},
+		Need:   []Need{needLock, needEarth},
+	},
+	{
+		Code: "no-waves", Name: "a microwave oven that does not heat",
+		Signs:  []string{"does-not-heat", "heats-slowly"},
+		Cured:  []string{"heats-up"},
+		Causes: []string{"supply-weak", "switch-open", "limit-open", "connection-weak", "control-not-calling", "magnetron-failed", "high-volts-failed"},
+		Need: []Need{{"door switches", []string{"switch-closed", "switch-open", "switch-undecided"}}, {"thermal limit", []string{"limit-closed", "limit-open", "limit-undecided"}},
+			{"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
 		// Taken by the appliance: its words are those of leaks-ices.

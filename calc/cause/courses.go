@@ -168,6 +168,16 @@ var courses = []Course{
 		On: []string{"three-phase"}, Tests: []string{"case-ohms", "phases", "fuse", "contactor", "legs", "winding-ohms"}, Source: commonPractice,
 	},
 	{
+		On: []string{"door-locked"}, Tests: []string{"water-look", "lock", "level-sensing", "connections"}, Source: commonPractice,
+	},
+	{
+		On: []string{"oven-locked"}, Tests: []string{"lock", "sensor-ohms", "connections"}, Source: commonPractice,
+	},
+	{
+		// What carries no high voltage is read before what does.
+		On: []string{"no-waves"}, Tests: []string{"switch", "limit-ohms", "connections", "high-volts", "magnetron"}, Source: commonPractice,
+	},
+	{
 		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
 	},
 }

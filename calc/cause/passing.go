@@ -20,7 +20,7 @@ var passing = codeSet(
 	"amps-none", "amps-undecided", "amps-agree", "amps-low", "amps-sound", "amps-high", "legs-overloaded", "overloaded", "amps-locked-rotor", "surge-sound",
 	"pump-runs", "drains", "does-not-drain", "dries", "does-not-dry", "shock", "heater-volts-present", "heater-volts-absent",
 	"cond-fan-volts-present", "cond-fan-volts-absent", "evap-fan-volts-present", "evap-fan-volts-absent",
-	"spins", "does-not-spin", "agitates", "drum-turns", "drum-stands", "does-not-fill", "fills", "fills-slowly", "overfills", "noisy", "quiet-now", "makes-ice", "no-ice-made",
+	"spins", "does-not-spin", "agitates", "drum-turns", "drum-stands", "does-not-fill", "fills", "fills-slowly", "overfills", "noisy", "quiet-now", "makes-ice", "no-ice-made", "door-locked", "door-unlocks",
 	"blower-runs", "blower-stopped", "blower-volts-present", "blower-volts-absent", "coil-cold", "coil-partial", "coil-warm", "coil-iced", "rested",
 	"igniter-glows", "igniter-dark", "flame-lights", "flame-drops-out", "flame-none", "flame-sensed", "flame-weak", "too-hot", "heat-right", "heats-when-off", "heat-stops", "valve-volts-present", "valve-volts-absent",
 	"split-sound", "split-small", "split-large", "rise-sound", "rise-small", "rise-large", "outdoor-iced", "outdoor-clear", "restarts-at-once", "door-slips", "door-holds", "bake-heats", "broil-heats", "other-heats", "other-dead", "leg-lost", "single-phasing", "legs-sound", "legs-unbalanced",

@@ -55,7 +55,7 @@ var coldTests = []Test{
 		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat", "slow-dry"}, Barred: []string{"heater-grounded"}},
 	{Code: "limit-ohms", Name: "ohms through the thermal limit or fuse, at a temperature at which it should conduct", How: "ohm limit 0.1 closed",
 		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.ProtectorStays}, On: []string{"no-heat", "no-power", "no-tumble", "wont-run", "gas-no-heat", "slow-dry"}},
+		Caution: []string{caution.ProveDead, caution.ProtectorStays}, On: []string{"no-heat", "no-power", "no-tumble", "wont-run", "gas-no-heat", "slow-dry", "no-waves"}},
 	{Code: "defrost-thermostat", Name: "ohms through the defrost thermostat while it is colder than its mark", How: "ohm defrost-thermostat 0.1 cold",
 		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead,
 		Caution: []string{caution.ProveDead, caution.ProtectorStays}, On: cold},

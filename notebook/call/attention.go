@@ -299,9 +299,6 @@ func (c *Call) wanting() []want {
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
-			if c.appliance().HighVolts && (among(n.Any, "heater-sound") || among(n.Any, "heater-insulation-sound")) {
-				continue // what heats is its high voltage
-			}
 			if among(n.Any, "airflow-blocked") && c.clearedPath() {
 				continue
 			}

@@ -106,6 +106,7 @@ const (
 	airUnits  = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits  = `\bgas\b`
 	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
+	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
 	colds     = `fridge|refrig|freez|\bice|cooler`
 	hotter    = `too hot|overheat|burns |scorch`
 	pumps     = `heat.?pump|reverse.?cycle`
@@ -119,6 +120,7 @@ const (
 	NoDrain    = "no-drain"
 	NoDry      = "no-dry"
 	ACWarm     = "ac-warm"
+	NoWaves    = "no-waves"    // of a microwave oven
 	NoHeatPump = "hp-no-heat"  // of a heat pump that heats rooms
 	ThreePhase = "three-phase" // of a machine that takes three phases
 )
@@ -139,6 +141,10 @@ func OnThree(complaint, words string) string {
 var appliances = []byAppliance{
 	{phases3, "", ThreePhase, singlePhase},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
+	{washers, locked + `|(^|[,;] |the )(door|lid) .{0,12}((not|n.?t) open|locked|stuck (shut|closed))`, "door-locked", []string{"", "no-start", MotorDead}},
+	{`\b(oven|cooker|stove|range)\b`, locked, "oven-locked", []string{"", "no-start"}},
+	{`microwave`, "", NoWaves, []string{"no-heat"}},
+	{`microwave`, `(no|not|n.?t|never|stopped|barely|hardly|slow\w*|weak\w*|poor\w*) (\w+ ){0,2}?(heat|warm|cook|hot\b)|(stays|still|food) cold|cold food|heats? (slow|weak|poor)`, NoWaves, []string{"", "no-cool", MotorDead, "hums-trips"}},
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
 	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|cycles|\bslow|hours|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
 	{roomPumps, `^(?:(?:the|it|just|only|outdoor|outside|unit|heat pump|compressor|comp|hum(?:s|ming)?|buzz(?:es|ing)?|loudly|and|but|then|trips?|clicks?|does|not|n.?t|doesn.?t|won.?t|start|run)\W*)+$`, "hums-trips", []string{"hums-trips"}},

@@ -40,7 +40,7 @@ func complaintsOf(words, unit string) []cause.Hit {
 		return slices.Concat(hits[i:i+1], hits[:i], hits[i+1:])
 	}
 	if hit, ok := taken(words, unit, hits); ok {
-		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code })
+		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code || hit.Code == NoWaves && h.Code == "no-heat" })
 		return append([]cause.Hit{hit}, hits...)
 	}
 	if len(hits) > 0 && hits[0].Code == NoDrain {
@@ -50,10 +50,8 @@ func complaintsOf(words, unit string) []cause.Hit {
 		hits = ofMotor(hits, unit)
 	}
 	if Has(strings.ToLower(unit+" "+words), highVolts) {
-		// What hums in it is its transformer, and what runs without heating is its
-		// high voltage, which nothing here judges.
-		works := Has(strings.ToLower(words), []string{"run", "hum", "turn", "light", "work"})
-		return slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead || works && h.Code == "no-heat" })
+		// What hums in it is its transformer.
+		return slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == MotorDead })
 	}
 	drive := drives.get().FindString(words)
 	if drive == "" || Has(drive, []string{"comp"}) || slices.ContainsFunc(hits, func(h cause.Hit) bool { return cause.KeepsNoCold(h.Code) }) {
