@@ -93,6 +93,40 @@ func StartKit(in KitIn) Kit {
 	return k
 }
 
+// Overload lists what the outside overload of the machine must be, for its plate's amps.
+func Overload(in KitIn, amps float64) Kit {
+	switch {
+	case in.Windings == "grounded":
+		return Kit{Refused: "a winding is grounded: never energise it, no overload cures that", Source: commonPractice, Caution: []string{caution.NeverEnergise}}
+	case in.Motor == Inverter:
+		return Kit{Refused: "the drive of an inverter guards its compressor itself", Source: commonPractice, Caution: []string{caution.InverterLine}}
+	}
+	k := Kit{Caution: []string{caution.ProveDead, caution.Capacitor, caution.ProtectorStays}}
+	k.need("machine", "the number that this machine's plate or parts list gives",
+		"it is matched to how this motor heats: amps alone do not choose it", commonPractice)
+	what := "its place on the shell, in series with common"
+	switch {
+	case in.Windings == "equal-windings" && in.Motor == "":
+		k.Missing = append(k.Missing, "whether a drive or three phases run it (plate type …)")
+	case in.Motor == ThreePhase:
+		what = "one for three legs, set to the plate's amps"
+	}
+	k.need("kind", what, "it has to feel this machine's heat or current", commonPractice)
+	if in.Volts > 0 {
+		k.need("voltage", "a range that holds "+plain(in.Volts)+" V", "its contacts open at that voltage", commonPractice)
+	} else {
+		k.Missing = append(k.Missing, "plate volts")
+	}
+	if amps > 0 {
+		k.need("current", "holds at "+plain(amps)+" A, opens on a rotor that stands", "it guards from the one and not from the other", commonPractice)
+	} else {
+		k.Missing = append(k.Missing, "plate amps")
+	}
+	k.addGas(in)
+	k.Notes = append(k.Notes, "one that closes when cool has done its work: find what made it hot; one inside the machine is not changed by itself")
+	return k
+}
+
 const commonPractice = verdict.CommonPractice
 
 //go:noinline

@@ -160,14 +160,15 @@ func TestKitTextsAreShortAndSafe(t *testing.T) {
 			for _, motor := range []Motor{SinglePhase, ThreePhase, Inverter, ""} {
 				in := machine
 				in.Windings, in.Metering, in.Motor, in.MinutesOff, in.StartLow, in.Gas = windings, m, motor, 1, 88, "R-600a"
-				k := StartKit(in)
-				texts = append(append(append(texts, k.Refused), k.Notes...), k.Missing...)
-				for _, r := range k.Need {
-					texts = append(texts, r.Value, r.Why)
-				}
-				for _, c := range k.Caution {
-					if _, ok := caution.Text(c); !ok {
-						t.Fatalf("no caution %q", c)
+				for _, k := range []Kit{StartKit(in), Overload(in, 1.3)} {
+					texts = append(append(append(texts, k.Refused), k.Notes...), k.Missing...)
+					for _, r := range k.Need {
+						texts = append(texts, r.Value, r.Why)
+					}
+					for _, c := range k.Caution {
+						if _, ok := caution.Text(c); !ok {
+							t.Fatalf("no caution %q", c)
+						}
 					}
 				}
 			}
@@ -194,6 +195,39 @@ func TestHorsepowerAsOnPlates(t *testing.T) {
 	} {
 		if got := horsepower(hp); got != want {
 			t.Errorf("%v hp is %q, want %q", hp, got, want)
+		}
+	}
+}
+
+// What an overload is chosen by, and when none is: common practice.
+func TestOverload(t *testing.T) {
+	with := func(change func(*KitIn)) KitIn {
+		in := machine
+		change(&in)
+		return in
+	}
+	for _, x := range []struct {
+		name, refused, missing, kind string
+		in                           KitIn
+		amps                         float64
+	}{
+		{"by its plate", "", "", "in series with common", machine, 1.3},
+		{"no amps on the plate", "", "plate amps", "in series with common", machine, 0},
+		{"three phases", "", "", "three legs", with(func(in *KitIn) { in.Motor = ThreePhase }), 12},
+		{"equal windings, of which nobody said what feeds them", "", "three phases", "", with(func(in *KitIn) { in.Motor, in.Windings = "", "equal-windings" }), 12},
+		{"an open protector keeps no overload away", "", "", "in series with common", with(func(in *KitIn) { in.Windings = "overload-open" }), 1.3},
+		{"grounded", "grounded", "", "", with(func(in *KitIn) { in.Windings = "grounded" }), 1.3},
+		{"inverter", "inverter", "", "", with(func(in *KitIn) { in.Motor = Inverter }), 1.3},
+	} {
+		k := Overload(x.in, x.amps)
+		if !strings.Contains(k.Refused, x.refused) || (k.Refused == "") != (x.refused == "") {
+			t.Errorf("%s: refused %q", x.name, k.Refused)
+		}
+		if got := strings.Join(k.Missing, "; "); !strings.Contains(got, x.missing) || (got == "") != (x.missing == "") {
+			t.Errorf("%s: missing %q", x.name, got)
+		}
+		if !strings.Contains(value(k, "kind"), x.kind) || k.Refused == "" && !slices.Contains(k.Caution, caution.ProtectorStays) {
+			t.Errorf("%s: kind %q, cautions %v", x.name, value(k, "kind"), k.Caution)
 		}
 	}
 }

@@ -43,13 +43,16 @@ func applyChoose(c *Call, a *args) (*Reply, error) {
 			in.StartHigh, _ = p.hi.In("uF")
 		}
 	}
-	k := repair.StartKit(in)
+	k, name := repair.StartKit(in), "start kit"
+	if a.text("PART") == "overload" {
+		k, name = repair.Overload(in, c.plateNumber(of, "amps", "A")), "overload"
+	}
 	r := &Reply{}
 	for _, code := range k.Caution {
 		c.warn(r, code)
 	}
 	if k.Refused != "" {
-		return r.add(Bad, "No start kit: "+k.Refused+" ("+k.Source+").").flag("start-kit-refused"), nil
+		return r.add(Bad, "No "+name+": "+k.Refused+" ("+k.Source+").").flag(strings.ReplaceAll(name, " ", "-") + "-refused"), nil
 	}
 	t := &Table{Head: []string{"Label must say", "Value", "Why", "Source"}}
 	for _, n := range k.Need {

@@ -69,7 +69,7 @@ func askCommands() []Command {
 		},
 		{
 			Word: "choose", Group: Asks,
-			Params:   []Param{{Name: "PART", Kind: Choice, Words: func(*Call) []string { return []string{"start-kit", "run-cap", "start-cap"} }}},
+			Params:   []Param{{Name: "PART", Kind: Choice, Words: func(*Call) []string { return []string{"start-kit", "run-cap", "start-cap", "overload"} }}},
 			Help:     "what the part to fit must say on its own label",
 			Examples: []string{"choose start-kit"},
 			apply:    applyChoose,

@@ -508,6 +508,8 @@ func TestReadingsThatDoNotAddUp(t *testing.T) {
 		{"no roles", fridge + "ohm A B 3.2, A C 14, B C 5.1", []string{"no role is certain", "bad contact on the highest pair"}, []string{"shorted", "is common"}, open, "read the three pairs again", "common practice"},
 		{"none by asking", fridge + "ohm A B 3.2, A C 14, B C 5.1; roles", []string{"not known"}, []string{"shorted", "is common"}, open, "", "common practice"},
 		{"no evidence of a short", fridge + "ohm A B 3.2, A C 14, B C 5.1; why winding-shorted", nil, []string{"for:"}, open, "", "common practice"},
+		{"an overload is chosen by its machine", fridge + "plate volts 115, amps 1.2; choose overload", []string{"Not known yet: gas", "One that closes when cool"}, []string{"Not known yet: plate amps", "No overload"}, nil, "", "common practice"},
+		{"none for a drive", fridge + "plate type inverter; choose overload", []string{"No overload: the drive of an inverter"}, []string{"Not known yet"}, nil, "", "common practice"},
 		{"none for a kit", fridge + "ohm A B 9.1, A C 9.2, B C 6.0; choose start-kit", []string{"Windings: does not add up"}, []string{"are does"}, nil, "", "common practice"},
 		{"a doubt in the head", fridge + "ohm A B 4.00, A C 11.00, B C 18.00", []string{"Role, in doubt"}, nil, nil, "", "common practice"},
 		{"it stays there", fridge + "ohm A B 4.00, A C 11.00, B C 18.00; roles", []string{"Role, in doubt"}, nil, nil, "", "common practice"},
