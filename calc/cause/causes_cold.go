@@ -64,7 +64,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "vents-blocked", Name: "air passages inside blocked or damper stuck shut",
-		Predicts:    []string{"cools-slowly", "does-not-cool", "frost-even", "evap-fan-runs"},
+		Predicts:    []string{"cools-slowly", "does-not-cool", "frost-even", "evap-fan-runs", "freezer-cold"},
 		ShownBy:     []string{"vents-blocked", "damper-stuck-shut"},
 		Contradicts: []string{"no-sealed-system", "vents-clear", "frost-none"},
 		Fix:         "free the passages; replace a damper that does not move",
@@ -100,7 +100,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "evap-fan-failed", Name: "evaporator fan motor failed or jammed",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-heavy", "evap-fan-volts-present"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-heavy", "evap-fan-volts-present", "freezer-cold"},
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-absent"},
 		Fix:         "replace the fan motor with one of its volts and turning direction; thaw ice that jams the blade and look for why it formed",
@@ -109,7 +109,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "evap-fan-unfed", Name: "evaporator fan gets no supply",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "evap-fan-windings-sound"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "evap-fan-windings-sound", "freezer-cold"},
 		ShownBy:     []string{"evap-fan-stopped", "evap-fan-volts-absent"},
 		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-present", "evap-fan-windings-failed", "evap-fan-stiff"},
 		Fix:         "check the door switch first, then the wire, connector or control output that should feed the fan",
@@ -118,7 +118,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "evaporator-iced", Name: "evaporator packed with ice", Consequence: true,
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "water-inside"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "water-inside", "freezer-cold"},
 		ShownBy:     []string{"frost-heavy"},
 		Contradicts: with("no-sealed-system", notIced),
 		Fix:         "thaw it gently, with no sharp tool near the tubing, then look for why it formed: defrost, drain, gasket, fan",

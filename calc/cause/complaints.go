@@ -299,6 +299,14 @@ var complaints = []Complaint{
 		Need:   []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
 	},
 	{
+		// Taken by what was read or told of its freezer. A holder of cold stays so for
+		// hours: it rules nothing out, and the sealed system comes last.
+		Code: "fridge-warm", Name: "a fridge that is warm beside a cold freezer",
+		Cured:  []string{"cools-down", "temp-at-target"},
+		Causes: with("vents-blocked evap-fan-failed evap-fan-unfed evaporator-iced heater-failed limit-open defrost-control-failed sensor-cold gasket-leaks heavy-use condenser-dirty cond-fan-failed cond-fan-unfed compressor-off refrigerant-low restriction air-in-system compressor-weak", nil),
+		Need:   []Need{needEvapFan, {"air passages and damper", []string{"vents-clear", "vents-blocked", "damper-stuck-shut", "damper-moves"}}, needFrost, needPullDown},
+	},
+	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
 		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, heats slow, heat slow, heats up slow, slow to heat, slow to preheat, slow to warm, slow to bake, preheats slow, long to heat, long to preheat, slow heating, not reach temp, doesn't reach temp, won't reach temp, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
 		Signs: []string{"does-not-heat", "heats-slowly"},

@@ -36,7 +36,7 @@ var courses = []Course{
 	{
 		// Ice beyond measure comes of a fan that stands or a defrost that fails far
 		// more often than of the door.
-		On: []string{"no-cool", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
+		On: []string{"no-cool", "fridge-warm", "runs-always", "leaks-ices"}, When: []string{"frost-heavy"},
 		Tests:  []string{"evap-fan-look", "defrost-by-hand", "heater-ohms", "defrost-thermostat", "defrost-wait"},
 		Source: commonPractice,
 	},
@@ -58,9 +58,13 @@ var courses = []Course{
 	},
 	{
 		// Nothing but the sealed system leaves both coils without work while it runs.
-		On: []string{"no-cool", "runs-always"}, When: []string{"frost-none", "condenser-cold"},
+		On: []string{"no-cool", "fridge-warm", "runs-always"}, When: []string{"frost-none", "condenser-cold"},
 		Tests:  []string{"cond-fan-look", "evap-fan-look", "running-amps", "leak-search", "restriction-look"},
 		Source: commonPractice,
+	},
+	{
+		// Cold is made, and does not come over: its fan, its way, then ice in it.
+		On: []string{"fridge-warm"}, Tests: []string{"evap-fan-look", "vents", "frost-look"}, Source: commonPractice,
 	},
 	{
 		On: []string{"no-dry"}, When: []string{"frost-none", "condenser-cold"},

@@ -110,6 +110,7 @@ pulls-down-on-course | | the timed temperatures lead to the set point | pulls-do
 pulls-down-slowly | | the timed temperatures lead to the set point far too late | will-not-reach cools-down
 will-not-reach | | the timed temperatures level off above the set point | cools-down
 temp-above | | the temperature is above its target | temp-at-target
+freezer-cold | | the freezer beside a warm fridge is cold |
 temp-at-target | | the temperature is at or below its target | will-not-reach does-not-cool
 
 # Igniters, coils, the air of an air conditioner, three phases.
@@ -193,6 +194,7 @@ var yields = map[string][]string{
 	"overload-closed":           {"overload-reset"},
 	"sag-sound":                 {"supply-low"},
 	"start-device-sound":        {"starts-with-test-device"},
+	"vents-clear":               {"damper-stuck-shut"},
 }
 
 // synonyms are codes under which other packages know a fact of the table.

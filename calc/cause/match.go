@@ -67,7 +67,7 @@ func Hits(text string) []Hit {
 var deadPart = lazily(`\b(fan|lamp|light|bulb|display|keypad|pad|button|element|burner|bake|broil|broiler|grill|ring|zone|blower|pump|motor|igniter|clock|dispenser|maker|icemaker|valve|solenoid|convection)s? ((is|are|was) )?(totally |completely )?dead\b|\bdead (fan|lamp|light|bulb|display|keypad|element|burner|blower|pump|motor|clock|broil|bake)`)
 
 // coldComplaints are those of an appliance that does not keep its cold.
-var coldComplaints = []string{"no-cool", "too-cold", "runs-always", "leaks-ices"}
+var coldComplaints = []string{"no-cool", "fridge-warm", "too-cold", "runs-always", "leaks-ices"}
 
 // KeepsNoCold reports whether a complaint is about the cold of an appliance.
 func KeepsNoCold(code string) bool { return slices.Contains(coldComplaints, code) }
@@ -118,15 +118,16 @@ func follows(text, phrase []string) bool {
 // all the time and stays warm does not cool; what does not cool because its compressor does not run is a machine that does not start.
 var becomes = []turn{
 	{[]string{"no-start"}, []string{"protector-reset", "overload-reset"}, "hums-trips", nil},
-	{[]string{"no-start", "no-power", "no-cool", "no-heat", "hp-no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
+	{[]string{"no-start", "no-power", "no-cool", "fridge-warm", "no-heat", "hp-no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
 	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced", "single-phasing"}, "three-phase", nil},
+	{[]string{"no-cool", "runs-always"}, []string{"freezer-cold"}, "fridge-warm", []string{"clicks", "hums", "silent", "does-not-start", "overload-reset"}},
 	{[]string{"runs-always"}, []string{"temp-above"}, "no-cool", []string{"cycles-off", "freezes-food", "temp-at-target"}},
 	{[]string{"hp-no-heat"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"hp-no-heat"}, []string{"does-not-start", "clicks"}, "no-start", runsNow},
-	{[]string{"no-cool"}, []string{"overload-reset"}, "hums-trips", runsNow},
-	{[]string{"no-cool"}, []string{"hums"}, "hums-trips", runsNow},
-	{[]string{"no-cool"}, []string{"does-not-start", "clicks", "silent"}, "no-start", runsNow},
+	{[]string{"no-cool", "fridge-warm"}, []string{"overload-reset"}, "hums-trips", runsNow},
+	{[]string{"no-cool", "fridge-warm"}, []string{"hums"}, "hums-trips", runsNow},
+	{[]string{"no-cool", "fridge-warm"}, []string{"does-not-start", "clicks", "silent"}, "no-start", runsNow},
 }
 
 type turn struct {

@@ -24,7 +24,7 @@ var passing = codeSet(
 	"blower-runs", "blower-stopped", "blower-volts-present", "blower-volts-absent", "coil-cold", "coil-partial", "coil-warm", "coil-iced", "rested",
 	"igniter-glows", "igniter-dark", "flame-lights", "flame-drops-out", "flame-none", "flame-sensed", "flame-weak", "too-hot", "heat-right", "heats-when-off", "heat-stops", "valve-volts-present", "valve-volts-absent",
 	"split-sound", "split-small", "split-large", "rise-sound", "rise-small", "rise-large", "outdoor-iced", "outdoor-clear", "restarts-at-once", "door-slips", "door-holds", "bake-heats", "broil-heats", "other-heats", "other-dead", "leg-lost", "single-phasing", "legs-sound", "legs-unbalanced",
-	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-above", "temp-at-target",
+	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-above", "freezer-cold", "temp-at-target",
 )
 
 // codeSet is a set that is made when first asked.

@@ -3,7 +3,7 @@ package cause
 import "ohmcall/calc/caution"
 
 // cold are the complaints about a machine that should cool.
-var cold = []string{"leaks-ices", "too-cold", "runs-always", "no-cool", "hums-trips"}
+var cold = []string{"leaks-ices", "too-cold", "runs-always", "no-cool", "fridge-warm", "hums-trips"}
 
 // coldTests bear on a machine that runs but does not keep its temperature.
 var coldTests = []Test{
@@ -70,7 +70,7 @@ var coldTests = []Test{
 		Outcomes: []string{"restriction-none", "restriction-frost"}, Effort: 2, Danger: Look, Caution: []string{caution.HotMoving}},
 	{Code: "running-amps", Name: "running current against the plate's, with a clamp round one wire", How: "amp comp 1.1 run",
 		Outcomes: []string{"amps-low", "amps-sound", "amps-high"}, Vague: []string{"amps-agree", "amps-undecided"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-cool", "runs-always", "no-dry", "ac-warm"}, When: []string{"condenser-cold"}},
+		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-cool", "fridge-warm", "runs-always", "no-dry", "ac-warm"}, When: []string{"condenser-cold"}},
 	{Code: "leak-search", Name: "look for oil at the joints, then search all of them with a leak detector made for the gas", How: "saw no leak found",
 		Outcomes: []string{"leak-found", "leak-not-found"}, Effort: 4, Danger: Dead, Caution: []string{caution.ProveDead, caution.Flammable}},
 	{Code: "defrost-by-hand", Name: "start a defrost by hand and see whether it heats", How: "saw defrost runs by hand",

@@ -188,6 +188,25 @@ func (c *Call) iceCold(before int, add func(string, int)) {
 	}
 }
 
+// freezerWorks is from what a freezer on is cold enough, in °C, for the cold to be
+// made: 5 °F (common practice).
+const freezerWorks = -15
+
+// freezerCold is the last entry of a freezer's temperature before another, 0 when it
+// was not cold enough.
+func (c *Call) freezerCold(key string, before int) int {
+	rs := c.bySubject[key]
+	for i := len(rs) - 1; i >= 0; i-- {
+		if c.spend(2); rs[i].entry < before && c.alive(rs[i].entry) {
+			if !rs[i].over && c.value(rs[i]).Hi <= freezerWorks {
+				return rs[i].entry
+			}
+			break
+		}
+	}
+	return 0
+}
+
 // dries gives what proves an appliance that takes water out of air or clothes.
 func (c *Call) dries() (proofWanted, bool) {
 	switch {

@@ -65,11 +65,15 @@ func (l *factList) judgements() {
 	c, before := l.c, l.before
 	var cases []cause.Fact
 	var parts []partFact
+	freezer := 0
 	for _, key := range c.subjects {
 		kind, name, _ := strings.Cut(key, "\x00")
 		if kind == "wind" {
 			c.windingFacts(name, before, l.add)
 			continue
+		}
+		if kind == "temp" && c.spaceOf(name) == judge.Freezer {
+			freezer = max(freezer, c.freezerCold(key, before))
 		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
 		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(l.cut, entries[0]) {
@@ -107,6 +111,11 @@ func (l *factList) judgements() {
 			}
 			parts = append(parts, partFact{cause.Fact{Code: code, Entry: k.Points[len(k.Points)-1].Entry}, family, part, word})
 		}
+	}
+	if freezer > 0 && slices.ContainsFunc(parts, func(f partFact) bool {
+		return f.family == coldSpace && f.part == "" && f.Code == "temp-above"
+	}) {
+		l.add("freezer-cold", freezer)
 	}
 	if c.onThreePhases() && someFuses(parts) {
 		parts = slices.DeleteFunc(parts, func(f partFact) bool { return f.Code == "fuse-sound" })

@@ -39,6 +39,7 @@ var proofs = []struct {
 	{"no-start", []*proofWanted{&proofEarth, &proofStart, &proofSurge, &proofAmps, &proofSag, &proofTemps}},
 	{"hums-trips", []*proofWanted{&proofEarth, &proofStart, &proofSurge, &proofAmps, &proofSag, &proofTemps}},
 	{"no-cool", []*proofWanted{&proofEarth, &proofAmps, &proofTemps}},
+	{"fridge-warm", []*proofWanted{&proofEarth, &proofAmps, &proofTemps}},
 	{"runs-always", []*proofWanted{&proofEarth, &proofAmps, &proofTemps}},
 	{"too-cold", []*proofWanted{&proofEarth, &proofNotFrozen}},
 	{"no-heat", []*proofWanted{&proofEarth, &proofHeaterAmps, &proofHeat}},

@@ -17,7 +17,7 @@ func (c *Call) againBy(entry int) string {
 }
 
 // coldWanted are the complaints of what should be cold.
-var coldWanted = []string{"no-cool", "no-start", "hums-trips", "runs-always", said.ACWarm}
+var coldWanted = []string{"no-cool", "fridge-warm", "no-start", "hums-trips", "runs-always", said.ACWarm}
 
 // unfed tells a finding by which nothing can run.
 func unfed(code string) bool {

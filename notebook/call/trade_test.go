@@ -358,7 +358,7 @@ func TestProofSamples(t *testing.T) {
 func TestComplaintIsTakenByItsBestWords(t *testing.T) {
 	for _, tt := range []struct{ fault, want string }{
 		{"freezer not cold enough, frost heavy on back wall", "no-cool"},
-		{"fridge warm freezer fine, fan not running", "no-cool"},
+		{"fridge warm freezer fine, fan not running", "fridge-warm"}, {"fridge warm, freezer ok", "fridge-warm"}, {"freezer cold but fridge warm", "fridge-warm"}, {"freezer warm, fridge ok", "no-cool"}, {"fridge warm, freezer not cold", "no-cool"}, {"fridge and freezer warm", "no-cool"}, {"freezer works but warm", "no-cool"}, {"fridge freezes milk, freezer fine", "too-cold"},
 		{"outdoor fan wont run, humming", "motor-dead"},
 		{"clicks and does not cool", "no-start"},
 		{"ice on the back wall", "leaks-ices"},
@@ -369,6 +369,10 @@ func TestComplaintIsTakenByItsBestWords(t *testing.T) {
 		}
 	}
 	checkTrade(t, []tradeCase{
+		{"a cold freezer beside", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 12C; next", nil, []string{"refrigerant"}, map[string]cause.State{"refrigerant-low": cause.Open}, "whether the evaporator fan runs", "common practice"},
+		{"a freezer that is warm too", "unit fridge; fault not cooling; temp freezer -8C; temp fridge 12C; next", nil, []string{"cold freezer"}, nil, "frost", "common practice"},
+		{"a fridge that is cold", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 3C; next", nil, []string{"cold freezer"}, nil, "", "common practice"},
+		{"a freezer that has warmed since", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 12C; temp freezer -5C; next", nil, nil, nil, "frost", "common practice"},
 		{"by which words, and how to change it", "fault freezer not cold enough, frost heavy on back wall",
 			[]string{`by "not cold"`, `leaks or ices up by "frost"`, "fault in other words changes it"}, nil, nil, "", "follows from the table"},
 		{"changed", "fault freezer not cold enough, frost heavy; fault ices up", []string{"Taken as: leaks or ices up"}, nil, nil, "", "follows from the table"},

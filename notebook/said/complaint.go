@@ -39,6 +39,12 @@ func complaintsOf(words, unit string) []cause.Hit {
 		// What trips the breaker is looked for first: it may be an earth fault.
 		return slices.Concat(hits[i:i+1], hits[:i], hits[i+1:])
 	}
+	if len(hits) > 0 && hits[0].Code == "no-cool" && Has(strings.ToLower(words+unit), []string{"fridge", "refrig", "fresh"}) {
+		if phrase := soundFreezer.get().FindString(words); phrase != "" {
+			k, _ := cause.ComplaintBy("fridge-warm")
+			return append([]cause.Hit{{Complaint: k, Phrase: strings.TrimRight(phrase, ",;. ")}}, hits...)
+		}
+	}
 	if hit, ok := taken(words, unit, hits); ok {
 		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == hit.Code || hit.Code == NoWaves && h.Code == "no-heat" })
 		return append([]cause.Hit{hit}, hits...)
@@ -106,6 +112,8 @@ var soleNoise = pattern{expr: `(?i)^(\W*\b(the|it|is|its|very|too|a|lot|lots|of|
 
 // fine tells the part of a complaint that speaks of what works.
 var fine = pattern{expr: `(?i)\b(ok|okay|fine|good|well|works?|working|normal|all right)\b`}
+
+var soundFreezer = pattern{expr: `(?i)\bfreezer( part| side| section| comp\w*)?( is| stays?| still| seems)* (ok|okay|fine|good|cold|normal|all right|works|freez\w+)\b`}
 
 var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t|dead)\b`}
 
