@@ -304,7 +304,7 @@ var complaints = []Complaint{
 		Code: "fridge-warm", Name: "a fridge that is warm beside a cold freezer",
 		Cured:  []string{"cools-down", "temp-at-target"},
 		Causes: with("vents-blocked evap-fan-failed evap-fan-unfed evaporator-iced heater-failed limit-open defrost-control-failed sensor-cold gasket-leaks heavy-use condenser-dirty cond-fan-failed cond-fan-unfed compressor-off refrigerant-low restriction air-in-system compressor-weak", nil),
-		Need:   []Need{needEvapFan, {"air passages and damper", []string{"vents-clear", "vents-blocked", "damper-stuck-shut", "damper-moves"}}, needFrost, needPullDown},
+		Need:   []Need{needEvapFan, needFrost, needPullDown},
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
