@@ -1,16 +1,20 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
 	"ohmcall/notebook"
+	"ohmcall/notebook/fleet"
 	"ohmcall/notebook/journal"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/script"
 	"ohmcall/notebook/sheet"
 )
@@ -26,7 +30,8 @@ func (a *app) pageCommand() *cobra.Command {
 		Short:       "write a call as one HTML file to read and to print",
 		Long: `Replays the notebook and writes one self-contained HTML file: no network, no
 script, light and dark, fit to print. Without -o it is written into the folder
-one stands in, under the notebook's name. - writes to standard output.`,
+one stands in, under the notebook's name. - writes to standard output. That the
+call is a call-back, or a return, is told by the closed calls of its folder.`,
 		Args: exact(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			content, err := journal.Read(journal.Disk{}, args[0])
@@ -41,7 +46,7 @@ one stands in, under the notebook's name. - writes to standard output.`,
 				a.code = fault
 				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %s; ohmcall check lists them\n", notebook.Places(len(r.Faults)))
 			}
-			html, err := sheet.Render(r.Record, r.Remarks, r.Warning())
+			html, err := sheet.Render(r.Record, r.Remarks, r.Warning(), a.before(args[0], &r.Record.Header)...)
 			if err != nil {
 				return err
 			}
@@ -70,6 +75,30 @@ one stands in, under the notebook's name. - writes to standard output.`,
 
 // doctype is what a page begins with.
 const doctype = "<!DOCTYPE html>"
+
+// lookFor is how long other calls are looked for: a page is not waited for longer.
+const lookFor = time.Second
+
+// before tells what a call is to the last one on the same unit that is closed in its
+// folder. No notebook can tell it of itself: it holds what its own lines say.
+func (a *app) before(path string, h *record.Header) []record.Fact {
+	if h.Serial == "" {
+		return nil
+	}
+	ctx, stop := context.WithTimeout(context.Background(), lookFor)
+	defer stop()
+	k, err := fleet.Learn(ctx, filepath.Dir(path))
+	if err != nil {
+		fmt.Fprintln(a.err, "ohmcall: the folder was not read to its end: whether the call is a call-back is not told")
+		return nil
+	}
+	v := k.VisitOf(h)
+	if v == nil || v.Told(h) == "" {
+		return nil
+	}
+	day, _, _ := strings.Cut(v.Header.Started, "T")
+	return []record.Fact{{Label: "Follows on", Text: day + ": " + v.Told(h)}}
+}
 
 // writeNew writes a file for its owner alone; it takes the place of another
 // only when asked to.

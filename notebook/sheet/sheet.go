@@ -72,13 +72,14 @@ const mostEntries = 30_000
 
 // Render writes the page of a call. The remarks are what people wrote by
 // hand into the notebook file, Markdown by the name of the part before it;
-// "" is the place before the first part.
-func Render(r *record.Record, remarks map[string]string, warning string) ([]byte, error) {
+// "" is the place before the first part. Told are facts that the call itself does
+// not hold, as that it is a call-back.
+func Render(r *record.Record, remarks map[string]string, warning string, told ...record.Fact) ([]byte, error) {
 	if len(r.Log) > mostEntries {
 		return nil, fmt.Errorf("the call has %d entries; a page is written of at most %d", len(r.Log), mostEntries)
 	}
 	var b bytes.Buffer
-	if err := layout().Execute(&b, newView(r, remarks, warning)); err != nil {
+	if err := layout().Execute(&b, newView(r, remarks, warning, told)); err != nil {
 		return nil, err
 	}
 	return clean(b.Bytes()), nil

@@ -55,8 +55,8 @@ type entry struct {
 	Anchor bool // false for a number that was there before
 }
 
-func newView(r *record.Record, remarks map[string]string, warning string) *view {
-	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: summary(r, warning)}
+func newView(r *record.Record, remarks map[string]string, warning string, told []record.Fact) *view {
+	v := &view{Record: r, Warning: warning, CSS: style(), Title: title(r), Summary: append(summary(r, warning), told...)}
 	known := make(map[int]bool, len(r.Log))
 	for _, e := range r.Log {
 		v.Log = append(v.Log, entry{Entry: e, Anchor: !known[e.N]})
