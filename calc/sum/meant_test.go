@@ -22,6 +22,7 @@ func TestSlipsShowWhatWasMeant(t *testing.T) {
 		{"1,234 + 5", "1239; 6.234"},
 		{"3,45 + 2,5", "5.95"},
 		{"mean(3,4, 3,6)", "3.5; 4"},
+		{"max(10 inHg, 5inHg)", "-5inHg; 10inHga"},
 		{"mean(3,4; 5)", "4.2; 4"},
 		{"mean(3; 5)", "4"},
 		{"mean(12 000, 13 000)", "12500; 6.25"},

@@ -14,6 +14,8 @@ import (
 // is for, a pattern, and what stands in its place. What comes of it is shown when it
 // can be worked out. A reading that is missing, which guards meet often, tries none.
 const slipRows = `is |(?i)([\d.]+) ?(?:in(?:ch(?:es)?)?\.?|") ?w\.?[cg]\b\.?|${1}inWC
+a vacuum|(?i)(^|[^-−\d.])([\d.]+) ?inHg\b|$1-${2}inHg
+a vacuum|(?i)(\d) ?inHg\b|${1}inHga
 quote|(\d+)' ?(\d+)"|${1}ft + ${2}in
 quote|(\d)"( ?[-+*/)]|$)|${1}in$2
 missing|(\d) ?ft (\d+) in$|${1}ft + ${2}in

@@ -113,6 +113,10 @@ func TestSlips(t *testing.T) {
 			"^", "3 + 4"},
 		{"mean(3,4;5)",
 			"        ^", "mean(3.4, 5), or mean(3,4, 5)"},
+		{"10inHg in psi",
+			"^^^^^^", "-10inHg in psi, or 10inHga in psi"},
+		{"max(10 inHg, 5psi)",
+			"    ^^^^^^^", "max(-10inHg, 5psi)"},
 		{"reactance(60Hz, 47uF)",
 			"          ^^^^", "reactance(47uF, 60Hz)"},
 	}
@@ -143,6 +147,7 @@ func TestSlips(t *testing.T) {
 func TestNoSlips(t *testing.T) {
 	env := scope(t)
 	for text, want := range map[string]string{
+		"10inHg + 5psi":  "inches of mercury on a gauge are a vacuum (-10inHg is below the air, 10inHga is above a vacuum)",
 		"12 foo":         `"foo" is not a unit known here`,
 		"12 mw":          `"mw" is not a unit known here (capital M is mega, small m is milli: MW or mW)`,
 		"12 cfn":         `"cfn" is not a unit known here (did you mean cfm?)`,
@@ -169,12 +174,12 @@ func TestNoSlips(t *testing.T) {
 		}
 	}
 	// A stored line of either kind is what it was.
-	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz", "2m^3": "8000 L"} {
+	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz", "2m^3": "8000 L", "10inHg in psi": "4.91 psi"} {
 		if got := shown(eval(t, text, env)); got != want || Doubtful(text, env) == nil {
 			t.Errorf("%s = %s, %v; want %s and a doubt", text, got, Doubtful(text, env), want)
 		}
 	}
-	for text, want := range map[string]string{"max(1,2,3)": "3", "max(1, 2, 3)": "3", "sum(24,50)": "74", "max(1,2.5)": "2.5"} {
+	for text, want := range map[string]string{"max(1,2,3)": "3", "max(1, 2, 3)": "3", "sum(24,50)": "74", "max(1,2.5)": "2.5", "-10inHg in psi": "-4.91 psi", "10inHga in psia": "4.91 psia", "0inHg": "0 inHg", "5psi in inHg": "10.18 inHg"} {
 		if got := shown(eval(t, text, env)); got != want || Doubtful(text, env) != nil {
 			t.Errorf("%s = %s, %v; want %s", text, got, Doubtful(text, env), want)
 		}

@@ -42,7 +42,8 @@ func (ev *evaluator) converting() *builtin.Function {
 }
 
 // Doubtful refuses a sum that a stored one may be, though it is likelier meant
-// otherwise: a comma that can stand for a point, a share of nothing, a length to a power.
+// otherwise: a comma that can stand for a point, a share of nothing, a length to a
+// power, a vacuum above the air.
 func Doubtful(text string, env Env) error {
 	ev := evaluator{env: env, strict: true}
 	c, err := ev.compile(text, nil)
