@@ -28,6 +28,7 @@ type alarm struct {
 	lasting []string                      // what is told so is there until it was worked on
 	looked  string                        // the finding that there is no such thing
 	proof   string
+	renewed func(c *Call) int               // the work by which what was told of is gone, 0 when none is; nil when none can be
 	next    string                          // what comes first while it stands
 	safe    bool                            // next is to take the power off, and done when it is
 	then    string                          // what comes when the power is off and nothing else is left
@@ -198,7 +199,7 @@ var alarming = []alarm{
 	{code: "earth-off", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, lasting: anyWords,
 		proof: "that its metal has its earth again (ohm earth …)",
 		next:  powerOff, safe: true, then: "fit the earth wire and read its path: ohm earth … test 10A"},
-	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound",
+	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound", renewed: (*Call).burntRenewed,
 		proof: "that it neither smokes nor smells burnt any more, the burnt place mended (saw no smoke)",
 		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
 	{code: "hazard", caution: caution.Unsafe, cleared: []string{"no-hazard"},
@@ -320,7 +321,47 @@ func (c *Call) toldAt(a *alarm, heard []string) (at int, of string) {
 // cleared reports whether an alarm is shown to be gone since an entry.
 func (c *Call) cleared(a *alarm, at int) bool {
 	n := c.lastShown(a.cleared)
+	if a.renewed != nil && a.renewed(c) > at {
+		return true
+	}
 	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)
+}
+
+// burntRenewed is the last work by which all that was told of as burnt is renewed, 0
+// when something of it is not, or anything smoked, sparked or smelled.
+func (c *Call) burntRenewed() int {
+	if len(c.renewed) == 0 {
+		return 0
+	}
+	last, told := 0, c.seenAt["smoke"]
+	if c.heard("smoke") {
+		told = append([]int{c.lastAt("fault")}, told...)
+	}
+	list := c.renewed[max(0, len(c.renewed)-mostRenewals):]
+	c.spend(100 * len(told))
+	for _, n := range told {
+		if !c.alive(n) {
+			continue
+		}
+		if n < 1 || n > len(c.entries) {
+			return 0 // the line at hand
+		}
+		parts := said.Burnt(c.entries[n-1].Line)
+		for _, part := range parts {
+			i := slices.IndexFunc(list, func(w work) bool {
+				c.spend(100)
+				return c.alive(w.entry) && c.workAt(w.entry) > n && said.IsOf(w.text, part)
+			})
+			if i < 0 {
+				return 0
+			}
+			last = max(last, c.workAt(list[i].entry))
+		}
+		if len(parts) == 0 {
+			return 0
+		}
+	}
+	return last
 }
 
 // lasts reports whether a danger was told of before an entry by what does not go by
@@ -437,7 +478,11 @@ func (c *Call) alarmProofs() []proofWanted {
 		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
 			held := !c.alarmStands(a.code)
 			text := ""
-			if n := c.lastShown(a.cleared); held && n > 0 {
+			n := c.lastShown(a.cleared)
+			if held && n == 0 && a.renewed != nil {
+				n = a.renewed(c)
+				text = "what was burnt was renewed" + atEntry(n)
+			} else if held && n > 0 {
 				text = "by what was found" + atEntry(n)
 			}
 			return shown{held: held, text: text}

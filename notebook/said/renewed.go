@@ -114,3 +114,37 @@ func Fitted(text string) [][]string {
 	}
 	return out
 }
+
+// Burnt lists the things of which a line tells that they are burnt, each in its words;
+// nil when it tells of smoke, a spark or a smell, which may come of another.
+func Burnt(line string) [][]string {
+	_, text, _ := strings.Cut(line, " ")
+	if smoking.get().MatchString(text) {
+		return nil
+	}
+	var out [][]string
+	for _, c := range Clauses(text) {
+		if !browned.get().MatchString(c) {
+			continue // of another thing
+		}
+		words := slices.DeleteFunc(cause.Fold(whereOn.get().ReplaceAllString(c, "")), func(w string) bool {
+			return plainWords().MatchString(w) || browned.get().MatchString(w)
+		})
+		if len(words) == 0 {
+			return nil
+		}
+		out = append(out, words)
+	}
+	return out
+}
+
+// IsOf reports whether what was renewed is a thing by all of its words.
+func IsOf(renewal string, thing []string) bool {
+	words := strings.Join(cause.Fold(renewal), " ") + " "
+	return !slices.ContainsFunc(thing, func(w string) bool { return !strings.Contains(" "+words, " "+strings.TrimSuffix(w, "s")) })
+}
+
+var (
+	smoking = pattern{expr: `(?i)smo|spark|arc(s|ed|ing)\b|smell|odou?r|fire|flam|flash|glow|crackl|sizzl|fizz`}
+	browned = pattern{expr: `(?i)\b(burn|charr|melt|scorch|cook|fried|crispy|brown|black|discol|singe)\w*|^(is|was|are|looks?|all|badly|slightly|found|up|through)$`}
+)
