@@ -95,6 +95,7 @@ var phaseCauses = []Cause{
 		ShownBy:     []string{"phase-lost"},
 		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "leg-lost", "comp-hot"},
 		Contradicts: []string{"legs-overloaded", "phases-sound", "legs-sound", "fuse-open", "pole-open"},
+		Before:      []string{"fuse", "contactor"},
 		Fix:         "keep it off, on two legs it burns out; dead, look at the breaker's poles, the fuse of each leg and the contactor (saw fuse open, saw contactor pole open); a leg lost before them is an electrician's or the utility's",
 		Work:        "leg, phase, electrician, utility, breaker",
 		Source:      commonPractice,

@@ -194,7 +194,8 @@ var scenarios = []scenario{
 	{"lost leg behind a sound supply", "three-phase", "hums insulation-no-gross-fault phases-sound leg-lost", "leg-fuse-open pole-open", "phase-lost phases-unequal no-supply control-not-calling", "connection-weak", "fuse", ""},
 	// L1 to L3 are met at the breaker, at the fuses and on the contactor's line side:
 	// where they were read was not said.
-	{"lost leg of the supply", "three-phase", "hums insulation-no-gross-fault phase-lost", "phase-lost", "no-supply", "pole-open leg-fuse-open", "", "phase-lost"},
+	{"lost leg of the supply", "three-phase", "hums insulation-no-gross-fault phase-lost", "phase-lost", "no-supply", "pole-open leg-fuse-open", "fuse", ""},
+	{"the same, its fuses sound", "three-phase", "hums insulation-no-gross-fault phase-lost fuse-sound", "phase-lost", "no-supply leg-fuse-open", "pole-open", "contactor", ""},
 	{"lost leg of the supply, fuses and poles sound", "three-phase", "hums insulation-no-gross-fault phase-lost fuse-sound pole-sound", "phase-lost", "pole-open leg-fuse-open no-supply", "", "", "phase-lost"},
 	{"drain frozen", "leaks-ices", "water-inside drain-blocked", "drain-blocked", "", "pan-cracked", "", "drain-blocked"},
 }

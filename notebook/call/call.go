@@ -60,8 +60,9 @@ type typedIn struct {
 	keys          []string // of byKey, in the order of first use
 	bySubject     map[string][]*reading
 	bySubjectKind map[string][]*reading
-	secondLeg     []*reading // volts that name the second leg of a supply
-	wasSplit      bool       // how resubject last filed them
+	legReads      map[string][]int // entries of volts between legs, by their pair
+	secondLeg     []*reading       // volts that name the second leg of a supply
+	wasSplit      bool             // how resubject last filed them
 	wasPhased     bool
 	marks         []mark
 	atHand        []text // machine at hand, in Value

@@ -210,13 +210,20 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.refreshMachine(of, reply)
 		c.tellPlateOhms(of, reply)
 	}
-	c.resubject()
+	was := c.wasPhased
+	phased := c.resubject() && c.wasPhased && !was
+	if phased {
+		reply.add(Plain, "Three legs are read against each other: taken as on three phases (inferred); plate type … says otherwise.").flag("three-legs")
+	}
 	t := judgementsTold{c: c, reply: reply, done: map[string]bool{}}
 	for _, r := range rs {
 		t.tell(r)
 	}
 	if len(t.likewise) > 0 {
 		reply.add(Plain, "Likewise "+strings.Join(t.likewise, ", ")+" to the case: "+string(t.caseWord)+".")
+	}
+	if phased {
+		c.rejudge(reply)
 	}
 	return c.finish(reply), nil
 }
@@ -286,6 +293,12 @@ func (c *Call) addReading(r *reading) {
 		}
 	}
 	c.readings = append(c.readings, r)
+	if p := pairOfLegs(r); r.quality.word == "volt" && legPairs[p] != "" {
+		if c.legReads == nil {
+			c.legReads = map[string][]int{}
+		}
+		c.legReads[p] = append(c.legReads[p], r.entry)
+	}
 	if namesSecondLeg(r) {
 		c.secondLeg = append(c.secondLeg, r)
 	}

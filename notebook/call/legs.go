@@ -194,10 +194,11 @@ func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 }
 
 // resubject puts the volts under the subjects that they have now: a plate or a
-// second leg tells that what was taken for the supply is one leg of it.
-func (c *Call) resubject() {
+// second leg tells that what was taken for the supply is one leg of it. It reports
+// whether anything changed.
+func (c *Call) resubject() bool {
 	if c.split() == c.wasSplit && c.onThreePhases() == c.wasPhased {
-		return
+		return false
 	}
 	c.wasSplit, c.wasPhased = c.split(), c.onThreePhases()
 	for _, kind := range voltKinds {
@@ -221,6 +222,7 @@ func (c *Call) resubject() {
 			}
 		}
 	}
+	return true
 }
 
 // voltKinds are the kinds of subject that a plate moves volts between.

@@ -77,6 +77,8 @@ func (c *Call) nextStep(r *cause.Result) string {
 		return "read the three pairs again, contacts clean and leads zeroed: they do not add up, so one of them is wrong and the roles rest on it"
 	case r.Next != nil && r.Next.Code == "winding-ohms" && c.pairWanted() != "":
 		return c.pairWanted()
+	case r.Next != nil && r.Next.Danger != cause.Live && c.onThreePhases() && c.lastShown([]string{"phase-lost", "leg-lost"}) > c.lastMended():
+		return "keep it off, on two legs it burns out: " + c.proposed(r.Next)
 	case r.Next != nil:
 		return c.proposed(r.Next)
 	case r.Repair != nil:

@@ -89,7 +89,7 @@ func TestThreePhasesOfAnAirConditioner(t *testing.T) {
 	)
 	checkTrade(t, []tradeCase{
 		{"a lost leg", unit + lost, []string{"leg L3 is lost: keep it off, on two legs it burns out", "Cause supported: a leg of the supply lost"}, nil,
-			map[string]cause.State{"phase-lost": cause.Supported}, "the fuse of each leg and the contactor", "common practice"},
+			map[string]cause.State{"phase-lost": cause.Supported}, "keep it off, on two legs it burns out: ohms through the appliance's fuse", "common practice"},
 		{"shown", unit + lost + "; show", []string{"a leg of the supply lost"}, nil, nil, "", "common practice"},
 		{"whatever the complaint", "unit three-phase walk-in freezer; fault noisy and ices up; " + lost, []string{"Cause supported: a leg of the supply lost"}, nil, nil, "", "common practice"},
 		{"each leg to the neutral of a star", unit + "volt L1 N 231, L2 N 230, L3 N 229", []string{"supply L3–N: sound, 229 V is right to the neutral of 400 V"}, []string{"failed", "cannot tell"}, nil, "", "V by the square root of three"},

@@ -14,24 +14,44 @@ import (
 // phasesKind is the kind of subject of the volts between three legs.
 const phasesKind = "phases"
 
-// onThreePhases reports whether the machine is on three phases, by its plate or
-// by what it is called.
+// onThreePhases reports whether the machine is on three phases, by its plate, by
+// what it is called, or, where its plate tells no type, because three legs were read
+// against each other.
 func (c *Call) onThreePhases() bool {
 	m, is := &c.phased, c.appliance()
-	if m.plates == len(c.plates) && m.struck == len(c.struck) && m.is == is {
+	if m.plates == len(c.plates) && m.struck == len(c.struck) && m.is == is && m.legs == c.legsRead() {
 		return m.three
 	}
 	c.spend(1000 + len(c.plates))
-	*m = phased{len(c.plates), len(c.struck), is, is.ThreePhases}
+	*m = phased{len(c.plates), len(c.struck), c.legsRead(), is, is.ThreePhases}
 	m.three = m.three || slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "type" && p.text == said.ThreePhase && c.alive(p.entry) })
+	m.three = m.three || m.legs > 2 && (c.threeLegs("L") || c.threeLegs("T")) && !slices.ContainsFunc(c.plates, func(p plate) bool { return p.key == "type" && c.alive(p.entry) })
 	return m.three
+}
+
+// legsRead is of how many readings that can make three phases something was read.
+func (c *Call) legsRead() (n int) {
+	for _, of := range c.legReads {
+		n += len(of)
+	}
+	return n
+}
+
+// threeLegs reports whether each pair of three legs was read.
+func (c *Call) threeLegs(name string) bool {
+	for _, p := range []string{"1 " + name + "2", "2 " + name + "3", "1 " + name + "3"} {
+		if c.lastOf(c.legReads[name+p], c.entry) == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // phased is what onThreePhases rests on.
 type phased struct {
-	plates, struck int
-	is             *said.Appliance
-	three          bool
+	plates, struck, legs int
+	is                   *said.Appliance
+	three                bool
 }
 
 // legPairs are the pairs of three legs by what they are called, and the leg that
@@ -41,14 +61,19 @@ var legPairs = map[string]string{"L1 L2": "L3", "L2 L3": "L1", "L1 L3": "L2", "T
 // legPair is the pair of legs that volts were read between, in order, "" when
 // they are none of a machine on three phases.
 func (c *Call) legPair(r *reading) string {
+	if p := pairOfLegs(r); legPairs[p] != "" && c.onThreePhases() {
+		return p
+	}
+	return ""
+}
+
+// pairOfLegs are the points of a reading in order.
+func pairOfLegs(r *reading) string {
 	a, b := strings.ToUpper(r.a), strings.ToUpper(r.b)
 	if a > b {
 		a, b = b, a
 	}
-	if p := a + " " + b; legPairs[p] != "" && c.onThreePhases() {
-		return p
-	}
-	return ""
+	return a + " " + b
 }
 
 // judgePhases judges the volts between three legs once each pair was read.

@@ -206,9 +206,43 @@ func TestHeatPumpThatHeats(t *testing.T) {
 func TestLostLegOfNobodyKnowsWhere(t *testing.T) {
 	const lost = "unit walk-in cooler; plate volts 230, phase 3; fault does not run; volt L1 L2 231; volt L2 L3 118; volt L1 L3 116"
 	checkTrade(t, []tradeCase{
-		{"not said where", lost, []string{"leg L3 is lost"}, nil, map[string]cause.State{"phase-lost": cause.Supported, "leg-fuse-open": cause.Open, "pole-open": cause.Open}, "the fuse of each leg", "common practice"},
+		{"not said where", lost, []string{"leg L3 is lost"}, nil, map[string]cause.State{"phase-lost": cause.Supported, "leg-fuse-open": cause.Open, "pole-open": cause.Open}, "keep it off, on two legs it burns out: ohms through the appliance's fuse", "common practice"},
 		{"the fuse is sound", lost + "; safe; ohm fuse 0.1", nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut, "pole-open": cause.Open}, "", "common practice"},
+		{"fuse and contactor are sound", lost + "; safe; ohm fuse-1 0.1, fuse-2 0.1, fuse-3 0.1; saw contactor good", nil, nil, map[string]cause.State{"leg-fuse-open": cause.RuledOut, "pole-open": cause.RuledOut}, "an electrician's or the utility's", "common practice"},
 		{"the fuse is open", lost + "; safe; ohm fuse OL", nil, []string{"contradict"}, map[string]cause.State{"leg-fuse-open": cause.Supported, "phase-lost": cause.RuledOut}, "fuse", "common practice"},
+	})
+}
+
+// Three legs that were each read against the two others make a machine one on three
+// phases, where its plate tells no type: common practice.
+func TestThreeLegsAlone(t *testing.T) {
+	const unit = "unit compressor; fault hums; "
+	for _, x := range []struct {
+		lines string
+		three bool
+	}{
+		{unit + "volt L1 L2 230; volt L2 L3 231; volt L1 L3 12", true},
+		{unit + "volt L1 L2 230, L3 L2 231, L3 L1 229", true},
+		{unit + "volt T1 T2 230 run, T2 T3 231 run, T1 T3 229 run", true},
+		{unit + "volt L1 L2 230; volt L2 L3 231", false},
+		{unit + "volt L1 L2 230; volt L2 L3 231; volt T1 T3 229", false},
+		{unit + "volt L1 L2 230; volt L2 L3 231; volt L1 L3 12; strike 5 slip", false},
+		{unit + "plate type split-phase; volt L1 L2 230; volt L2 L3 231; volt L1 L3 12", false},
+		{unit + "volt L1 L2 230; volt L2 L3 231; volt L1 L3 12; plate type split-phase", false},
+		{unit + "volt U V 230; volt V W 231; volt U W 229", false},
+		{unit + "ohm L1 L2 2.3; ohm L2 L3 2.3; ohm L1 L3 2.3", false},
+		{"unit electric dryer; fault no heat; volt L1 L2 230, L1 N 115, L2 N 115", false},
+	} {
+		c := applyAll(t, strings.Split(x.lines, "; ")...)
+		if got := c.onThreePhases(); got != x.three {
+			t.Errorf("%s: on three phases %v", x.lines, got)
+		}
+		if got := len(c.verdictsWith("phases-sound", "phase-lost", "leg-lost", "legs-sound")) > 0; got != x.three {
+			t.Errorf("%s: its legs are judged %v", x.lines, got)
+		}
+	}
+	checkTrade(t, []tradeCase{
+		{"a leg lost", unit + "volt L1 L2 230; volt L2 L3 12; volt L1 L3 12", []string{"taken as on three phases (inferred)", "leg L3 is lost"}, nil, map[string]cause.State{"phase-lost": cause.Supported}, "keep it off", "common practice"},
 	})
 }
 

@@ -316,7 +316,7 @@ type foundKey struct {
 // has changed: it looks back through every repair.
 func (c *Call) foundOnce() cause.Result {
 	key := foundKey{c.complaint(), c.mainMachine(), c.settled, len(c.mended), len(c.struck), len(c.plates), len(c.meters), len(c.fields), len(c.marks),
-		len(c.secondLeg), len(c.seenAt["gas-smell"]) + len(c.seenAt["gas-leak"]) + len(c.seenAt["pole-open"]) + len(c.seenAt["fuse-open"])}
+		len(c.secondLeg) + c.legsRead(), len(c.seenAt["gas-smell"]) + len(c.seenAt["gas-leak"]) + len(c.seenAt["pole-open"]) + len(c.seenAt["fuse-open"])}
 	if key != c.foundKey {
 		c.foundKey = key
 		c.found, _ = c.causeFound()
