@@ -107,8 +107,26 @@ func (w *weighing) standDead() {
 		if slices.Contains(deadByThemselves, c.Code) && w.settled.has(vocabulary().number[c.Code]) && !c.contradicts.meets(w.settled) {
 			_, facts := w.pick(nil, &c.fits)
 			w.result.Standings = append(w.result.Standings, Standing{Cause: c.Cause, State: Supported, For: facts})
+			w.mendDead(c)
 		}
 	}
+}
+
+// mendDead lets what is next follow from such a cause where no other is shown: what
+// has to be looked at before its repair, then that.
+func (w *weighing) mendDead(c *weighable) {
+	r := w.result
+	if found, _ := w.found(); r.Cured || r.Repair != nil || found != 0 || r.Repeat && !r.Exhausted {
+		return
+	}
+	for _, code := range c.Before {
+		t := tables().test[code]
+		if done := vocabulary().set(code, slices.Concat(t.Outcomes, t.Vague)); !done.meets(w.settled) {
+			r.Next, r.NextWhy = t, c.Name+" is supported; this comes before the repair"
+			return
+		}
+	}
+	r.Next, r.Repair, r.NextWhy = nil, c.Cause, c.Name+" is shown by "+w.citeSet(c.shownBy)
 }
 
 // item is a fact with the number of its code.
