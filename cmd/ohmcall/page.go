@@ -7,7 +7,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -76,20 +75,15 @@ call is a call-back, or a return, is told by the closed calls of its folder.`,
 // doctype is what a page begins with.
 const doctype = "<!DOCTYPE html>"
 
-// lookFor is how long other calls are looked for: a page is not waited for longer.
-const lookFor = time.Second
-
 // before tells what a call is to the last one on the same unit that is closed in its
 // folder. No notebook can tell it of itself: it holds what its own lines say.
 func (a *app) before(path string, h *record.Header) []record.Fact {
 	if h.Serial == "" {
 		return nil
 	}
-	ctx, stop := context.WithTimeout(context.Background(), lookFor)
-	defer stop()
-	k, err := fleet.Learn(ctx, filepath.Dir(path))
+	k, err := fleet.Learn(context.Background(), filepath.Dir(path))
 	if err != nil {
-		fmt.Fprintln(a.err, "ohmcall: the folder was not read to its end: whether the call is a call-back is not told")
+		fmt.Fprintf(a.err, "ohmcall: whether the call is a call-back is not told: %s\n", cleanName(err.Error()))
 		return nil
 	}
 	v := k.VisitOf(h)
