@@ -16,7 +16,8 @@ const (
 		"racked racing raced raking ringed tinge tinges tingle urned umped burnings ruining "
 )
 
-// misspelt gives for each such slip the word that it is.
+// misspelt gives for each such slip the word that it is; one of three letters is too
+// short to tell (common practice).
 var misspelt = sync.OnceValue(func() map[string]string {
 	out := map[string]string{}
 	words := strings.Fields(alarmWords)
