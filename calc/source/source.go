@@ -88,6 +88,21 @@ func Nearest(word string, candidates []string) string {
 	case n > 3:
 		limit = 2
 	}
+	return nearest(word, candidates, limit)
+}
+
+// Slip returns the candidate that a word is one slip away from: a letter more, less
+// or another, or two that changed places; two slips of more than six letters.
+func Slip(word string, candidates []string) string {
+	if n := len([]rune(word)); n < 3 || n > 64 {
+		return ""
+	} else if n > 6 {
+		return nearest(word, candidates, 2)
+	}
+	return nearest(word, candidates, 1)
+}
+
+func nearest(word string, candidates []string, limit int) string {
 	best, bestDistance := "", limit+1
 	lower := strings.ToLower(word)
 	for _, c := range candidates {

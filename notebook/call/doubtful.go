@@ -90,6 +90,9 @@ func (c *Call) Doubtful(text string) error {
 	if err := numberForPoint(q, l.Words[1:]); err != nil {
 		return err
 	}
+	if err := c.mistyped(q, l.Words[1:]); err != nil {
+		return err
+	}
 	for i, w := range l.Words[1:] {
 		switch next := l.Words[min(i+2, len(l.Words)-1)]; {
 		case q.word == "ohm" && isMotor(w.Text) && isShell(next.Text) && !among(c.pins(), w.Text):

@@ -287,10 +287,8 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 	if breaksLying(points, value) {
 		return e.WithHint(twoPositions, word, pointWords(points))
 	}
-	for n = min(n, 6); n > 0; n-- {
-		if _, err := c.parseReading(r.quality, points[:n]); err == nil {
-			return e.WithHint("help %s names them; without it: %s %s", word, word, pointWords(points[:n]))
-		}
+	if hint := c.behindNumber(r, points, value.Text); hint != "" {
+		return e.WithHint("%s", hint)
 	}
 	return e.WithHint("as in: %s", Find(word).Examples[0])
 }
@@ -330,6 +328,9 @@ func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, 
 	}
 	if turned(value) || turned(points[i+1:]...) {
 		return e.WithHint("a value is written as it was read: %s", Find(q.word).Examples[0])
+	}
+	if unitLike(strings.ToLower(append(points, value)[i+1].Text)) && asBare(points[i].Text) {
+		return e.WithHint("%s", unitsOf(q))
 	}
 	return e.
 		WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))

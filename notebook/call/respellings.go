@@ -36,6 +36,13 @@ var respellings = []respelling{
 	{of: "psi", from: `(?i)(-\d[\d.]* ?inhg) vac(?:uum)?( |$)`, to: `$1$2`},
 	{from: `(?i)(^| )(?:about|approx|around|roughly|circa|ca|~)\.? (\d)`, to: `$1~$2`},
 	{from: `(?i)(\d) ?meg(?:a?ohm)?s?( |$)`, to: `${1}M$2`},
+	{of: "ohm", from: `(?i)(\d) ?gig(?:a?-?ohm)?s?( |$)`, to: `${1}G$2`},
+	{of: "ohm", from: `(?i)(\d) ?k(?:ilo)?-?ohms?( |$)`, to: `${1}k$2`},
+	{of: "ohm", from: `(\d) ?(?:m|(?i:milli-?ohms?))( |$)`, to: `${1}m$2`},
+	{of: "ohm", from: `(?i)( [~>]?\d[\d.]*[kMG]| OL) (\d+ ?k?V)( |$)`, to: `$1 test $2$3`},
+	{of: "ohm", from: `(?i) test(\d)`, to: ` test $1`},
+	{of: "ohm", from: `(?i) in ice(?: water)?$`, to: ` ice`},
+	{of: "psi", from: `(?i)(\d) ?m(?:illi)?torrs?( |$)`, to: `$1 microns$2`}, // 1.000 micron (from memory)
 	{from: `(?i)(\d) ?vac( |$)`, to: `${1}V$2`},
 	{of: "volt", from: `(?i)(\d) ?v?dc( |$)`, to: `${1}V dc$2`},
 	{of: "volt", from: `(?i)(\d ?m?v) dc( |$)`, to: `$1 dc$2`},
@@ -57,7 +64,7 @@ var respellings = []respelling{
 	{from: ` @ ?(\d)`, to: ` at $1`},
 	{of: "ohm", from: `(?i) at (\d+ ?k?V)( |$)`, to: ` test $1$2`},
 	{from: `(?i) running( |$)`, to: ` run$1`},
-	{from: `(?i) starting( |$)`, to: ` start$1`},
+	{from: `(?i) (?:at |on )?start(?:ing|-?up)( |$)`, to: ` start$1`},
 	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
 	{of: "amp", from: `(?i) lra( |$)`, to: ` peak$1`},
 	{of: "amp", from: `(?i) (?:locked|stalled)(?: rotor)?( |$)`, to: ` run$1`}, // it stays
