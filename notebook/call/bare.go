@@ -42,7 +42,7 @@ func (c *Call) bareLine(l *script.Line) string {
 				text = other + " " + text
 			}
 		}
-	case aCap().MatchString(body):
+	case aCap().MatchString(body), (low == "c1" || low == "c2") && !pin:
 		word = "mfd"
 	case n == 1 && among(atMains, low) && onlyDigits(strings.ReplaceAll(last, ".", "")):
 		word = "volt"

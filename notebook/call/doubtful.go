@@ -64,6 +64,9 @@ func (c *Call) Doubtful(text string) error {
 	if l.Words[0].Text == "part" {
 		return commaless(l)
 	}
+	if l.Words[0].Text == "wire" && len(l.Words) == 3 {
+		return c.miswired(&l.Words[1], &l.Words[2])
+	}
 	if l.Words[0].Text == "need" && len(l.Words) > 1 {
 		return c.needless(l)
 	}

@@ -2,9 +2,9 @@ package call
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
-	"ohmcall/calc/quantity"
 	"ohmcall/calc/source"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
@@ -26,49 +26,88 @@ func (c *Call) mistyped(q *quality, words []script.Word) error {
 			continue
 		}
 		points, value := pointsAndValue(q, rest)
-		instead := func(w script.Word, with string) string {
-			out := q.word
-			for _, x := range words {
-				switch {
-				case x.Text == "," && !x.Quoted:
-					out += ","
-				case x.Col == w.Col:
-					out += " " + with
-				case x.Col < w.Col || x.End > w.End:
-					out += " " + x.Text
-				}
-			}
-			return out
+		if len(points) == 0 {
+			continue
 		}
-		low := strings.ToLower(value.Text)
-		if q.word == "volt" && low[0] == '-' && low != "-" && !r.cond.is(directWord) && !strings.HasSuffix(low, "mv") && points[0].Text != "-" && points[0].Text != "+" {
-			return value.Errorf("volts below zero are direct ones, or a dash stands before them").
-				WithHint("%s; direct ones: %s", instead(value, value.Text[1:]), instead(value, value.Text+" dc"))
+		if err := c.mistypedValue(r, words, points, &value); err != nil {
+			return err
 		}
-		if m := strings.TrimLeft(value.Text, "~.0123456789"); q.word == "ohm" && strings.HasPrefix(m, "m") && len(points) == 2 && isShell(points[0].Text) != isShell(points[1].Text) {
-			if x, err := quantity.Parse(strings.TrimPrefix(value.Text, "~"), "ohm"); err == nil {
-				return value.Errorf("%s is read as milliohms, which no ordinary meter shows to the case", value.Text).
-					WithHint("megohms take a capital: %s; milliohms in ohms: %s", instead(value, strings.TrimSuffix(value.Text, m)+"M"), instead(value, number(x.SI())))
-			}
-		}
-		for i, w := range points {
-			if w.Quoted {
-				continue
-			}
+		for i := range points {
 			if name := c.nearly(q, points, i); name != "" {
+				w := &points[i]
 				return w.Errorf("%s is no point that is known here", w.Text).
-					WithHint(`perhaps: %s; if that is its name: %s`, instead(w, name), instead(w, `"`+w.Text+`"`))
+					WithHint(`perhaps: %s; if that is its name: %s`, instead(q, words, w, name), instead(q, words, w, `"`+w.Text+`"`))
 			}
-			if i == 0 || i < len(points)-1 || !onlyDigits(w.Text) || len(w.Text) < 2 || len(points[0].Text) < 3 || onlyDigits(points[0].Text) || !onlyDigits(value.Text) {
-				continue
-			}
-			e := source.Errorf(w.Col, value.End, "two numbers stand behind %s", points[i-1].Text)
-			both := script.Word{Col: w.Col, End: value.End}
-			if len(value.Text) < 3 {
-				return e.WithHint("perhaps: %s; in quotation marks a number is a name", instead(both, w.Text+"."+value.Text))
-			}
-			return e.WithHint("commas part readings: %s; in quotation marks a number is a name", instead(both, w.Text+", "+pointWords(points[:i])+" "+value.Text))
 		}
+	}
+	return nil
+}
+
+// milliohms are ohms with the sign for a thousandth.
+var milliohms = said.Lazily(`^~?(\d*\.?\d+)m(?:[oO]hms?|Ω)?$`)
+
+func (c *Call) mistypedValue(r *reading, words, points []script.Word, value *script.Word) error {
+	q, last := r.quality, &points[len(points)-1]
+	first := points[0].Text
+	switch q.word {
+	case "volt":
+		if v := value.Text; v[0] == '-' && len(v) > 1 && !r.cond.is(directWord) && first != "-" && first != "+" && !strings.HasSuffix(strings.ToLower(v), "mv") {
+			return value.Errorf("volts below zero are direct ones, or a dash stands before them").
+				WithHint("%s; direct ones: %s", instead(q, words, value, v[1:]), instead(q, words, value, v+" dc"))
+		}
+	case "ohm":
+		if m := milliohms().FindStringSubmatch(value.Text); m != nil && len(points) == 2 && isShell(first) != isShell(last.Text) {
+			x, _ := strconv.ParseFloat(m[1], 64)
+			return value.Errorf("%s is read as milliohms, which no ordinary meter shows to the case", value.Text).
+				WithHint("megohms take a capital: %s; milliohms in ohms: %s", instead(q, words, value, m[1]+"M"), instead(q, words, value, number(x/1000)))
+		}
+	}
+	n := last.Text
+	if len(points) == 1 || last.Quoted || len(n) < 2 || len(first) < 3 || !onlyDigits(n) || onlyDigits(first) || !onlyDigits(value.Text) {
+		return nil
+	}
+	both := &script.Word{Text: n, Col: last.Col, End: value.End}
+	e := both.Errorf("two numbers stand behind %s", first)
+	if len(value.Text) < 3 {
+		return e.WithHint("perhaps: %s; in quotation marks a number is a name", instead(q, words, both, n+"."+value.Text))
+	}
+	return e.WithHint("commas part readings: %s; in quotation marks a number is a name", instead(q, words, both, n+", "+pointWords(points[:len(points)-1])+" "+value.Text))
+}
+
+// instead is a line of readings with something else in the place of a word.
+//
+//go:noinline
+func instead(q *quality, words []script.Word, w *script.Word, with string) string {
+	out := q.word
+	for _, x := range words {
+		switch {
+		case x.Comma():
+			out += ","
+		case x.Col == w.Col:
+			out += " " + with
+		case x.Col < w.Col || x.End > w.End:
+			out += " " + x.Text
+		}
+	}
+	return out
+}
+
+// aColour is a wire by its colour.
+var aColour = said.Lazily(`^(?i:` + colour + `)$`)
+
+// miswired refuses a wire and its role that changed places, and a slip in the role.
+func (c *Call) miswired(wire, to *script.Word) error {
+	if to.Quoted || wire.Quoted || c.pinName(to.Text) || among(markRoles, to.Text) {
+		return nil
+	}
+	if aColour().MatchString(to.Text) && !aColour().MatchString(wire.Text) {
+		if c.pinName(wire.Text) || among(markRoles, strings.ToLower(wire.Text)) {
+			return wire.Errorf("the wire stands before what it goes to").WithHint("wire %s %s", to.Text, wire.Text)
+		}
+	}
+	if role := source.Slip(to.Text, markRoles); role != "" && len(to.Text) > 3 {
+		return to.Errorf("%s is no role that is known here", to.Text).
+			WithHint(`perhaps: wire %s %s; if that is its name: wire %[1]s "%[3]s"`, wire.Text, role, to.Text)
 	}
 	return nil
 }
@@ -79,7 +118,7 @@ var noSlips = said.Lazily(`^(?i:` + colour + `|gry|end|flame|fame|shelf|sheet|ro
 // nearly is the name that a point is likely a slip of, "" when it says what it is.
 func (c *Call) nearly(q *quality, points []script.Word, i int) string {
 	w, low := points[i].Text, strings.ToLower(points[i].Text)
-	if len(w) < 3 || !isWord(w) || strings.ContainsAny(w, "0123456789") || noSlips().MatchString(w) || among(conditionWords, low) || c.isPoint(low) {
+	if len(w) < 3 || points[i].Quoted || !isWord(w) || strings.ContainsAny(w, "0123456789") || noSlips().MatchString(w) || among(conditionWords, low) || c.isPoint(low) {
 		return ""
 	}
 	cut := strings.LastIndexByte(w, '-')

@@ -22,6 +22,7 @@ var rathers = []struct{ words, beside, line string }{
 	{" w ", "", "watt unit %s"},
 	{" kw ", "", "watt unit %skW"},
 	{" uf µf μf mf ", "", "mfd run-cap %s"},
+	{" c1 c2 ", "", "mfd %[2]s %[1]s"},
 	{" fan ", "", "amp fan %s"},
 	{" rh ", "", "note rh %s"},
 	{" ff ", "", "temp fridge %s"},

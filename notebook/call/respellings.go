@@ -31,6 +31,7 @@ var respellings = []respelling{
 	{from: `≥|>=`, to: `>`},
 	{from: `≈`, to: `~`},
 	{from: `(^| )(?:[–—]|(?i:minus|neg|negative) )(\d)`, to: `$1-$2`},
+	{of: "psi", from: `(?i)^vac(?:uum)? (\d[\d.]* ?(?:microns?|m?torr))`, to: `suction $1`},
 	{of: "psi", from: `(?i)(^| )vac(?:uum)? -?(\d[\d.]*)(?: ?in(?:ches)?(?: ?hg)?)?( |$)`, to: `$1-${2}inHg$3`},
 	{of: "psi", from: `(?i)(^| )(~?)(\d[\d.]*)(?: ?in(?:ches)?(?: of)?(?: ?hg| mercury)?(?:(?: of)? vac(?:uum)?)?| ?vac(?:uum)?)( |$)`, to: `$1$2-${3}inHg$4`}, // a compound gauge has no others
 	{of: "psi", from: `(?i)(-\d[\d.]* ?inhg) vac(?:uum)?( |$)`, to: `$1$2`},
@@ -64,7 +65,7 @@ var respellings = []respelling{
 	{from: ` @ ?(\d)`, to: ` at $1`},
 	{of: "ohm", from: `(?i) at (\d+ ?k?V)( |$)`, to: ` test $1$2`},
 	{from: `(?i) running( |$)`, to: ` run$1`},
-	{from: `(?i) (?:at |on )?start(?:ing|-?up)( |$)`, to: ` start$1`},
+	{from: `(?i) (?:(?:at|on) start(?:ing|-?up)?|start(?:ing|-?up))( |$)`, to: ` start$1`},
 	{from: `(?i) (?:inrush|surge)( |$)`, to: ` peak$1`},
 	{of: "amp", from: `(?i) lra( |$)`, to: ` peak$1`},
 	{of: "amp", from: `(?i) (?:locked|stalled)(?: rotor)?( |$)`, to: ` run$1`}, // it stays

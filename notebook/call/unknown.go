@@ -71,6 +71,9 @@ func (c *Call) unknownWord(l *script.Line) error {
 	if one := qualityOf(strings.TrimSuffix(strings.ToLower(first.Text), "s")); one != nil && plateKeyOf(one.word+"s") != nil {
 		return e.WithHint("a reading: %s %s; from the plate: plate %ss …", one.word, cmp.Or(defaultPlace(one.word), "A B")+" …", one.word)
 	}
+	if line := c.kindByNoun(l); line != "" {
+		return e.WithHint("a reading names what was read: %s", line)
+	}
 	if line := c.slipBeforePlace(l); line != "" {
 		return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
 	}
@@ -139,13 +142,58 @@ func (c *Call) unknownWord(l *script.Line) error {
 	case len(done) > 0 && said.Works(done[0]) && cause.MendsSomething(strings.Join(done, ", ")):
 		return e.WithHint("work done: did %s; or write it down as it is: note %s", text, text)
 	}
-	if n := source.Nearest(first.Text, commandWords()); n != "" && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
+	if n := source.Nearest(first.Text, commandWords()); n != "" && (bare || qualityOf(n) != nil || !c.isPoint(l.Words[1].Text) && !anyPlace(l.Words[1].Text)) && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		if line := c.slipped(n, l); line != "" {
 			return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
 		}
 		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// nouns are what the kinds of readings are called, beside their command words.
+var nouns = map[string][]string{
+	"amp":  {"current", "ampere", "amperage"},
+	"volt": {"voltage"},
+	"ohm":  {"resistance", "resist", "res", "hom"},
+	"mfd":  {"cap", "capacitor", "capacitance", "uf", "µf", "mic", "microfarad", "farad"},
+	"temp": {"temperature", "deg"},
+	"watt": {"power", "wattage"},
+	"psi":  {"pressure", "vacuum"},
+}
+
+// kindByNoun is the line of a reading whose first word is what its kind is called, or
+// a slip in that, "" when it would not be taken.
+func (c *Call) kindByNoun(l *script.Line) string {
+	first := strings.ToLower(l.Words[0].Text)
+	if len(first) > 3 {
+		first = strings.TrimSuffix(first, "s")
+	}
+	if len(l.Words) < 2 || aCap().MatchString(l.Body) || c.pinName(first) {
+		return ""
+	}
+	rest, _ := l.Rest()
+	for i := range qualities {
+		word := qualities[i].word
+		if !among(nouns[word], first) && (len(first) < 5 || source.Slip(first, nouns[word]) == "") {
+			continue
+		}
+		if word == "psi" && strings.Contains(rest, "icron") && startsLikeNumber(rest) {
+			rest = "suction " + rest
+		}
+		return c.readAs(word, rest)
+	}
+	return ""
+}
+
+// anyPlace reports whether readings of some kind are taken at a place of this name.
+func anyPlace(name string) bool {
+	for i := range qualities {
+		if among(placeWords(qualities[i].word), strings.ToLower(name)) {
+			return true
+		}
+	}
+	return false
 }
 
 // entryNamed is the entry that the second word of a line is the number of, 0 for none.
@@ -235,6 +283,9 @@ func valueFirst(l *script.Line) error {
 		if strings.EqualFold(q.unit, word) {
 			word = qualities[i].word
 		}
+	}
+	if l.Words[1].Text == "A" && len(m[3]) == 1 && m[4] == "" {
+		return l.Words[0].Errorf("the value stands before what was read").WithHint("ohm A %s %s", m[3], m[1])
 	}
 	if m[4] != "" && !among(pairKinds, word) || among(conditionWords, m[3]) {
 		return nil
