@@ -287,10 +287,7 @@ func (c *Call) noValue(r *reading, points []script.Word, value script.Word, rest
 	if breaksLying(points, value) {
 		return e.WithHint(twoPositions, word, pointWords(points))
 	}
-	if hint := c.behindNumber(r, points, value.Text); hint != "" {
-		return e.WithHint("%s", hint)
-	}
-	return e.WithHint("as in: %s", Find(word).Examples[0])
+	return e.WithHint("%s", c.behindNumber(r, points, value.Text))
 }
 
 // turned reports whether a word among some makes another value of the one before it.
@@ -329,11 +326,11 @@ func (c *Call) behindValue(q *quality, points []script.Word, value script.Word, 
 	if turned(value) || turned(points[i+1:]...) {
 		return e.WithHint("a value is written as it was read: %s", Find(q.word).Examples[0])
 	}
-	if unitLike(strings.ToLower(append(points, value)[i+1].Text)) && asBare(points[i].Text) {
+	rest := strings.TrimSpace(pointWords(points[i+1:]) + " " + value.Text)
+	if unit, _, _ := strings.Cut(rest, " "); unitLike(strings.ToLower(unit)) && asBare(points[i].Text) {
 		return e.WithHint("%s", unitsOf(q))
 	}
-	return e.
-		WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), strings.TrimSpace(pointWords(points[i+1:])+" "+value.Text))
+	return e.WithHint("# starts a comment: %s %s # %s", q.word, pointWords(points[:i+1]), rest)
 }
 
 // takenAt says where a reading was taken: at two points, at one, or where readings

@@ -142,7 +142,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 	case len(done) > 0 && said.Works(done[0]) && cause.MendsSomething(strings.Join(done, ", ")):
 		return e.WithHint("work done: did %s; or write it down as it is: note %s", text, text)
 	}
-	if n := source.Nearest(first.Text, commandWords()); n != "" && (bare || qualityOf(n) != nil || !c.isPoint(l.Words[1].Text) && !anyPlace(l.Words[1].Text)) && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
+	if n := source.Nearest(first.Text, commandWords()); n != "" && (bare || qualityOf(n) != nil || !anyPlace(l.Words[1].Text)) && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		if line := c.slipped(n, l); line != "" {
 			return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
 		}
