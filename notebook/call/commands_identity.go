@@ -12,6 +12,8 @@ import (
 )
 
 // set records a plain text under a key; the last one that still counts holds.
+//
+//go:noinline
 func (c *Call) set(key, value string) {
 	c.fields = append(c.fields, text{key, value, c.entry})
 }

@@ -15,30 +15,30 @@ import (
 // defaultMachine is at hand until `on` names another.
 const defaultMachine = "compressor"
 
+// reads is the command for a kind of reading.
+//
+//go:noinline
+func reads(word, page, help, doc string, examples ...string) Command {
+	return Command{
+		Word: word, Group: Reads, See: page,
+		Params: []Param{{Name: "[POINT [POINT]] VALUE [CONDITION], …", Kind: Readings, Words: func(c *Call) []string { return c.offerPoints(word) }}},
+		Help:   help, Doc: doc, Examples: examples,
+		apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
+	}
+}
+
 func readingCommands() []Command {
-	points := func(word string) func(*Call) []string {
-		return func(c *Call) []string { return c.offerPoints(word) }
-	}
-	reads := func(word, help, doc string, examples ...string) Command {
-		return Command{
-			Word: word, Group: Reads,
-			Params: []Param{{Name: "[POINT [POINT]] VALUE [CONDITION], …", Kind: Readings, Words: points(word)}},
-			Help:   help, Doc: doc, Examples: examples,
-			apply: func(c *Call, a *args) (*Reply, error) { return c.applyReadings(qualityOf(word), a) },
-		}
-	}
-	listed := func(c Command, page string) Command { c.See = page; return c }
 	cond := "Conditions behind the value: cold, hot, start, run, before, after, peak, closed and open (how a contact should be), upright, inverted (or upside down), dc (direct volts), ice (a sensor in stirred ice water), standing (pressures levelled and all at one temperature), at 25C, test 500V. A value is 3.4, 3.4k, 3R4, OL, ~6.5 when read roughly, or a sum in parentheses."
 	return []Command{
-		listed(reads("ohm", "resistance between two points, or of a part; case is the metal shell", cond,
-			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"), "parts"),
-		reads("volt", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
-		reads("amp", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
-		reads("mfd", "microfarads of a capacitor", "It is judged by what is marked on that can: plate mfd C1 12 5%. Both sections of one can: mfd herm 44.6, fan 4.9. "+cond, "mfd C1 11.8", "mfd herm 44.6, fan 4.9"),
-		reads("temp", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
-		reads("watt", "watts", cond, "watt comp 110"),
-		reads("psi", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2 run", "psi suction -6 run, discharge 70 run", "psi suction 36 standing at 25C"),
-		reads("trip", "seconds until the overload takes the machine off", cond, "trip 8s"),
+		reads("ohm", "parts", "resistance between two points, or of a part; case is the metal shell", cond,
+			"ohm A B 3.4", "ohm A case OL", "ohm A B 3.45, A C ~6.5, B C 2.5", "ohm ptc 5.2 cold", "ohm A case 200M test 500V"),
+		reads("volt", "", "volts between points or at a place", cond, "volt L N 118.2", "volt line 104 start", "volt comp 0.2"),
+		reads("amp", "", "amperes; peak for the start surge", cond, "amp comp 1.15 run", "amp comp 14 peak", "amp C1 2.1 run"),
+		reads("mfd", "", "microfarads of a capacitor", "It is judged by what is marked on that can: plate mfd C1 12 5%. Both sections of one can: mfd herm 44.6, fan 4.9. "+cond, "mfd C1 11.8", "mfd herm 44.6, fan 4.9"),
+		reads("temp", "", "temperature; C or F behind the number", cond, "temp freezer -2F", "temp fridge 4C after"),
+		reads("watt", "", "watts", cond, "watt comp 110"),
+		reads("psi", "", "gauge pressure, only where a licensed technician has a port to read", cond, "psi suction 2 run", "psi suction -6 run, discharge 70 run", "psi suction 36 standing at 25C"),
+		reads("trip", "", "seconds until the overload takes the machine off", cond, "trip 8s"),
 		{
 			Word: "on", Group: Reads,
 			Params: []Param{{Name: "MACHINE", Kind: Name, Words: func(*Call) []string { return []string{"compressor", "cond-fan", "evap-fan", "motor", "heater"} }},

@@ -307,6 +307,18 @@ func TestSpelling(t *testing.T) {
 		{"", "next?", "next"},
 		{"", "ohm?", "help ohm"},
 		{"", "note: he is out", "note he is out"},
+		// A unit in words, a tester's volts, a condition in other words.
+		{"", "ohm A case 2 gigohms", "ohm A case 2G"},
+		{"", "ohm A case 2gig", "ohm A case 2G"},
+		{"", "ohm A case 500 k-ohm", "ohm A case 500k"},
+		{"", "ohm earth 80 milliohms", "ohm earth 80m"},
+		{"", "ohm A case 1M test500", "ohm A case 1M test 500"},
+		{"", "ohm A case OL 500V", "ohm A case OL test 500V"},
+		{"", "ohm sensor 16.3k in ice water", "ohm sensor 16.3k ice"},
+		{"", "psi suction 450 mTorr", "psi suction 450 microns"},
+		{"", "psi vac 500 microns", "psi suction 500 microns"},
+		{"", "volt line 104 at startup", "volt line 104 start"},
+		{"", "amp comp 14 start-up", "amp comp 14 start"},
 		// Other lines.
 		{"", "next.", "next"},
 		{"", "show Readings.", "show readings"},

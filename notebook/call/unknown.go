@@ -75,7 +75,7 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("a reading names what was read: %s", line)
 	}
 	if line := c.slipBeforePlace(l); line != "" {
-		return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
+		return orNote(e, "perhaps: "+line, l.Body)
 	}
 	if source.Nearest(strings.ToLower(first.Text), []string{"plate"}) != "" {
 		if line := c.slipped("plate", l); line != "" {
@@ -130,25 +130,32 @@ func (c *Call) unknownWord(l *script.Line) error {
 		return e.WithHint("what makes it unsafe: saw %s; and how it is left: left tagged out", text)
 	}
 	if c.last("fault") == "" && len(cause.Hits(l.Body)) > 0 && len(l.Words) > 1 {
-		return e.WithHint("the complaint: fault %s; or write it down as it is: note %s", text, text)
+		return orNote(e, "the complaint: fault "+text, l.Body)
 	}
 	switch done := said.Stated(l.Body); {
 	case slices.Contains(cause.FindFindings(c.fanWords(l.Body)), "gas-off"):
 		return e.WithHint("shut for work: safe unplugged, %s; found shut while nothing lights: saw %s", text, text)
 	case len(cause.FindFindings(c.fanWords(l.Body))) > 0:
-		return e.WithHint("a finding: saw %s; or write it down as it is: note %s", text, text)
+		return orNote(e, "a finding: saw "+text, l.Body)
 	case said.MadeSafe(l.Body):
-		return e.WithHint("that it was made safe: safe %s; or write it down as it is: note %s", text, text)
+		return orNote(e, "that it was made safe: safe "+text, l.Body)
 	case len(done) > 0 && said.Works(done[0]) && cause.MendsSomething(strings.Join(done, ", ")):
-		return e.WithHint("work done: did %s; or write it down as it is: note %s", text, text)
+		return orNote(e, "work done: did "+text, l.Body)
 	}
 	if n := source.Nearest(first.Text, commandWords()); n != "" && (bare || qualityOf(n) != nil || !anyPlace(l.Words[1].Text)) && (len(first.Text) > 4 || n[0] == strings.ToLower(first.Text)[0]) {
 		if line := c.slipped(n, l); line != "" {
-			return e.WithHint("perhaps: %s; or write it down as it is: note %s", line, clip(l.Body, 40))
+			return orNote(e, "perhaps: "+line, l.Body)
 		}
-		return e.WithHint("perhaps %s; or write it down as it is: note %s", n, clip(l.Body, 40))
+		return orNote(e, "perhaps "+n, l.Body)
 	}
 	return e.WithHint("write it down as it is: note %s", clip(l.Body, 40))
+}
+
+// orNote hints at a line, or a note.
+//
+//go:noinline
+func orNote(e *source.Error, line, body string) error {
+	return e.WithHint("%s; or write it down as it is: note %s", line, clip(body, 40))
 }
 
 // nouns are what the kinds of readings are called, beside their command words.
