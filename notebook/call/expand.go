@@ -64,7 +64,7 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 		return "", false
 	}
 	last := c.readings[len(c.readings)-1]
-	if last.quality.word == "ohm" && (c.glued(last, l.Words[0]) || c.mains(l) || aCap().MatchString(l.Body)) {
+	if last.quality.word == "ohm" && (c.glued(last, l.Words[0]) || c.mains(l) || aCap().MatchString(l.Body) || len(l.Words) > 2 && c.kindByNoun(l) != "") {
 		return "", false
 	}
 	name, _, is := strings.Cut(l.Body, "=")

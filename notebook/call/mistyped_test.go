@@ -83,6 +83,11 @@ func TestMistypedLines(t *testing.T) {
 		{"", "C1 44.8", "mfd C1 44.8"},
 		{"", "C1 44.8 uF", "mfd C1 44.8 uF"},
 		{pins, "C1 44.8", "mfd C1 44.8"},
+		{pins, "cap C1 45", "mfd C1 45"},
+		{pins, "uf C1 45", "mfd C1 45"},
+		{pins, "mic C1 45", "mfd C1 45"},
+		{pins, "res A B 3.4", "ohm A B 3.4"},
+		{"ohm heater 32", "deg freezer 5", "temp freezer 5"},
 		{"", "3.4 A B", "ohm A B 3.4"},
 	} {
 		got := live(t, r.before, r.line)

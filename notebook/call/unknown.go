@@ -169,28 +169,31 @@ var nouns = map[string][]string{
 	"psi":  {"pressure", "vacuum"},
 }
 
-// kindByNoun is the line of a reading whose first word is what its kind is called, or
-// a slip in that, "" when it would not be taken.
-func (c *Call) kindByNoun(l *script.Line) string {
-	first := strings.ToLower(l.Words[0].Text)
-	if len(first) > 3 {
+// ofNoun is the kind of reading that a word, or a slip in it, is a name of.
+func ofNoun(first string) string {
+	if first = strings.ToLower(first); len(first) > 3 {
 		first = strings.TrimSuffix(first, "s")
 	}
-	if len(l.Words) < 2 || aCap().MatchString(l.Body) || c.pinName(first) {
+	for i := range qualities {
+		if list := nouns[qualities[i].word]; among(list, first) || len(first) > 4 && source.Slip(first, list) != "" {
+			return qualities[i].word
+		}
+	}
+	return ""
+}
+
+// kindByNoun is the line of a reading whose first word is what its kind is called, ""
+// when it would not be taken.
+func (c *Call) kindByNoun(l *script.Line) string {
+	word := ofNoun(l.Words[0].Text)
+	if word == "" || len(l.Words) < 2 || aCap().MatchString(l.Body) || c.pinName(l.Words[0].Text) {
 		return ""
 	}
 	rest, _ := l.Rest()
-	for i := range qualities {
-		word := qualities[i].word
-		if !among(nouns[word], first) && (len(first) < 5 || source.Slip(first, nouns[word]) == "") {
-			continue
-		}
-		if word == "psi" && strings.Contains(rest, "icron") && startsLikeNumber(rest) {
-			rest = "suction " + rest
-		}
-		return c.readAs(word, rest)
+	if word == "psi" && strings.Contains(rest, "icron") && startsLikeNumber(rest) {
+		rest = "suction " + rest
 	}
-	return ""
+	return c.readAs(word, rest)
 }
 
 // anyPlace reports whether readings of some kind are taken at a place of this name.
