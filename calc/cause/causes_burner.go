@@ -52,7 +52,7 @@ var burnerCauses = []Cause{
 		Code: "flame-not-sensed", Name: "flame burns and is not sensed",
 		ShownBy:     []string{"flame-weak"},
 		Predicts:    []string{"flame-drops-out", "short-cycles"},
-		Contradicts: []string{"no-burner", "flame-sensed", "flame-none", "igniter-dark"},
+		Contradicts: []string{"no-burner", "no-flame-rod", "flame-sensed", "flame-none", "igniter-dark"},
 		Fix:         "clean the flame rod, and see its porcelain, its wire and the ground of the burner; never bridge it",
 		Work:        "flame, rod, ground, clean",
 		Source:      commonPractice,

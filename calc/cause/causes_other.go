@@ -159,8 +159,8 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked, drain hose crushed, knockout plug still in, knock out plug still in | the way of the water behind the pump is blocked | hose-clear
-				hose-clear | hose clear, drain hose clear, air gap clear, standpipe clear | the way of the water behind the pump is free |`,
+				hose-blocked | hose blocked, drain hose blocked, hose kinked, drain hose kinked, air gap blocked, standpipe blocked, trap blocked, drain hose crushed, knockout plug still in, knock out plug still in, condensate trap blocked, condensate trap plugged, condensate drain plugged, condensate line plugged | the way of the water behind the pump is blocked | hose-clear
+				hose-clear | hose clear, drain hose clear, air gap clear, standpipe clear, condensate trap clear | the way of the water behind the pump is free |`,
 			Test: Test{Code: "hose", Name: "look along the drain hose to its end: kinks, filter, air gap, standpipe", How: "saw hose clear",
 				Outcomes: []string{"hose-clear", "hose-blocked"}, Effort: 2, Danger: Look},
 		},

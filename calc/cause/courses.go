@@ -148,7 +148,25 @@ var courses = []Course{
 		On: []string{"gas-no-heat"}, Tests: []string{"igniter-look"}, Source: commonPractice,
 	},
 	{
-		On: []string{"gas-no-heat"}, When: []string{"flame-drops-out"}, Tests: []string{"flame-amps", "airflow", "limit-ohms"}, Source: commonPractice,
+		On: []string{"gas-no-heat", "furnace-no-heat"}, When: []string{"flame-drops-out"}, Tests: []string{"flame-amps", "airflow", "limit-ohms"}, Source: commonPractice,
+	},
+	{
+		// A pilot is seen before its millivolts are read.
+		On: []string{"pilot-out"}, Tests: []string{"gas-cock", "pilot-look", "airflow", "thermocouple", "limit-ohms"}, Source: commonPractice,
+	},
+	{
+		// A vent is seen; then what is read is read hot, when the heat went.
+		On: []string{"gas-quits"}, Tests: []string{"airflow", "after-quit", "valve-coil-hot", "limit-hot"}, Source: commonPractice,
+	},
+	{
+		On: []string{"fan-on"}, Tests: []string{"fan-set", "airflow", "limit-ohms", "fan-uncalled"}, Source: commonPractice,
+	},
+	{
+		// A switch that does not close is what guards the flue: what lies before it is seen.
+		On: []string{"furnace-no-heat"}, When: []string{"press-open"}, Tests: []string{"inducer-look", "draft"}, Source: commonPractice,
+	},
+	{
+		On: []string{"furnace-no-heat"}, Tests: []string{"inducer-look", "igniter-look"}, Source: commonPractice,
 	},
 	{
 		On: []string{"gas-no-heat"}, When: []string{"igniter-dark"}, Tests: []string{"igniter-ohms", "limit-ohms", "flame-sensor", "thermostat", "connections"}, Source: commonPractice,

@@ -21,12 +21,18 @@ func (s set) count() (n int) {
 	}
 	return n
 }
+
+//go:noinline
 func (s set) and(o set) set {
 	return set{s[0] & o[0], s[1] & o[1], s[2] & o[2], s[3] & o[3], s[4] & o[4], s[5] & o[5], s[6] & o[6], s[7] & o[7]}
 }
+
+//go:noinline
 func (s set) or(o set) set {
 	return set{s[0] | o[0], s[1] | o[1], s[2] | o[2], s[3] | o[3], s[4] | o[4], s[5] | o[5], s[6] | o[6], s[7] | o[7]}
 }
+
+//go:noinline
 func (s set) minus(o set) set {
 	return set{s[0] &^ o[0], s[1] &^ o[1], s[2] &^ o[2], s[3] &^ o[3], s[4] &^ o[4], s[5] &^ o[5], s[6] &^ o[6], s[7] &^ o[7]}
 }
@@ -41,7 +47,7 @@ type lexicon struct {
 	longest  int               // words in the longest phrase
 	excludes []set             // by number, both directions
 	weak     []weak            // facts that yield to others
-	vouching func() set        // the findings that vouch, made when first asked
+	vouching func() *set       // the findings that vouch, made when first asked
 }
 
 // weak is a fact that counts for nothing beside any of the stronger ones.

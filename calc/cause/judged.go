@@ -171,6 +171,7 @@ sensor-undecided | | the sensor read too near its limit to say |
 
 wired-in | | the appliance has no outlet that another one fits |
 several-elements | | by what it is called it has several elements on one supply |
+no-flame-rod | | by what it is called a switch senses the heat of its flame, and no rod |
 no-burner | | an electric appliance has no gas burner |
 no-sealed-system | | an appliance of this kind has no compressor |
 two-legs | | the plate's volts are those of two legs: no lamp fits that outlet |

@@ -64,7 +64,7 @@ var startTests = []Test{
 		Vague:    []string{"run-cap-suspect", "run-cap-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
 	{Code: "thermostat", Name: "ohms through the thermostat at a temperature at which it should call", How: "ohm thermostat 0.2 closed",
 		Outcomes: []string{"thermostat-closed", "thermostat-open"}, Vague: []string{"thermostat-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},
-		On: []string{"no-start", "no-heat", "runs-always", "too-cold", "ac-warm", "gas-no-heat", "slow-dry", "wont-run"}},
+		On: []string{"no-start", "no-heat", "runs-always", "too-cold", "ac-warm", "gas-no-heat", "furnace-no-heat", "gas-quits", "slow-dry", "wont-run"}},
 	{Code: "supply-volts", Name: "volts at the outlet, of each leg where there are two", How: "volt line 118.2",
 		Outcomes: []string{"supply-sound", "supply-low", "supply-absent", "leg-missing"}, Vague: []string{"supply-high", "supply-undecided"}, Effort: 1, Danger: Live, Caution: []string{caution.MainsLive}},
 	{Code: "start-sag", Name: "volts at the machine while it tries to start", How: "volt comp 112 start",

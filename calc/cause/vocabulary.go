@@ -198,13 +198,12 @@ func (v *lexicon) begins(words []string) (code, phrase, by string) {
 // that words which limit it leave nothing of it: it speaks against causes or
 // proves a repair, and is neither a sign of a complaint nor shows a cause.
 func (v *lexicon) vouches(code string) bool {
-	s := v.vouching()
-	return s.has(v.number[code])
+	return v.vouching().has(v.number[code])
 }
 
 // buildVouching derives which findings vouch from the tables of causes and
 // complaints; what clears a danger does.
-func (v *lexicon) buildVouching() set {
+func (v *lexicon) buildVouching() *set {
 	var against, fault set
 	for _, table := range causeTables {
 		for i := range table {
@@ -224,7 +223,8 @@ func (v *lexicon) buildVouching() set {
 			fault.add(i) // it is limited by itself
 		}
 	}
-	return against.minus(fault)
+	against = against.minus(fault)
+	return &against
 }
 
 // FindFindings looks for the findings of a text typed after `saw`: those parted

@@ -20,3 +20,19 @@ func TestFlame(t *testing.T) {
 	check(t, "rod to metal", FlameRod("", within(20e3, 400)), verdict.Suspect, "flame-weak")
 	check(t, "rod damp", FlameRod("", within(1e6, 2e4)), verdict.CannotTell)
 }
+
+// A thermocouple in its flame holds a valve from some 12 mV on, a thermopile from some
+// 200: common practice.
+func TestThermocouple(t *testing.T) {
+	mv := func(x, half float64) measure.Value { return within(x*1e-3, half*1e-3) }
+	check(t, "good", Thermocouple("thermocouple", mv(27, 1)), verdict.Sound, "thermocouple-sound")
+	check(t, "the other way round", Thermocouple("thermocouple", mv(-27, 1)), verdict.Sound, "thermocouple-sound")
+	check(t, "dead", Thermocouple("thermocouple", mv(2, 1)), verdict.Suspect, "thermocouple-weak")
+	check(t, "weak", Thermocouple("thermocouple", mv(8, 1)), verdict.Suspect, "thermocouple-weak")
+	check(t, "loaded or not", Thermocouple("thermocouple", mv(14, 1)), verdict.CannotTell)
+	check(t, "near", Thermocouple("thermocouple", mv(12, 1)), verdict.CannotTell)
+	check(t, "over", Thermocouple("thermocouple", measure.Open(5)), verdict.CannotTell)
+	check(t, "pile", Thermocouple("thermopile", mv(420, 7)), verdict.Sound, "thermocouple-sound")
+	check(t, "weak pile", Thermocouple("thermopile", mv(120, 5)), verdict.Suspect, "thermocouple-weak")
+	check(t, "pile, loaded or not", Thermocouple("thermopile", mv(300, 5)), verdict.CannotTell)
+}

@@ -165,6 +165,8 @@ func judgements(t testing.TB) []judgement {
 	for _, amps := range []float64{0, 10} {
 		one("earth", 0.2, func(v measure.Value) verdict.Verdict { return Earth(EarthIn{Ohms: v, WithCord: true, TestAmps: amps}) })
 	}
+	one("thermocouple", 12e-3, func(v measure.Value) verdict.Verdict { return Thermocouple("thermocouple", v) })
+	one("thermopile", 0.2, func(v measure.Value) verdict.Verdict { return Thermocouple("thermopile", v) })
 	one("flame current", 1e-6, func(v measure.Value) verdict.Verdict { return FlameAmps("", v) })
 	one("flame rod", 1e6, func(v measure.Value) verdict.Verdict { return FlameRod("", v) })
 	one("neutral to earth", 5, func(v measure.Value) verdict.Verdict { return Neutral(v) })

@@ -21,6 +21,7 @@ const (
 	Relay      Path = "relay contact"
 	Cord       Path = "cord" // one conductor from end to end
 	Flame      Path = "flame sensor"
+	Draft      Path = "pressure switch" // of a burner's draft
 )
 
 // SwitchIn is the ohms across such a part.
@@ -45,6 +46,7 @@ var switchFacts = []struct {
 	{Fuse, [4]string{"fuse-sound", "fuse-open", "", ""}},
 	{Cord, [4]string{"cord-sound", "cord-open", "", ""}},
 	{Flame, [4]string{"flame-sensor-closed", "flame-sensor-open", "", ""}},
+	{Draft, [4]string{"press-closed", "press-open", "", ""}},
 }
 
 // switchFact is one of the facts for a part, "" when it is none.

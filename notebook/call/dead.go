@@ -59,7 +59,7 @@ func (c *Call) warn(reply *Reply, code string) {
 			return
 		}
 	case caution.EarthAfter:
-		if len(c.mended) == 0 {
+		if len(c.mended) == 0 || c.appliance().NoMains {
 			return
 		}
 	case caution.TerminalsPressed:

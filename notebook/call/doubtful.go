@@ -80,7 +80,7 @@ func (c *Call) Doubtful(text string) error {
 		return w.Errorf("%s,%s can be read two ways", m[2], m[3]).
 			WithHint("write it without the comma: %s%s%s, or with a point: %s%s.%s", m[1], m[2], m[3], m[1], m[2], m[3])
 	}
-	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
+	if w := l.Words[len(l.Words)-1]; q.word == "ohm" && among(underPower, w.Text) && !w.Quoted && !(c.burns() && partOf(l.Words[1].Text) == partStarting("pressure-switch")) && len(l.Words) > 2 && startsLikeNumber(l.Words[len(l.Words)-2].Text) {
 		e := w.Errorf("ohms are read dead, and %s is of a machine under power", w.Text)
 		if name := l.Words[1].Text; len(l.Words) == 4 && len(name) > 3 {
 			return e.WithHint("read dead: ohm %s %s; the volts across it, under power: volt %[1]s … %[3]s", name, l.Words[2].Text, w.Text)

@@ -48,6 +48,7 @@ func (c *Call) facts(before int) []cause.Fact {
 	list.appliance()
 	list.plates()
 	list.kit()
+	list.readCold()
 	list.swollen()
 	if list.has("winding-low") { // they add up, and one is not what it was made as
 		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "windings-sound" })
@@ -138,7 +139,8 @@ func (l *factList) appliance() {
 	}{
 		{l.air && of.FanShared, "fan-shared"},
 		{of.Wired, "wired-in"},
-		{of.Still, "no-air-path"},
+		{of.Still && !(of.Gas && of.Tank), "no-air-path"},
+		{of.Radiant, "no-flame-rod"},
 		{of.HeatPumpDryer && !l.has("frost-"), "coil-hidden"},
 		{of.Unsealed, "no-sealed-system"},
 		{of.Elements && !of.Gas, "several-elements"},
@@ -264,6 +266,8 @@ func (l *factList) add(code string, entry int) {
 		return
 	case code == "starts-and-runs" && l.c.onSecond(l.cut, entry):
 		code = "starts-on-other-outlet"
+	case code == "flame-drops-out" && l.c.appliance().Radiant:
+		code = "heat-lost"
 	case code == "bake-heats" || code == "broil-heats":
 		if element, _, _ := strings.Cut(code, "-"); l.c.appliance().Element == element {
 			code = "heats-up" // the one that the complaint is about

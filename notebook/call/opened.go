@@ -29,7 +29,7 @@ var tightness = []struct {
 	{
 		func(c *Call, j said.Joint) bool {
 			a := c.appliance()
-			burns := a.Gas || a.Furnace || c.complaint() == "gas-no-heat"
+			burns := a.Gas || a.Furnace || among(said.Burners, c.complaint())
 			return burns && j == said.BurnerJoint || (burns || a.Unsealed || a.Unit == "") && j == said.GasJoint
 		},
 		func(c *Call, r *Reply) { c.warnAgain(r, caution.FuelGas) },

@@ -8,6 +8,7 @@ import (
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // place is one kind of part or point that a reading without two pins names.
@@ -42,13 +43,14 @@ func init() {
 		{[]string{"fuse"}, "the appliance's fuse", judgePath(judge.Fuse)},
 		{[]string{"speed-switch", "speed"}, "speed switch, at the speed that is set", judgePath(judge.Speed)},
 		{[]string{"monitor-switch"}, "monitor switch of a microwave oven, open with the door shut", judgeMonitor},
+		{[]string{"pressure-switch", "vacuum-switch"}, "pressure switch of a burner's draft, closed while the inducer runs; elsewhere any switch", judgePath(judge.Draft)},
 		{[]string{"switch", "door-switch", "interlock", "timer-contact"}, "switch or interlock", judgePath(judge.Switched)},
 		{[]string{"flame-sensor", "flame-switch"}, "flame sensor of a burner, which conducts when it is cold", judgeFlame},
 		{[]string{"flame-rod", "flame-probe"}, "flame rod of a burner, which is open on ohms", judgeRod},
 		{[]string{"igniter"}, "hot-surface igniter of a burner", judgeIgniter},
 		{[]string{"tacho"}, "tachogenerator of a motor", judgeTacho},
 		{[]string{"timer", "defrost-timer", "transformer-primary", "transformer-secondary"}, "motor of a timer, or winding of a transformer", judgeWound},
-		{[]string{"solenoid", "valve", "coil"}, "coil of a solenoid or valve", judgeCoil},
+		{[]string{"solenoid", "valve", "coil", "gas-valve"}, "coil of a solenoid or valve", judgeCoil},
 		{[]string{"lamp", "light", "bulb"}, "lamp: a filament conducts", judgeLamp},
 		{[]string{"ice-maker", "module", "board", "pcb", "display", "control", "electrode", "transformer"}, "assembly or electronics, which no ohms judge as a whole", judgeAssembly},
 	}
@@ -159,6 +161,12 @@ func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict
 		return judgeRod(c, name, rs, before)
 	}
 	return judgePath(judge.Flame)(c, name, rs, before)
+}
+
+// burns reports whether the appliance burns gas, by its name or its complaint.
+func (c *Call) burns() bool {
+	a := c.appliance()
+	return a.Gas || a.Furnace && !a.Electric || among(said.Burners, c.complaint())
 }
 
 // judgeMonitor judges the switch that blows the fuse of a microwave oven when its
@@ -304,20 +312,34 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		if name != strings.ReplaceAll(string(path), " ", "-") {
 			in.Name = name
 		}
+		hot, closed, acted := r.cond.is("hot"), r.cond.is("closed"), false
+		if path == judge.Draft && !c.burns() {
+			in.Path = judge.Switched // of a washer
+		}
 		switch {
 		case r.cond.is("open"):
 			in.Want = "open"
-		case path == judge.Limit && r.cond.is("hot") && !r.cond.is("closed"):
+		case path == judge.Flame && !closed && (hot || r.cond.is("run") || r.cond.hasAt && r.cond.at > flameHot):
+			if r.over { // else it may have cooled and closed again
+				in.Want = "open"
+			}
+		case path == judge.Limit && hot && !closed:
 			// A limit that has just acted is open; it is read again when cool.
+			if acted = among(heatLost, c.complaint()); acted {
+				in.Want = "closed"
+			}
 		case path == judge.Limit && r.over && c.maybeDefrost(canonical(name), r):
 			// In a machine that cools the limit may be the one that is open when warm.
-		case r.cond.is("closed") || path == judge.Cord || path == judge.Fuse || path == judge.Limit || path == judge.Flame:
+		case closed || path == judge.Cord || path == judge.Fuse || path == judge.Limit || path == judge.Flame, in.Path == judge.Draft && r.cond.is("run"):
 			in.Want = "closed"
 		}
 		if v := in.Ohms; path == judge.Switched && isLock(name) && !v.Over && v.Lo > lockCoil {
 			return judge.NotHere(name, r.shown()+" is the coil or PTC of the lock, whose sheet gives it; its contact is read as door-switch", v)
 		}
 		out := judge.Switch(in)
+		if acted && out.Word == verdict.Failed {
+			out.Word, out.Text = verdict.Suspect, hotLimit
+		}
 		if r.over && path == judge.Limit && strings.Contains(name, "roll") {
 			out.Also = append(out.Also, rolledOut)
 		}
@@ -327,6 +349,17 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		return out
 	}
 }
+
+// heatLost are the complaints for which a limit that is open when hot is the reason
+// looked for.
+var heatLost = []string{said.GasQuits, said.FanOn}
+
+// flameHot is from where on a switch that senses a flame's heat should have opened, in
+// °C: far above any room, and below what the burner gives it (common practice).
+const flameHot = 100
+
+// hotLimit is said of a limit that was read open when hot: it may have had to open.
+const hotLimit = "open when hot: it cuts the burner; find what heats it (vent, filter, blower), then read it again when cool"
 
 // rolledOut is what an open rollout switch speaks of.
 const rolledOut = "a rollout switch opens where flame leaves the burner: burner, flue and heat exchanger are looked at before it is reset (common practice)"

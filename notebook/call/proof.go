@@ -53,6 +53,8 @@ var proofs = []struct {
 	{said.NoHeatPump, []*proofWanted{&proofEarth, &proofAmps, &proofRise}},
 	{said.ThreePhase, []*proofWanted{&proofEarth, &proofStart, &proofAmps, &proofLegs}},
 	{"gas-no-heat", []*proofWanted{&proofEarth, &proofHeat}},
+	{"furnace-no-heat", []*proofWanted{&proofEarth, &proofHeat}},
+	{"pilot-out", []*proofWanted{&proofEarth, &proofHeat}},
 	{"stops-early", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"stops-mid", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"no-spin", []*proofWanted{&proofEarth, &proofMotorAmps}},
@@ -96,6 +98,10 @@ var seenProofs = []struct {
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
 	{"gas-no-heat", proofFlame.what, []string{"flame-lights"}},
+	{"furnace-no-heat", proofFlame.what, []string{"flame-lights"}},
+	{"pilot-out", proofFlame.what, []string{"flame-lights"}},
+	{said.GasQuits, "that it keeps its heat (saw keeps heating, or saw dries)", []string{"heat-kept", "dries", "heat-right"}},
+	{said.FanOn, "the blower seen to stop (saw cycles off)", []string{"cycles-off", "blower-lets-go"}},
 	{"too-hot", "that it holds the temperature that is set (saw holds its temperature, or temp set … and three readings of it)", []string{"heat-right"}},
 }
 
@@ -152,6 +158,10 @@ func (c *Call) proofList() []proofWanted {
 			}
 		}
 		switch p.what {
+		case proofEarth.what:
+			if c.appliance().NoMains {
+				continue
+			}
 		case proofSurge.what, proofSag.what:
 			if inverter || c.appliance().Unsealed || only {
 				continue

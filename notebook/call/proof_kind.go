@@ -63,7 +63,7 @@ var (
 // is weighed, the kind of appliance want besides (common practice).
 func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	a := c.appliance()
-	burns := a.Gas || a.Furnace && !a.Electric || c.complaint() == "gas-no-heat" || a.Unsealed && !a.Electric && c.workOn(ofGas)
+	burns := c.burns() || a.Unsealed && !a.Electric && c.workOn(ofGas)
 	lit := burns && (c.workOn(ofBurners) || c.openedAt(tightness[0].of) > 0)
 	heats := a.Elements || burns && (a.Still || lit)
 	var also []*proofWanted

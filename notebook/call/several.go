@@ -25,6 +25,9 @@ func whichPart(kind, name string) (family, part string) {
 		if isHeater(name) {
 			return "heater", partID(name)
 		}
+		if kind == "volt" && isPilotPower(name) {
+			return "thermocouple", name
+		}
 		if kind == "volt" && breaksCircuit(name) {
 			return partOf(name).words[0], partID(name)
 		}

@@ -206,6 +206,9 @@ func starting(r *reading) bool { return r.cond.is("start") || r.cond.is("peak") 
 // and are no verdict.
 func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	r := latest(rs)
+	if isPilotPower(r.a) {
+		return judge.Thermocouple(strings.ToLower(r.a), c.value(r)), true
+	}
 	if v, ok := c.judgeAcross(r); ok {
 		return v, true
 	}
@@ -274,6 +277,11 @@ func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
 		return verdict.Verdict{}, false
 	}
 	in := judge.AcrossIn{Path: judge.Path(strings.ReplaceAll(partOf(r.a).words[0], "-", " ")), Name: r.a, Volts: c.value(r), Full: cmp.Or(c.ratedVolts(), householdPlate), Closed: r.cond.is("closed")}
+	if in.Path == judge.Draft && !c.burns() {
+		in.Path = judge.Switched
+	} else if in.Path == judge.Draft && c.lastShown([]string{"inducer-runs"}) > 0 {
+		in.Closed = true
+	}
 	if in.Volts.X <= mostControl {
 		in.Full = controlVolts
 	} else if c.split() && in.Full > judge.TwoLegs {
@@ -291,7 +299,7 @@ func (c *Call) judgeAcross(r *reading) (verdict.Verdict, bool) {
 //go:noinline
 func breaksCircuit(name string) bool {
 	p := partOf(name)
-	return p != nil && among([]string{"limit", "thermostat", "fuse", "speed-switch", "switch"}, p.words[0])
+	return p != nil && among([]string{"limit", "thermostat", "fuse", "speed-switch", "pressure-switch", "switch"}, p.words[0])
 }
 
 // earthedKind is what is read between a line and earth.

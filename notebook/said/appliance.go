@@ -24,6 +24,8 @@ type Appliance struct {
 	HeatPump      bool // warms and cools rooms by turning its circuit round
 	Tank          bool // heats a tank of water, which an element must not be without
 	Immersed      bool // its element lies in water
+	NoMains       bool // burns gas by a standing pilot, without mains
+	Radiant       bool // a switch senses the heat of its flame
 	Still         bool // moves no air and no water through itself
 	Elements      bool // several heaters on one supply
 	Furnace       bool // its flame is sensed by a rod
@@ -48,7 +50,8 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}) || heatPumpDryer.get().MatchString(both), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
 		Tank: tanks().MatchString(both), Immersed: immersed().MatchString(both),
-		Still:     still.get().MatchString(both),
+		Still:   still.get().MatchString(both),
+		NoMains: onPilot(unit), Radiant: isKind(gasUnits, unit) && isKind(dryers, unit),
 		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
@@ -105,6 +108,7 @@ const (
 	laundry   = `\bwash(er|ing)|laundry|` + dryers
 	airUnits  = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits  = `\bgas\b`
+	burners   = `\bgas\b.*(dry|dri|oven|range|cook|stove|furnace|boiler)|(dry|dri|oven|range|cook|stove|furnace|boiler).*\bgas\b`
 	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
 	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
 	colds     = `fridge|refrig|freez|\bice|cooler`
@@ -119,11 +123,16 @@ const (
 	MotorDead  = "motor-dead" // of a motor by itself
 	NoDrain    = "no-drain"
 	NoDry      = "no-dry"
+	GasQuits   = "gas-quits" // of a burner whose heat is lost
+	FanOn      = "fan-on"
 	ACWarm     = "ac-warm"
 	NoWaves    = "no-waves"    // of a microwave oven
 	NoHeatPump = "hp-no-heat"  // of a heat pump that heats rooms
 	ThreePhase = "three-phase" // of a machine that takes three phases
 )
+
+// Burners are the complaints of what burns gas.
+var Burners = []string{"gas-no-heat", "furnace-no-heat", "pilot-out", GasQuits}
 
 // singlePhase are the complaints of a machine that does not run, or of which the
 // words say too little, which three phases tell apart.
@@ -159,7 +168,11 @@ var appliances = []byAppliance{
 	{`\bwash(er|ing)|laundry`, `\b(clothes|laundry|load|towels)\b.*\b(soak|sopping|dripping|wet)`, "no-spin", []string{""}},
 	{`\bwash(er|ing)|laundry`, `spin|agitat|drum|\bturn (?:the )?`, "no-spin", []string{"", MotorDead, "hums-trips"}},
 	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
-	{gasUnits, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "gas-no-heat", []string{"", "hums-trips"}},
+	{burners, `\bheat\w* (shuts|cuts|goes|turns|quits|stops|drops)|(stops?|quits?|loses?) (its |the )?heat|(stopped|lost|no|not) (its |the )?heat\w* (after (the )?first|after (a |about )?(few |\d+ |ten |five )min|when (it.?s |it is |it gets )?(hot|warm)|once|part|mid|half)|\b(heat\w*|hot|warm)\b.*\bthen\b.*\b(cold|cool|off|no heat|quits?|stops?)\b|\b(gas|flame|burner)\b.*\b(when|once) (it.?s |it is |it gets )?hot\b|(at first|first (load|cycle)).*\b(cold|no heat|no flame)\b|(flame|burner)s? (\w+ )?(goes|go|shuts|drops|dies|cuts|quits) (out |off |down )?after (a |about |the )*(few |couple |first )?(of )?(\d+ |ten |five )?min`,
+		GasQuits, []string{"", "hums-trips", "no-heat", "slow-dry", "no-start", MotorDead, "no-cool"}},
+	{`furnace|boiler|air handler`, `\b(blower|fan)\b.*(runs? (all|always|const|contin|non|24)|(wo|does|did|will|would|not)( ?n.?t| not)? (shut|turn|stop|go|switch)( off)?|never (shuts|stops|turns|goes)|stays on|always (on|runs)|keeps (running|on|going)|constantly|runs on)`, FanOn,
+		[]string{"", "runs-always", "no-heat", MotorDead, "no-start", "never-ends", "hums-trips"}},
+	{gasUnits + `|furnace|boiler`, `\bpilot|thermocouple|thermopile`, "pilot-out", []string{"", "no-heat", "no-start", MotorDead, "hums-trips", "no-power"}},
 	{dryers, `\bheat\w* (shuts|cuts|goes|turns|quits|stops)`, "no-heat", []string{"", "hums-trips"}},
 	{`heat.?pump.*(dryer|drier|tumbl)`, `\b(hum|buzz)`, "hums-trips", []string{"hums-trips", "no-start"}},
 	{dryers, `\b(hum|buzz)`, MotorDead, []string{"hums-trips", "no-start"}},
@@ -173,7 +186,7 @@ var appliances = []byAppliance{
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
 	{`\b(oven|cooker|stove|range)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven|\d\d+ ?(°|deg\w*|f|c)? ?(too )?(hot|high|off)\b|\b(runs|bakes) hot\b`, "too-hot", []string{""}},
-	{`furnace|boiler`, `inducer|flame|ignit|pilot`, "gas-no-heat", []string{"", "no-heat"}},
+	{`furnace|boiler`, `inducer|flame|ignit|pressure switch|draft|flue`, "gas-no-heat", []string{"", "no-heat"}},
 	{`dish`, `\b(dirty|gritty|grit|residue|cloudy)\b|(not|n.?t|never|poor\w*) (get\w* )?(clean|wash)|wash\w* (poor|bad)`, "no-clean", []string{""}},
 	{`dish`, `\bdishes\b.*\bwet\b`, "no-heat", []string{""}},
 	{`heater`, `\breset\b.*(trip|pop|kick|out)|(trip|pop)\w* .*\breset`, "too-hot", []string{"", "hums-trips"}},
@@ -183,7 +196,7 @@ var appliances = []byAppliance{
 	{`\b(oven|cooker|stove|range)\b`, `too (cold|cool)\b|\b(runs|bakes) (\d+ ?(deg\w*|f|c)? ?)?(cold|cool|low)\b|under ?cook|under ?bake`, "no-heat", []string{"", "too-cold"}},
 	{`elec\w* (furnace|boiler)`, `blow\w* (only )?(cold|cool)|cold air`, "no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `blow\w* (only )?(cold|cool)|cold air`, "gas-no-heat", []string{"", "no-cool"}},
-	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, "gas-no-heat", []string{"", "hums-trips", "trips-breaker"}},
+	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, GasQuits, []string{"", "hums-trips", "trips-breaker"}},
 	{gasUnits + `|furnace`, `(not|n.?t|nt|never|slow to|long to|fails? to) (light|lite|fire|ignite|stay lit)|\b(lights?|lites?|fires?( up)?) (then|and|but) (it )?(quit|die|stop|goes|shuts)|\bno flame|\b(bake|broil|oven|burner)s? (do|does|wo|did)(es)?n.?t (come|turn|go|kick) on`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips", "no-heat"}},
 	{gasUnits, `\bburners? (is |are |went )?(out|dead|cold)\b`, "gas-no-heat", []string{"", "no-power"}},
 	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|(do|does|wo|did|is)n.?t|never|no|out|quit)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
@@ -214,6 +227,29 @@ func isKind(pattern, text string) bool {
 	return appliancePatterns()[i].unit.MatchString(text)
 }
 
+// burner is the complaint of a gas burner that does not heat, by what it is in.
+func burner(unit string) string {
+	switch {
+	case furnaces.get().MatchString(unit):
+		return "furnace-no-heat"
+	case onPilot(unit):
+		return "pilot-out"
+	}
+	return "gas-no-heat"
+}
+
+// onPilot tells what burns gas by a standing pilot, without mains, by what it is called
+// (common practice).
+func onPilot(unit string) bool {
+	return isKind(gasUnits, unit) && pilots.get().MatchString(unit) && !powered.get().MatchString(unit)
+}
+
+var (
+	furnaces = pattern{expr: `(?i)furnace|boiler|power.?vent|induced`}
+	pilots   = pattern{expr: `(?i)water heater|standing pilot|fireplace|wall heater|space heater|floor heater`}
+	powered  = pattern{expr: `(?i)power|electr|furnace|boiler|tank.?less|on.?demand|instant|condens|hybrid|induced|spark|hot surface`}
+)
+
 // phraseOf is what a pattern finds in a text, from the start of its word.
 func phraseOf(pattern *regexp.Regexp, text string) string {
 	at := pattern.FindStringIndex(text)
@@ -239,7 +275,11 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) || a.complaint == ThreePhase && noiseAlone(words) {
 			continue
 		}
-		k, _ := cause.ComplaintBy(a.complaint)
+		code := a.complaint
+		if code == "gas-no-heat" {
+			code = burner(unit)
+		}
+		k, _ := cause.ComplaintBy(code)
 		return cause.Hit{Complaint: k, Phrase: strings.TrimSpace(phrase)}, true
 	}
 	return cause.Hit{}, false

@@ -1,0 +1,73 @@
+package cause
+
+import (
+	"strings"
+
+	"ohmcall/calc/caution"
+)
+
+// gasRows are the causes of a burner that loses its heat, of a standing pilot, of a
+// furnace's draft and of its blower: code | name | shown by | predicts | contradicts |
+// repair | work. They are text, as seenRows are, for what that spares.
+const gasRows = `
+gas-coil-hot | coil of the gas valve opens when it is hot | coil-open | heat-lost quits-glowing flame-none heats-slowly | coil-conducts quits-dark | replace the coils as a set; valve and pipes are for licensed persons | coil, valve
+limit-hot | limit open, or opening on heat | limit-open | heat-lost quits-dark airflow-blocked short-cycles rise-large runs-all-the-time igniter-dark | limit-closed quits-glowing | find what makes it hot (vent, filter, blower) and mend that; one that stays open cold is replaced; never bridge it | limit, thermal, thermostat, cutoff
+cut-early | thermostat, sensor or control cuts the heat too early | thermostat-open sensor-failed sensor-reads-warm | heat-lost quits-dark sensor-suspect | quits-glowing thermostat-closed | replace the thermostat or sensor; a control only after them | thermostat, sensor, thermistor, control, board
+pilot-weak | pilot flame weak or its orifice dirty | pilot-weak pilot-none | thermocouple-weak flame-none flame-drops-out | pilot-good gas-off | have pilot, orifice and air path cleaned by who is licensed to | pilot, orifice
+thermocouple-weak | thermocouple or thermopile weak | thermocouple-weak | pilot-good flame-drops-out | thermocouple-sound pilot-none gas-off | replace it, its tip in the pilot flame; never hold the valve open | thermocouple, thermopile
+intake-blocked | air intake, flame arrestor or vent blocked | airflow-blocked draft-poor | pilot-weak flame-drops-out limit-open | airflow-clear | clean it; it makes carbon monoxide: have draft and air tested before it is used | intake, arrest, screen, vent, lint, flue, air, clean
+pilot-valve | valve does not hold or open though its thermocouple is sound |  | thermocouple-sound pilot-good | thermocouple-weak pilot-none pilot-weak gas-off | have the valve replaced by a licensed person; it is not opened | valve, licensed
+press-open | pressure switch does not close | press-open | igniter-dark | press-closed igniter-glows flame-lights flame-drops-out | find why (inducer, flue, intake, hose, condensate); replace it only once the draft was measured; never bridge it | pressure switch
+draft-poor | flue, intake, hose or drain of the condensate blocked | draft-poor hose-blocked drain-blocked | press-open co igniter-dark | draft-enough press-closed igniter-glows flame-lights flame-drops-out | clear it; have draft and air tested, for it makes carbon monoxide | flue, vent, intake, hose, nest, trap, drain, condensate
+inducer-failed | inducer does not run | inducer-stopped | press-open igniter-dark | inducer-runs press-closed igniter-glows flame-lights flame-drops-out | fed and still, replace it; not fed, look at limit, control and wires | inducer, draft motor
+fan-set-on | fan switched to run all the time | fan-set-on |  | fan-set-auto | set the fan to auto, or its manual switch back | set, auto, thermostat, switch
+blower-relay-stuck | blower's relay, fan switch or control stuck closed | blower-kept-on |  | blower-lets-go | replace the relay, fan switch or control that keeps it on | relay, control, board, fan switch
+`
+
+// gasTestRows are their tests: code | name | what to type | outcomes | effort | complaints.
+// Nothing in them is opened or live.
+const gasTestRows = `
+after-quit | let it run until the heat goes, then watch whether the igniter glows again | saw glows when hot no flame | quits-glowing quits-dark | 3 | gas-quits
+pilot-look | light the pilot by its label and look at its flame | saw pilot good | pilot-good pilot-weak pilot-none | 1 | pilot-out
+thermocouple | millivolts of thermocouple or thermopile, its pilot lit, button held | volt thermocouple 25mV | thermocouple-sound thermocouple-weak | 2 | pilot-out
+inducer-look | call for heat and see whether the inducer runs | saw inducer runs | inducer-runs inducer-stopped | 1 | furnace-no-heat
+draft | look at flue, intake, hose and condensate trap, read the draft against the switch's marking | saw draft enough | draft-enough draft-poor | 2 | furnace-no-heat
+fan-set | read the fan setting of the thermostat | saw fan set to auto | fan-set-auto fan-set-on | 1 | fan-on
+fan-uncalled | take the thermostat's call away and see whether the blower stops after its delay | saw blower stops with g off | blower-lets-go blower-kept-on | 2 | fan-on
+`
+
+var (
+	gasCauses = causesIn(gasRows)
+	gasTests  = testsIn(gasTestRows)
+)
+
+func causesIn(rows string) []Cause {
+	out := make([]Cause, strings.Count(rows, "\n")-1)
+	for i := range out {
+		c, f := &out[i], cells(&rows)
+		c.Code, c.Name, c.Fix, c.Work, c.Source = f[0], f[1], f[5], f[6], commonPractice
+		c.ShownBy, c.Predicts, c.Contradicts = strings.Fields(f[2]), strings.Fields(f[3]), strings.Fields(f[4])
+	}
+	return out
+}
+
+func testsIn(rows string) []Test {
+	out := make([]Test, strings.Count(rows, "\n")-1)
+	for i := range out {
+		t, f := &out[i], cells(&rows)
+		t.Code, t.Name, t.How, t.Effort = f[0], f[1], f[2], int(f[4][0]-'0')
+		t.Outcomes, t.On, t.Caution = strings.Fields(f[3]), f[5:], burning
+	}
+	return out
+}
+
+var burning = []string{caution.FuelGas, caution.HotMoving}
+
+// cells takes the next row off a table.
+//
+//go:noinline
+func cells(rows *string) []string {
+	row, rest, _ := strings.Cut((*rows)[1:], "\n")
+	*rows = "\n" + rest
+	return strings.Split(row, " | ")
+}
