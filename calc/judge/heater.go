@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
@@ -26,6 +27,7 @@ type HeaterIn struct {
 	Ohms      measure.Value
 	Watts     float64 // at Volts
 	Volts     float64
+	Low       float64 // the lower volts of a plate of two, 0 when it has one; Volts is the upper
 	Hot       bool    // read at working heat; otherwise cold
 	Tolerance float64 // percent of the resistance; 0 takes the power-input limits
 	Series    Series
@@ -46,7 +48,30 @@ const coldShare = 0.85
 const partlyShorted = 0.5
 
 // Heater judges an element against the resistance of its plate, V²/P.
+// Of a plate with two volts the watts are held to the upper ones; what they do not
+// fit and the lower ones may is not condemned.
 func Heater(in HeaterIn) verdict.Verdict {
+	out := heater(in)
+	if in.Low <= 0 || in.Watts <= 0 || in.Ohms.Over {
+		return out
+	}
+	if out.Word == verdict.Suspect || out.Word == verdict.Failed {
+		at := in
+		at.Volts = in.Low
+		if low := heater(at); in.Ohms.X < in.Volts*in.Volts/in.Watts && (low.Word == verdict.Sound || in.Ohms.X > in.Low*in.Low/in.Watts) {
+			out.Word, out.Fact, out.Limit, out.Judged, out.Margin = verdict.CannotTell, []string{fact("heater", verdict.CannotTell)}, "", false, 0
+			out.Text = ohms(in.Ohms.X) + " is low for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, in.Volts)
+		}
+	}
+	return out
+}
+
+// atWhich asks for the volts that the watts of a plate belong to.
+func atWhich(low, high float64) string {
+	return fmt.Sprintf("at which are they printed? plate volts %s, or plate volts %s", num(low), num(high))
+}
+
+func heater(in HeaterIn) verdict.Verdict {
 	subject := named("heater", in.Name)
 	if in.Ohms.Over {
 		return heaterOpen(subject, in)
@@ -71,6 +96,9 @@ func Heater(in HeaterIn) verdict.Verdict {
 	out := begin(subject, in.Ohms, limit, "Ω", source)
 	out.Caution = []string{caution.ProveDead, caution.HotMoving}
 	expect := ohms(in.Volts * in.Volts / in.Watts)
+	if in.Low > 0 {
+		expect += " at " + quantity(in.Volts, "V")
+	}
 	x := ohms(in.Ohms.X)
 	if slip := powerOfTen(in.Ohms, w); slip != "" {
 		out.Word, out.Text, out.Fact = verdict.Suspect, slip, []string{"heater-suspect"}
@@ -171,6 +199,7 @@ type HeaterAmpsIn struct {
 	Amps  measure.Value
 	Watts float64       // at Rated
 	Rated float64       // volts of the plate
+	Low   float64       // as of HeaterIn
 	Volts measure.Value // found at the heater's supply; the zero value takes Rated
 	// AtRest tells that the volts were read with the heater off: under it they may be
 	// less, by what a sound supply falls (NEC 215.2(A) informational note).
@@ -181,6 +210,26 @@ type HeaterAmpsIn struct {
 // HeaterAmps judges the current of a heater at work: the plate's power limits
 // as currents at the volts found, the element's ohms being the same at them.
 func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
+	out := heaterAmps(in)
+	if in.Low <= 0 || in.Watts <= 0 || out.Word != verdict.Suspect {
+		return out
+	}
+	read := in.Volts.Lo > 0 && !in.Volts.Over
+	at := in
+	at.Rated = in.Low
+	switch x := quantity(in.Amps.X, "A"); {
+	case !read:
+		out.Text = x + " tells nothing by a plate of two volts alone: read the volts beside it"
+	case slices.Contains(out.Fact, "amps-high") && !slices.Contains(heaterAmps(at).Fact, "amps-high"):
+		out.Text = x + " is high for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, in.Rated)
+	default:
+		return out
+	}
+	out.Word, out.Fact, out.Limit, out.Judged, out.Margin = verdict.CannotTell, nil, "", false, 0
+	return out
+}
+
+func heaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	subject := named("heater amps", in.Name)
 	if in.Amps.Over {
 		return cannot(subject, overClamp, in.Amps)

@@ -70,6 +70,12 @@ func judgements(t testing.TB) []judgement {
 			})
 		}
 	}
+	one("heater of two volts", 23, func(v measure.Value) verdict.Verdict {
+		return Heater(HeaterIn{Ohms: v, Watts: 2500, Volts: 240, Low: 208, Series: Alone})
+	})
+	one("heater amps of two volts", 23, func(v measure.Value) verdict.Verdict {
+		return HeaterAmps(HeaterAmpsIn{Amps: v, Watts: 5600, Rated: 240, Low: 208, Volts: measure.Exact(240)})
+	})
 	one("heater of coils", 64, func(v measure.Value) verdict.Verdict {
 		return Heater(HeaterIn{Ohms: v, Watts: 450, Volts: 120, Series: Alone, Coils: 3})
 	})

@@ -200,7 +200,11 @@ func applyPlate(c *Call, a *args) (*Reply, error) {
 	r := say("Plate of " + c.owner(values[0].of) + ": " + strings.Join(parts, ", ") + ".")
 	for _, v := range values {
 		if v.wide {
-			r.add(Plain, "Where one number is needed, the middle of "+v.text+" is taken: "+v.q.String()+".")
+			taken := v.q.String()
+			if v.parted() {
+				taken += ", for the watts of a heater " + v.hi.String()
+			}
+			r.add(Plain, "Where one number is needed, the middle of "+v.text+" is taken: "+taken+".")
 		}
 		if v.key == "gas" && repair.Flammable(v.text) {
 			c.warn(r, caution.Flammable)

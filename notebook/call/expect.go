@@ -200,7 +200,8 @@ func (c *Call) heaterToRead() (name string, watts, volts float64, whole bool) {
 		name = "heater"
 	}
 	watts, whole = c.heaterWatts(name)
-	return name, watts, c.ratedVolts(), whole
+	_, volts = c.heaterVolts()
+	return name, watts, volts, whole
 }
 
 func expectHeater(c *Call) forecast {

@@ -353,9 +353,9 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	out := judge.Amps(c.ampsIn(name, r))
 	alone := c.heatAlone() && (strings.EqualFold(name, "line") || splitLeg(name)) && c.plateNumber(of, "amps", "A") == 0
 	watts, whole := c.heaterWatts(name)
-	if rated := c.ratedVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
+	if low, rated := c.heaterVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
 		volts, rest := c.voltsBeside(name, r)
-		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Volts: volts, AtRest: rest, Whole: whole})
+		out = judge.HeaterAmps(judge.HeaterAmpsIn{Name: name, Amps: c.value(r), Watts: watts, Rated: rated, Low: low, Volts: volts, AtRest: rest, Whole: whole})
 	}
 	if alone && !c.appliance().Tank && slices.Contains(out.Fact, "amps-high") { // its motor draws on one of them (common practice)
 		out.Word, out.Fact = verdict.CannotTell, nil

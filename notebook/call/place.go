@@ -251,8 +251,9 @@ func judgeOverload(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	r := latest(rs)
 	watts, whole := c.heaterWatts(name)
-	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: watts, Volts: c.ratedVolts(), Whole: whole,
+	in := judge.HeaterIn{Name: name, Ohms: c.value(r), Watts: watts, Whole: whole,
 		Hot: r.cond.is("hot") || r.cond.is("run"), Series: judge.Alone}
+	in.Low, in.Volts = c.heaterVolts()
 	if p, ok := c.plateAt("", "ohms", name); ok {
 		in.Tolerance = p.tol
 	}
@@ -531,3 +532,26 @@ func (c *Call) voltsOf(of string) float64 {
 
 // ratedVolts is the plate's volts of the main machine, else of any.
 func (c *Call) ratedVolts() float64 { return c.voltsOf(c.machineAtHand()) }
+
+// oneRating is how far, as a share of their middle, the ends of a range of volts may
+// lie apart for its watts to be those of the middle; the watts of a wider one are of its
+// ends, 208/240 mostly of the upper (IEC 60335-1 cl. 10.1, from memory; common practice).
+const oneRating = 0.1
+
+// heaterVolts are the volts that a heater's watts belong to; low is 0 unless the plate
+// has two.
+func (c *Call) heaterVolts() (low, volts float64) {
+	volts = c.ratedVolts()
+	p, ok := c.plateAt(c.machineAtHand(), "volts", "")
+	if !ok {
+		p, ok = c.plateAt("", "volts", "")
+	}
+	if !ok || !p.parted() {
+		return 0, volts
+	}
+	high, _ := p.hi.In("V")
+	return 2*volts - high, high
+}
+
+// parted reports whether the ends of a range of volts are ratings of their own.
+func (p *plate) parted() bool { return p.wide && p.hi.SI() > p.q.SI()*(1+oneRating/2) }

@@ -65,7 +65,7 @@ type plate struct {
 	name   string // which capacitor or winding, may be empty
 	text   string // as typed
 	q      quantity.Q
-	hi     quantity.Q // upper end of a range such as 88-108
+	hi     quantity.Q // upper end of a range such as 88-108 or 208/240
 	isQ    bool
 	ranged bool
 	wide   bool    // volts given as a range; q is its middle
@@ -324,6 +324,9 @@ func (v *plate) settleTwo(k *plateKey, value script.Word, lo, hi string) error {
 			WithHint("name each: plate mfd herm %s%s, mfd fan %s%s", lo, tol, hi, tol)
 	case k.word == "volts" && lowest > 0 && highest <= narrow*lowest:
 		mid, err := quantity.New((lowest+highest)/2, k.unit)
+		if v.hi.SI() < highest {
+			v.hi = v.q
+		}
 		v.q, v.wide = mid, true
 		return err
 	case k.word == "volts":

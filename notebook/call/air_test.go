@@ -1,0 +1,22 @@
+package call
+
+import "testing"
+
+// The watts of a plate with two volts are those at the upper one, never at their
+// middle; what would be right at the lower one is asked about. A range as narrow as
+// 220-240 is one rating. IEC 60335-1 cl. 10.1, from memory; common practice.
+func TestTwoVoltsOfAHeater(t *testing.T) {
+	const oven, dryer = "unit electric oven; fault not heating; plate volts 208/240, watts bake 2500; ", "unit electric dryer; fault squeals; plate volts 208-240, watts heater 5600; "
+	checkTrade(t, []tradeCase{
+		{"right at the upper", oven + "ohm bake 23.0", []string{"sound", "23.04 Ω at 240 V"}, []string{"supported"}, nil, "", "common practice"},
+		{"right at the lower", oven + "ohm bake 17.3 hot", []string{"cannot tell", "plate volts 208, or plate volts 240"}, []string{"failed"}, nil, "", "common practice"},
+		{"between them", oven + "ohm bake 20.0 hot", []string{"cannot tell"}, []string{"sound", "failed"}, nil, "", "common practice"},
+		{"too low for both", oven + "ohm bake 12.0 hot", []string{"failed"}, nil, nil, "", "common practice"},
+		{"too high for both", oven + "ohm bake 40.0", []string{"failed"}, nil, nil, "", "common practice"},
+		{"amps right", dryer + "volt L1 L2 240.5 run; amp heater 23.3 run", []string{"sound"}, nil, nil, "", "common practice"},
+		{"amps right at the lower", dryer + "volt L1 L2 240.5 run; amp heater 30.9 run", []string{"cannot tell", "at which are they printed"}, []string{"suspect"}, nil, "", "common practice"},
+		{"amps of half a coil", dryer + "volt L1 L2 240.5 run; amp heater 15.0 run", []string{"suspect"}, nil, nil, "", "common practice"},
+		{"amps without volts", dryer + "amp heater 18.0 run", []string{"cannot tell", "read the volts beside it"}, []string{"suspect"}, nil, "", "common practice"},
+		{"one range", "unit electric oven; fault not heating; plate volts 220-240, watts bake 2500; ohm bake 21.2", []string{"sound, 21.2 Ω agrees with the plate's 21.16 Ω hot"}, nil, nil, "", "IEC 60335-1 cl. 10.1, from memory"},
+	})
+}
