@@ -200,7 +200,7 @@ func judgements(t testing.TB) []judgement {
 			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1], Air: measure.Exact(24), Gas: "R-134a", AirName: "room", For: Freezes})
 		}},
 		judgement{"pressures of an air conditioner", []float64{118, 365}, func(v []measure.Value) verdict.Verdict {
-			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1], Air: measure.Exact(35), Gas: "R-410A", AirName: "outdoor", For: CoolsAir})
+			return Pumping(PumpingIn{Suction: v[0], Discharge: v[1], Air: measure.Exact(35), Gas: "R-410A", AirName: "outdoor", For: CoolsAir, Rooms: true})
 		}},
 		judgement{"pressure at rest", []float64{35, 25}, func(v []measure.Value) verdict.Verdict {
 			return AtRest(AtRestIn{PSI: v[0], Celsius: v[1], Gas: "R-600a"})

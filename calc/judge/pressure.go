@@ -17,8 +17,9 @@ const airPSI = units.Atmosphere / units.PSI
 
 const (
 	// leastRatio is the ratio of the absolute pressures that a compressor
-	// which pumps stays above: sound systems run at 5 to 12 (common practice).
-	leastRatio = 2
+	// which pumps stays above: sound systems that cool food run at 5 to 12, those
+	// of rooms at 1.8 to 3.5, less when a drive turns them slowly (common practice).
+	leastRatio, leastRooms = 2, 1.4
 	// saturationTolerance is how far, in percent of the absolute pressure, a
 	// standing pressure may lie from a published saturation line: printed
 	// tables of service manuals differ by up to 2.5 % (common practice).
@@ -83,6 +84,7 @@ type PumpingIn struct {
 	Air                measure.Value // round the condenser, °C
 	AirName            string        // of the place where it is read
 	For                Evaporator
+	Rooms              bool // it cools, dries or warms the air of rooms
 }
 
 // Pumping judges the pressures of a running compressor. Their ratio says that it
@@ -95,9 +97,13 @@ func Pumping(in PumpingIn) verdict.Verdict {
 	}
 	s, d := in.Suction, in.Discharge
 	ratio := measure.Value{X: (d.X + airPSI) / (s.X + airPSI), Lo: (d.Lo + airPSI) / (s.Hi + airPSI), Hi: (d.Hi + airPSI) / (s.Lo + airPSI)}
-	w := atLeast(leastRatio)
-	out := begin(subject, ratio, w, "", "common practice (sound systems run at 5 to 12), "+handleGas)
-	out.Limit = "absolute pressures at least 1 to " + num(leastRatio)
+	least, usual := float64(leastRatio), "5 to 12"
+	if in.Rooms {
+		least, usual = leastRooms, "1.8 to 3.5"
+	}
+	w := atLeast(least)
+	out := begin(subject, ratio, w, "", "common practice (sound ones run at "+usual+"), "+handleGas)
+	out.Limit = "absolute pressures at least 1 to " + num(least)
 	out.Entries = entries(s, d)
 	out.Caution = []string{caution.SealedSystem, caution.HotMoving}
 	says := fmt.Sprintf("%s and %s, absolute 1 to %s", quantity(s.X, "psi"), quantity(d.X, "psi"), num(math.Round(ratio.X*10)/10))

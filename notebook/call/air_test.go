@@ -20,3 +20,18 @@ func TestTwoVoltsOfAHeater(t *testing.T) {
 		{"one range", "unit electric oven; fault not heating; plate volts 220-240, watts bake 2500; ohm bake 21.2", []string{"sound, 21.2 Ω agrees with the plate's 21.16 Ω hot"}, nil, nil, "", "IEC 60335-1 cl. 10.1, from memory"},
 	})
 }
+
+// An air conditioner pumps at pressures that lie nearer each other than those of a
+// refrigerator: the hotter the coil, the nearer. Common practice.
+func TestPressuresOfAirConditioning(t *testing.T) {
+	const ac = "unit central air conditioner; fault thermostat cover broken; plate volts 240, hz 60, amps 14.5, gas R-410A; temp outdoor 72F; "
+	const level = "it does not pump, or had run too short"
+	checkTrade(t, []tradeCase{
+		{"a mild day", ac + "psi suction 132 run; psi discharge 258 run", []string{"it pumps"}, []string{"suspect", level}, nil, "", "common practice"},
+		{"nearly level", ac + "psi suction 180 run; psi discharge 200 run", []string{"suspect", level, "1.8 to 3.5"}, nil, nil, "", "common practice"},
+		{"a heat pump by a drive", "unit mini split, inverter heat pump; fault remote does not work; plate volts 230, amps 8, gas R-410A, type inverter; psi suction 140 run; psi discharge 260 run", nil, []string{"suspect", "near"}, nil, "", "common practice"},
+		{"R-32", "unit mini split; fault remote does not work; plate volts 230, amps 8, gas R-32; temp outdoor 72F; psi suction 150 run; psi discharge 285 run", []string{"it pumps"}, []string{level}, nil, "", "common practice"},
+		{"R-22", "unit window air conditioner; fault knob broken; plate volts 115, amps 8, gas R-22; temp outdoor 72F; psi suction 75 run; psi discharge 160 run", nil, []string{"too near to say"}, nil, "", "common practice"},
+		{"a refrigerator", "unit refrigerator; fault warm; plate volts 115, amps 1.2, gas R-134a; psi suction 35 run; psi discharge 70 run", []string{"suspect", level}, nil, nil, "", "common practice"},
+	})
+}

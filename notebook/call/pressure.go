@@ -89,6 +89,7 @@ func (c *Call) judgePressure(rs []*reading, before int) verdict.Verdict {
 	in := judge.PumpingIn{Suction: running("suction"), Discharge: running("discharge"), Gas: gas}
 	var names []string
 	in.For, names = c.usedFor()
+	in.Rooms = c.appliance().Air || c.appliance().OneFan
 	in.AirName, in.Air = names[0], c.airRound(names, before)
 	v := judge.Pumping(in)
 	if in.Suction.Over || in.Discharge.Over {
