@@ -70,7 +70,7 @@ var airCauses = []Cause{
 		Code: "selector-open", Name: "selector switch or relay open to the compressor",
 		ShownBy:     []string{"switch-open"},
 		Predicts:    []string{"silent", "comp-cold", "amps-none"},
-		Contradicts: []string{"switch-closed", "control-calling", "clicks", "hums", "starts-and-runs", "amps-locked-rotor"},
+		Contradicts: []string{"driven", "switch-closed", "control-calling", "clicks", "hums", "starts-and-runs", "amps-locked-rotor"},
 		Fix:         "replace the selector switch or relay with one of its rating",
 		Work:        "selector, switch, relay",
 		Source:      commonPractice,

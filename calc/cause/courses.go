@@ -96,6 +96,10 @@ var courses = []Course{
 		On: []string{"three-phase", "ac-warm"}, When: []string{"after-wiring"}, Tests: []string{"case-ohms", "rotation"}, Source: commonPractice,
 	},
 	{
+		// A drive tells its own faults before anything is opened.
+		On: []string{"ac-warm"}, When: []string{"driven"}, Tests: []string{"mode", "drive-lamp", "airflow", "cond-fan-look", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
 		// What hums or clicks is set right already, and is opened; what is silent may
 		// be set wrong.
 		On: []string{"ac-warm"}, When: []string{"hums"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
@@ -104,10 +108,10 @@ var courses = []Course{
 		On: []string{"ac-warm"}, When: []string{"clicks"}, Tests: []string{"run-cap", "case-ohms", "winding-ohms", "overload-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
-		On: []string{"ac-warm"}, When: []string{"does-not-start"}, Tests: []string{"mode", "switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+		On: []string{"ac-warm"}, When: []string{"does-not-start"}, Tests: []string{"mode", "switch", "thermostat", "drive-lamp", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
-		On: []string{"ac-warm"}, When: []string{"silent"}, Tests: []string{"mode", "switch", "thermostat", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
+		On: []string{"ac-warm"}, When: []string{"silent"}, Tests: []string{"mode", "switch", "thermostat", "drive-lamp", "run-cap", "overload-ohms", "case-ohms", "winding-ohms", "supply-volts"}, Source: commonPractice,
 	},
 	{
 		// Setting, filter and fan are seen before anything is opened.

@@ -32,7 +32,7 @@ var startTests = []Test{
 		On: []string{"no-start", "hums-trips", "ac-warm", "three-phase"}},
 	{Code: "drive-lamp", Name: "read the inverter drive's own fault lamp or display", How: "saw drive no fault",
 		Outcomes: []string{"drive-fault-shown", "drive-no-fault", "drive-none"}, Effort: 1, Danger: Look,
-		On:     []string{"no-start", "motor-dead", "no-spin"}, // and not where unlike windings or start gear tell that there is no drive
+		On:     []string{"no-start", "motor-dead", "no-spin", "ac-warm", "hp-no-heat"}, // and not where unlike windings or start gear tell that there is no drive
 		Barred: noDrive},
 	{Code: "connections", Name: "look at plug, terminals and connectors", How: "saw terminals tight",
 		Outcomes: []string{"connections-sound", "connection-loose"}, Effort: 2, Danger: Dead,

@@ -1,6 +1,12 @@
 package call
 
-import "testing"
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"ohmcall/calc/cause"
+)
 
 // The watts of a plate with two volts are those at the upper one, never at their
 // middle; what would be right at the lower one is asked about. A range as narrow as
@@ -34,4 +40,43 @@ func TestPressuresOfAirConditioning(t *testing.T) {
 		{"R-22", "unit window air conditioner; fault knob broken; plate volts 115, amps 8, gas R-22; temp outdoor 72F; psi suction 75 run; psi discharge 160 run", nil, []string{"too near to say"}, nil, "", "common practice"},
 		{"a refrigerator", "unit refrigerator; fault warm; plate volts 115, amps 1.2, gas R-134a; psi suction 35 run; psi discharge 70 run", []string{"suspect", level}, nil, nil, "", "common practice"},
 	})
+}
+
+// A compressor on a drive has three like windings, and its plate says what it draws at
+// most: low amps and a small difference of the air are usual at part load, unless it is
+// complained of. Common practice.
+func TestOnADrive(t *testing.T) {
+	const plate = "; plate volts 230, hz 60, amps 8, gas R-410A; "
+	const like, odd = "The three pairs read alike", "do not add up"
+	out := func(codes ...string) map[string]cause.State {
+		m := map[string]cause.State{}
+		for _, code := range codes {
+			m[code] = cause.RuledOut
+		}
+		return m
+	}
+	const pins = "ohm U V 1.1; ohm V W 1.1; ohm U W 1.1"
+	checkTrade(t, []tradeCase{
+		{"a mini split", "unit mini split; fault no cooling, error code" + plate + pins, []string{like}, []string{odd}, out("run-cap-failed", "overload-hot", "selector-open", "winding-shorted"), "", "common practice"},
+		{"by its pins", "unit central air conditioner; fault no cooling" + plate + pins, []string{like}, []string{odd}, nil, "", "common practice"},
+		{"unlike pins of it", "unit central air conditioner; fault no cooling" + plate + "ohm U V 1.1, V W 2.2, U W 3.3", nil, []string{like}, nil, "", "common practice"},
+		{"a short of it", "unit mini split; fault no cooling" + plate + "ohm U V 1.10, V W 1.10, U W 0.30", []string{"The pairs differ"}, []string{like}, nil, "", "common practice"},
+		{"its drive is a cause", "unit mini split; fault no cooling, error code" + plate + "saw set to cool", nil, nil, map[string]cause.State{"drive-fault": cause.Open}, "saw drive no fault", "common practice"},
+		{"with a capacitor it has none", "unit mini split; fault no cooling" + plate + "plate mfd herm 35", nil, nil, map[string]cause.State{"run-cap-failed": cause.Open}, "", "common practice"},
+		{"amps at part load", "unit mini split; fault water drips from indoor unit; plate volts 230, amps 7.5; amp comp 2.1 run", []string{"cannot tell", "a drive turns it as slowly"}, []string{"suspect"}, nil, "", "common practice"},
+		{"too many amps", "unit mini split; fault water drips from indoor unit; plate volts 230, amps 7.5; amp comp 11.0 run", []string{"failed"}, nil, nil, "", "common practice"},
+		{"amps without a drive", "unit window air conditioner; fault water drips; plate volts 115, amps 7.5; amp comp 2.1 run", []string{"suspect"}, nil, nil, "", "common practice"},
+		{"air at part load", "unit mini split; fault remote does not work" + plate + "temp return 72F; temp supply 60F", []string{"cannot tell", "while a drive turns it slowly"}, []string{"suspect"}, nil, "", "common practice"},
+		{"air complained of", "unit mini split; fault not cooling" + plate + "temp return 72F; temp supply 66F", []string{"suspect"}, nil, nil, "", "common practice"},
+	})
+	if c := applyAll(t, "unit window air conditioner", "fault not cooling"); slices.Contains(weighedCodes(c), "drive-fault") {
+		t.Error("an air conditioner without a drive has its fault as a cause")
+	}
+}
+
+func weighedCodes(c *Call) (codes []string) {
+	for _, s := range c.weigh(math.MaxInt).Standings {
+		codes = append(codes, s.Cause.Code)
+	}
+	return codes
 }

@@ -17,7 +17,7 @@ func applyChoose(c *Call, a *args) (*Reply, error) {
 	}
 	in := repair.KitIn{Volts: c.plateNumber(of, "volts", "V"), Hertz: c.plateNumber(of, "hz", "Hz"), HP: c.plateNumber(of, "hp", "hp"),
 		Metering: repair.Metering(c.plateText(of, "metering")), Gas: c.plateText(of, "gas")}
-	switch c.plateText(of, "type") {
+	switch c.typeOf(of) {
 	case "inverter":
 		in.Motor = repair.Inverter
 	case "three-phase":

@@ -70,7 +70,7 @@ func workCommands() []Command {
 				r := say("Made safe: " + t + ".")
 				if discharged := said.Has(t, []string{"discharg"}); c.appliance().HighVolts && !discharged {
 					c.warnAgain(r, caution.HighVoltage)
-				} else if c.plateText(c.mainMachine(), "type") == "inverter" && !discharged {
+				} else if c.typeOf(c.mainMachine()) == onDrive && !discharged {
 					c.warn(r, caution.Capacitor)
 				}
 				return r, nil

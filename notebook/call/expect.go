@@ -329,8 +329,8 @@ func expectWindings(c *Call) forecast {
 	if f.line != "" {
 		f.line = "ohm" + f.line[1:]
 	}
-	switch kind := c.plateText(of, "type"); {
-	case kind == "inverter" || kind == said.ThreePhase:
+	switch kind := c.typeOf(of); {
+	case kind == onDrive || kind == said.ThreePhase:
 		f.also = "three like pairs (common practice)"
 		f.line = cmp.Or(f.line, "ohm U V 6.1, U W 6.1, V W 6.1")
 	case kindOf(of) == winding.Fan:

@@ -179,8 +179,6 @@ func (l *factList) plates() {
 			relay = true
 		case p.key == "mfd" && !p.ranged && !isStartCap(p.name):
 			run = p.entry
-		case p.key == "type" && p.text == "inverter":
-			l.add("driven", p.entry)
 		case p.key == "type" && p.text == "universal":
 			l.add("brushed", p.entry)
 		case p.key == "type" && p.text == said.ThreePhase && len(c.bySubjectKind["mfd"]) == 0 && !c.marked(false):
@@ -191,6 +189,13 @@ func (l *factList) plates() {
 			if v, err := p.q.In("V"); err == nil && v > judge.TwoLegs {
 				l.add("two-legs", p.entry)
 			}
+		}
+	}
+	if of := c.mainMachine(); c.typeOf(of) == onDrive {
+		if p, ok := c.plateAt(of, "type", ""); ok && p.entry < l.before {
+			l.add("driven", p.entry)
+		} else if n := c.kindSaid(l.before); n > 0 && !ok {
+			l.add("driven", n)
 		}
 	}
 	switch {

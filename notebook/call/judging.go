@@ -366,6 +366,10 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 		out.Word, out.Fact = verdict.CannotTell, nil
 		out.Text += "; the plate of a cabinet counts its heaters too: plate amps …, lra … of the compressor's own"
 	}
+	if slices.Contains(out.Fact, "amps-low") && c.typeOf(of) == onDrive {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = "a drive turns it as slowly as the load wants, and the plate's amps are its most: at full load, as set to its lowest or highest, they tell"
+	}
 	if at := c.platedElse(of); at != "" && out.Word == verdict.CannotTell && c.plateNumber(of, "amps", "A") == 0 {
 		if at == defaultMachine && c.appliance().Unsealed {
 			at = "the appliance"

@@ -28,16 +28,22 @@ func (c *Call) weigh(before int) cause.Result {
 }
 
 // weigh0 weighs facts as they are. A machine on one phase has no two legs to swap,
-// and nothing is said of it.
+// an air conditioner no drive unless it is called so, and nothing is said of either.
 func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cause.Result {
-	if c.onThreePhases() {
-		return cause.Weigh(complaint, facts, heard...)
+	facts = slices.Clip(facts)
+	var not []string
+	if !c.onThreePhases() {
+		facts, not = append(facts, cause.Fact{Code: "one-phase"}), append(not, "wrong-rotation")
 	}
-	r := cause.Weigh(complaint, append(slices.Clip(facts), cause.Fact{Code: "one-phase"}), heard...)
-	for i := range r.Standings {
-		if r.Standings[i].Cause.Code == "wrong-rotation" {
+	if among(ofAir, complaint) && !slices.ContainsFunc(facts, func(f cause.Fact) bool {
+		return f.Code == "driven" || f.Code == "windings-equal" || strings.HasPrefix(f.Code, "drive-")
+	}) {
+		facts, not = append(facts, cause.Fact{Code: "drive-none"}), append(not, "drive-fault")
+	}
+	r := cause.Weigh(complaint, facts, heard...)
+	for i := len(r.Standings) - 1; i >= 0; i-- {
+		if slices.Contains(not, r.Standings[i].Cause.Code) {
 			r.Standings = append(r.Standings[:i], r.Standings[i+1:]...)
-			break
 		}
 	}
 	return r

@@ -94,7 +94,11 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	if len(named) > 0 {
 		res.Notes = append(res.Notes, "The names "+strings.Join(pinsOf(named), ", ")+" are taken for what the leads are marked with.")
 	}
-	if t := c.plateText(of, "type"); t == "inverter" || t == "three-phase" {
+	t := c.typeOf(of)
+	if t == "" && kindOf(of) == winding.Compressor && !c.onThreePhases() && slices.Equal(res.Pins, onDrives) && c.alike(of, before) == alikeAll {
+		t = onDrive
+	}
+	if t == onDrive || t == said.ThreePhase {
 		noRoles(&res, t, c.alike(of, before))
 	} else if c.onThreePhases() && (res.State == winding.EqualWindings || t == "" && of == c.mainMachine() && kindOf(of) != winding.Fan) {
 		noRoles(&res, said.ThreePhase, c.alike(of, before))
@@ -185,10 +189,25 @@ func (c *Call) sheet(of string, mixed bool, before int) *winding.Sheet {
 	return &s
 }
 
+// onDrive is the type of a machine that a drive feeds, onDrives are its pins.
+const onDrive = "inverter"
+
+var onDrives = []string{"U", "V", "W"}
+
+// typeOf is the type that the plate gives a machine; a compressor without one, and
+// without a capacitor, is on a drive where the appliance is called so.
+func (c *Call) typeOf(of string) string {
+	t := c.plateText(of, "type")
+	if a := c.appliance(); t == "" && a.Inverter && !a.Unsealed && kindOf(of) == winding.Compressor && !c.marked(false) {
+		return onDrive
+	}
+	return t
+}
+
 // driven reports whether a machine is fed by a drive: by its plate, or by three
 // like windings, its own or those of the one that it replaced.
 func (c *Call) driven(of string) bool {
-	if c.plateText(of, "type") == "inverter" {
+	if c.typeOf(of) == onDrive {
 		return true
 	}
 	m := c.machines[of]

@@ -21,6 +21,7 @@ type Appliance struct {
 	Gas, Electric bool        // said of what heats
 	OneFan        bool        // a single fan for both of its coils, as dehumidifiers and heat-pump dryers have
 	HeatPumpDryer bool
+	Inverter      bool // its compressor turns on a drive, as fast as the load wants
 	HeatPump      bool // warms and cools rooms by turning its circuit round
 	Tank          bool // heats a tank of water, which an element must not be without
 	Immersed      bool // its element lies in water
@@ -52,6 +53,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Tank: tanks().MatchString(both), Immersed: immersed().MatchString(both),
 		Still:   still.get().MatchString(both),
 		NoMains: onPilot(unit), Radiant: isKind(gasUnits, unit) && isKind(dryers, unit),
+		Inverter:  Has(unit, onDrives),
 		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
@@ -72,6 +74,9 @@ func roomHeatPump(unit string) string {
 	}
 	return unit
 }
+
+// onDrives are words for what has its compressor on a drive (common practice).
+var onDrives = []string{"inverter", "mini split", "mini-split", "minisplit", "ductless", "variable speed"}
 
 // highVolts are appliances with thousands of volts inside.
 var highVolts = []string{"microwave"}
