@@ -113,13 +113,12 @@ var heatCauses = []Cause{
 		},
 	},
 	{
-		Code: "reversing-stuck", Name: "reversing valve stuck, or its coil not fed",
-		ShownBy:     []string{"reversing-stuck"},
+		Code: "reversing-stuck", Name: "reversing valve stuck, or its coil fed in the wrong mode or not at all",
+		ShownBy:     []string{"reversing-stuck", "rise-cooled"},
 		Predicts:    []string{"does-not-heat", "rise-small", "coil-cold", "pressures-apart"},
 		Contradicts: []string{"reversing-shifts", "rise-sound", "rise-large"},
-		Fix:         "read its coil and the volts at it while the mode is changed; the valve itself is in the sealed system and is for a person certified for the refrigerant",
+		Fix:         "see by its diagram whether its coil is fed to heat (B) or to cool (O), and read coil and volts while the mode is changed: volts in the wrong mode are the thermostat's, its setting's or a wire's; the valve itself is in the sealed system and is for a person certified for the refrigerant",
 		Work:        "reversing, four-way, 4-way, valve, coil, solenoid",
-		Note:        "some are fed to heat and others to cool: the diagram tells",
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `

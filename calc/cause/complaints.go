@@ -112,12 +112,12 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "hp-no-heat", Name: "a heat pump that does not heat",
-		Signs: []string{"rise-small", "does-not-heat", "heats-slowly"},
+		Signs: []string{"rise-small", "rise-cooled", "does-not-heat", "heats-slowly"},
 		Cured: []string{"rise-sound", "heats-up"},
 		Causes: []string{"set-not-heating", "compressor-off", "airflow-blocked", "outdoor-iced", "cond-fan-failed", "cond-fan-unfed", "blower-failed", "blower-unfed", "control-not-calling",
 			"sensor-stops-heat", "connection-weak", "drive-fault", "reversing-stuck", "heater-failed", "refrigerant-low", "restriction", "compressor-weak"},
 		Need: []Need{needStart, {"outdoor coil seen", []string{"outdoor-clear", "outdoor-iced"}}, {"outdoor fan seen", []string{"cond-fan-runs", "cond-fan-stopped"}},
-			{"air it takes in and gives out", []string{"rise-sound", "rise-small", "rise-large"}}, needAmps, needEarth},
+			{"air it takes in and gives out", []string{"rise-sound", "rise-small", "rise-cooled", "rise-large"}}, needAmps, needEarth},
 	},
 	{
 		Code: "ac-drips", Name: "an air conditioner that drips",

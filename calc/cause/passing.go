@@ -23,7 +23,7 @@ var passing = codeSet(
 	"spins", "does-not-spin", "agitates", "drum-turns", "drum-stands", "does-not-fill", "fills", "fills-slowly", "overfills", "noisy", "quiet-now", "makes-ice", "no-ice-made", "door-locked", "door-unlocks",
 	"blower-runs", "blower-stopped", "blower-volts-present", "blower-volts-absent", "coil-cold", "coil-partial", "coil-warm", "coil-iced", "rested",
 	"heat-lost", "heat-kept", "quits-glowing", "quits-dark", "pilot-good", "pilot-weak", "pilot-none", "press-open", "press-closed", "inducer-runs", "inducer-stopped", "igniter-glows", "igniter-dark", "flame-lights", "flame-drops-out", "flame-none", "flame-sensed", "flame-weak", "too-hot", "heat-right", "heats-when-off", "heat-stops", "valve-volts-present", "valve-volts-absent",
-	"split-sound", "split-small", "split-large", "rise-sound", "rise-small", "rise-large", "outdoor-iced", "outdoor-clear", "restarts-at-once", "door-slips", "door-holds", "bake-heats", "broil-heats", "other-heats", "other-dead", "leg-lost", "single-phasing", "legs-sound", "legs-unbalanced",
+	"split-sound", "split-small", "split-large", "rise-sound", "rise-small", "rise-cooled", "rise-large", "outdoor-iced", "outdoor-clear", "restarts-at-once", "door-slips", "door-holds", "bake-heats", "broil-heats", "other-heats", "other-dead", "leg-lost", "single-phasing", "legs-sound", "legs-unbalanced",
 	"pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "temp-above", "freezer-cold", "temp-at-target",
 )
 

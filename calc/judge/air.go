@@ -14,6 +14,10 @@ var split = window{8, 14}
 // day to some 55 °F of a room unit on a mild one (common practice).
 var rise = window{8, 30}
 
+// cooled is how much colder, in kelvin, air is given out at least that a coil has cooled
+// and no thermometer or draught has (common practice).
+const cooled = 4
+
 // fahrenheit is how many degrees Fahrenheit a kelvin is (NIST SP 811, from memory).
 const fahrenheit = 1.8
 
@@ -41,7 +45,16 @@ func AirSplit(in, out measure.Value) verdict.Verdict { return cooling.judge(in, 
 
 // AirRise judges the temperatures in °C of the air that a heat pump in heating takes
 // in and gives out.
-func AirRise(in, out measure.Value) verdict.Verdict { return heating.judge(in, out, less(out, in)) }
+// Air that comes out far colder was cooled: its compressor pumps, and its valve stands
+// so or it defrosts.
+func AirRise(in, out measure.Value) verdict.Verdict {
+	v := heating.judge(in, out, less(out, in))
+	if apart := less(in, out); v.Word == verdict.Suspect && apart.Lo >= cooled {
+		v.Text = quantity(tenth(apart.X), "K") + " (" + num(tenth(apart.X*fahrenheit)) + " °F) colder than it was taken in: it cools, by its reversing valve or in a defrost"
+		v.Fact = []string{"rise-cooled"}
+	}
+	return v
+}
 
 func (a *air) judge(in, out, apart measure.Value) verdict.Verdict {
 	if in.Over || out.Over {

@@ -33,6 +33,22 @@ const (
 // one that floats reads about half (common practice).
 const lostShare = 0.75
 
+// Where both pairs of one leg are low alike, below fedBackShare of the third and within
+// alikeShare of each other, that leg is fed back through a motor that runs on the other
+// two, or hangs on a burnt joint (common practice).
+const fedBackShare, alikeShare = 0.85, 0.08
+
+// fedBack is the pair without the leg that is fed back, -1 when none is.
+func fedBack(pairs [3]measure.Value) int {
+	for i, p := range pairs {
+		q, r := pairs[(i+1)%3], pairs[(i+2)%3]
+		if math.Max(q.Hi, r.Hi) < fedBackShare*p.Lo && math.Abs(q.X-r.X) < alikeShare*p.X {
+			return i
+		}
+	}
+	return -1
+}
+
 // Phases judges the volts of three legs: whether one is lost, and how far they
 // are from balanced.
 func Phases(in PhasesIn) verdict.Verdict {
@@ -57,6 +73,7 @@ func Phases(in PhasesIn) verdict.Verdict {
 			lost = append(lost, i)
 		}
 	}
+	back := fedBack(in.Pairs)
 	x := num(tenth(u.X)) + " % unbalanced round " + quantity(avg, "V")
 	switch {
 	case high < LegNominal*absentShare:
@@ -67,13 +84,15 @@ func Phases(in PhasesIn) verdict.Verdict {
 		} else if !in.Machine {
 			out.Fact = []string{"supply-absent"}
 		}
-	case len(lost) > 0:
+	case len(lost) > 0 || back >= 0:
 		out.Word, out.Fact, out.Source = verdict.Failed, []string{part + "-lost"}, commonPractice
 		out.Limit, out.Judged = "", false
 		const off = ": keep it off, on two legs it burns out"
 		out.Text = "a leg is lost" + off
 		if len(lost) == 2 { // the pair between the two legs that are there leaves it out
 			out.Text = "leg " + in.Names[3-lost[0]-lost[1]] + " is lost" + off
+		} else if back >= 0 {
+			out.Text = "leg " + in.Names[back] + " is lost behind a fuse or joint and fed back through the motor" + off
 		}
 	default:
 		out.Word, out.Text = atMost(mostUnbalance).word(u), x

@@ -59,7 +59,8 @@ func TestAirRise(t *testing.T) {
 		{"ducted", 68, 90, verdict.Sound, []string{"rise-sound"}},
 		{"a room unit", 68, 115, verdict.Sound, []string{"rise-sound"}},
 		{"it hardly heats", 68, 71, verdict.Suspect, []string{"rise-small"}},
-		{"it cools", 68, 50, verdict.Suspect, []string{"rise-small"}},
+		{"it cools", 68, 50, verdict.Suspect, []string{"rise-cooled"}},
+		{"a draught", 68, 64, verdict.Suspect, []string{"rise-small"}},
 		{"too little air", 68, 135, verdict.Suspect, []string{"rise-large"}},
 		{"near the limit", 68, 82, verdict.CannotTell, nil},
 	} {

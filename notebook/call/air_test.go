@@ -80,3 +80,36 @@ func weighedCodes(c *Call) (codes []string) {
 	}
 	return codes
 }
+
+// In heating a heat pump that gives the air out far colder cools: its compressor pumps,
+// and the valve that turns its circuit round stands wrong or is fed in the wrong mode,
+// which its volts alone do not tell. Common practice.
+func TestHeatPumpThatCools(t *testing.T) {
+	const blows, set = "unit heat pump; fault blows cold air in heat mode; plate volts 240, amps 13, gas R-410A; ", "saw set to heat; "
+	cools := map[string]cause.State{"reversing-stuck": cause.Supported, "compressor-off": cause.RuledOut, "refrigerant-low": cause.RuledOut, "compressor-weak": cause.RuledOut}
+	checkTrade(t, []tradeCase{
+		{"it cools", blows + set + "temp return 68F; temp supply 52F", []string{"8.9 K (16 °F) colder than it was taken in: it cools"}, []string{"hardly heats", "warmer"}, cools, "whether its coil is fed to heat (B) or to cool (O)", "common practice"},
+		{"nobody saw how it is set", blows + "temp return 68F; temp supply 52F", []string{"it cools"}, nil, map[string]cause.State{"set-not-heating": cause.Open, "reversing-stuck": cause.Open}, "", "common practice"},
+		{"hardly warmer", blows + set + "temp return 68F; temp supply 71F", []string{"it hardly heats"}, []string{"it cools"}, map[string]cause.State{"reversing-stuck": cause.Open, "refrigerant-low": cause.Open}, "", "common practice"},
+		{"not cooled by a draught", blows + set + "temp return 68F; temp supply 66F", []string{"it hardly heats"}, []string{"it cools"}, map[string]cause.State{"compressor-off": cause.Open}, "", "common practice"},
+		{"volts at the valve", blows + set + "volt reversing-valve 24.6", []string{"cannot tell", "in heating alone (B) or in cooling alone (O)"}, []string{"sound"}, nil, "", "common practice"},
+		{"volts at another valve", "unit washing machine; fault does not fill; volt inlet-valve 120 run", []string{"sound"}, nil, nil, "", "common practice"},
+		{"cools fine", "unit heat pump; fault cools fine but cold air when heat is on; saw set to heat; temp return 67F; temp supply 50F", []string{"it cools"}, nil, cools, "", "common practice"},
+		{"cools in heat", "unit heat pump; fault cools when in heat", nil, nil, map[string]cause.State{"reversing-stuck": cause.Open}, "saw set to heat", "common practice"},
+	})
+}
+
+// A leg that is fed back through a motor reads low to both others alike; a motor that
+// burns out on two legs is no matter of the utility's. What it was called for is proved
+// too. Common practice.
+func TestLegFedBack(t *testing.T) {
+	const unit = "unit reach-in freezer, three-phase compressor; fault freezer warm, box 25F; plate volts 208, hz 60, phase 3, amps 7.2, lra 52, gas R-404A; "
+	lost := map[string]cause.State{"phase-lost": cause.Supported, "phases-unequal": cause.RuledOut}
+	checkTrade(t, []tradeCase{
+		{"fed back", unit + "volt L1 L2 208, L2 L3 150, L1 L3 152", []string{"failed", "leg L3 is lost"}, []string{"unbalanced"}, lost, "", "common practice"},
+		{"fed back well", unit + "volt L1 L2 165, L2 L3 208, L1 L3 163", []string{"leg L1 is lost"}, nil, lost, "", "common practice"},
+		{"unbalanced", unit + "volt L1 L2 208, L2 L3 190, L1 L3 192", []string{"unbalanced"}, []string{"lost"}, nil, "", "common practice"},
+		{"one pair low", unit + "volt L1 L2 208, L2 L3 172, L1 L3 196", []string{"unbalanced"}, []string{"is lost"}, nil, "", "common practice"},
+		{"the cold is proved", unit + "volt L1 L2 208, L2 L3 150, L1 L3 152; did replaced blown fuse on L3", []string{"volts of the three legs", "temp freezer"}, nil, nil, "", "common practice"},
+	})
+}

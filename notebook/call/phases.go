@@ -202,6 +202,9 @@ func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
 	if by := c.heating(c.byOne(in), c.byOne(out), before); by != "" {
 		v := judge.AirRise(c.byOne(in), c.byOne(out))
 		v.Text += "; taken as heating by " + by
+		if slices.Contains(v.Fact, "rise-cooled") && c.lastOf(c.seenAt["set-to-heat"], before-1) == 0 {
+			v.Fact = []string{"rise-small"} // it may be set to cool
+		}
 		return c.partLoad(v), true
 	}
 	return c.partLoad(judge.AirSplit(c.byOne(in), c.byOne(out))), true

@@ -139,6 +139,14 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list, _ = proofsOf("")
 	}
+	if also, _ := proofsOf(c.complaint()); kind == said.ThreePhase && kind != c.complaint() {
+		list = slices.Clone(list) // what it was called for is proved too
+		for _, p := range also {
+			if !slices.Contains(list, p) {
+				list = append(list, p)
+			}
+		}
+	}
 	list = c.alsoProved(list, kind != "")
 	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()

@@ -221,6 +221,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 			Caution: []string{caution.MainsLive, caution.InverterLine},
 			Text:    r.shown() + ": a drive feeds it pulses of varying width, which an ordinary meter cannot read; the drive's own lamp tells"}, true
 	}
+	if said.Has(r.a, []string{"revers", "4-way", "four-way"}) {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
+			Text: r.shown() + ": by its diagram it is fed in heating alone (B) or in cooling alone (O); volts in the other mode are the fault"}, true
+	}
 	if r.b != "" && c.ratedVolts() > judge.TwoLegs && toOneSide(r.b) {
 		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
 			Text: r.shown() + " is of one of its ends, which gets one leg; across both ends: volt " + r.a + " …"}, true

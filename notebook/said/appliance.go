@@ -162,7 +162,7 @@ var appliances = []byAppliance{
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
 	{`dehumidif|heat.?pump.*(dryer|drier|tumbl)`, `\bdr(y|ies)|water|bucket|damp|wet\b|forever|too long|cycles|\bslow|hours|heat|\bic(e|ing)|frost`, NoDry, []string{"", "no-heat", "no-cool", "leaks-ices"}},
 	{roomPumps, `^(?:(?:the|it|just|only|outdoor|outside|unit|heat pump|compressor|comp|hum(?:s|ming)?|buzz(?:es|ing)?|loudly|and|but|then|trips?|clicks?|does|not|n.?t|doesn.?t|won.?t|start|run)\W*)+$`, "hums-trips", []string{"hums-trips"}},
-	{roomPumps, `(no|not|n.?t|never|hardly|barely|stopped|little|less|poor|weak|enough|low) (\w+ ){0,2}?heat(s|ing|$|[,;.]| (in|on|at|from|when|but|and|since|any|up|the|enough|now|out|to))|heat\w* (mode|setting)|in heating|heats? (up )?(poor|slow|bad|weak|little)|blow\w* cold|cold air in|defrost|outdoor (unit|coil) \w*ic|(aux\w*|emergency) heat`, NoHeatPump,
+	{roomPumps, `(no|not|n.?t|never|hardly|barely|stopped|little|less|poor|weak|enough|low) (\w+ ){0,2}?heat(s|ing|$|[,;.]| (in|on|at|from|when|but|and|since|any|up|the|enough|now|out|to))|heat\w* (mode|setting)|in heating|heats? (up )?(poor|slow|bad|weak|little)|blow\w* cold|cold air in|cold (air )?(on|when|while|with|during) .{0,20}heat|cools .{0,12}(in|when|on) heat|defrost|outdoor (unit|coil) \w*ic|(aux\w*|emergency) heat`, NoHeatPump,
 		[]string{"", "no-heat", "no-cool", "runs-always", "too-cold", "leaks-ices", "hums-trips"}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
 	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
