@@ -253,7 +253,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "refrigerant-low", Name: "refrigerant leak: charge too low",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "oil-stain", "does-not-dry", "condenser-cold", "amps-low", "suction-low", "will-not-reach", "pulls-down-slowly", "standing-pressure-none", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "oil-stain", "does-not-dry", "condenser-cold", "glass-bubbles", "amps-low", "suction-low", "will-not-reach", "pulls-down-slowly", "standing-pressure-none", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
 		ShownBy:     []string{"leak-found"},
 		Contradicts: []string{"rise-cooled", "rise-sound", "rise-large", "no-sealed-system", "leak-not-found", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold"},
 		Fix:         "find and mend the leak, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
@@ -262,7 +262,7 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "restriction", Name: "drier or capillary tube restricted",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "does-not-dry", "condenser-cold", "amps-low", "suction-low", "will-not-reach", "leak-not-found", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "does-not-dry", "condenser-cold", "glass-bubbles", "amps-low", "suction-low", "will-not-reach", "leak-not-found", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
 		ShownBy:     []string{"restriction-frost"},
 		Contradicts: []string{"rise-cooled", "rise-sound", "rise-large", "no-sealed-system", "restriction-none", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold"},
 		Fix:         "replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only",

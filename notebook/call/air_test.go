@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/said"
 )
 
 // The watts of a plate with two volts are those at the upper one, never at their
@@ -112,4 +113,32 @@ func TestLegFedBack(t *testing.T) {
 		{"one pair low", unit + "volt L1 L2 208, L2 L3 172, L1 L3 196", []string{"unbalanced"}, []string{"is lost"}, nil, "", "common practice"},
 		{"the cold is proved", unit + "volt L1 L2 208, L2 L3 150, L1 L3 152; did replaced blown fuse on L3", []string{"volts of the three legs", "temp freezer"}, nil, nil, "", "common practice"},
 	})
+}
+
+// A cold room that is warm and short cycles is short of charge or air rather than of
+// volts: its low-pressure control takes it off. Common practice.
+func TestShortCyclingAndWarm(t *testing.T) {
+	const leak, drier = "refrigerant-low", "restriction"
+	open := map[string]cause.State{leak: cause.Open, drier: cause.Open}
+	checkTrade(t, []tradeCase{
+		{"by the box", "unit walk-in cooler; fault box at 52F, compressor short cycling", []string{"runs but does not cool"}, nil, open, "", "common practice"},
+		{"by its control", "unit walk-in freezer; fault box warm 30F, unit short cycles on low pressure", []string{"runs but does not cool"}, nil, open, "", "common practice"},
+		{"on three phases", "unit walk-in cooler; fault short cycling on low pressure, box at 52F; plate volts 208, phase 3, amps 14", nil, nil, open, "", "common practice"},
+		{"on its overload", "unit refrigerator; fault warm, compressor short cycling on overload", []string{"hums and trips"}, nil, nil, "", "common practice"},
+		{"nothing else said", "unit refrigerator; fault short cycling", []string{"hums and trips"}, nil, nil, "", "common practice"},
+		{"it hums", "unit walk-in cooler; fault box warm, compressor hums and trips", []string{"hums and trips"}, nil, nil, "", "common practice"},
+		{"proved by the box", "unit walk-in cooler; fault box at 52F, compressor short cycling; did repaired leak at schrader, charged by weight", []string{"timed temperatures"}, nil, nil, "", "common practice"},
+		{"bubbles", "unit walk-in cooler; fault box at 52F, compressor short cycling; saw bubbles in sight glass", []string{"bubbles in the sight glass"}, []string{"not taken"}, open, "", "common practice"},
+	})
+}
+
+// What is beside the machine does not make it stand, on three phases either. Common
+// practice.
+func TestFittingsOnThreePhases(t *testing.T) {
+	for fault, want := range map[string]string{"door light out": "", "light switch broken": "", "gasket torn": "", "makes a noise": "",
+		"compressor does not run, light out": said.ThreePhase, "motor dead": said.ThreePhase, "trips": said.ThreePhase, "smells burnt": said.ThreePhase} {
+		if got := applyAll(t, "unit freezer, reach-in, three-phase", "fault "+fault).complaint(); got != want && !(want == "" && got != said.ThreePhase) {
+			t.Errorf("%s: %q, want %q", fault, got, want)
+		}
+	}
 }

@@ -143,10 +143,21 @@ var Burners = []string{"gas-no-heat", "furnace-no-heat", "pilot-out", GasQuits}
 // words say too little, which three phases tell apart.
 var singlePhase = []string{"", "no-start", "hums-trips", MotorDead}
 
+// fittings are words for what is on an appliance beside its machine, machineWords those
+// for the machine and what becomes of it (common practice).
+var fittings, machineWords = []string{"light", "lamp", "bulb", "door", "gasket", "handle", "hinge", "shel", "display", "knob", "button", "panel", "label", "thermometer", "curtain"},
+	[]string{"motor", "comp", "pump", "fan", "blower", "run", "start", "trip", "spin", "turn", "dead", "hum", "buzz", "phase", "leg", "fuse", "contactor", "breaker", "power", "unit"}
+
+// apart reports whether words of a complaint say nothing of whether a machine runs:
+// they are of a noise alone, or of a fitting.
+func apart(words string) bool {
+	return noiseAlone(words) || Has(words, fittings) && !Has(words, machineWords)
+}
+
 // OnThree is the complaint of a machine on three phases, of which words name another or
 // none; of a noise alone three phases say nothing.
 func OnThree(complaint, words string) string {
-	if slices.Contains(singlePhase, complaint) && !noiseAlone(words) {
+	if slices.Contains(singlePhase, complaint) && !apart(words) {
 		return ThreePhase
 	}
 	return complaint
@@ -168,6 +179,7 @@ var appliances = []byAppliance{
 	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
 		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
+	{colds + `|walk.?in|reach.?in|merchand|display`, `(warm|low.?press|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold)).*short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press)))|short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press))).*(warm|press|lp\b|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold))`, "no-cool", []string{"hums-trips"}},
 	{colds, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|vibrat|knock|scrap|buzz\w* loud|chirp`, "noisy-cold", []string{""}},
 	{colds, `ice.?mak|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
 	{`\bwash(er|ing)|laundry`, `\b(clothes|laundry|load|towels)\b.*\b(soak|sopping|dripping|wet)`, "no-spin", []string{""}},
@@ -277,7 +289,7 @@ func taken(words, unit string, hits []cause.Hit) (cause.Hit, bool) {
 	for i, a := range appliances {
 		is := appliancePatterns()[i]
 		phrase := phraseOf(is.words, Troubled(words))
-		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) || a.complaint == ThreePhase && noiseAlone(words) {
+		if phrase == "" || !is.unit.MatchString(unit) || !slices.Contains(a.instead, first) || a.complaint == ThreePhase && apart(words) {
 			continue
 		}
 		code := a.complaint
