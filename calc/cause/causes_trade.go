@@ -77,6 +77,43 @@ var airCauses = []Cause{
 	},
 }
 
+// contactorCauses are those of what switches a compressor on low control volts.
+var contactorCauses = []Cause{
+	{
+		Code: "control-volts-low", Name: "control volts low: the transformer is weak, or a load drags it down",
+		ShownBy:     []string{"control-volts-low"},
+		Predicts:    []string{"contactor-chatters", "hums", "cuts-out"},
+		Contradicts: []string{"driven", "fan-shared", "control-volts-sound"},
+		Fix:         "take the loads off the secondary one by one, power off each time, and read it again: it rises when the one that drags it is off; low alone with its primary right it is the transformer",
+		Work:        "transformer, control wire, short",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				contactor-chatters | contactor chatters, contactor chattering, contactor buzzes | the contactor chatters |
+				control-volts-low | control volts low, control voltage low, transformer weak, transformer overloaded | the transformer gives its control circuit too little | control-volts-sound
+				control-volts-sound | control volts good, control voltage good, transformer good | the transformer gives its control circuit what it is marked with |`,
+			Test: Test{Code: "control-volts", Name: "volts of the control transformer's secondary while it should call", How: "volt transformer-secondary 25.6 run",
+				Outcomes: []string{"control-volts-sound", "control-volts-low"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
+		},
+	},
+	{
+		Code: "contactor-welded", Name: "contactor welded, or held in",
+		ShownBy:     []string{"contactor-welded"},
+		Predicts:    []string{"runs-all-the-time", "contactor-unfed"},
+		Contradicts: []string{"contactor-drops", "control-calls-when-cold"},
+		Fix:         "locked out and proved dead, replace the contactor with one of its rating, and find what welded it: chatter, low control volts, short cycling",
+		Work:        "contactor",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				contactor-welded | contactor welded, welded contactor, contactor stuck closed, contactor stuck shut, contactor stuck in, contactor stuck on, contactor contacts welded, contactor points welded, contacts welded, contactor stays in, contactor won't drop out, contactor does not drop out | the contactor stays in without volts on its coil | contactor-drops
+				contactor-drops | contactor drops out, contactor opens | the contactor drops out when its coil has no volts |`,
+			Test: Test{Code: "contactor-drops", Name: "take the call away: see the contactor drop out", How: "saw contactor drops out",
+				Outcomes: []string{"contactor-drops", "contactor-welded"}, Effort: 1, Danger: Live, Caution: []string{caution.MainsLive}},
+		},
+	},
+}
+
 // heatCauses are those of a heat pump that heats rooms: its indoor coil is warm then
 // and its outdoor coil cold, and frosts.
 var heatCauses = []Cause{

@@ -130,6 +130,7 @@ split-sound | | the air leaves as much colder as it should | split-small split-l
 split-small | | the air leaves hardly colder than it came | split-large
 rise-sound | | the air leaves as much warmer as it should | rise-small rise-large does-not-heat heats-slowly
 rise-small | | the air leaves hardly warmer than it came | rise-large
+contactor-unfed | | the coil of the contactor has no volts |
 rise-cooled | | set to heat, the air leaves far colder than it came: it cools | rise-sound rise-small rise-large
 rise-large | | the air leaves far warmer than it came: there is too little of it, or an electric heater helps |
 split-large | | the air leaves far colder than it came: there is too little of it |

@@ -68,7 +68,7 @@ var coldTests = []Test{
 	{Code: "sensor-ohms", Name: "ohms of the sensor in stirred ice water, or beside a thermometer", How: "ohm sensor 32.6k ice",
 		Outcomes: []string{"sensor-sound", "sensor-reads-cold", "sensor-reads-warm", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "thermostat-cold", Name: "ohms through the thermostat below its set point", How: "ohm thermostat OL open",
-		Outcomes: []string{"thermostat-opens", "thermostat-stuck-closed"}, Effort: 2, Danger: Dead, On: []string{"too-cold", "runs-always", "too-hot"}, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"thermostat-opens", "thermostat-stuck-closed"}, Effort: 2, Danger: Dead, On: []string{"too-cold", "runs-always", "too-hot", "ac-runs-on"}, Caution: []string{caution.ProveDead}},
 	{Code: "restriction-look", Name: "feel the drier and the capillary tube, listen for the hiss when it stops", How: "saw no restriction",
 		Outcomes: []string{"restriction-none", "restriction-frost"}, Effort: 2, Danger: Look, Caution: []string{caution.HotMoving}},
 	{Code: "running-amps", Name: "running current against the plate's, with a clamp round one wire", How: "amp comp 1.1 run",

@@ -105,7 +105,7 @@ func TestFindFinding(t *testing.T) {
 		{"level switch sticks", "", ""},
 		{"cycles on overload", "cuts-out", "cycles on overload"},
 		{"cycles on hi limit", "", ""},
-		{"bubbles in sight glass", "glass-bubbles", "bubbles in sight glass", true},
+		{"bubbles in sight glass", "glass-bubbles", "bubbles in sight glass"},
 		{"drains blocked", "drain-blocked", "drains blocked"},
 		{"runs constantly", "runs-all-the-time", "runs constantly"},
 		{"compressor running hot", "comp-hot", "comp running hot"},

@@ -56,6 +56,25 @@ func Feed(in FeedIn) verdict.Verdict {
 	return out
 }
 
+// Control judges the volts of a control circuit against those that its transformer is
+// marked with.
+func Control(place string, v measure.Value, rated float64) verdict.Verdict {
+	w := atLeast(rated * fullShare)
+	out := begin("volts at "+place, v, w, "V", commonPractice)
+	out.Caution = []string{caution.MainsLive}
+	x := quantity(v.X, "V")
+	switch w.place(v) {
+	case inside:
+		out.Word, out.Text, out.Fact = verdict.Sound, x+" for a circuit of "+num(rated)+" V", []string{"control-volts-sound"}
+	case below:
+		out.Word, out.Fact = verdict.Suspect, []string{"control-volts-low"}
+		out.Text = x + " are too few for " + num(rated) + " V: a load drags them down, or the transformer or its primary is low"
+	default:
+		out.Word, out.Text = verdict.CannotTell, x+" are too near the limit to say"
+	}
+	return out
+}
+
 // facts is a list of one code, or none.
 func facts(code string) []string {
 	if code == "" {

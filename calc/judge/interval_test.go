@@ -70,6 +70,7 @@ func judgements(t testing.TB) []judgement {
 			})
 		}
 	}
+	one("control volts", 20, func(v measure.Value) verdict.Verdict { return Control("transformer-secondary", v, 24) })
 	one("heater of two volts", 23, func(v measure.Value) verdict.Verdict {
 		return Heater(HeaterIn{Ohms: v, Watts: 2500, Volts: 240, Low: 208, Series: Alone})
 	})

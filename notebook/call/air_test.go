@@ -142,3 +142,25 @@ func TestFittingsOnThreePhases(t *testing.T) {
 		}
 	}
 }
+
+// A contactor that chatters on too few control volts, and one that stays in with none.
+// Common practice.
+func TestContactors(t *testing.T) {
+	const ac, plate = "unit central air conditioner; fault ", "; plate volts 240, hz 60, amps 14.5, gas R-410A; "
+	supported := func(code string) map[string]cause.State { return map[string]cause.State{code: cause.Supported} }
+	const low, welded = "control-volts-low", "contactor-welded"
+	checkTrade(t, []tradeCase{
+		{"at its coil", ac + "contactor chatters, outdoor unit won't start" + plate + "volt contactor-coil 17.1", []string{"suspect", "too few for 24 V"}, []string{"lost leg"}, supported(low), "take the loads off the secondary", "common practice"},
+		{"at the transformer", ac + "contactor chatters" + plate + "volt transformer-secondary 17.2; volt transformer-primary 241.0", nil, nil, supported(low), "take the loads off the secondary", "common practice"},
+		{"enough", ac + "contactor chatters" + plate + "volt transformer-secondary 25.6", []string{"sound"}, nil, map[string]cause.State{low: cause.RuledOut}, "", "common practice"},
+		{"on three phases", "unit rooftop unit, package, three phase; fault compressor hums, contactor chatters; plate volts 460, phase 3, amps 12; volt transformer-secondary 19.0", nil, nil, supported(low), "", "common practice"},
+		{"a line-voltage coil", ac + "contactor chatters" + plate + "volt contactor-coil 238", []string{"sound"}, nil, nil, "", "common practice"},
+		{"none, and no call", ac + "not cooling" + plate + "volt contactor-coil 0.0", []string{"no call"}, []string{"failed", "144"}, nil, "", "common practice"},
+		{"none in a call", ac + "not cooling" + plate + "volt contactor-coil 0.0 run", []string{"failed"}, nil, nil, "", "common practice"},
+		{"welded, seen", ac + "outdoor unit won't shut off" + plate + "volt contactor-coil 0.0; saw contactor welded", nil, nil, supported(welded), "replace the contactor", "common practice"},
+		{"welded, by its amps", ac + "condenser keeps running with thermostat off" + plate + "volt contactor-coil 0.0 run; amp comp 11.2 run", nil, nil, supported(welded), "replace the contactor", "common practice"},
+		{"it drops out", ac + "outdoor unit won't shut off; saw contactor drops out", nil, nil, map[string]cause.State{welded: cause.RuledOut}, "", "common practice"},
+		{"stuck closed", ac + "outdoor unit won't shut off; saw contactor stuck closed", nil, []string{"Caution"}, supported(welded), "", "common practice"},
+		{"a fridge", "unit refrigerator; fault won't shut off", []string{"runs all the time"}, nil, nil, "", "common practice"},
+	})
+}

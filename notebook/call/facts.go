@@ -40,6 +40,9 @@ func (c *Call) facts(before int) []cause.Fact {
 	}
 	list.judgements()
 	for _, f := range list.out {
+		if f.Code == "contactor-unfed" && (list.has("amps-sound") || list.has("amps-agree") || list.has("amps-high")) {
+			list.add("contactor-welded", f.Entry) // what it switches runs
+		}
 		if f.Code == "legs-overloaded" && (list.has("phases-sound") || list.has("legs-sound")) {
 			list.add("overloaded", f.Entry)
 		}

@@ -212,6 +212,9 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 	if v, ok := c.judgeAcross(r); ok {
 		return v, true
 	}
+	if v, ok := c.judgeControl(r); ok {
+		return v, true
+	}
 	fed, unfed := c.feedFacts(r)
 	if c.value(r).Over || fed == "" {
 		return verdict.Verdict{}, false
@@ -244,6 +247,26 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 		return sag, true
 	}
 	return out, true
+}
+
+// judgeControl judges the volts of a control circuit at its transformer, and those at the
+// coil of a contactor where they are too few or none.
+func (c *Call) judgeControl(r *reading) (verdict.Verdict, bool) {
+	a, v := strings.ToLower(r.a), c.value(r)
+	coil := strings.HasPrefix(a, "contactor")
+	if !coil && !strings.HasPrefix(a, "transformer-sec") || v.Over || v.X > mostControl || r.cond.is(directWord) {
+		return verdict.Verdict{}, false
+	}
+	out := judge.Control(r.where(), v, controlVolts)
+	if coil && v.X < leastControl {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = r.shown() + ": no call; write run behind it when it should be called"
+		if c.complaint() == said.RunsOn {
+			out.Fact, out.Text = []string{"contactor-unfed"}, r.shown()+": no call; if what it switches runs on it is welded or held in: amp comp … run"
+		}
+		return out, c.complaint() == said.RunsOn || !r.cond.is("run") && !starting(r)
+	}
+	return out, !coil || slices.Contains(out.Fact, "control-volts-low")
 }
 
 // toOneSide tells a point that is one side of what two legs feed, or what they are

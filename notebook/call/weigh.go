@@ -40,6 +40,9 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	}) {
 		facts, not = append(facts, cause.Fact{Code: "drive-none"}), append(not, "drive-fault")
 	}
+	if c.appliance().FanShared { // of one case: it has no transformer
+		not = append(not, "control-volts-low")
+	}
 	r := cause.Weigh(complaint, facts, heard...)
 	for i := len(r.Standings) - 1; i >= 0; i-- {
 		if slices.Contains(not, r.Standings[i].Cause.Code) {

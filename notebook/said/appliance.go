@@ -132,6 +132,7 @@ const (
 	FanOn      = "fan-on"
 	ACWarm     = "ac-warm"
 	NoWaves    = "no-waves"    // of a microwave oven
+	RunsOn     = "ac-runs-on"  // of an air conditioner
 	NoHeatPump = "hp-no-heat"  // of a heat pump that heats rooms
 	ThreePhase = "three-phase" // of a machine that takes three phases
 )
@@ -175,8 +176,10 @@ var appliances = []byAppliance{
 	{roomPumps, `^(?:(?:the|it|just|only|outdoor|outside|unit|heat pump|compressor|comp|hum(?:s|ming)?|buzz(?:es|ing)?|loudly|and|but|then|trips?|clicks?|does|not|n.?t|doesn.?t|won.?t|start|run)\W*)+$`, "hums-trips", []string{"hums-trips"}},
 	{roomPumps, `(no|not|n.?t|never|hardly|barely|stopped|little|less|poor|weak|enough|low) (\w+ ){0,2}?heat(s|ing|$|[,;.]| (in|on|at|from|when|but|and|since|any|up|the|enough|now|out|to))|heat\w* (mode|setting)|in heating|heats? (up )?(poor|slow|bad|weak|little)|blow\w* cold|cold air in|cold (air )?(on|when|while|with|during) .{0,20}heat|cools .{0,12}(in|when|on) heat|defrost|outdoor (unit|coil) \w*ic|(aux\w*|emergency) heat`, NoHeatPump,
 		[]string{"", "no-heat", "no-cool", "runs-always", "too-cold", "leaks-ices", "hums-trips"}},
+	{airUnits + `|` + pumps, `(not|n.?t|never) (shut|turn|switch|cycle|kick|cut)s? off|(not|n.?t|never) (stop|quit)|(runs|running|stays on|keeps (running|going)) (\w+ ){0,3}(when|with|after|though|even)( the)? (thermostat|t-?stat|stat|call|set|it)( is|.s)? ?(is )?(off|satisfied|reached|gone|done)|contactor (is )?(weld|stuck)`, RunsOn,
+		[]string{"", "runs-always", "no-start", MotorDead}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
-	{airUnits, `warm|cool|cold|\bhot|hum|click|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
+	{airUnits, `warm|cool|cold|\bhot|hum|click|contactor|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
 		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
 	{colds + `|walk.?in|reach.?in|merchand|display`, `(warm|low.?press|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold)).*short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press)))|short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press))).*(warm|press|lp\b|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold))`, "no-cool", []string{"hums-trips"}},
