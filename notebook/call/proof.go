@@ -94,6 +94,7 @@ var seenProofs = []struct {
 	{"noisy-cold", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
 	{"no-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
+	{said.RunsOn, "that it stops when it should (saw cycles off)", []string{"cycles-off"}},
 	{"stops-early", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},
@@ -139,7 +140,7 @@ func (c *Call) proofList() []proofWanted {
 	if !ok {
 		list, _ = proofsOf("")
 	}
-	if also, _ := proofsOf(c.complaint()); kind == said.ThreePhase && kind != c.complaint() {
+	if also, _ := proofsOf(c.complaint()); kind == said.ThreePhase && slices.Contains([]string{"no-cool", "runs-always", said.ACWarm, said.NoHeatPump}, c.complaint()) {
 		list = slices.Clone(list) // what it was called for is proved too
 		for _, p := range also {
 			if !slices.Contains(list, p) {
