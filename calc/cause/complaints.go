@@ -115,7 +115,7 @@ var complaints = []Complaint{
 		Signs:  []string{"contactor-welded"},
 		Cured:  []string{"cycles-off"},
 		Causes: []string{"contactor-welded", "thermostat-stuck", "control-stuck"},
-		Need:   []Need{{"the contactor without its call", []string{"contactor-drops", "contactor-welded"}}, {"the end of a call seen", []string{"cycles-off", "runs-all-the-time"}}, needEarth},
+		Need:   []Need{{"the contactor without its call", []string{"contactor-drops", "contactor-welded"}}, {"the end of a cycle seen", []string{"cycles-off", "runs-all-the-time"}}, needEarth},
 	},
 	{
 		Code: "hp-no-heat", Name: "a heat pump that does not heat",

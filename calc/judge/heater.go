@@ -51,16 +51,16 @@ const partlyShorted = 0.5
 // Of a plate with two volts the watts are held to the upper ones; what they do not
 // fit and the lower ones may is not condemned.
 func Heater(in HeaterIn) verdict.Verdict {
-	out := heater(in)
+	out := heater(&in)
 	if in.Low <= 0 || in.Watts <= 0 || in.Ohms.Over {
 		return out
 	}
 	if out.Word == verdict.Suspect || out.Word == verdict.Failed {
-		at := in
-		at.Volts = in.Low
-		if low := heater(at); in.Ohms.X < in.Volts*in.Volts/in.Watts && (low.Word == verdict.Sound || in.Ohms.X > in.Low*in.Low/in.Watts) {
+		high := in.Volts
+		in.Volts = in.Low
+		if in.Ohms.X < high*high/in.Watts && (in.Ohms.X > in.Low*in.Low/in.Watts || heater(&in).Word == verdict.Sound) {
 			out.Word, out.Fact, out.Limit, out.Judged, out.Margin = verdict.CannotTell, []string{fact("heater", verdict.CannotTell)}, "", false, 0
-			out.Text = ohms(in.Ohms.X) + " is low for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, in.Volts)
+			out.Text = ohms(in.Ohms.X) + " is low for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, high)
 		}
 	}
 	return out
@@ -71,7 +71,7 @@ func atWhich(low, high float64) string {
 	return fmt.Sprintf("at which are they printed? plate volts %s, or plate volts %s", num(low), num(high))
 }
 
-func heater(in HeaterIn) verdict.Verdict {
+func heater(in *HeaterIn) verdict.Verdict {
 	subject := named("heater", in.Name)
 	if in.Ohms.Over {
 		return heaterOpen(subject, in)
@@ -144,7 +144,7 @@ func heater(in HeaterIn) verdict.Verdict {
 	return out
 }
 
-func heaterOpen(subject string, in HeaterIn) verdict.Verdict {
+func heaterOpen(subject string, in *HeaterIn) verdict.Verdict {
 	out := verdict.Verdict{Subject: subject, Entries: entries(in.Ohms), Source: commonPractice,
 		Limit: "finite", Caution: []string{caution.ProveDead, caution.HotMoving}}
 	switch in.Series {
@@ -162,7 +162,7 @@ func heaterOpen(subject string, in HeaterIn) verdict.Verdict {
 }
 
 // heaterWindow is the hot resistance that the plate allows.
-func heaterWindow(in HeaterIn) (window, string) {
+func heaterWindow(in *HeaterIn) (window, string) {
 	r := in.Volts * in.Volts / in.Watts
 	if in.Tolerance > 0 {
 		return around(r, in.Tolerance), fmt.Sprintf("plate, ±%s %% as given", num(in.Tolerance))
@@ -210,18 +210,18 @@ type HeaterAmpsIn struct {
 // HeaterAmps judges the current of a heater at work: the plate's power limits
 // as currents at the volts found, the element's ohms being the same at them.
 func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
-	out := heaterAmps(in)
+	read := in.Volts.Lo > 0 && !in.Volts.Over
+	out := heaterAmps(&in)
 	if in.Low <= 0 || in.Watts <= 0 || out.Word != verdict.Suspect {
 		return out
 	}
-	read := in.Volts.Lo > 0 && !in.Volts.Over
-	at := in
-	at.Rated = in.Low
+	high := in.Rated
+	in.Rated = in.Low
 	switch x := quantity(in.Amps.X, "A"); {
 	case !read:
 		out.Text = x + " tells nothing by a plate of two volts alone: read the volts beside it"
-	case slices.Contains(out.Fact, "amps-high") && !slices.Contains(heaterAmps(at).Fact, "amps-high"):
-		out.Text = x + " is high for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, in.Rated)
+	case slices.Contains(out.Fact, "amps-high") && !slices.Contains(heaterAmps(&in).Fact, "amps-high"):
+		out.Text = x + " is high for the watts at the upper of its volts, not at the lower: " + atWhich(in.Low, high)
 	default:
 		return out
 	}
@@ -229,7 +229,7 @@ func HeaterAmps(in HeaterAmpsIn) verdict.Verdict {
 	return out
 }
 
-func heaterAmps(in HeaterAmpsIn) verdict.Verdict {
+func heaterAmps(in *HeaterAmpsIn) verdict.Verdict {
 	subject := named("heater amps", in.Name)
 	if in.Amps.Over {
 		return cannot(subject, overClamp, in.Amps)

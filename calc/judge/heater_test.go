@@ -18,7 +18,7 @@ func TestHeaterWindow(t *testing.T) {
 		{100, 120, 144 / 1.1, 144 / 0.9},
 		{20, 120, 720 / 1.2, 720 / 0.8},
 	} {
-		w, _ := heaterWindow(HeaterIn{Watts: c.watts, Volts: c.volts})
+		w, _ := heaterWindow(&HeaterIn{Watts: c.watts, Volts: c.volts})
 		near(t, "low end", w.lo, c.lo, 0.005)
 		near(t, "high end", w.hi, c.hi, 0.005)
 	}

@@ -199,26 +199,29 @@ func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
 	if in == nil || out == nil {
 		return verdict.Verdict{}, false
 	}
-	if by := c.heating(c.byOne(in), c.byOne(out), before); by != "" {
-		v := judge.AirRise(c.byOne(in), c.byOne(out))
+	v, by := verdict.Verdict{}, c.heating(c.byOne(in), c.byOne(out), before)
+	if by == "" {
+		v = judge.AirSplit(c.byOne(in), c.byOne(out))
+	} else {
+		v = judge.AirRise(c.byOne(in), c.byOne(out))
 		v.Text += "; taken as heating by " + by
 		if slices.Contains(v.Fact, "rise-cooled") && c.lastOf(c.seenAt["set-to-heat"], before-1) == 0 {
 			v.Fact = []string{"rise-small"} // it may be set to cool
 		}
-		return c.partLoad(v), true
 	}
-	return c.partLoad(judge.AirSplit(c.byOne(in), c.byOne(out))), true
+	c.partLoad(&v)
+	return v, true
 }
 
 // partLoad takes no small difference of the air for a fault where a drive may turn the
 // compressor slowly and nobody complains of too little (common practice).
-func (c *Call) partLoad(v verdict.Verdict) verdict.Verdict {
-	if k := c.complaint(); c.typeOf(c.mainMachine()) == onDrive && k != said.ACWarm && k != said.NoHeatPump && !strings.HasPrefix(v.Text, "-") && v.Word == verdict.Suspect && (slices.Contains(v.Fact, "split-small") || slices.Contains(v.Fact, "rise-small")) {
-		v.Word, v.Fact = verdict.CannotTell, nil
-		v.Text, _, _ = strings.Cut(v.Text, ":")
-		v.Text += ": usual while a drive turns it slowly; at full load it tells"
+func (c *Call) partLoad(v *verdict.Verdict) {
+	if k := c.complaint(); k == said.ACWarm || k == said.NoHeatPump || v.Word != verdict.Suspect || len(v.Fact) != 1 || !among([]string{"split-small", "rise-small"}, v.Fact[0]) || v.Text[0] == '-' || c.typeOf(c.mainMachine()) != onDrive {
+		return
 	}
-	return v
+	v.Word, v.Fact = verdict.CannotTell, nil
+	v.Text, _, _ = strings.Cut(v.Text, ":")
+	v.Text += ": usual while a drive turns it slowly; at full load it tells"
 }
 
 // heating says by what a machine is taken, before an entry, to heat the air, "" when it is taken to

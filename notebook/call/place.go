@@ -542,16 +542,16 @@ const oneRating = 0.1
 // has two.
 func (c *Call) heaterVolts() (low, volts float64) {
 	volts = c.ratedVolts()
-	p, ok := c.plateAt(c.machineAtHand(), "volts", "")
-	if !ok {
-		p, ok = c.plateAt("", "volts", "")
+	c.spend(2 * len(c.plates))
+	for i := range c.plates {
+		if p := &c.plates[i]; p.wide && c.alive(p.entry) && p.parted() && p.q.SI() == volts {
+			return 2*volts - p.hi.SI(), p.hi.SI()
+		}
 	}
-	if !ok || !p.parted() {
-		return 0, volts
-	}
-	high, _ := p.hi.In("V")
-	return 2*volts - high, high
+	return 0, volts
 }
 
 // parted reports whether the ends of a range of volts are ratings of their own.
+//
+//go:noinline
 func (p *plate) parted() bool { return p.wide && p.hi.SI() > p.q.SI()*(1+oneRating/2) }

@@ -94,7 +94,7 @@ var seenProofs = []struct {
 	{"noisy-cold", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
 	{"no-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
-	{said.RunsOn, "that it stops when it should (saw cycles off)", []string{"cycles-off"}},
+	{said.RunsOn, "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-early", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"slow-dry", "that it dries (saw dries)", []string{"dries"}},

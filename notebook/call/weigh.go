@@ -31,24 +31,26 @@ func (c *Call) weigh(before int) cause.Result {
 // an air conditioner no drive unless it is called so, and nothing is said of either.
 func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cause.Result {
 	facts = slices.Clip(facts)
-	var not []string
+	not := ""
 	if !c.onThreePhases() {
-		facts, not = append(facts, cause.Fact{Code: "one-phase"}), append(not, "wrong-rotation")
+		facts, not = append(facts, cause.Fact{Code: "one-phase"}), "wrong-rotation"
 	}
 	if among(ofAir, complaint) && !slices.ContainsFunc(facts, func(f cause.Fact) bool {
 		return f.Code == "driven" || f.Code == "windings-equal" || strings.HasPrefix(f.Code, "drive-")
 	}) {
-		facts, not = append(facts, cause.Fact{Code: "drive-none"}), append(not, "drive-fault")
+		facts, not = append(facts, cause.Fact{Code: "drive-none"}), not+" drive-fault"
 	}
 	if c.appliance().FanShared { // of one case: it has no transformer
-		not = append(not, "control-volts-low")
+		not += " control-volts-low"
 	}
 	r := cause.Weigh(complaint, facts, heard...)
-	for i := len(r.Standings) - 1; i >= 0; i-- {
-		if slices.Contains(not, r.Standings[i].Cause.Code) {
-			r.Standings = append(r.Standings[:i], r.Standings[i+1:]...)
+	kept := r.Standings[:0]
+	for i := range r.Standings {
+		if !strings.Contains(not, r.Standings[i].Cause.Code) {
+			kept = append(kept, r.Standings[i])
 		}
 	}
+	r.Standings = kept
 	return r
 }
 
