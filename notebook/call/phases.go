@@ -213,17 +213,6 @@ func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
 	return v, true
 }
 
-// partLoad takes no small difference of the air for a fault where a drive may turn the
-// compressor slowly and nobody complains of too little (common practice).
-func (c *Call) partLoad(v *verdict.Verdict) {
-	if k := c.complaint(); k == said.ACWarm || k == said.NoHeatPump || v.Word != verdict.Suspect || len(v.Fact) != 1 || !among([]string{"split-small", "rise-small"}, v.Fact[0]) || v.Text[0] == '-' || c.typeOf(c.mainMachine()) != onDrive {
-		return
-	}
-	v.Word, v.Fact = verdict.CannotTell, nil
-	v.Text, _, _ = strings.Cut(v.Text, ":")
-	v.Text += ": usual while a drive turns it slowly; at full load it tells"
-}
-
 // heating says by what a machine is taken, before an entry, to heat the air, "" when it is taken to
 // cool it: by what was seen of its setting last, by the complaint, else by the air
 // itself.

@@ -189,35 +189,6 @@ func (c *Call) sheet(of string, mixed bool, before int) *winding.Sheet {
 	return &s
 }
 
-// onDrive is the type of a machine that a drive feeds, onDrives are its pins.
-const onDrive = "inverter"
-
-var onDrives = []string{"U", "V", "W"}
-
-// typeOf is the type that the plate gives a machine; a compressor without one, and
-// without a capacitor, is on a drive where the appliance is called so.
-func (c *Call) typeOf(of string) string {
-	t := c.plateText(of, "type")
-	if a := c.appliance(); t == "" && a.Inverter && !a.Unsealed && kindOf(of) == winding.Compressor && !c.marked(false) {
-		return onDrive
-	}
-	return t
-}
-
-// driven reports whether a machine is fed by a drive: by its plate, or by three
-// like windings, its own or those of the one that it replaced.
-func (c *Call) driven(of string) bool {
-	if c.typeOf(of) == onDrive {
-		return true
-	}
-	m := c.machines[of]
-	if m == nil || c.onThreePhases() {
-		return false
-	}
-	at := c.renewedAt(of)
-	return m.result.State == winding.EqualWindings || at > 0 && c.inferWindings(of, at).State == winding.EqualWindings
-}
-
 // likeness is what three pairs of a machine are to each other.
 type likeness int
 
