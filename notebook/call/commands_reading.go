@@ -365,7 +365,7 @@ func twoDigits(x float64) string {
 	if x == 0 {
 		return "0"
 	}
-	d := 1 - int(math.Floor(math.Log10(x)))
+	d := 1 - int(math.Floor(math.Log10(math.Abs(x))))
 	p := math.Pow10(d)
 	return number(math.Round(x*p) / p)
 }
