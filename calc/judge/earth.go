@@ -40,7 +40,7 @@ func Earth(in EarthIn) verdict.Verdict {
 	out.Caution = []string{caution.ProveDead, caution.EarthAfter}
 	switch {
 	case in.Ohms.X < -in.Ohms.Half()/2 && !in.Ohms.Over: // more than a count of the meter below nothing
-		out.Word, out.Fact = verdict.CannotTell, []string{"earth-undecided"}
+		out.Word, out.Fact, out.Judged = verdict.CannotTell, []string{"earth-undecided"}, false
 		out.Text = "the leads have less than was taken off: short the probes, type anew what they read"
 	case in.Ohms.Over:
 		out.Word, out.Fact = verdict.Failed, []string{"earth-continuity-failed"}

@@ -219,6 +219,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	for _, r := range rs {
 		t.tell(r)
 	}
+	for _, of := range sortedNames(machines) {
+		c.rejudgeCases(of, reply)
+	}
 	if len(t.likewise) > 0 {
 		reply.add(Plain, "Likewise "+strings.Join(t.likewise, ", ")+" to the case: "+string(t.caseWord)+".")
 	}

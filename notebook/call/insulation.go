@@ -6,6 +6,7 @@ import (
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
 )
 
 // byMethod judges insulation by the readings since the last repair. An ohm-meter
@@ -69,11 +70,54 @@ func lastingly(rs []*reading, says func(*reading) verdict.Verdict) verdict.Verdi
 
 func noGrossFault(fact string) bool { return strings.HasSuffix(fact, "-no-gross-fault") }
 
-func (c *Call) insulation(of, pin string, r *reading) verdict.Verdict {
+func (c *Call) insulation(of, pin string, r *reading, before int) verdict.Verdict {
 	if isHeater(of) {
 		return judge.HeaterToCase(of, c.value(r), r.cond.test, c.appliance().Immersed)
 	}
 	rule, house := c.insulationRule()
-	return c.named(of, judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), Floor: r.floor, TestVolts: r.cond.test,
-		RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house}))
+	v := judge.Insulation(judge.InsulationIn{Pin: pin, Ohms: c.value(r), Floor: r.floor, TestVolts: r.cond.test,
+		RatedVolts: c.ratedVolts(), Rule: rule, HouseOhms: house})
+	if v.Word == verdict.Failed && r.cond.test <= 0 {
+		if o, between := c.belies(r, before); o != nil {
+			v.Word, v.Fact = verdict.Suspect, []string{"insulation-suspect"}
+			v.Text = r.shown() + " here and " + o.shown() + " at " + o.a + " cannot both be, " + between.shown() + " lying between: do not energise, read again"
+			v.Entries = append(v.Entries, o.entry, between.entry)
+			slices.Sort(v.Entries)
+			v.Entries = slices.Compact(v.Entries)
+		}
+	}
+	return c.named(of, v)
+}
+
+// belies gives the pin to the case that belies a ground, and the pair by which the two
+// hang together; nil when none does.
+func (c *Call) belies(r *reading, before int) (other, between *reading) {
+	for at := c.renewedBefore(r.of, before); r.entry < at; at = c.renewedBefore(r.of, at) {
+		before = at // of the machine that it was read of
+	}
+	pairs := c.pairsOf(r.of, before)
+	c.spend(20 * len(pairs))
+	for _, o := range pairs {
+		if o.b != caseName || o.a == r.a || o.cond.test > 0 {
+			continue
+		}
+		_, p := c.pairBefore(pairKey(r.of, r.a, o.a), before)
+		if p != nil && slices.Contains(pairs, p) && winding.CannotGround(c.value(r), c.value(o), c.value(p), c.ratedVolts()) {
+			return o, p
+		}
+	}
+	return nil, nil
+}
+
+// rejudgeCases judges the pins of a machine to its case anew where one is failed or in
+// doubt: what hangs together with it may belie it now, or no more.
+func (c *Call) rejudgeCases(of string, reply *Reply) {
+	for _, key := range c.subjects {
+		name, ok := strings.CutPrefix(key, "case\x00"+of+"\x00")
+		if j := c.judged[key]; ok && j != nil && j.verdict.Word.Worse(verdict.CannotTell) {
+			if j, changed := c.judge("case", of+"\x00"+name); changed {
+				c.tellVerdict(j, reply)
+			}
+		}
+	}
 }

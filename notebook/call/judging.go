@@ -228,7 +228,7 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 	}
 	switch kind {
 	case "case":
-		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r) }), true
+		return c.byMethod(rs, func(r *reading) verdict.Verdict { return c.insulation(of, pin, r, before) }), true
 	case "part":
 		v := partOf(name).judge(c, name, rs, before)
 		if v.Word == "" {
