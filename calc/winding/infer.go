@@ -216,6 +216,10 @@ func oneWinding(t *table, in Input, res *Result) {
 		res.fact(FactShorted)
 		res.note("The winding reads zero: shorted, or too low for this range; zero the leads and read again.")
 		return
+	case v.Lo <= 0:
+		res.State = TooClose
+		res.note("The winding may be nothing at all: " + t.says(0, 1) + ". Zero the leads and read it again on a finer range.")
+		return
 	}
 	res.State, res.Settled = Sound, true
 	res.fact(FactSound)

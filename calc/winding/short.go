@@ -2,9 +2,20 @@ package winding
 
 import (
 	"maps"
+	"math"
 
 	"ohmcall/calc/measure"
 )
+
+// maybeShorted reports a pair that may be nothing at all beside two that may be alike:
+// tied together two pins read so, and no role follows from it.
+func (x *three) maybeShorted(g gapDetail) bool { return g.low.Lo <= 0 && g.mid.Agrees(g.high) }
+
+// apart is by how much the two higher pairs differ: of sound windings by the lowest.
+func (x *three) apart() float64 {
+	g := x.gap()
+	return math.Abs(g.high.X - g.mid.X)
+}
 
 // shorted reports a pair that reads zero, or so far below the next pair that
 // no sound machine does. Less than three finite readings prove nothing yet.
@@ -28,7 +39,8 @@ func (x *three) shorted() bool {
 		v, next := t.v(e.i, e.j), false
 		for _, o := range [3]entry{{0, 1}, {0, 2}, {1, 2}} {
 			w := t.v(o.i, o.j)
-			next = next || !w.Over && o != e && v.Hi*shortRatio < w.Lo && (t.open > 0 || x.lowTwo(w))
+			far := v.Hi*shortRatio < w.Lo || v.Lo <= 0 && (v.X+v.Half()/2)*shortRatio < w.X && x.apart() < v.X/2 // perhaps nothing at all
+			next = next || !w.Over && o != e && far && (t.open > 0 || x.lowTwo(w))
 		}
 		if v.X <= 0 || next {
 			low = append(low, e)
@@ -62,7 +74,7 @@ func (x *three) shorted() bool {
 			res.note("Which winding it is, the readings cannot tell: look for markings.")
 		}
 	}
-	res.note("Zero the leads and read it again before judging: a very low winding can look like this.")
+	res.note("Zero the leads, take off what is on the pins (relay, jumper) and read again before judging: that or a very low winding can look like this.")
 	if t.open > 0 {
 		res.fact(FactOpen)
 		res.note("And a winding is open: " + x.others(func(i, j int) bool { return t.v(i, j).Over }) + ".")

@@ -159,6 +159,10 @@ func (x *three) complete() {
 		res.State, res.Settled = Sound, true
 		res.fact(FactSound)
 		res.note(x.headline() + ".")
+	case x.maybeShorted(g) && !x.named():
+		res.State, res.Roles, fit = TooClose, maps.Clone(x.m.role), nil
+		res.note("No role is certain: "+reads(g.low)+" may be a short between two pins, beside two pairs that may be alike.",
+			"Zero the leads, take off what is on the pins (relay, jumper) and read on a finer range.")
 	default:
 		res.State = TooClose
 		res.note(x.closeHeadline())

@@ -38,3 +38,16 @@ func TestGroundThatCannotBe(t *testing.T) {
 		{"struck", at + "ohm a case 12, b case OL; strike 5 slip", nil, nil, open, "", "common practice"},
 	})
 }
+
+// A pair near nothing beside two alike is a short, or what still hangs on the pins, and
+// makes no pin start: common practice.
+func TestNearZeroBesideTwoAlike(t *testing.T) {
+	const at = "unit fridge; fault clicks no cool; plate volts 115; safe plug pulled; "
+	shorted := map[string]cause.State{"winding-shorted": cause.Supported}
+	checkTrade(t, []tradeCase{
+		{"as coarse as the meter", at + "ohm a b 4.1, b c 4.1, a c 0.2", []string{"Shorted: a–c 0.2 Ω", "relay, jumper"}, []string{"is start"}, shorted, "before the machine is condemned", "common practice"},
+		{"another", at + "ohm 1 2 3.2; ohm 1 3 3.2; ohm 2 3 0.1", []string{"Shorted: 2–3 0.1 Ω"}, []string{"is start"}, shorted, "before the machine is condemned", "common practice"},
+		{"perhaps", at + "ohm 1 2 1.2, 1 3 1.2, 2 3 0.3", []string{"No role is certain"}, []string{"is start", "Shorted"}, map[string]cause.State{"winding-shorted": cause.Open}, "finer range", "common practice"},
+		{"low, and unlike", at + "ohm 1 2 4.1, 1 3 4.9, 2 3 0.8", []string{"1 is start"}, []string{"Shorted"}, nil, "", "common practice"},
+	})
+}
