@@ -100,12 +100,14 @@ sensor-reads-cold | | the sensor pretends a temperature below the true one | sen
 sensor-reads-warm | | the sensor pretends a temperature above the true one | sensor-sound
 cond-fan-windings-sound | | the condenser fan motor's windings are sound | cond-fan-windings-failed
 cond-fan-windings-failed | | the condenser fan motor's windings are open or shorted |
+cond-fan-windings-undecided | | the ohms of the condenser fan's motor tell nothing until its volts are known |
 cond-fan-volts-present | | the condenser fan gets its volts | cond-fan-volts-absent
 cond-fan-volts-absent | | the condenser fan gets no volts although it should run | cond-fan-runs
 evap-fan-volts-present | | the evaporator fan gets its volts | evap-fan-volts-absent
 evap-fan-volts-absent | | the evaporator fan gets no volts although it should run | evap-fan-runs
 evap-fan-windings-sound | | the evaporator fan motor's windings are sound | evap-fan-windings-failed
 evap-fan-windings-failed | | the evaporator fan motor's windings are open or shorted |
+evap-fan-windings-undecided | | the ohms of the evaporator fan's motor tell nothing until its volts are known |
 pulls-down-on-course | | the timed temperatures lead to the set point | pulls-down-slowly will-not-reach does-not-cool
 pulls-down-slowly | | the timed temperatures lead to the set point far too late | will-not-reach cools-down
 will-not-reach | | the timed temperatures level off above the set point | cools-down

@@ -222,6 +222,9 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 	for _, of := range sortedNames(machines) {
 		c.rejudgeCases(of, reply)
 	}
+	if q.word == "volt" {
+		c.rejudgeFans(rs, reply)
+	}
 	if len(t.likewise) > 0 {
 		reply.add(Plain, "Likewise "+strings.Join(t.likewise, ", ")+" to the case: "+string(t.caseWord)+".")
 	}

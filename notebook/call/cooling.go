@@ -23,7 +23,7 @@ func (c *Call) openStill(r *cause.Result) string {
 		cold = 0
 	}
 	unsure := cold > 0 && !c.rested(cold)
-	if m != nil && (m.result.State == winding.OverloadOpen || m.result.State == winding.OpenUnplaced) {
+	if m != nil && (m.result.State == winding.OverloadOpen || m.result.State == winding.OpenUnplaced && c.maybeDirect(m.name) == "") {
 		pairs := slices.DeleteFunc(c.pairsOf(m.name, math.MaxInt), func(p *reading) bool { return !p.over || p.b == caseName })
 		soon := !slices.ContainsFunc(pairs, func(p *reading) bool { return !readsCold(p) })
 		unsure = unsure || soon

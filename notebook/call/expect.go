@@ -30,6 +30,12 @@ func init() {
 		v := c.ratedVolts()
 		return forecast{verdict: judge.Feed(judge.FeedIn{Volts: measure.Exact(v), Rated: v, Called: true})}
 	}
+	fedFan := func(c *Call) forecast {
+		if c.ratedVolts() > 0 && c.appliance().Air {
+			return fed(c)
+		}
+		return forecast{also: "the volts on the fan's own label: those of the mains, or about 12 V direct (dc behind them)"}
+	}
 	forecasts = map[string]func(c *Call) forecast{
 		"winding-ohms": expectWindings, "heater-ohms": expectHeater, "sensor-ohms": expectSensor,
 		"start-cap": expectStartCap, "run-cap": expectRunCap, "start-amps": expectStart,
@@ -76,7 +82,7 @@ func init() {
 		"thermostat": closed(judge.Thermostat), "limit-ohms": closed(judge.Limit), "switch": closed(judge.Switched),
 		"speed-switch": closed(judge.Speed), "fuse": closed(judge.Fuse), "cord": closed(judge.Cord),
 		"plug-pins":          func(*Call) forecast { return forecast{verdict: judge.Plug(measure.Exact(10))} },
-		"defrost-thermostat": closed(judge.Limit), "call-volts": fed, "heater-volts": fed, "cond-fan-volts": fed, "evap-fan-volts": fed,
+		"defrost-thermostat": closed(judge.Limit), "call-volts": fed, "heater-volts": fed, "cond-fan-volts": fedFan, "evap-fan-volts": fedFan,
 		"case-ohms":   expectCase,
 		"heater-case": func(*Call) forecast { return forecast{also: "OL; it finds a gross fault only"} },
 		"insulation-tester": func(c *Call) forecast {

@@ -425,6 +425,10 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 			add(of+"-windings-sound", at)
 		case winding.OpenWinding, winding.Shorted, winding.Grounded:
 			add(of+"-windings-failed", at)
+		case winding.OpenUnplaced:
+			if of != "blower" {
+				add(of+"-windings-undecided", at)
+			}
 		}
 		if c.complaint() != said.MotorDead {
 			return

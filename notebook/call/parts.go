@@ -124,13 +124,51 @@ const motorKind = "motor"
 // direct volts has electronics, of which ohms tell nothing (common practice).
 func (c *Call) judgeLeads(name string, r *reading) (verdict.Verdict, bool) {
 	v := judgeWound(c, name, []*reading{r}, 0)
-	if _, direct := c.last2("volt\x00\x00" + name + "\x00\x00" + directWord); direct != nil {
-		v.Word, v.Text = verdict.CannotTell, "a motor on direct volts has electronics, of which ohms tell nothing (common practice)"
+	if says := c.maybeDirect(name); says != "" {
+		v.Word, v.Text, v.Fact = verdict.CannotTell, says, []string{name + "-windings-undecided"}
 	} else {
 		v.Fact = []string{name + "-windings-failed"}
-		v.Also = []string{"a hot one is let cool and read again; one on direct volts has electronics, of which ohms tell nothing"}
+		v.Also = []string{"a hot one is let cool and read again"}
 	}
 	return v, r.over
+}
+
+// lowVolts are the most that boards feed a fan with, direct ones (common practice).
+const lowVolts = 50
+
+// maybeDirect says why ohms do not condemn a fan: it runs on direct volts, or may do so
+// in what cools as long as neither its plate nor the volts read at it tell of mains.
+func (c *Call) maybeDirect(name string) string {
+	const electronics = "a motor on direct volts has electronics, of which ohms tell nothing (common practice)"
+	key := "volt\x00\x00" + name + "\x00\x00"
+	_, read := c.last2(key)
+	_, direct := c.last2(key + directWord)
+	a, plate := c.appliance(), c.plateNumber(name, "volts", "V")
+	switch {
+	case direct != nil || plate > 0 && plate < lowVolts:
+		return electronics
+	case plate > 0 || read != nil && c.value(read).Lo > lowVolts || a.Unsealed || a.Air || name != "evap-fan" && name != "cond-fan":
+		return ""
+	}
+	return "open is a mains motor with a broken winding, or one on direct volts, whose electronics read so; its volts tell: volt " + name + " … run"
+}
+
+// rejudgeFans judges the ohms of fans anew whose volts were read now.
+func (c *Call) rejudgeFans(rs []*reading, reply *Reply) {
+	for _, r := range rs {
+		name := strings.ToLower(r.a)
+		if !among(twoLeads, name) {
+			continue
+		}
+		if j := c.judged[motorKind+"\x00"+name]; j != nil {
+			if j, changed := c.judge(motorKind, name); changed {
+				c.tellVerdict(j, reply)
+			}
+		}
+		if c.machines[name] != nil {
+			c.refreshMachine(name, reply)
+		}
+	}
 }
 
 // motorAliases are other names of the trade for the fans.

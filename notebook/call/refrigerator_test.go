@@ -51,3 +51,25 @@ func TestNearZeroBesideTwoAlike(t *testing.T) {
 		{"low, and unlike", at + "ohm 1 2 4.1, 1 3 4.9, 2 3 0.8", []string{"1 is start"}, []string{"Shorted"}, nil, "", "common practice"},
 	})
 }
+
+// A fan of a refrigerator may run on direct volts: its ohms then tell nothing, and
+// twelve volts on an ordinary range are all that it needs. Common practice.
+func TestFanOnDirectVolts(t *testing.T) {
+	const at = "unit fridge; fault fridge too warm; saw evap fan stopped; "
+	both := map[string]cause.State{"evap-fan-failed": cause.Supported, "evap-fan-unfed": cause.Supported}
+	motor := map[string]cause.State{"evap-fan-failed": cause.Supported, "evap-fan-unfed": cause.RuledOut}
+	checkTrade(t, []tradeCase{
+		{"open, volts not known", at + "safe; ohm evap-fan OL", []string{"evap-fan: cannot tell", "volt evap-fan … run"}, []string{"failed"}, both, "volts at the evaporator fan", "common practice"},
+		{"by its pins", at + "safe; on evap-fan; plate leads 2; ohm 1 2 OL cold", []string{"1–2 OL: open is a mains motor"}, []string{"Ruled out"}, both, "read 1, 2 to the case", "common practice"},
+		{"on mains", at + "volt evap-fan 117 run; safe; ohm evap-fan OL", []string{"evap-fan: failed, open"}, nil, motor, "replace the fan motor", "common practice"},
+		{"the mains read last", at + "ohm evap-fan OL; volt evap-fan 117 run", []string{"evap-fan: failed, open"}, nil, motor, "replace the fan motor", "common practice"},
+		{"by its pins, the mains read last", at + "on evap-fan; plate leads 2; ohm 1 2 OL; volt evap-fan 117 run", []string{"The winding reads open"}, nil, motor, "", "common practice"},
+		{"on direct volts", at + "volt evap-fan 12.1 dc run; ohm evap-fan OL", []string{"cannot tell, a motor on direct volts"}, []string{"failed"}, motor, "replace the fan motor", "common practice"},
+		{"its own plate", at + "on evap-fan; plate volts 115; ohm evap-fan OL", []string{"failed, open"}, nil, nil, "", "common practice"},
+		{"twelve volts, the range not said", at + "volt evap-fan 11.9 run", []string{"cannot tell, 11.9 V is all that a fan on direct volts needs"}, []string{"failed", "115 V", "Ruled out"}, both, "", "common practice"},
+		{"with the compressor's plate", at + "plate volts 115; volt evap-fan 11.9 run", []string{"cannot tell"}, []string{"failed", "Ruled out"}, both, "", "common practice"},
+		{"with the fan's own", at + "on evap-fan; plate volts 115; volt evap-fan 11.9 run", []string{"failed, it should be called and is given 11.9 V"}, nil, map[string]cause.State{"evap-fan-failed": cause.RuledOut}, "", "common practice"},
+		{"none", at + "volt evap-fan 0.3 run", []string{"failed, it should be called"}, nil, map[string]cause.State{"evap-fan-failed": cause.RuledOut}, "", "common practice"},
+		{"and it runs", "unit fridge; fault fridge warm; volt evap-fan 12.1 run; saw evap fan runs", nil, []string{"contradict"}, nil, "", "common practice"},
+	})
+}

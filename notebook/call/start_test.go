@@ -104,7 +104,7 @@ func TestFanOfTwoLeads(t *testing.T) {
 		{name: "fed", lines: freezer + "volt evap fan 118", states: map[string]cause.State{"evap-fan-unfed": cause.RuledOut}, source: "common practice"},
 		{name: "not fed", lines: freezer + "volt evap fan 0 run", states: map[string]cause.State{"evap-fan-failed": cause.RuledOut}, source: "common practice"},
 		{name: "asked for its leads", lines: freezer + "safe; on evap fan; ohm 1 2 OL", in: []string{"plate leads 2"}, source: "common practice"},
-		{name: "judged", lines: freezer + "safe; on evap fan; ohm 1 2 OL; plate leads 2", in: []string{"The winding reads open"},
+		{name: "judged", lines: freezer + "volt evap fan 118; safe; on evap fan; ohm 1 2 OL; plate leads 2", in: []string{"The winding reads open"},
 			states: map[string]cause.State{"evap-fan-failed": cause.Supported, "evap-fan-unfed": cause.RuledOut}, source: "common practice"},
 		{name: "a pump's own complaint", lines: "unit dishwasher; fault drain pump does not turn; safe; on drain pump; saw impeller sound; ohm 1 case OL, 2 case OL; ohm 1 2 OL", in: []string{"The winding reads open", "Taken to have two leads"}, not: []string{"plate leads 2"},
 			next: "first let it cool", source: "common practice"},

@@ -232,6 +232,10 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
 			Text: r.shown() + " is of one of its ends, which gets one leg; across both ends: volt " + r.a + " …"}, true
 	}
+	if x := c.value(r); (strings.HasSuffix(fed, "-fan-volts-present")) && !r.cond.is(directWord) && x.Lo >= leastDirect && x.Hi < lowVolts && c.plateNumber(strings.ToLower(r.a), "volts", "V") < lowVolts {
+		return verdict.Verdict{Subject: "volts at " + r.where(), Word: verdict.CannotTell, Entries: []int{r.entry}, Source: "common practice", Caution: []string{caution.MainsLive},
+			Text: r.shown() + " is all that a fan on direct volts needs, and nothing to one on mains: read it on direct volts (dc behind it), or its plate"}, true
+	}
 	out := c.feed(r, fed, unfed)
 	if r.cond.is(directWord) && out.Word == verdict.Suspect {
 		out.Word, out.Fact = verdict.CannotTell, nil
@@ -367,8 +371,11 @@ const (
 	mostControl  = 30
 )
 
-// directVolts run the fans of boards (common practice).
-const directVolts = 12
+// directVolts run the fans of boards; from leastDirect on one may turn (common practice).
+const (
+	directVolts = 12
+	leastDirect = 3
+)
 
 // feed judges whether a machine gets its volts.
 func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
@@ -384,7 +391,9 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	if x := c.value(r).X; (fed == "valve-volts-present" || fed == "coil-fed") && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts
 	}
-	if r.cond.is(directWord) {
+	if own := c.plateNumber(strings.ToLower(r.a), "volts", "V"); own > 0 && isMotor(r.a) {
+		rated = own
+	} else if r.cond.is(directWord) {
 		rated = directVolts
 	}
 	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,

@@ -106,6 +106,12 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	if res.State == winding.Sound {
 		c.openHot(of, before, &res)
 	}
+	if res.State == winding.OpenWinding && in.Leads == 2 {
+		if says := c.maybeDirect(of); says != "" {
+			res.State, res.Facts = winding.OpenUnplaced, nil
+			res.Notes = []string{res.Proof[0].Pair().String() + " OL: " + says + "."}
+		}
+	}
 	if in.Leads > 0 && c.plateNumber(of, "leads", "") == 0 && (res.State == winding.Sound || res.State == winding.OpenWinding) {
 		res.Notes = append(res.Notes, "Taken to have two leads, as drain pumps do (common practice); if it has more: plate leads 3.")
 	}
