@@ -3,7 +3,8 @@ package cause
 import "ohmcall/calc/caution"
 
 // Facts that show that frost does not build up beyond measure.
-var notIced = []string{"frost-none", "frost-partial", "frost-even"}
+// Partial frost is no such: ice may lie in one place, the rest bare.
+var notIced = []string{"frost-none", "frost-even"}
 
 // coldCauses are the causes for which a machine that runs does not cool, never
 // stops, cools too much, ices up or leaks.
@@ -66,7 +67,7 @@ var coldCauses = []Cause{
 		Code: "vents-blocked", Name: "air passages inside blocked or damper stuck shut",
 		Predicts:    []string{"cools-slowly", "does-not-cool", "frost-even", "evap-fan-runs", "freezer-cold"},
 		ShownBy:     []string{"vents-blocked", "damper-stuck-shut"},
-		Contradicts: []string{"no-sealed-system", "vents-clear", "frost-none"},
+		Contradicts: []string{"no-sealed-system", "vents-clear", "frost-none", "condenser-cold"},
 		Fix:         "free the passages; replace a damper that does not move",
 		Work:        "vent, passage, duct, damper, air",
 		Source:      commonPractice,
@@ -120,7 +121,7 @@ var coldCauses = []Cause{
 		Code: "evaporator-iced", Name: "evaporator packed with ice", Consequence: true,
 		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "water-inside", "freezer-cold"},
 		ShownBy:     []string{"frost-heavy"},
-		Contradicts: with("no-sealed-system", notIced),
+		Contradicts: with("no-sealed-system frost-partial", notIced),
 		Fix:         "thaw it gently, with no sharp tool near the tubing, then look for why it formed: defrost, drain, gasket, fan",
 		Work:        "thaw, defrost, ice",
 		Note:        "ice is what is found, not the cause: a fan that stands, a defrost that fails, a drain or a door lets it grow",
@@ -281,8 +282,8 @@ var coldCauses = []Cause{
 	},
 	{
 		Code: "compressor-weak", Name: "compressor runs but does not pump",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-none", "does-not-dry", "condenser-cold", "amps-low", "suction-high", "pressures-level", "will-not-reach", "leak-not-found", "restriction-none", "split-small", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
-		Contradicts: []string{"rise-cooled", "rise-sound", "rise-large", "amps-locked-rotor", "no-sealed-system", "suction-low", "suction-normal", "frost-partial", "frost-even", "frost-heavy", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-partial", "coil-iced"},
+		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "does-not-dry", "condenser-cold", "amps-low", "suction-high", "pressures-level", "will-not-reach", "leak-not-found", "restriction-none", "split-small", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
+		Contradicts: []string{"rise-cooled", "rise-sound", "rise-large", "amps-locked-rotor", "no-sealed-system", "suction-low", "suction-normal", "frost-even", "frost-heavy", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-partial", "coil-iced"},
 		Fix:         "replace the compressor, by a person certified for the refrigerant",
 		Work:        "compressor",
 		Note:        "a compressor is condemned only after leak and restriction are ruled out",

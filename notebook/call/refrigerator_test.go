@@ -73,3 +73,17 @@ func TestFanOnDirectVolts(t *testing.T) {
 		{"and it runs", "unit fridge; fault fridge warm; volt evap-fan 12.1 run; saw evap fan runs", nil, []string{"contradict"}, nil, "", "common practice"},
 	})
 }
+
+// Frost on a part of the evaporator is of a low charge, a restriction or worn valves, and
+// of a defrost that leaves ice in one place: it strikes none of them. Common practice.
+func TestPartialFrost(t *testing.T) {
+	const at = "unit fridge; fault runs constantly, 55F inside; saw frost partial; "
+	checkTrade(t, []tradeCase{
+		{"alone", at + "saw comp runs", nil, []string{"does not pump"}, map[string]cause.State{"compressor-weak": cause.Open, "heater-failed": cause.Open, "limit-open": cause.Open,
+			"defrost-control-failed": cause.Open, "refrigerant-low": cause.Open, "restriction": cause.Open, "evaporator-iced": cause.RuledOut}, "", "common practice"},
+		{"with gauges, no leak and no restriction", at + "plate volts 115, amps 1.2, gas R-134a; psi suction 35 run, discharge 90 run; saw no leak found; saw no restriction", nil, nil,
+			map[string]cause.State{"compressor-weak": cause.Open, "refrigerant-low": cause.RuledOut, "restriction": cause.RuledOut}, "", "common practice"},
+		{"with a cold condenser", at + "saw condenser cold", nil, nil, map[string]cause.State{"compressor-weak": cause.Open, "condenser-dirty": cause.RuledOut}, "", "common practice"},
+		{"even frost", "unit fridge; fault runs constantly, 55F inside; saw frost even", nil, nil, map[string]cause.State{"compressor-weak": cause.RuledOut, "heater-failed": cause.RuledOut}, "", "common practice"},
+	})
+}

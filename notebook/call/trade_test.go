@@ -97,7 +97,7 @@ func TestSplitPhase(t *testing.T) {
 		{"nothing between two live legs", "unit split air conditioner; fault outdoor unit dead; volt L1 L2 2; volt L1 N 121, L2 N 121", []string{"or both are one"}, nil, nil, "both poles of its breaker", "common practice"},
 		{"no supply where the complaint counts it among no causes", "unit split air conditioner; fault not cooling; volt L1 L2 0", nil, nil, nil, "restore the supply", "common practice"},
 		{"which is back", "unit split air conditioner; fault not cooling; volt L1 L2 0; volt L1 L2 240", nil, nil, nil, "set to cool", "common practice"},
-		{"proved dead is no lost supply", "unit fridge; fault not cold; safe unplugged; volt line 0", nil, nil, nil, "frost", "common practice"},
+		{"proved dead is no lost supply", "unit fridge; fault not cold; safe unplugged; volt line 0", nil, nil, nil, "condenser fan runs", "common practice"},
 		{"a lost neutral", dryer + "volt L1 N 165, L2 N 75; volt L1 L2 240", nil, []string{"contradict"}, map[string]cause.State{"supply-weak": cause.Open}, "power off at its source and kept off: by 165 and 75 V", "common practice"},
 		{"told with the second leg", dryer + "volt L1 N 165; volt L2 N 75", []string{"a poor or lost neutral"}, []string{"Cause supported"}, nil, "kept off", "common practice"},
 		{"and mended", dryer + "volt L1 N 165, L2 N 75; did electrician remade the neutral joint; volt L1 N 120, L2 N 119", nil, []string{"lost neutral"}, nil, "earth", "common practice"},
