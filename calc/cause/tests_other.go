@@ -66,7 +66,7 @@ var coldTests = []Test{
 		Outcomes: []string{"heater-volts-present", "heater-volts-absent"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat"}, When: []string{"heater-sound"}, Barred: []string{"heater-grounded"}},
 	{Code: "sensor-ohms", Name: "ohms of the sensor in stirred ice water, or beside a thermometer", How: "ohm sensor 32.6k ice",
-		Outcomes: []string{"sensor-sound", "sensor-reads-cold", "sensor-reads-warm", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
+		Outcomes: []string{"sensor-sound", "sensor-reads-cold", "sensor-reads-warm", "sensor-open", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
 	{Code: "thermostat-cold", Name: "ohms through the thermostat below its set point", How: "ohm thermostat OL open",
 		Outcomes: []string{"thermostat-opens", "thermostat-stuck-closed"}, Effort: 2, Danger: Dead, On: []string{"too-cold", "runs-always", "too-hot", "ac-runs-on"}, Caution: []string{caution.ProveDead}},
 	{Code: "restriction-look", Name: "feel the drier and the capillary tube, listen for the hiss when it stops", How: "saw no restriction",

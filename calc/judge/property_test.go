@@ -129,7 +129,7 @@ func TestEveryVerdictKeepsThePromises(t *testing.T) {
 }
 
 // vocabulary is what the causes may rely on from this package.
-const vocabulary = `sensor-reads-cold sensor-reads-warm insulation-sound insulation-no-gross-fault insulation-suspect insulation-failed
+const vocabulary = `sensor-open sensor-reads-cold sensor-reads-warm insulation-sound insulation-no-gross-fault insulation-suspect insulation-failed
 	supply-sound supply-low supply-usable supply-high supply-far-over neutral-poor supply-absent sag-sound sag-deep
 	start-cap-sound start-cap-suspect start-cap-failed start-cap-open start-cap-shorted run-cap-sound run-cap-suspect run-cap-failed
 	start-device-sound start-device-suspect start-device-failed overload-open overload-closed

@@ -36,6 +36,16 @@ type NTCIn struct {
 	Beta      float64
 	Table     Table
 	Tolerance float64 // percent of the resistance, 0 for the default
+	Switch    bool    // it may be a contact that is called a sensor
+}
+
+// open adds to a thermistor's verdict that it is open: to its control that is colder
+// than anything.
+func (in NTCIn) open(v verdict.Verdict) verdict.Verdict {
+	if in.Ohms.Over {
+		v.Fact = append(v.Fact, "sensor-open")
+	}
+	return v
 }
 
 // NTC judges a thermistor against its table or its beta.
@@ -43,9 +53,14 @@ func NTC(in NTCIn) verdict.Verdict {
 	subject := named("NTC sensor", in.Name)
 	curve, tol, source := in.curve()
 	if (curve == nil || in.Celsius.Over) && in.Ohms.Over {
-		return verdict.Verdict{Subject: subject, Word: verdict.Suspect, Limit: "finite", Source: commonPractice,
+		return in.open(verdict.Verdict{Subject: subject, Word: verdict.Suspect, Limit: "finite", Source: commonPractice,
 			Text: "open: the sensor, its lead or its plug; read at the sensor itself on the highest range",
-			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
+			Fact: []string{fact("sensor", verdict.Suspect)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)})
+	}
+	if !in.Ohms.Over && in.Ohms.Hi < contactOhms && (curve == nil || in.Celsius.Over) && !in.Switch {
+		return verdict.Verdict{Subject: subject, Word: verdict.Failed, Limit: "more than a contact's ohms", Source: commonPractice,
+			Text: ohms(in.Ohms.X) + " is a short at any temperature: the sensor, its lead or its plug; read at the sensor itself",
+			Fact: []string{fact("sensor", verdict.Failed)}, Caution: []string{caution.ProveDead}, Entries: entries(in.Ohms)}
 	}
 	if curve == nil {
 		text := "a table, or R25 and beta, is needed to judge it"
@@ -75,7 +90,7 @@ func NTC(in NTCIn) verdict.Verdict {
 	v.Lo *= at / max(cold, hot)
 	v.Hi *= at / min(cold, hot)
 	out := sensor(subject, v, in.Celsius, around(at, tol), fmt.Sprintf("%s, ±%s %%", source, num(tol)))
-	return pretends(out, in.Ohms, in.Celsius.X, curve, ntcCold, ntcWarm)
+	return in.open(pretends(out, in.Ohms, in.Celsius.X, curve, ntcCold, ntcWarm))
 }
 
 // curve is the resistance at a temperature, false where it is not defined.

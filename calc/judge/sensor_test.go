@@ -75,13 +75,16 @@ func TestNTC(t *testing.T) {
 		{"in ice water, by table", NTCIn{Ohms: within(32.6e3, 350), Celsius: ice, Table: table}, verdict.Sound, []string{"sensor-sound"}},
 		{"good part judged by beta alone", beta(within(32.6e3, 350), ice), verdict.Sound, []string{"sensor-sound"}},
 		{"drifted", beta(within(45e3, 500), ice), verdict.Failed, []string{"sensor-failed", "sensor-reads-cold"}},
-		{"open", beta(measure.Open(7), ice), verdict.Failed, []string{"sensor-failed"}},
+		{"open", beta(measure.Open(7), ice), verdict.Failed, []string{"sensor-failed", "sensor-open"}},
+		{"shorted at no known temperature", beta(within(0.2, 0.3), measure.Open(0)), verdict.Failed, []string{"sensor-failed"}},
+		{"shorted, no data", NTCIn{Ohms: within(0.2, 0.3), Celsius: ice}, verdict.Failed, []string{"sensor-failed"}},
+		{"a contact called a sensor", NTCIn{Ohms: within(0.2, 0.3), Celsius: ice, Switch: true}, verdict.CannotTell, []string{"sensor-undecided"}},
 		{"shorted", beta(within(0.3, 0.3), ice), verdict.Failed, []string{"sensor-failed"}},
 		{"one count of a 2000k range", beta(within(33, 3), ice), verdict.Suspect, []string{"sensor-suspect"}},
 		{"a thermometer good to 1 K is too coarse for a table's 5 %", NTCIn{Ohms: within(11.4e3, 150), Celsius: room, Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
 		{"outside the table", NTCIn{Ohms: within(400, 10), Celsius: measure.Exact(130), Table: table}, verdict.CannotTell, []string{"sensor-undecided"}},
 		{"no data", NTCIn{Ohms: within(400, 10), Celsius: ice}, verdict.CannotTell, []string{"sensor-undecided"}},
-		{"no data, open", NTCIn{Ohms: measure.Open(7), Celsius: ice}, verdict.Suspect, []string{"sensor-suspect"}},
+		{"no data, open", NTCIn{Ohms: measure.Open(7), Celsius: ice}, verdict.Suspect, []string{"sensor-suspect", "sensor-open"}},
 		{"near the limit", beta(within(37e3, 600), ice), verdict.CannotTell, []string{"sensor-undecided"}},
 	} {
 		check(t, c.name, NTC(c.in), c.word, c.facts...)

@@ -199,8 +199,11 @@ func (c *Call) applyReadings(q *quality, a *args) (*Reply, error) {
 		c.tellVacuum(r, reply)
 		c.tellBeyond(r, reply)
 		unit, x, end := q.word, number(r.x), ""
-		if r.res > 1 { // of an insulation tester
+		switch {
+		case r.res > kilohm:
 			unit, x, end = "megohm", number(r.x/megohm), "M"
+		case r.res > 1:
+			unit, x, end = "kilohm", number(r.x/kilohm), "k"
 		}
 		if r.tenths && c.sayOnce("tenths of "+unit) {
 			reply.add(Plain, "Whole "+unit+"s are taken as tenths shown ("+x+".0"+end+"); write ~"+x+end+" if the meter shows none.").flag("tenths-assumed")

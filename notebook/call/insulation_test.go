@@ -69,7 +69,7 @@ func TestWholeMegohms(t *testing.T) {
 		{"told once", at + "ohm A case 5M test 500V; ohm B case 4M test 500V", []string{"insulation B to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
 		{"tenths written", at + "ohm A case 5.0M test 500V", []string{"insulation A to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
 		{"none shown", at + "ohm A case ~3M test 500V", nil, []string{"sound", "Whole"}, nil, "", "common practice"},
-		{"an ohm-meter's", at + "ohm A case 5M", nil, []string{"Whole"}, nil, "", "common practice"},
+		{"an ohm-meter's", at + "ohm A case 5M", []string{"No gross fault", "Whole megohms are taken as tenths"}, []string{"too near"}, nil, "", "common practice"},
 		{"a high range", at + "ohm A case 550M test 500V", []string{"insulation A to case: sound"}, []string{"Whole"}, nil, "", "common practice"},
 		{"a tester after an ohm-meter", at + "ohm B case OL; ohm B case 550M test 500V", []string{"insulation B to case: sound"}, []string{"jump", "Read again"}, nil, "", "common practice"},
 		{"an ohm-meter after a tester", at + "ohm B case 550M test 500V; ohm B case OL", nil, []string{"jump", "Read again"}, nil, "", "common practice"},

@@ -371,7 +371,7 @@ func judgePlug(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
 func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	r := latest(rs)
 	in := judge.NTCIn{Name: name, Ohms: c.value(r), Celsius: c.temperatureBeside(r),
-		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", "")}
+		R25: c.plateNumber("", "r25", "ohm"), Beta: c.plateNumber("", "beta", ""), Switch: !steers(name)}
 	if in.R25 == 0 && len(c.sensorRows()) == 0 && c.plateNumber("", "r0", "ohm") > 0 {
 		return judgePlatinum(c, name, rs, before)
 	}
@@ -380,7 +380,9 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 		in.Table, doubts, fault = judge.NewTable(rows)
 	}
 	v := judge.NTC(in)
-	v.Text = but(v.Text, in.Celsius, c.notBeside(r))
+	if v.Word == verdict.CannotTell {
+		v.Text = but(v.Text, in.Celsius, c.notBeside(r))
+	}
 	if fault != nil {
 		v.Also = append(v.Also, "the table typed from the sheet is not used: "+fault.Error())
 		if v.Word == verdict.CannotTell {
@@ -390,7 +392,7 @@ func judgeNTC(c *Call, name string, rs []*reading, before int) verdict.Verdict {
 	v.Also = append(v.Also, doubts...)
 	if !steers(name) {
 		v.Also = slices.DeleteFunc(v.Also, func(s string) bool { return strings.HasPrefix(s, "a control that") })
-		v.Fact = slices.DeleteFunc(v.Fact, func(f string) bool { return strings.HasPrefix(f, "sensor-reads") })
+		v.Fact = slices.DeleteFunc(v.Fact, func(f string) bool { return strings.HasPrefix(f, "sensor-reads") || f == "sensor-open" })
 	}
 	return v
 }

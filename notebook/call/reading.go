@@ -59,10 +59,14 @@ const thermometer = 1.0
 // is read as 7.0, and the reply says so once.
 var tenthsBelow = map[string]float64{"ohm": 200, "amp": 40}
 
-// testerTenthsBelow is the same of an insulation tester, in ohms (common practice).
-const testerTenthsBelow = 20 * megohm
-
-const megohm = 1e6 // Ω; where a tester leaves its tenths out is common practice
+// The same of its ranges of kilohms and megohms, and of an insulation tester, in ohms
+// (common practice): nobody reads a value of one digit on the range for two hundred.
+const (
+	kilohm          = 1e3
+	megohm          = 1e6
+	kiloTenthsBelow = 200 * kilohm
+	megTenthsBelow  = 20 * megohm
+)
 
 // fullVacuum is the most that a gauge shows below the air's pressure, in psi:
 // the standard atmosphere is 14.696 (NIST SP 811, from memory), and dials end at

@@ -87,3 +87,35 @@ func TestPartialFrost(t *testing.T) {
 		{"even frost", "unit fridge; fault runs constantly, 55F inside; saw frost even", nil, nil, map[string]cause.State{"compressor-weak": cause.RuledOut, "heater-failed": cause.RuledOut}, "", "common practice"},
 	})
 }
+
+// Of kilohms and megohms a meter shows tenths too, which people leave out; what is
+// written ~ has the doubt that it says. Common practice.
+func TestRoundKilohms(t *testing.T) {
+	const at = "unit fridge; fault clicks; plate volts 115, r25 5k, beta 3950; safe; "
+	checkTrade(t, []tradeCase{
+		{"a PTC that is worn out", at + "ohm ptc 3k cold", []string{"failed, 3 kΩ is what one reads hot", "Whole kilohms are taken as tenths shown (3.0k); write ~3k"}, []string{"edge"},
+			map[string]cause.State{"start-device-failed": cause.Supported}, "", "common practice"},
+		{"nobody said cold", at + "ohm ptc 2k", []string{"suspect, 2 kΩ is high"}, []string{"edge"}, nil, "", "common practice"},
+		{"hot", at + "ohm ptc 2k hot", []string{"sound, high while hot"}, nil, nil, "", "common practice"},
+		{"a sensor", at + "ohm sensor 5k at 25C", []string{"no gross fault"}, []string{"(±3"}, nil, "", "IEC 60539-1, beta equation"},
+		{"written as rough", at + "ohm sensor ~5k at 25C", nil, []string{"sound", "Whole"}, nil, "", "common practice"},
+		{"megohms of an ohm-meter", at + "ohm 1 case 5M, 2 case 5M, 3 case 5M", []string{"No gross fault to the case at 1, 2 and 3"}, []string{"too near", "do not energise"}, nil, "", "common practice"},
+		{"too near all the same", at + "ohm 1 case 2M", []string{"Wanted"}, []string{"No gross fault"}, nil, "", "common practice"},
+	})
+}
+
+// An open thermistor is colder to its control than anything, and no temperature makes a
+// short of one right: common practice.
+func TestSensorOpenOrShorted(t *testing.T) {
+	const cool, cold = "unit fridge; fault no cool; safe; ", "unit fridge; fault runs all the time, freezes food; safe; "
+	checkTrade(t, []tradeCase{
+		{"open, by its curve", "unit fridge; fault no cool; plate r25 5k, beta 3950; safe; ohm sensor OL at 20C", []string{"failed, open", "Cause supported: temperature sensor reads too cold"}, nil,
+			map[string]cause.State{"sensor-cold": cause.Supported}, "read it at its own plug, then replace the sensor", "common practice"},
+		{"open, no data", cool + "ohm thermistor OL", []string{"suspect, open"}, nil, map[string]cause.State{"sensor-cold": cause.Supported}, "read it at its own plug", "common practice"},
+		{"open, where it freezes", cold + "ohm thermistor OL", nil, nil, map[string]cause.State{"sensor-failed": cause.Supported}, "read it at its own plug", "common practice"},
+		{"shorted", cold + "ohm thermistor 0.2", []string{"failed, 0.2 Ω is a short at any temperature"}, []string{"write it behind"}, map[string]cause.State{"sensor-failed": cause.Supported}, "read it at its own plug", "common practice"},
+		{"of the evaporator", cool + "ohm defrost-sensor OL", nil, nil, map[string]cause.State{"sensor-cold": cause.Open}, "", "common practice"},
+		{"a bimetal called a sensor", cold + "ohm defrost-sensor 0.2", []string{"cannot tell"}, nil, map[string]cause.State{"sensor-failed": cause.Open}, "", "common practice"},
+		{"low, no short", cold + "ohm thermistor 400", []string{"cannot tell"}, nil, map[string]cause.State{"sensor-failed": cause.Open}, "", "common practice"},
+	})
+}

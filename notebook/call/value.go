@@ -125,8 +125,8 @@ func (r *reading) settle(c *Call, q quantity.Q, w script.Word, derived bool) err
 	if !derived && r.res >= 1 && x >= 0 && x < tenthsBelow[r.quality.word] {
 		r.res, r.tenths = 0.1, true
 	}
-	if !derived && !r.rough && r.cond.test > 0 && r.res == megohm && x < testerTenthsBelow {
-		r.res, r.tenths = megohm/10, true
+	if !derived && !r.rough && r.quality.word == "ohm" && (r.res == kilohm && x < kiloTenthsBelow || r.res == megohm && x < megTenthsBelow) {
+		r.res, r.tenths = r.res/10, true
 	}
 	switch r.quality.word {
 	case "ohm", "mfd", "amp", "watt", "trip":
