@@ -80,7 +80,7 @@ func (x *three) judgeOpen() {
 		return
 	case t.open == 1:
 		res.State = DoesNotAddUp
-		res.fact(FactDoNotAddUp)
+		res.fact(FactTooHigh)
 		through := x.others(func(i, j int) bool { return !t.v(i, j).Over })
 		res.note("Contradiction: "+open+" although "+through+".",
 			"Two pairs that read through make the third read through: a probe missed its contact. Read all again.")

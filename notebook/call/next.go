@@ -163,7 +163,8 @@ const wideGap = 15
 //go:noinline
 func (c *Call) gapWide() bool {
 	m := c.machines[c.mainMachine()]
-	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap == nil || math.Abs(m.result.Gap.Percent) < wideGap {
+	if m == nil || m.result.State != winding.DoesNotAddUp || m.result.Gap != nil && math.Abs(m.result.Gap.Percent) < wideGap ||
+		m.result.Gap == nil && !among(m.result.Facts, winding.FactTooHigh) {
 		return false
 	}
 	return !c.readTwice(m.name) && c.alike(m.name, math.MaxInt) != alikeAll // three like pairs are what they are

@@ -119,3 +119,19 @@ func TestSensorOpenOrShorted(t *testing.T) {
 		{"low, no short", cold + "ohm thermistor 400", []string{"cannot tell"}, nil, map[string]cause.State{"sensor-failed": cause.Open}, "", "common practice"},
 	})
 }
+
+// No windings, of whatever kind, read more between two pins than over the third (the
+// triangle of resistances): one of the readings is wrong, and nothing is condemned.
+func TestPairsThatCannotBe(t *testing.T) {
+	const drive = "unit fridge inverter; fault compressor not running; plate type inverter; safe; "
+	const again = "read the three pairs again"
+	open := map[string]cause.State{"winding-shorted": cause.Open, "winding-open": cause.Open}
+	cased := "ohm u case OL, v case OL, w case OL; "
+	checkTrade(t, []tradeCase{
+		{"a pair of a drive's is open", drive + cased + "ohm u v 12, u w 12, v w OL", []string{"One pair reads more than the two others together", "a probe missed its contact"}, []string{"suspect a winding"}, open, again, "common practice"},
+		{"or far too high", drive + cased + "ohm u v 12.0, u w 12.1, v w 40.2", []string{"One pair reads more than the two others together"}, []string{"suspect a winding"}, open, again, "common practice"},
+		{"one that may be", drive + "ohm u v 12.0, u w 12.1, v w 7.0", []string{"suspect a winding"}, []string{"One pair"}, nil, "", "common practice"},
+		{"of any compressor", "unit fridge; fault clicks, no cool; safe; ohm a case OL, b case OL, c case OL; ohm a b 4.1, a c 6.2, b c OL", []string{"Contradiction", "Read all again"}, nil, open, again, "common practice"},
+		{"read again", "unit fridge; fault clicks, no cool; safe; ohm a b 4.1, a c 6.2, b c OL; ohm b c 10.3", nil, []string{"Contradiction"}, nil, "", "common practice"},
+	})
+}

@@ -260,6 +260,9 @@ func noRoles(res *winding.Result, kind string, like likeness) {
 		} else {
 			facts = append(facts, winding.FactEqual)
 		}
+	case among(res.Facts, winding.FactTooHigh):
+		notes = append([]string{"One pair reads more than the two others together, which no windings do: a probe missed its contact. Read all three again."}, notes...)
+		facts = append(facts, winding.FactTooHigh)
 	case like == alikeMaybe:
 		res.State = winding.TooClose
 		notes = append([]string{"Whether the three pairs are alike this meter cannot tell: read them on a finer range, the leads zeroed (probes 0.2)."}, notes...)
