@@ -16,6 +16,7 @@ var (
 	needFans     = Need{"condenser fan seen", []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none", "no-sealed-system"}}
 	needEvapFan  = Need{"evaporator fan seen", []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none", "no-sealed-system"}}
 	needFrost    = Need{"frost on the evaporator seen", []string{"frost-none", "frost-partial", "frost-even", "frost-heavy", "no-sealed-system", "coil-hidden"}}
+	needCold     = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool"}}
 	needPullDown = Need{"temperatures over time", []string{"cools-down", "temp-at-target", "pulls-down-on-course", "pulls-down-slowly", "will-not-reach", "does-not-cool", "no-sealed-system"}}
 	needEarth    = Need{"earth continuity", []string{"earth-sound", "earth-failed"}}
 	needLock     = Need{"lock and latch looked at", []string{"lock-free", "lock-jammed", "unlocks-unpowered"}}
@@ -340,6 +341,21 @@ var complaints = []Complaint{
 		Cured:  []string{"cools-down", "temp-at-target"},
 		Causes: with("vents-blocked evap-fan-failed evap-fan-unfed evaporator-iced heater-failed limit-open defrost-control-failed sensor-cold gasket-leaks heavy-use condenser-dirty cond-fan-failed cond-fan-unfed compressor-off refrigerant-low restriction air-in-system compressor-weak", nil),
 		Need:   []Need{needEvapFan, needFrost, needPullDown},
+	},
+	{
+		// Taken by the appliance, as the next: its words are those of no-cool.
+		Code: "absorption-warm", Name: "an absorption cooler that does not cool",
+		Signs:  []string{"does-not-cool", "cools-slowly"},
+		Cured:  []string{"cools-down", "temp-at-target"},
+		Causes: []string{"heater-grounded", "no-supply", "connection-weak", "control-not-calling", "not-level", "back-unaired", "heater-failed", "gasket-leaks", "cooling-unit-blocked"},
+		Need:   []Need{needSupply, {"cabinet level", []string{"level", "not-level"}}, {"air at its back", []string{"back-aired", "back-unaired"}}, needHeater, needCold, needEarth},
+	},
+	{
+		Code: "peltier-warm", Name: "a thermoelectric cooler that does not cool",
+		Signs:  []string{"does-not-cool", "cools-slowly"},
+		Cured:  []string{"cools-down", "temp-at-target"},
+		Causes: []string{"no-supply", "connection-weak", "back-unaired", "module-not-fed", "gasket-leaks", "module-failed"},
+		Need:   []Need{needSupply, {"fan and fins of its hot side", []string{"back-aired", "back-unaired"}}, {"volts at the module", []string{"module-fed", "module-unfed"}}, needCold},
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",

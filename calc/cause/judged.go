@@ -96,6 +96,8 @@ limit-closed | | the thermal limit, fuse or defrost thermostat conducts when it 
 sensor-sound | | the sensor fits its curve | sensor-suspect sensor-failed
 sensor-suspect | | the sensor is at the edge of its curve | sensor-failed
 sensor-failed | | the sensor is open, shorted or off its curve |
+module-fed | | the thermoelectric module gets its volts | module-unfed
+module-unfed | | the thermoelectric module gets no volts although it should cool |
 sensor-open | | the thermistor is open, which a control takes for cold or for a fault | sensor-sound
 sensor-reads-cold | | the sensor pretends a temperature below the true one | sensor-sound sensor-reads-warm
 sensor-reads-warm | | the sensor pretends a temperature above the true one | sensor-sound

@@ -78,6 +78,8 @@ var coldTests = []Test{
 		Outcomes: []string{"leak-found", "leak-not-found"}, Effort: 4, Danger: Dead, Caution: []string{caution.ProveDead, caution.Flammable}},
 	{Code: "defrost-by-hand", Name: "start a defrost by hand and see whether it heats", How: "saw defrost runs by hand",
 		Outcomes: []string{"defrost-runs-by-hand", "defrost-dead-by-hand"}, Effort: 3, Danger: Look, On: cold, Caution: []string{caution.HotMoving}},
+	{Code: "module-volts", Name: "direct volts at the thermoelectric module, set to cool", How: "volt module 12.1 dc run",
+		Outcomes: []string{"module-fed", "module-unfed"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
 	{Code: "cond-fan-volts", Name: "volts at the condenser fan's connector", How: "volt cond-fan 117",
 		Outcomes: []string{"cond-fan-volts-present", "cond-fan-volts-absent"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, When: []string{"cond-fan-stopped"}},

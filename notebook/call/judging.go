@@ -38,7 +38,7 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		return "mfd", r.a
 	case "volt":
 		if r.cond.is(directWord) {
-			if isMotor(r.a) || isPilotPower(r.a) {
+			if isMotor(r.a) || isPilotPower(r.a) || strings.EqualFold(r.a, thermoModule) {
 				return "volt", r.a
 			}
 			return "", ""

@@ -135,3 +135,19 @@ func TestPairsThatCannotBe(t *testing.T) {
 		{"read again", "unit fridge; fault clicks, no cool; safe; ohm a b 4.1, a c 6.2, b c OL; ohm b c 10.3", nil, []string{"Contradiction"}, nil, "", "common practice"},
 	})
 }
+
+// What cools by absorption or by a thermoelectric module has no compressor, and is weighed
+// by level, heat, air at its back and what drives it: common practice.
+func TestCoolersWithoutACompressor(t *testing.T) {
+	const absorber, module = "unit absorption fridge, gas/electric; fault no cooling on 230v; plate volts 230, watts heater 125; ", "unit wine cooler, peltier; fault warm; "
+	checkTrade(t, []tradeCase{
+		{"its heater", absorber + "safe; ohm heater 423", []string{"heater: sound"}, nil, map[string]cause.State{"heater-failed": cause.RuledOut, "cooling-unit-blocked": cause.Open}, "", "ohms from watts and volts"},
+		{"by the watts of its plate", "unit minibar absorption; fault not cold; plate volts 230, watts 60; safe; ohm heater 882", []string{"heater: sound"}, nil, nil, "", "ohms from watts and volts"},
+		{"not level", absorber + "saw heats; saw not level", []string{"Cause supported: cabinet leans"}, nil, map[string]cause.State{"not-level": cause.Supported}, "set the feet", "common practice"},
+		{"what it has not is not asked for", absorber + "missing", []string{"cabinet level", "air at its back"}, []string{"fan seen", "start observed", "frost"}, nil, "", "common practice"},
+		{"a unit that does not circulate", absorber + "volt line 230; saw heats; saw level; saw back clear; saw boiler hot absorber cold", nil, nil, map[string]cause.State{"cooling-unit-blocked": cause.Supported, "not-level": cause.RuledOut}, "replace the cooling unit", "common practice"},
+		{"a module that gets nothing", module + "volt line 119; volt module 0.0 run", []string{"volts at module: failed"}, nil, map[string]cause.State{"module-not-fed": cause.Supported, "module-failed": cause.RuledOut}, "", "common practice"},
+		{"one that is fed and dead", module + "volt line 119; saw back clear; volt module 12.1 dc run; saw module dead", nil, nil, map[string]cause.State{"module-not-fed": cause.RuledOut, "module-failed": cause.Supported}, "replace the module", "common practice"},
+		{"any other wine cooler", "unit wine cooler; fault warm", nil, []string{"thermoelectric"}, map[string]cause.State{"compressor-weak": cause.Open}, "", "common practice"},
+	})
+}

@@ -291,6 +291,8 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 		return "cond-fan-volts-present", "cond-fan-volts-absent"
 	case strings.HasPrefix(a, "evap-fan"):
 		return "evap-fan-volts-present", "evap-fan-volts-absent"
+	case a == thermoModule:
+		return "module-fed", "module-unfed"
 	case a == "blower":
 		return "blower-volts-present", "blower-volts-absent"
 	case c.onThreePhases() && strings.Contains(a, "coil"):
@@ -371,6 +373,9 @@ const (
 	mostControl  = 30
 )
 
+// thermoModule is what cools a thermoelectric cooler, by about directVolts.
+const thermoModule = "module"
+
 // directVolts run the fans of boards; from leastDirect on one may turn (common practice).
 const (
 	directVolts = 12
@@ -393,7 +398,7 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	}
 	if own := c.plateNumber(strings.ToLower(r.a), "volts", "V"); own > 0 && isMotor(r.a) {
 		rated = own
-	} else if r.cond.is(directWord) {
+	} else if r.cond.is(directWord) || fed == "module-fed" {
 		rated = directVolts
 	}
 	return judge.Feed(judge.FeedIn{Place: r.where(), Volts: c.value(r), Rated: rated,

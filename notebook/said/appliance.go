@@ -117,6 +117,8 @@ const (
 	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
 	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
 	colds     = `fridge|refrig|freez|\bice|cooler`
+	absorbers = `absorption|absorber`
+	peltiers  = `peltier|thermo-?electric`
 	hotter    = `too hot|overheat|burns |scorch`
 	pumps     = `heat.?pump|reverse.?cycle`
 	roomPumps = `(` + pumps + `).*(` + airUnits + `)|(` + airUnits + `).*(` + pumps + `)`
@@ -164,7 +166,12 @@ func OnThree(complaint, words string) string {
 	return complaint
 }
 
+// coolerWarm are the complaints that are none of a machine's in a cooler without one.
+var coolerWarm = []string{"", "no-cool", "no-heat", "runs-always", "no-start", MotorDead}
+
 var appliances = []byAppliance{
+	{absorbers, "", "absorption-warm", coolerWarm},
+	{peltiers, "", "peltier-warm", coolerWarm},
 	{phases3, "", ThreePhase, singlePhase},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, locked + `|(^|[,;] |the )(door|lid) .{0,12}((not|n.?t) open|locked|stuck (shut|closed))`, "door-locked", []string{"", "no-start", MotorDead}},

@@ -31,7 +31,7 @@ func hasNoCompressor(unit, fault string) bool {
 	if unit == "" {
 		text = fault
 	}
-	return (anywhere.MatchString(text) || named.MatchString(unit)) && !cools.get().MatchString(text) && !heatPumps.get().MatchString(text)
+	return isKind(absorbers, text) || isKind(peltiers, text) || (anywhere.MatchString(text) || named.MatchString(unit)) && !cools.get().MatchString(text) && !heatPumps.get().MatchString(text)
 }
 
 // heatPumps tells an appliance that heats or dries by a sealed system.
