@@ -52,10 +52,30 @@ func (c *Call) onlyRunCap(name string) bool {
 	return strings.HasPrefix(strings.ToLower(name), "run") && !c.appliance().Air
 }
 
+// onlyRunMark is the marking of the run capacitor where no other is typed: what is
+// called a capacitor and no more is that one then. It counts as one without a name.
+func (c *Call) onlyRunMark() (p plate, ok bool) {
+	for _, m := range c.plates {
+		c.spend(2)
+		if m.key != "mfd" || !c.alive(m.entry) {
+			continue
+		}
+		if !strings.HasPrefix(strings.ToLower(m.name), "run") {
+			return plate{}, false
+		}
+		p, ok = m, true
+	}
+	p.name = ""
+	return p, ok
+}
+
 // marking is what is marked on a capacitor. A marking typed without a name is
 // that of the capacitor read first; another needs its own.
 func (c *Call) marking(name string) (plate, bool) {
 	p, ok := c.plateAt("", "mfd", name)
+	if !ok && among([]string{"cap", "capacitor", "c1"}, strings.ToLower(name)) && !c.appliance().Air {
+		p, ok = c.onlyRunMark()
+	}
 	if !ok || p.name != "" {
 		return p, ok
 	}

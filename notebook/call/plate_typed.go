@@ -34,8 +34,11 @@ func (c *Call) plateSpelt(text string) string {
 // plateWordsOf are the words of a plate with commas by themselves; a comma before
 // the decimals of a value with its unit is a point.
 func plateWordsOf(text string) []string {
+	text = voltsAndHertz().ReplaceAllString(text, "${1}v $2")
 	return strings.Fields(strings.ReplaceAll(decimalsOfUnit().ReplaceAllString(text, "$1.$2"), ",", " , "))
 }
+
+var voltsAndHertz = said.Lazily(`(?i)\b(\d+) ?v(?:ac)? ?[/~] ?(\d\d ?hz)\b`)
 
 var decimalsOfUnit = said.Lazily(`(?i)\b(\d+),(\d{1,2}(?:v|hz|a|w|kw|hp|uf|µf|mfd|kg|oz|lbs?)\b)`)
 
@@ -106,6 +109,8 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			if i == 0 || at(i+1) == "," {
 				return nil, w
 			}
+		case wants && part[0] == "start" && onPlates[strings.ToLower(w)] == "type": // what starts softly has no start device
+			parts[len(parts)-1] = []string{"type", w}
 		case wants:
 			parts[len(parts)-1] = append(part, w)
 		case n > 0:

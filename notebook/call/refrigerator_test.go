@@ -151,3 +151,17 @@ func TestCoolersWithoutACompressor(t *testing.T) {
 		{"any other wine cooler", "unit wine cooler; fault warm", nil, []string{"thermoelectric"}, map[string]cause.State{"compressor-weak": cause.Open}, "", "common practice"},
 	})
 }
+
+// The one marking typed is of what is called a capacitor and no more: common practice.
+func TestOnlyMarkingOfACapacitor(t *testing.T) {
+	const at = "unit fridge; fault clicks; plate mfd run 4; safe; "
+	failed := map[string]cause.State{"run-cap-failed": cause.Supported}
+	checkTrade(t, []tradeCase{
+		{"cap", at + "mfd cap 2.1", []string{"run capacitor: failed"}, nil, failed, "", "common practice"},
+		{"c1", at + "mfd c1 2.1", []string{"failed"}, nil, failed, "", "common practice"},
+		{"sound", at + "mfd cap 4.00", []string{"sound"}, nil, nil, "", "common practice"},
+		{"far off: perhaps another can", at + "mfd cap 61", []string{"cannot tell", "name the can"}, nil, nil, "", "common practice"},
+		{"two are marked", at + "plate mfd start 61; mfd cap 2.1", []string{"cannot tell, the marked µF is needed"}, nil, nil, "", "common practice"},
+		{"by its own name", at + "mfd fan 2.1", []string{"cannot tell, the marked µF is needed"}, nil, nil, "", "common practice"},
+	})
+}

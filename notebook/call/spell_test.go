@@ -13,6 +13,8 @@ func TestSpelling(t *testing.T) {
 		{"", "Client Petra Placeholder", "client Petra Placeholder"},
 		{"", "Note Ohm: as read", "note Ohm: as read"},
 		{"", "ohms A B 3.4", "ohm A B 3.4"},
+		{"", "plate 230v/50hz 0.7a r600a", "plate volts 230, hz 50, amps 0.7, gas r600a"},
+		{"", "plate 230v 50hz 1.1a r600a, start inverter", "plate volts 230, hz 50, amps 1.1, gas r600a, type inverter"},
 		{"", "Amps comp 1.2 run", "amp comp 1.2 run"},
 		{"", "amps 1.2", "amps 1.2"},
 		{"", "ohms in kohm", "ohms in kohm"},
