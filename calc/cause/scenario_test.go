@@ -65,7 +65,7 @@ var scenarios = []scenario{
 	{"the same, its evaporator iced", "fridge-warm", "temp-above freezer-cold evap-fan-runs vents-clear frost-heavy", "evaporator-iced", "vents-blocked refrigerant-low compressor-weak", "heater-failed limit-open", "defrost-by-hand", ""},
 	{"a dead run capacitor where the complaint has it not among its own", "no-cool", "does-not-cool run-cap-failed", "run-cap-failed", "", "refrigerant-low evap-fan-failed", "case-ohms", ""},
 	{"the same, its insulation looked at", "no-cool", "does-not-cool run-cap-failed insulation-no-gross-fault", "run-cap-failed", "", "refrigerant-low", "", "run-cap-failed"},
-	{"the same, at the edge of its tolerance", "no-cool", "does-not-cool run-cap-suspect", "", "", "refrigerant-low", "frost-look", ""},
+	{"the same, at the edge of its tolerance", "no-cool", "does-not-cool run-cap-suspect", "", "", "refrigerant-low", "evap-fan-look", ""},
 	{"the same, beside a fan that stands", "no-cool", "does-not-cool run-cap-failed cond-fan-stopped", "run-cap-failed cond-fan-failed cond-fan-unfed", "", "", "cond-fan-motor", ""},
 	{"a refrigerator that rattles", "noisy-cold", "noisy", "", "", "tubes-rattle fan-noisy compressor-noisy", "tubes", ""},
 	{"a fan that scrapes", "noisy-cold", "noisy tubes-quiet fan-noisy", "fan-noisy", "tubes-rattle", "compressor-noisy", "", "fan-noisy"},

@@ -370,9 +370,9 @@ func TestComplaintIsTakenByItsBestWords(t *testing.T) {
 	}
 	checkTrade(t, []tradeCase{
 		{"a cold freezer beside", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 12C; next", nil, []string{"refrigerant"}, map[string]cause.State{"refrigerant-low": cause.Open}, "whether the evaporator fan runs", "common practice"},
-		{"a freezer that is warm too", "unit fridge; fault not cooling; temp freezer -8C; temp fridge 12C; next", nil, []string{"cold freezer"}, nil, "frost", "common practice"},
+		{"a freezer that is warm too", "unit fridge; fault not cooling; temp freezer -8C; temp fridge 12C; next", nil, []string{"cold freezer"}, nil, "evaporator fan runs", "common practice"},
 		{"a fridge that is cold", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 3C; next", nil, []string{"cold freezer"}, nil, "", "common practice"},
-		{"a freezer that has warmed since", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 12C; temp freezer -5C; next", nil, nil, nil, "frost", "common practice"},
+		{"a freezer that has warmed since", "unit fridge; fault not cooling; temp freezer -18C; temp fridge 12C; temp freezer -5C; next", nil, nil, nil, "evaporator fan runs", "common practice"},
 		{"by which words, and how to change it", "fault freezer not cold enough, frost heavy on back wall",
 			[]string{`by "not cold"`, `leaks or ices up by "frost"`, "fault in other words changes it"}, nil, nil, "", "follows from the table"},
 		{"changed", "fault freezer not cold enough, frost heavy; fault ices up", []string{"Taken as: leaks or ices up"}, nil, nil, "", "follows from the table"},
