@@ -156,7 +156,7 @@ var coldCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				defrost-starts-itself | defrost starts itself, defrost starts by itself | a defrost started without help in due time | defrost-never-starts
+				defrost-starts-itself | defrost starts itself, defrost starts by itself, defrost starts on its own, defrost started itself, defrost started by itself, defrost started on its own | a defrost started without help in due time | defrost-never-starts
 				defrost-never-starts | defrost never starts, no defrost in a day | no defrost started by itself in due time |`,
 			Test: Test{Code: "defrost-wait", Name: "leave it a day and see whether a defrost starts by itself", How: "saw defrost starts itself",
 				Outcomes: []string{"defrost-starts-itself", "defrost-never-starts"}, Effort: 5, Danger: Look, On: cold},

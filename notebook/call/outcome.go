@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
-	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
@@ -70,7 +69,7 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	closing := c.closing()
 	switch r.Header.Result {
 	case record.Proved:
-		text += "; proved: " + proofWords(r)
+		text += "; proved: " + c.proofWords(r)
 	case record.NotProved:
 		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
 	case record.Unsafe:
@@ -174,19 +173,6 @@ func (c *Call) closing() string {
 		return ""
 	}
 	return c.last("closing")
-}
-
-func proofWords(r *record.Record) string {
-	for _, k := range r.Curves {
-		last := k.Points[len(k.Points)-1].Celsius
-		switch k.Verdict {
-		case string(pulldown.Proved):
-			return "the " + k.Place + " came down to " + degrees(last, k.Unit) + ", and every other point is shown"
-		case string(pulldown.OnCourse):
-			return "the " + k.Place + " is at " + degrees(last, k.Unit) + " and on course to its target, and every other point is shown"
-		}
-	}
-	return "every point is shown"
 }
 
 // degrees writes a temperature given in °C in the unit in which it is shown.

@@ -148,12 +148,12 @@ func (c *Call) proofList() []proofWanted {
 			}
 		}
 	}
-	list = c.alsoProved(list, kind != "")
+	list = c.fittedProved(c.alsoProved(list, kind != ""))
 	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
 	dried, dries := c.dries()
 	var out []proofWanted
-	if kindOf(of) != winding.Fan && partOf(of) == nil && c.machines[of] != nil && c.renewedAt(of) > 0 {
+	if kindOf(of) != winding.Fan && partOf(of) == nil && (of == defaultMachine && !c.appliance().Unsealed || c.machines[of] != nil) && c.renewedAt(of) > 0 {
 		out = append(out, proofNewPins)
 	}
 	if c.heaterRenewed() > 0 {
@@ -196,7 +196,7 @@ func (c *Call) proofList() []proofWanted {
 		if c.appliance().Wired {
 			p.what = strings.Replace(p.what, "plug pin", "its earth terminal", 1)
 		}
-		p.what = strings.Replace(p.what, "PLACE", c.placeOfProof(), 1)
+		p.what = strings.Replace(p.what, "PLACE", c.placesOfProof(), 1)
 		if of != defaultMachine && partOf(of) == nil {
 			p.what = strings.Replace(p.what, "amp motor", "amp "+of, 1)
 			if c.complaint() == said.ThreePhase {
@@ -214,9 +214,9 @@ func (c *Call) proofList() []proofWanted {
 	return slices.Concat(out, c.rereads(), c.tightProofs(), c.alarmProofs())
 }
 
-// placesOfProof names the place whose temperature proves a repair, by a word of
+// proofPlaces names the place whose temperature proves a repair, by a word of
 // the complaint or the unit; the first that fits counts.
-var placesOfProof = []struct{ word, place string }{
+var proofPlaces = []struct{ word, place string }{
 	{"microwave", "water"}, {"dryer", "dryer"}, {"washer", "water"}, {"washing", "water"}, {"water heater", "water"},
 	{"oven", "oven"}, {"range", "oven"}, {"cooker", "oven"}, {"bake", "oven"}, {"broil", "oven"}, {"hob", "burner"}, {"cooktop", "burner"}, {"stove", "oven"},
 	{"furnace", "supply"}, {"boiler", "water"},
@@ -233,7 +233,7 @@ func (c *Call) placeOfProof() string {
 		if read := c.onlySpace(); i > 0 && read != "" {
 			return read
 		}
-		for _, p := range placesOfProof {
+		for _, p := range proofPlaces {
 			if strings.Contains(strings.ToLower(text), p.word) {
 				return p.place
 			}
@@ -243,6 +243,14 @@ func (c *Call) placeOfProof() string {
 		return "oven"
 	}
 	return "freezer"
+}
+
+// placesOfProof is that place, or both where both are complained of.
+func (c *Call) placesOfProof() string {
+	if c.complaint() != "too-cold" && len(c.ill()) > 1 {
+		return "freezer …, fridge"
+	}
+	return c.placeOfProof()
 }
 
 // onlySpace is the one cold place whose temperature was read, "" when it is none

@@ -5,7 +5,6 @@ import (
 	"sort"
 	"strings"
 
-	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
 )
@@ -82,10 +81,7 @@ const fewestToTell = 4
 const enoughToTell = 5
 
 func (c *Call) curve(place string, rs []*reading) record.Curve {
-	target := pulldown.Refrigerator
-	if c.spaceOf(place) == judge.Freezer {
-		target = pulldown.Freezer
-	}
+	target := *targetOf(c.spaceOf(place))
 	k := record.Curve{Place: place, Unit: "C", Target: target.Celsius}
 	if rs[0].q.UCUM() == "[degF]" {
 		k.Unit = "F"

@@ -6,8 +6,6 @@ import (
 	"time"
 
 	"ohmcall/calc/cause"
-	"ohmcall/calc/judge"
-	"ohmcall/calc/pulldown"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
 )
@@ -119,7 +117,7 @@ func running(c *Call, since int) shown {
 // or a capacitor beside it say nothing of it.
 func machineRuns(c *Call, since int) shown {
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
-		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !isHeater(r.a) && !strings.HasPrefix(strings.ToLower(r.a), "defrost") && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !ofDefroster(r.a) && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
 	}))
 }
 
@@ -147,28 +145,6 @@ func startSeen(c *Call, since int) shown {
 		return s
 	}
 	return seen("starts-and-runs", strings.ToLower(c.mainMachine())+"-runs")(c, since)
-}
-
-// course makes a proof of the course of a temperature; a freezer's counts when
-// wanted.
-//
-//go:noinline
-func course(freezerToo bool) func(*Call, int) shown {
-	return func(c *Call, since int) shown {
-		out := shown{}
-		for _, k := range c.curves(since, math.MaxInt) {
-			last := k.Points[len(k.Points)-1]
-			text := k.Place + " " + degrees(last.Celsius, k.Unit) + ", " + k.Verdict + " (entry " + itoa(last.Entry) + ")"
-			if k.Verdict == string(pulldown.RisesAgain) {
-				return shown{text: text}
-			}
-			if (k.Verdict == string(pulldown.Proved) || k.Verdict == string(pulldown.OnCourse)) && (freezerToo || c.spaceOf(k.Place) != judge.Freezer) {
-				return shown{held: true, text: text}
-			}
-			out.text = text
-		}
-		return out
-	}
 }
 
 // unheated are places whose temperature is not what a heater makes of air or water:
