@@ -7,7 +7,7 @@ import "sync"
 // repair, what it did before says nothing of the machine as it is now, while a
 // part that was measured and not touched stays as it was.
 var passing = codeSet(
-	"clicks", "hums", "silent", "does-not-start", "starts-and-runs", "cuts-out", "runs-all-the-time", "cycles-off", "short-cycles",
+	"clicks", "hums", "silent", "does-not-start", "starts-and-runs", "starts-bypassed", "cuts-out", "runs-all-the-time", "cycles-off", "short-cycles",
 	"comp-hot", "comp-cold", "restarted-soon", "starts-after-wait", "no-start-after-wait", "starts-on-other-outlet",
 	"no-start-on-other-outlet", "starts-with-test-device", "no-start-with-test-device", "starts-with-kit", "kit-or-gear", "no-start-with-kit", "drive-fault-shown", "drive-no-fault",
 	"cond-fan-runs", "cond-fan-stopped", "evap-fan-runs", "evap-fan-stopped", "condenser-warm", "condenser-cold",

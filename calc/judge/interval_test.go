@@ -189,6 +189,7 @@ func judgements(t testing.TB) []judgement {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })
 	}
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
+	one("wine", 12, func(v measure.Value) verdict.Verdict { return TemperatureAtSet(v, measure.Within(12, 0)) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })
 	out = append(out,
 		judgement{"amps of three legs", []float64{10, 10, 10}, func(v []measure.Value) verdict.Verdict {

@@ -14,6 +14,35 @@ const (
 	Freezer   Space = "freezer"
 )
 
+// Wine is kept at what is set, and by no limit of food.
+const Wine Space = "wine"
+
+// SetBand is by how many kelvin what keeps wine swings about its set point (common practice).
+const SetBand = 2.0
+
+// WantsSet says what is lacking where the set point is not known.
+const WantsSet = "wine is kept at what is set, and by no limit of food: temp set …"
+
+// TemperatureAtSet judges a temperature in °C against the set point of what keeps wine.
+func TemperatureAtSet(celsius, set measure.Value) verdict.Verdict {
+	w := window{set.X - SetBand, set.X + SetBand}
+	out := begin("temperature", celsius, w, "°C", commonPractice)
+	if out.Entries = entries(celsius, set); celsius.Over {
+		return cannot(out.Subject, "a number is needed, the thermometer is out of its range", celsius)
+	}
+	switch w.place(celsius) {
+	case inside:
+		out.Word, out.Text, out.Fact = verdict.Sound, "what is set", []string{"temp-at-target"}
+	case above:
+		out.Word, out.Text, out.Fact = verdict.Failed, "warmer than it is set to", []string{"temp-above"}
+	case below:
+		out.Word, out.Text = verdict.Suspect, "colder than it is set to"
+	default:
+		out.Word, out.Text = verdict.CannotTell, "too near its limits to say"
+	}
+	return out
+}
+
 // Targets in °C: 40 °F and 0 °F exactly (FDA, Refrigerator Thermometers: Cold
 // Facts about Food Safety).
 const (

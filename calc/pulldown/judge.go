@@ -28,13 +28,14 @@ const warmest = 45
 // State is what can be said about a target.
 type State string
 
-// The five answers.
+// The six answers.
 const (
 	Proved       State = "proved"
 	OnCourse     State = "on course"
 	WillNotReach State = "will not reach"
 	TooEarly     State = "too early"
 	RisesAgain   State = "rises again"
+	Warms        State = "warms"
 )
 
 // Forecast is when the curve comes down to a temperature, in minutes on the

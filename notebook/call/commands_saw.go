@@ -158,13 +158,15 @@ func (c *Call) sighted(text string) []string {
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
 // refrigerant; what runs with its door open sends out waves where it is an oven of
-// them; a filter where water does not go out, or does not wash, is that of the water; a leg lost of three
+// them; what starts while its overload is out of the circuit does not do so by itself; a filter where water does not go out, or does not wash, is that of the water; a leg lost of three
 // leaves two; the coil that is iced is the evaporator of what keeps cold; and a relay where no
 // compressor is started is none of its, "", nor what lights where no gas burns, nor is a fan that is quiet where no noise is
 // complained of, which may be a dead one.
 func (c *Call) inAppliance(code string) string {
 	a := c.appliance()
 	switch {
+	case code == "starts-and-runs" && len(c.guarding) > 0 && c.overloadOut():
+		return "starts-bypassed"
 	case code == "runs-open" && a.HighVolts:
 		return "radiates"
 	case code == "device-burnt" && a.Unit != "" && a.Unsealed:

@@ -1,6 +1,7 @@
 package call
 
 import (
+	"slices"
 	"strings"
 
 	"ohmcall/calc/caution"
@@ -45,4 +46,11 @@ func backBy(list []said.Guard, entry int) string {
 		ways = []string{"did " + list[len(list)-1].Clears(list)}
 	}
 	return "; when it is: " + strings.Join(ways, ", ")
+}
+
+// overloadOut reports whether an overload is out of its circuit by what was told.
+func (c *Call) overloadOut() bool {
+	return slices.ContainsFunc(c.defeated(), func(g said.Guard) bool {
+		return said.Has(" "+g.Text+" ", []string{"overload", " olp ", " ol ", "protector"})
+	})
 }

@@ -115,6 +115,10 @@ func isLine(r *reading) bool {
 func (c *Call) spaceOf(place string) judge.Space {
 	p := strings.ToLower(place)
 	switch {
+	case c.keepsWine():
+		if startsWithAny(p, onlySpaces) || startsWithAny(p, []string{"wine", "fridge", "cabinet", "zone", "upper", "lower"}) {
+			return judge.Wine
+		}
 	case strings.HasPrefix(p, "freezer"):
 		return judge.Freezer
 	case strings.HasPrefix(p, "fridge"), strings.HasPrefix(p, "fresh"), strings.HasPrefix(p, "cabinet"):
@@ -288,7 +292,14 @@ func (c *Call) verdictOn(kind, name string, before int) (verdict.Verdict, bool) 
 		return c.judgePressure(rs, before), true
 	case "temp":
 		r := latest(rs)
-		v := judge.TemperatureTarget(c.spaceOf(name), c.value(r))
+		var v verdict.Verdict
+		if set := c.setPoint(); c.spaceOf(name) != judge.Wine {
+			v = judge.TemperatureTarget(c.spaceOf(name), c.value(r))
+		} else if set != nil {
+			v = judge.TemperatureAtSet(c.value(r), c.value(set))
+		} else {
+			v = verdict.Verdict{Word: verdict.CannotTell, Text: judge.WantsSet, Entries: []int{r.entry}}
+		}
 		if !strings.EqualFold(name, string(c.spaceOf(name))) {
 			v.Subject = name + " temperature"
 		}

@@ -21,10 +21,18 @@ const coldAfter = 30 * time.Minute
 // bothInOne are names of an appliance of two places, which say of neither that it is ill.
 var bothInOne = said.Lazily(`(fridge|refrigerator)\W{0,3}freezer|freezer\W{0,3}(fridge|refrigerator)|freezer (on|at) (the )?(top|bottom)`)
 
+// keepsWine tells an appliance that keeps what is not food, at a temperature of its own.
+func (c *Call) keepsWine() bool { return said.Has(c.last("unit"), []string{"wine"}) }
+
+// setPoint is what the appliance was read to be set to, nil when nobody did.
+func (c *Call) setPoint() *reading {
+	return c.lastAfter(0, func(r *reading) bool { return r.quality.word == "temp" && !r.over && strings.EqualFold(r.a, "set") })
+}
+
 // ill are the cold places that the complaint is about by its words, nil when they tell
 // none from the other or the unit has but one.
 func (c *Call) ill() (out []judge.Space) {
-	if unit := c.last("unit"); said.Has(unit, []string{"freezer"}) && !said.Has(unit, []string{"fridge", "refrig", "combi"}) {
+	if unit := c.last("unit"); c.keepsWine() || said.Has(unit, []string{"freezer"}) && !said.Has(unit, []string{"fridge", "refrig", "combi"}) {
 		return nil
 	}
 	fault := strings.ToLower(c.last("fault"))
@@ -69,7 +77,7 @@ func course(freezerToo bool) func(*Call, int) shown {
 			space := c.spaceOf(k.Place)
 			text := k.Place + " " + degrees(last.Celsius, k.Unit) + ", " + k.Verdict + atEntry(last.Entry)
 			switch {
-			case k.Verdict == string(pulldown.RisesAgain):
+			case k.Verdict == string(pulldown.RisesAgain), k.Verdict == string(pulldown.Warms):
 				return shown{text: text}
 			case good(k) && (freezerToo || space != judge.Freezer):
 				held, told, proved = append(held, space), append(told, text), append(proved, k.Place)
@@ -108,7 +116,7 @@ func (c *Call) warmBeside(since int, proved []string) *reading {
 	for i := len(all) - 1; i >= 0 && all[i].entry > since; i-- {
 		c.spend(4)
 		r := all[i]
-		if space := c.spaceOf(r.a); space != "" && c.alive(r.entry) && !r.over && !slices.Contains(proved, r.a) {
+		if space := c.spaceOf(r.a); space != "" && space != judge.Wine && c.alive(r.entry) && !r.over && !slices.Contains(proved, r.a) {
 			if c.value(r).Lo > targetOf(space).Celsius {
 				return r
 			}

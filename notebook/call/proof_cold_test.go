@@ -1,6 +1,10 @@
 package call
 
-import "testing"
+import (
+	"testing"
+
+	"ohmcall/calc/cause"
+)
 
 // A cold place is proved by its own temperatures, long enough after the work: common
 // practice.
@@ -54,5 +58,36 @@ func TestProofOfWhatWasFitted(t *testing.T) {
 		{"a frozen drain", "unit fridge; fault water in fridge; did thawed the drain; missing", []string{dry}, []string{defrost}, nil, "", "common practice"},
 		{"a device of the start is no ice", "unit fridge; fault start device clicks; did replaced board; missing", []string{start}, []string{defrost}, nil, "", "common practice"},
 		{"amps of the heater are a defrost", "unit fridge; fault iced up; plate watts defrost-heater 450, volts 115; did replaced defrost heater; ohm defrost-heater 29.4; volt line 115 run; amp defrost-heater 3.90 run; missing", []string{temps}, []string{defrost}, nil, "", "common practice"},
+	})
+}
+
+// Wine is kept at what is set: common practice.
+func TestWineIsKeptAtItsSetPoint(t *testing.T) {
+	const asks = "cannot tell, wine is kept at what is set, and by no limit of food: temp set"
+	checkTrade(t, []tradeCase{
+		{"nothing is set", "unit wine cooler; fault not cold; temp cabinet 12C", []string{asks}, []string{"failed", "FDA"}, nil, "", "common practice"},
+		{"another cooler", "unit cooler; fault not cold; temp cabinet 12C", []string{"failed", "FDA"}, []string{asks}, nil, "", "FDA, Refrigerator Thermometers: Cold Facts about Food Safety"},
+		{"as it is set", "unit wine fridge; fault not cold; temp set 12C; temp cabinet 12C", []string{"cabinet temperature: sound, what is set"}, nil, nil, "", "common practice"},
+		{"set behind it", "unit wine fridge; fault not cold; temp cabinet 17C; temp set 12C", []string{"cabinet temperature: failed, warmer than it is set to"}, nil, nil, "", "common practice"},
+		{"colder", "unit wine fridge; fault noisy; temp set 12C; temp cabinet 5C", []string{"colder than it is set to"}, nil, nil, "", "common practice"},
+		{"proved by it", "unit wine fridge; fault not cold; temp set 12C; did replaced thermostat; temp cabinet 20C; +60min temp cabinet 15C; +60min temp cabinet 12C; missing", nil, []string{"timed temperatures"}, nil, "", "common practice"},
+		{"not proved without", "unit wine fridge; fault not cold; did replaced thermostat; temp cabinet 20C; +60min temp cabinet 15C; +60min temp cabinet 3C; missing", []string{"timed temperatures", "too early"}, nil, nil, "", "common practice"},
+		{"not proved above", "unit wine fridge; fault not cold; temp set 5C; did replaced thermostat; temp cabinet 20C; +60min temp cabinet 15C; +60min temp cabinet 12C; missing", []string{"timed temperatures"}, nil, nil, "", "common practice"},
+	})
+}
+
+// What starts while its overload is out of the circuit does not start by itself, and
+// shows the overload bad: common practice.
+func TestStartsWithItsOverloadOut(t *testing.T) {
+	const start = "unit fridge; fault clicks no start; plate volts 115, amps 1.2; safe; ohm a b 4.1, b c 6.1, a c 10.2; ohm overload OL cold; "
+	bad := map[string]cause.State{"overload-failed": cause.Supported}
+	checkTrade(t, []tradeCase{
+		{"bypassed", start + "did bypassed overload w jumper, runs fine; saw starts", []string{"starts with its overload out of the circuit"}, []string{"by itself"}, bad, "put back what is out", "common practice"},
+		{"jumpered", start + "did jumpered ol; saw starts ok", []string{"starts with its overload out of the circuit"}, nil, bad, "put back what is out", "common practice"},
+		{"the reading alone was not taken", "unit fridge; fault clicks no start; did jumpered overload; saw starts", nil, nil, bad, "put back what is out", "common practice"},
+		{"the jumper is off", start + "did jumpered ol; did jumper off; saw starts", []string{"by itself"}, []string{"out of the circuit"}, map[string]cause.State{"overload-failed": cause.RuledOut}, "", "common practice"},
+		{"another device is out", start + "did jumpered door switch; saw starts", []string{"by itself"}, []string{"overload out"}, map[string]cause.State{"overload-failed": cause.RuledOut}, "", "common practice"},
+		{"the new one is read", start + "did replaced overload", []string{"the new overload read (ohm overload … cold)"}, nil, nil, "", "common practice"},
+		{"it was", start + "did replaced overload; ohm overload 0.2 cold; missing", nil, []string{"the new overload read"}, nil, "", "common practice"},
 	})
 }

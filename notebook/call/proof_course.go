@@ -5,6 +5,7 @@ import (
 	"sort"
 	"strings"
 
+	"ohmcall/calc/judge"
 	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
 )
@@ -13,11 +14,15 @@ import (
 type curveKey struct {
 	complaint                               string
 	since, before, readings, struck, meters int
+	set                                     *reading
 }
 
 // curves fits the temperatures read between two entries, place by place.
 func (c *Call) curves(since, before int) []record.Curve {
-	key := curveKey{c.complaint(), since, before, len(c.bySubjectKind["temp"]), len(c.struck), len(c.meters)}
+	key := curveKey{c.complaint(), since, before, len(c.bySubjectKind["temp"]), len(c.struck), len(c.meters), nil}
+	if c.keepsWine() {
+		key.set = c.setPoint()
+	}
 	if c.curveKey == key {
 		return c.curveMemo
 	}
@@ -82,6 +87,11 @@ const enoughToTell = 5
 
 func (c *Call) curve(place string, rs []*reading) record.Curve {
 	target := *targetOf(c.spaceOf(place))
+	set := c.setPoint()
+	wine := c.spaceOf(place) == judge.Wine
+	if wine && set != nil {
+		target = pulldown.Target{Name: "wine cooler", Celsius: c.value(set).X + judge.SetBand, Source: "the set point" + atEntry(set.entry) + "; within 2 K of it is common practice", Coldest: pulldown.Refrigerator.Coldest}
+	}
 	k := record.Curve{Place: place, Unit: "C", Target: target.Celsius}
 	if rs[0].q.UCUM() == "[degF]" {
 		k.Unit = "F"
@@ -104,7 +114,9 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 		j.State, j.Reason = pulldown.TooEarly, "three readings always lie on some curve, a fourth tells: "+j.Reason
 	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
-	if last := c.value(rs[len(rs)-1]); target == pulldown.Refrigerator && last.Lo <= 0 && (c.complaint() == "too-cold" || last.Hi < 0) {
+	if wine && set == nil {
+		k.Verdict, k.Reason = string(pulldown.TooEarly), judge.WantsSet
+	} else if last := c.value(rs[len(rs)-1]); target == pulldown.Refrigerator && last.Lo <= 0 && (c.complaint() == "too-cold" || last.Hi < 0) {
 		k.Verdict, k.Reason = stillFreezes, "the last reading, "+show(last.X)+", is not surely above freezing (common practice)"
 	}
 	if j := pulldown.Rises(pts, target, show); j.State != "" {
@@ -123,7 +135,7 @@ const stillFreezes = "still freezes"
 
 // courseFacts turns a curve's verdict into the vocabulary of causes.
 var courseFacts = map[string]string{
-	string(pulldown.Proved): "cools-down", string(pulldown.OnCourse): "pulls-down-on-course", string(pulldown.WillNotReach): "will-not-reach", string(pulldown.RisesAgain): "does-not-cool",
+	string(pulldown.Proved): "cools-down", string(pulldown.OnCourse): "pulls-down-on-course", string(pulldown.WillNotReach): "will-not-reach", string(pulldown.RisesAgain): "does-not-cool", string(pulldown.Warms): "does-not-cool",
 }
 
 // fewestForCourse is how many timed temperatures of a place make a course.
@@ -153,11 +165,11 @@ func (c *Call) tellCourse(r *reading, reply *Reply) {
 		switch k.Verdict {
 		case string(pulldown.Proved), string(pulldown.OnCourse):
 			tone = Good
-		case string(pulldown.WillNotReach), string(pulldown.RisesAgain), stillFreezes:
+		case string(pulldown.WillNotReach), string(pulldown.RisesAgain), string(pulldown.Warms), stillFreezes:
 			tone = Bad
 		}
 		text := "Pull-down of " + k.Place + ": " + k.Verdict + "; " + k.Reason + "."
-		if k.Verdict == string(pulldown.TooEarly) && len(k.Points) < enoughToTell && !strings.HasPrefix(k.Reason, pulldown.WasColder) {
+		if k.Verdict == string(pulldown.TooEarly) && k.Reason != judge.WantsSet && len(k.Points) < enoughToTell && !strings.HasPrefix(k.Reason, pulldown.WasColder) {
 			text = "Pull-down of " + k.Place + ": too early to say; show curve tells more."
 		}
 		reply.add(tone, text).flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))

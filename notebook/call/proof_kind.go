@@ -23,7 +23,7 @@ const offSet = 13.9
 // of one place.
 func holdsHeat(c *Call, since int) shown {
 	s := seen("heat-right")(c, since)
-	set := c.lastAfter(0, func(r *reading) bool { return r.quality.word == "temp" && !r.over && strings.EqualFold(r.a, "set") })
+	set := c.setPoint()
 	if s.held || set == nil {
 		return s
 	}

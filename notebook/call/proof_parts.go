@@ -20,6 +20,7 @@ var breakers = []struct {
 	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"},
 		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}, nil},
 	{"defrost heater", "ohm defrost-heater …", []string{"defrost heater", "defrost element"}, []string{"heater"}, nil, []string{"defrost-runs-by-hand", "heats-up"}},
+	{"overload", "ohm overload … cold", []string{"overload", "olp"}, []string{"overload"}, nil, nil},
 	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 

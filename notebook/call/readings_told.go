@@ -33,7 +33,9 @@ func (t *judgementsTold) tell(r *reading) {
 	}
 	c.suspectRange(r, reply)
 	if word == "temp" {
-		c.tellCourse(r, reply)
+		if c.tellCourse(r, reply); r.a == "set" && c.keepsWine() {
+			c.rejudge(reply)
+		}
 	}
 	c.tellLineSums(r, reply)
 }

@@ -24,6 +24,13 @@ func TestRisesAgain(t *testing.T) {
 		{name: "a fridge warmer once", lines: fridge + "+60min temp fridge 9C", in: []string{"it was at 3 °C and is at 9 °C " + warmer}, not: []string{rises}, source: "common practice"},
 		{name: "a fridge that holds", lines: fridge + "+60min temp fridge 2C; +60min temp fridge 3C", in: []string{"proved"}, not: []string{rises, warmer}, source: "common practice"},
 		{name: "it counts as not mended", lines: freezer + "+60min temp freezer -4C; +60min temp freezer 6C; next", in: []string{"The complaint was seen again after the repair"}, source: "common practice"},
+		{name: "it was never colder", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 60F; +60min temp fridge 62F; +60min temp fridge 66F; +60min temp fridge 68F",
+			in: []string{"Pull-down of fridge: warms; it was at 60 °F and is at 68 °F: it grows warmer"}, not: []string{"too early"}, source: "common practice"},
+		{name: "and its proof", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 60F; +60min temp fridge 62F; +60min temp fridge 66F; missing", in: []string{"fridge 66 °F, warms (entry 6)"}, source: "common practice"},
+		{name: "within the doubt it does not warm", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 60F; +60min temp fridge 61F; +60min temp fridge 62F", not: []string{"warms"}, source: "common practice"},
+		{name: "within the hour it may be a door", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 60F; +20min temp fridge 64F; +20min temp fridge 68F", not: []string{"warms"}, source: "common practice"},
+		{name: "it fell between", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 60F; +60min temp fridge 75F; +60min temp fridge 66F", not: []string{"warms"}, source: "common practice"},
+		{name: "it is cold all the same", lines: "unit fridge; fault warm; did replaced evap fan; temp fridge 31F; +60min temp fridge 34F; +60min temp fridge 37F", in: []string{"proved"}, not: []string{"warms"}, source: "common practice"},
 		{name: "the room grows warmer", lines: "unit fridge; fault not cold; temp room 22C; +60min temp room 18C; +60min temp room 22C; +60min temp room 24C", not: []string{rises, warmer}, source: "common practice"},
 	})
 }

@@ -109,7 +109,7 @@ func tone(word string) string {
 		return "good"
 	case "suspect", "too early", "not shown", "taken":
 		return "doubt"
-	case "failed", "will not reach", "rises again", "not met":
+	case "failed", "will not reach", "rises again", "warms", "not met":
 		return "bad"
 	}
 	return "plain"
