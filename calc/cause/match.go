@@ -64,7 +64,7 @@ func Hits(text string) []Hit {
 
 // deadPart tells a part of what has power that is called dead: a fan, a lamp or one
 // heater of several.
-var deadPart = lazily(`\b(fan|lamp|light|bulb|display|keypad|pad|button|element|burner|bake|broil|broiler|grill|ring|zone|blower|pump|motor|igniter|clock|dispenser|maker|icemaker|valve|solenoid|convection)s? ((is|are|was) )?(totally |completely )?dead\b|\bdead (fan|lamp|light|bulb|display|keypad|element|burner|blower|pump|motor|clock|broil|bake)`)
+var deadPart = lazily(`\b(fan|lamp|light|bulb|display|keypad|pad|button|element|burner|bake|broil|broiler|grill|ring|zone|blower|pump|motor|igniter|clock|dispenser|maker|icemaker|valve|solenoid|convection|comp|compressor)s? ((is|are|was) )?(totally |completely )?dead\b|\bdead (fan|lamp|light|bulb|display|keypad|element|burner|blower|pump|motor|clock|broil|bake|comp)`)
 
 // coldComplaints are those of an appliance that does not keep its cold.
 var coldComplaints = []string{"no-cool", "fridge-warm", "too-cold", "runs-always", "leaks-ices"}

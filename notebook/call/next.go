@@ -185,7 +185,11 @@ func applyNext(c *Call, _ *args) (*Reply, error) {
 	reply := &Reply{}
 	step := c.nextStep(&r)
 	if step == "" {
-		reply.add(Ask, "Nothing is left to test: "+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
+		without := "Nothing is left to test: "
+		if c.complaint() == "" && len(c.repairs()) == 0 && c.last("fault") != "" {
+			without = "No test can be named: "
+		}
+		reply.add(Ask, without+cmp.Or(c.closingWord(), "write down the complaint with fault …")+".")
 	} else {
 		reply.add(Ask, "Next: "+step+".")
 		// What was weighed belongs to the step that came of it only.
@@ -225,7 +229,7 @@ func (c *Call) closingWord() string {
 	case c.complaint() != "":
 		return "no listed test parts what is left; causes shows it"
 	case c.last("fault") != "":
-		return "no listed complaint fits the words of fault; saw … tells what you find"
+		return "no listed complaint fits the words of fault; saw … tells what you find, or fault … in other words"
 	}
 	return ""
 }

@@ -91,3 +91,16 @@ func TestStartsWithItsOverloadOut(t *testing.T) {
 		{"it was", start + "did replaced overload; ohm overload 0.2 cold; missing", nil, []string{"the new overload read"}, nil, "", "common practice"},
 	})
 }
+
+// What was seen is told no more exactly than it was typed: common practice.
+func TestSeenIsToldAsTyped(t *testing.T) {
+	for line, not := range map[string]string{
+		"saw evap fan not running": "still with", "saw no restriction": "hiss", "saw compressor hot": "hand", "saw condenser cold": "room", "saw starts after wait": "ten minutes", "saw breaker holds": "connected",
+	} {
+		checkTrade(t, []tradeCase{{line, "unit fridge; " + line, []string{"Seen: "}, []string{not}, nil, "", "common practice"}})
+	}
+	checkTrade(t, []tradeCase{
+		{"the door switch is asked about", "unit fridge; saw evap fan not running", []string{"stands still; with the door open that tells something only while its switch is held in"}, nil, nil, "", "common practice"},
+		{"no complaint is heard", "unit fridge; fault blinks oddly; next", []string{"No test can be named: no listed complaint fits"}, []string{"Nothing is left"}, nil, "", "common practice"},
+	})
+}
