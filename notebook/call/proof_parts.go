@@ -44,7 +44,7 @@ func (c *Call) renewedBreaker(words []string) int {
 func (c *Call) rereads() (out []proofWanted) {
 	rep := c.repairs()
 	for _, b := range breakers {
-		if at := c.renewedBreaker(b.words); len(rep) > 0 && at >= rep[len(rep)-1] {
+		if at := c.renewedBreaker(b.words); len(rep) > 0 && at >= rep[len(rep)-1] && (b.name != "overload" || c.overloadWasOpen(at)) {
 			line := b.line
 			if i := slices.IndexFunc(b.read, func(s rereading) bool { return c.wasRead(s.kind) }); i >= 0 {
 				line = b.read[i].line
@@ -68,6 +68,12 @@ func (c *Call) rereads() (out []proofWanted) {
 		}
 	}
 	return out
+}
+
+// overloadWasOpen reports whether an overload was read open before an entry; what starts
+// shows that any other conducts.
+func (c *Call) overloadWasOpen(before int) bool {
+	return c.lastAfter(0, func(r *reading) bool { return r.entry < before && r.over && breaks(r, []string{"overload"}) }) != nil
 }
 
 // wasRead reports whether the ohms of a part of a kind were read.
