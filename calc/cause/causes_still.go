@@ -15,7 +15,7 @@ var stillCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				back-aired | back clear, vents and fins clear, hot side fan runs, air at its back | air passes at its back, and the fan of the hot side runs where there is one | back-unaired
+				back-aired | back clear, vents and fins clear, hot side fan runs, air at its back | air goes through at its back, moved where it has to be | back-unaired
 				back-unaired | back blocked, flue or vents blocked, fins matted, hot side fan stopped, hot side fan dead, no air at its back | no air passes at its back |`,
 			Test: Test{Code: "back-look", Name: "look at flue, vents and fins at its back, and at the fan of the hot side", How: "saw back clear",
 				Outcomes: []string{"back-aired", "back-unaired"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
