@@ -303,6 +303,15 @@ var complaints = []Complaint{
 			{"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
+		// Two interlocks end it when the door opens; where they do not, the monitor
+		// switch blows the fuse.
+		Code: "blows-fuse", Name: "a microwave oven that blows its fuse",
+		Cured:  []string{"heats-up"},
+		Causes: []string{"interlock-stuck", "monitor-stuck", "cord-shorted", "wires-shorted", "high-volts-failed"},
+		Need: []Need{{"each door switch with the door open", []string{"interlock-closed", "interlocks-good"}},
+			{"the monitor switch, door shut and open", []string{"monitor-closed", "monitor-opens"}}, needEarth},
+	},
+	{
 		// Taken by the appliance: its words are those of leaks-ices.
 		Code: "leaks-water", Name: "leaks water",
 		Signs:  []string{"water-on-floor"},

@@ -204,6 +204,9 @@ var courses = []Course{
 		On: []string{"no-waves"}, Tests: []string{"switch", "limit-ohms", "connections", "high-volts", "magnetron"}, Source: commonPractice,
 	},
 	{
+		On: []string{"blows-fuse"}, Tests: []string{"interlocks", "monitor", "plug-pins"}, Source: commonPractice,
+	},
+	{
 		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,
 	},
 }

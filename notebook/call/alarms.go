@@ -184,6 +184,10 @@ var alarming = []alarm{
 	{code: "radiates", caution: caution.Radiation, cleared: []string{"no-radiates"}, with: func(c *Call, since int) bool { return c.lastShown([]string{"no-runs-open"}) > since },
 		proof: "that it stops when its door opens, and its leakage measured by the trained (saw stops when door opens, saw leakage test good)",
 		next:  powerOff + " and let nobody use it", safe: true, then: "the door, its latch and its switches, read dead (ohm door-switch …); their setting and the leakage are for the trained"},
+	{code: stuckDoor, caution: caution.Radiation, when: func(c *Call) bool { return c.appliance().HighVolts }, cleared: []string{"interlocks-good"}, proof: proofInterlocks.what,
+		next: powerOff + " and let nobody use it", safe: true, then: "fit a new one of its type for each door switch that conducts with the door open and for the monitor switch that guards them, set latch and door, and read each again (ohm primary-switch … open): for the trained"},
+	{code: stuckDoor, caution: caution.HotMoving, when: opensToMoving, cleared: []string{"interlocks-good"}, proof: "its door or lid switch read open with the door open (ohm door-switch … open)",
+		next: powerOff, safe: true, then: "fit a new door or lid switch of its type, or free what should let it go, and read it again (ohm door-switch … open)"},
 	{code: "runs-open", caution: caution.HotMoving, when: opensToMoving, cleared: []string{"no-runs-open"}, lasting: anyWords,
 		proof: "that it stops when its door or lid opens, its switch mended (saw stops when door opens)",
 		next:  powerOff, safe: true, then: "its door or lid switch, read dead (ohm door-switch …)"},
@@ -296,7 +300,7 @@ func (c *Call) heardHere() []string {
 
 // toldOf reports whether anything in the call tells of an alarm at all.
 func (c *Call) toldOf(a *alarm, heard []string) bool {
-	return len(c.seenAt[a.code]) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code) ||
+	return len(c.seenAt[a.code]) > 0 || a.code == stuckDoor && len(c.doorOpen) > 0 || a.code == "metal-live" && len(c.bySubjectKind["metal"]) > 0 || among(heard, a.code) ||
 		a.code == "leak-found" && (len(c.seenAt["gas-smell"]) > 0 || among(heard, "gas-smell"))
 }
 
@@ -315,6 +319,11 @@ func (c *Call) toldAt(a *alarm, heard []string) (at int, of string) {
 			at, of = n, codes[i]
 		}
 	}
+	if a.code == stuckDoor {
+		if stuck, _, _ := c.interlocks(c.entry + 1); stuck > 0 {
+			return max(at, stuck), a.code
+		}
+	}
 	return at, of
 }
 
@@ -323,6 +332,9 @@ func (c *Call) cleared(a *alarm, at int) bool {
 	n := c.lastShown(a.cleared)
 	if a.renewed != nil && a.renewed(c) > at {
 		return true
+	}
+	if a.code == stuckDoor {
+		_, n, _ = c.interlocks(c.entry + 1)
 	}
 	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)
 }

@@ -344,7 +344,7 @@ func TestDangersAreOfTheVocabulary(t *testing.T) {
 			continue
 		}
 		unit := "unit box"
-		if a.code == "runs-open" {
+		if a.code == "runs-open" || a.code == stuckDoor {
 			unit = "unit dryer"
 		}
 		c := applyAll(t, unit, "plate gas R-600a", "saw "+f.Words[0])

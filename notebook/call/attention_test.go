@@ -142,7 +142,7 @@ func TestFoundAndLeft(t *testing.T) {
 		"unit refrigerator; fault dead; plate volts 115; volt line 128":                                                              "",
 		"unit refrigerator; fault dead; plate volts 115; volt line 160; did utility mended its service; volt line 119":               "",
 		"unit refrigerator; fault dead; plate volts 115; volt N earth 28":                                                            "In doubt: neutral to earth: suspect, 28 V is more than a loaded neutral makes",
-		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced fuse":                                         "Not mended: switch monitor-switch: failed, closed where it must be open (entry 3)",
+		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced fuse":                                         "Not mended: monitor switch that stays closed with the door shut, inferred from entry 3; the work written down is for something else",
 		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced monitor switch and fuse":                      "",
 		"unit microwave; fault blows fuse; ohm monitor-switch 0.1 closed; did replaced monitor switch; ohm monitor-switch OL closed": "",
 	} {

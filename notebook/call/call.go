@@ -63,6 +63,7 @@ type typedIn struct {
 	legReads      map[string][]int // entries of volts between legs, by their pair
 	secondLeg     []*reading       // volts that name the second leg of a supply
 	wasSplit      bool             // how resubject last filed them
+	doorOpen      []*reading       // ohms of a switch read with what works it open
 	wasPhased     bool
 	marks         []mark
 	atHand        []text // machine at hand, in Value

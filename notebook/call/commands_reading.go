@@ -338,6 +338,9 @@ func (c *Call) file(r *reading, kind, name string) {
 	s := kind + "\x00" + name
 	c.bySubject[s] = append(c.bySubject[s], r)
 	c.bySubjectKind[kind] = append(c.bySubjectKind[kind], r)
+	if kind == "part" && r.cond.is("open") {
+		c.doorOpen = append(c.doorOpen, r)
+	}
 }
 
 // recorded says in one line what was taken down, and in what condition each was.

@@ -48,6 +48,7 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 	}
 	c.iceCold(before, list.add)
+	list.doors()
 	list.appliance()
 	list.plates()
 	list.kit()

@@ -172,20 +172,26 @@ func (c *Call) burns() bool {
 // judgeMonitor judges the switch that blows the fuse of a microwave oven when its
 // interlocks stick: closed and open are said of the door (common practice).
 func judgeMonitor(c *Call, _ string, rs []*reading, _ int) verdict.Verdict {
-	r := latest(rs)
-	want := wanted(r)
-	switch want {
-	case "closed":
-		want = "open"
-	case "open":
-		want = "closed"
-	}
-	v := judge.Switch(judge.SwitchIn{Path: judge.Switched, Name: "monitor-switch", Ohms: c.value(r), Want: want})
-	v.Fact = nil // it lies beside the circuit
-	if want == "" && v.Word == verdict.CannotTell {
-		v.Text += ": open with the door shut, closed with it open; write closed or open of the door behind it"
-	}
-	return v
+	return inBoth(rs, func(r *reading) verdict.Verdict {
+		want := wanted(r)
+		switch want {
+		case "closed":
+			want = "open"
+		case "open":
+			want = "closed"
+		}
+		v := judge.Switch(judge.SwitchIn{Path: judge.Switched, Name: "monitor-switch", Ohms: c.value(r), Want: want})
+		v.Fact = nil // it lies beside the circuit
+		switch {
+		case want == "" && v.Word == verdict.CannotTell:
+			v.Text += ": open with the door shut, closed with it open; write closed or open of the door behind it"
+		case want == "open" && v.Word == verdict.Failed:
+			v.Fact = []string{"monitor-closed"}
+		case want == "open" && v.Word == verdict.Sound:
+			v.Fact = []string{"monitor-opens"}
+		}
+		return v
+	})
 }
 
 func judgePTC(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
@@ -290,8 +296,7 @@ func coilsOf(unit string) int {
 //
 //go:noinline
 func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Verdict {
-	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-		r := latest(rs)
+	one := func(c *Call, name string, r *reading) verdict.Verdict {
 		in := judge.SwitchIn{Path: path, Ohms: c.value(r)}
 		if name != strings.ReplaceAll(string(path), " ", "-") {
 			in.Name = name
@@ -324,6 +329,9 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		if acted && out.Word == verdict.Failed {
 			out.Word, out.Text = verdict.Suspect, hotLimit
 		}
+		if path == judge.Switched && in.Want == "open" && out.Word == verdict.Failed && c.isInterlock(strings.ToLower(name)) {
+			out.Caution = append(out.Caution, c.danger(stuckDoor).caution)
+		}
 		if r.over && path == judge.Limit && strings.Contains(name, "roll") {
 			out.Also = append(out.Also, rolledOut)
 		}
@@ -332,6 +340,32 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 		}
 		return out
 	}
+	return func(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
+		if path != judge.Switched {
+			return one(c, name, latest(rs))
+		}
+		return inBoth(rs, func(r *reading) verdict.Verdict { return one(c, name, r) })
+	}
+}
+
+// inBoth judges a contact by the last reading in each of its two states: what it fails
+// in one stands, whatever it does in the other.
+func inBoth(rs []*reading, one func(*reading) verdict.Verdict) verdict.Verdict {
+	now := latest(rs)
+	v, state := one(now), wanted(now)
+	for i := len(rs) - 2; i >= 0 && state != ""; i-- {
+		if s := wanted(rs[i]); s == "" || s == state {
+			continue
+		}
+		w := one(rs[i])
+		if w.Word == verdict.Failed && v.Word != verdict.Failed {
+			v, w = w, v
+			v.Text += atEntry(rs[i].entry)
+		}
+		v.Fact, v.Entries = append(v.Fact, w.Fact...), []int{rs[i].entry, now.entry}
+		break
+	}
+	return v
 }
 
 // heatLost are the complaints for which a limit that is open when hot is the reason

@@ -60,6 +60,7 @@ var proofs = []struct {
 	{"no-spin", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"no-tumble", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"shocks", []*proofWanted{&proofEarth}},
+	{"blows-fuse", []*proofWanted{&proofEarth}},
 	{"", []*proofWanted{&proofEarth, &proofAnyAmps}},
 }
 

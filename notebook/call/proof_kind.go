@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
 )
 
@@ -56,7 +57,7 @@ func ofHeat(r *reading) bool {
 var (
 	ofBurners = []string{"ignit", "pilot", "thermocouple", "orifice", "gas valve", "gas coil", "hsi", "glow", "electrode", "spark", "flame", "injector", "burner", "safety valve", "valve coil"}
 	ofGas     = []string{"ignit", "pilot", "thermocouple", "orifice", "gas valve", "gas coil"}
-	ofWaves   = []string{"door", "latch", "hinge", "interlock", "magnetron", "waveguide"}
+	ofWaves   = []string{"door", "primary", "secondary", "monitor", "latch", "hinge", "interlock", "magnetron", "waveguide"}
 )
 
 // alsoProved is a list of proofs with what the kind of work and, where no complaint
@@ -72,6 +73,12 @@ func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	}
 	if a.HighVolts && c.workOn(ofWaves) {
 		also = append(also, &proofLeakage)
+	}
+	if stuck, _, _ := c.interlocks(c.entry + 1); a.HighVolts && stuck == 0 && len(c.seenAt[stuckDoor]) == 0 && c.workOn(ofDoor) {
+		also = append(also, &proofInterlocks)
+	}
+	if j := c.judged[monitorKey]; j != nil && j.verdict.Word == verdict.Failed && !c.replacedSince(monitorKey, j) {
+		also = append(also, &proofMonitor)
 	}
 	switch {
 	case a.HighVolts && !wants(list, &proofHeat) && !said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}):

@@ -21,6 +21,7 @@ var breakers = []struct {
 		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}, nil},
 	{"defrost heater", "ohm defrost-heater …", []string{"defrost heater", "defrost element"}, []string{"heater"}, nil, []string{"defrost-runs-by-hand", "heats-up"}},
 	{"overload", "ohm overload … cold", []string{"overload", "olp"}, []string{"overload"}, nil, nil},
+	{"monitor switch", "ohm monitor-switch OL closed, then ohm monitor-switch … open", []string{"monitor"}, []string{"monitor-switch"}, nil, nil},
 	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 

@@ -70,6 +70,8 @@ var respellings = []respelling{
 	{of: "amp", from: `(?i) lra( |$)`, to: ` peak$1`},
 	{of: "amp", from: `(?i) (?:locked|stalled)(?: rotor)?( |$)`, to: ` run$1`}, // it stays
 	{from: `(?i) afterwards?( |$)`, to: ` after$1`},
+	{of: "ohm", from: `(?i) (?:(?:with|when|at) )?(?:the )?(?:door|lid)(?: is)? shut$`, to: ` closed`},
+	{of: "ohm", from: `(?i) (?:(?:with|when|at) )?(?:the )?(?:door|lid)(?: is)? (open|closed)$`, to: ` $1`},
 	{of: "ohm", from: `(?i)^hot (?:(?:leg|wire|pin|prong|blade|conductor) )?(?:to )?(case|gnd|grd|ground|earth|chassis|frame|shell|cabinet|metal|g) `, to: `L $1 `}, // the conductor
 	{of: "ohm", from: `(?i)^(?:l|live|hot) (?:to )?(?:n|neutral) ([\d.~>o])`, to: `plug $1`},
 	{of: "volt", from: `(?i)^hot (?:(?:leg|wire|pin|prong|blade|conductor) )?(?:to )?(case|gnd|grd|ground|earth|chassis|frame|shell|cabinet|metal|neutral|n|g) `, to: `L $1 `},

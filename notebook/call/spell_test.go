@@ -10,6 +10,8 @@ func TestSpelling(t *testing.T) {
 	rows := []struct{ before, typed, stored string }{
 		{"", "Ohm A B 3.4", "ohm A B 3.4"},
 		{"", "CLOSE", "close"},
+		{"", "ohm primary-switch 0.1 with door open", "ohm primary-switch 0.1 open"},
+		{"", "ohm lid-switch OL lid shut", "ohm lid-switch OL closed"},
 		{"", "Client Petra Placeholder", "client Petra Placeholder"},
 		{"", "Note Ohm: as read", "note Ohm: as read"},
 		{"", "ohms A B 3.4", "ohm A B 3.4"},

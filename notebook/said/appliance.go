@@ -172,6 +172,7 @@ var coolerWarm = []string{"", "no-cool", "no-heat", "runs-always", "no-start", M
 var appliances = []byAppliance{
 	{absorbers, "", "absorption-warm", coolerWarm},
 	{peltiers, "", "peltier-warm", coolerWarm},
+	{`microwave`, `(^|[^m]al |[^a]l |[^l] )fuse|(breaker|trip).*\bdoor`, "blows-fuse", []string{"", "trips-breaker", "no-power"}},
 	{phases3, "", ThreePhase, singlePhase},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, locked + `|(^|[,;] |the )(door|lid) .{0,12}((not|n.?t) open|locked|stuck (shut|closed))`, "door-locked", []string{"", "no-start", MotorDead}},

@@ -1,0 +1,92 @@
+package call
+
+import (
+	"strings"
+
+	"ohmcall/calc/judge"
+	"ohmcall/calc/verdict"
+)
+
+// stuckDoor is the finding of a door or lid switch that conducts with the door open.
+const stuckDoor = "interlock-closed"
+
+// isInterlock tells the switch that ends it when a door opens: in a microwave oven each
+// but those of something else, elsewhere what is named after door or lid.
+func (c *Call) isInterlock(name string) bool {
+	words := []string{"door", "lid", "interlock"}
+	if c.appliance().HighVolts {
+		words = append(words, "primary", "secondary", "latch", "upper", "lower", "top", "bottom", "middle")
+	}
+	if partOf(name) != partOf("switch") || !c.appliance().HighVolts && !opensToMoving(c) {
+		return false
+	}
+	for _, w := range words {
+		if strings.Contains(name, w) {
+			return true
+		}
+	}
+	return c.appliance().HighVolts && startsWithAny(name, []string{"switch"})
+}
+
+// whichInterlock leaves of the name of such a switch what tells it from the others.
+var whichInterlock = strings.NewReplacer("-", "", "door", "", "interlock", "", "microswitch", "", "switch", "", "latch", "")
+
+// interlocks looks through what was read of the switches with the door open, the last
+// of each: a new one is not known to open before it was read. It gives the last entry
+// of one that conducts, else the last entry at which one was open, and how many were.
+func (c *Call) interlocks(before int) (stuck, opens, count int) {
+	c.spend(40 * len(c.doorOpen))
+	var seen []string
+	for i := len(c.doorOpen) - 1; i >= 0; i-- {
+		r := c.doorOpen[i]
+		name := strings.ToLower(r.a)
+		which := whichInterlock.Replace(name)
+		if r.entry >= before || among(seen, which) || !c.alive(r.entry) || !c.isInterlock(name) {
+			continue
+		}
+		switch judge.Switch(judge.SwitchIn{Path: judge.Switched, Ohms: c.value(r), Want: "open"}).Word {
+		case verdict.Failed:
+			stuck = max(stuck, r.entry)
+		case verdict.Sound:
+			opens, count = max(opens, r.entry), count+1
+		default:
+			continue
+		}
+		seen = append(seen, which)
+	}
+	if stuck > 0 {
+		opens, count = 0, 0
+	}
+	return stuck, opens, count
+}
+
+// doors adds what the switches of a door amount to: with both of a microwave oven's open,
+// none holds its supply on its monitor switch.
+func (l *factList) doors() {
+	if len(l.c.doorOpen) == 0 {
+		return
+	}
+	stuck, opens, count := l.c.interlocks(l.before)
+	switch {
+	case stuck > 0:
+		l.add(stuckDoor, stuck)
+	case count > 1:
+		l.add("interlocks-good", opens)
+	}
+}
+
+var proofInterlocks = proofWanted{"each door switch read open with the door open, plug out (ohm primary-switch … open, ohm secondary-switch … open)",
+	func(c *Call, since int) shown {
+		_, opens, _ := c.interlocks(c.entry + 1)
+		return shown{held: opens > since, text: "read open" + atEntry(opens)}
+	}}
+
+// monitorKey is the subject of the switch that guards them: one that fails is a point of
+// the proof until it is renewed, whatever else was mended.
+const monitorKey = "part\x00monitor-switch"
+
+var proofMonitor = proofWanted{"the monitor switch renewed, and read closed with the door open (ohm monitor-switch … open)",
+	func(*Call, int) shown { return shown{} }}
+
+// ofDoor are the words of work on what ends it when the door opens.
+var ofDoor = []string{"interlock", "door sw", "latch", "monitor", "primary sw", "secondary sw", "microswitch"}
