@@ -134,7 +134,7 @@ func (c *Call) heed(w work) {
 		c.hearEnding(w.text, false)
 	}
 	if w.kind != "safe" && w.kind != "part" && (len(c.guarding) > 0 || said.TakesOut(w.text)) {
-		c.guarding = append(c.guarding, said.Guards(w.entry, w.text, w.kind == "did")...)
+		c.guarding = append(c.guarding, said.Guards(w.entry, w.text, w.kind == "did", c.makesIce())...)
 	}
 }
 

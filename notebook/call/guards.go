@@ -12,8 +12,13 @@ import (
 // warns of it.
 func (c *Call) guards(r *Reply, text string) {
 	c.spend(400 * min(len(text), said.MostBytes))
-	c.guarding = append(c.guarding, said.Guards(c.entry, text, false)...)
+	c.guarding = append(c.guarding, said.Guards(c.entry, text, false, c.makesIce())...)
 	c.warnOfGuards(r)
+}
+
+// makesIce tells a machine whose cubes a bridge of ice joins.
+func (c *Call) makesIce() bool {
+	return said.Has(strings.ToLower(c.last("unit")), []string{"ice m", "ice-m", "icem", "cuber", "ice cube", "cube ice"})
 }
 
 // warnOfGuards warns of a device that the line at hand takes out of its circuit,

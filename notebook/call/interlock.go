@@ -33,7 +33,7 @@ var whichInterlock = strings.NewReplacer("-", "", "door", "", "interlock", "", "
 
 // interlocks looks through what was read of the switches with the door open, the last
 // of each: a new one is not known to open before it was read. It gives the last entry
-// of one that conducts, else the last entry at which one was open, and how many were.
+// of one that conducts, else the last entry at which one was open, and how many were (common practice).
 func (c *Call) interlocks(before int) (stuck, opens, count int) {
 	c.spend(40 * len(c.doorOpen))
 	var seen []string
@@ -75,6 +75,7 @@ func (l *factList) doors() {
 	}
 }
 
+// proofInterlocks is what work on a door of a microwave oven wants besides (common practice).
 var proofInterlocks = proofWanted{"each door switch read open with the door open, plug out (ohm primary-switch … open, ohm secondary-switch … open)",
 	func(c *Call, since int) shown {
 		_, opens, _ := c.interlocks(c.entry + 1)

@@ -10,7 +10,7 @@ func guardsOf(lines ...string) []Guard {
 	var list []Guard
 	for i, line := range lines {
 		text, note := strings.CutPrefix(line, "note ")
-		list = append(list, Guards(i+1, text, !note)...)
+		list = append(list, Guards(i+1, text, !note, false)...)
 	}
 	return Out(list)
 }

@@ -354,8 +354,9 @@ func wordsIn(line string) (all tag) {
 }
 
 // Guards reads what a line says of protective devices. Of work that was done, a
-// new device counts as its being back, and plain forms (remove, put) as done.
-func Guards(entry int, line string, work bool) []Guard {
+// new device counts as its being back, and plain forms (remove, put) as done; ice tells a
+// machine that makes ice.
+func Guards(entry int, line string, work, ice bool) []Guard {
 	line = spelt(line)
 	all := wordsIn(line)
 	if all&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
@@ -369,6 +370,7 @@ func Guards(entry int, line string, work bool) []Guard {
 	}
 	for _, c := range Clauses(text) {
 		before := len(list)
+		c = thawed(c, ice)
 		for _, part := range strings.Split(c, " and ") {
 			is, said := wayOf(part, work)
 			g := Guard{entry, line, part, devicesOf(part, false), is}

@@ -512,7 +512,7 @@ overload cut out after 5 min
 func TestGuardsAreHeard(t *testing.T) {
 	for text, want := range map[string]bool{takenOut: true, nothingOut: false} {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
-			if got := TakesOut(line) && len(Out(Guards(0, line, true))) > 0; got != want {
+			if got := TakesOut(line) && len(Out(Guards(0, line, true, false))) > 0; got != want {
 				t.Errorf("%q: out %v", line, got)
 			}
 		}

@@ -176,7 +176,7 @@ func TestTakenOut(t *testing.T) {
 		"wired the new limit":                                    0,
 		"power restored":                                         0,
 	} {
-		if got := len(Out(Guards(0, text, true))); got != want {
+		if got := len(Out(Guards(0, text, true, false))); got != want {
 			t.Errorf("%q: %d are out of their circuit, want %d", text, got, want)
 		}
 	}
