@@ -265,7 +265,7 @@ const howPlate = "plate volts 115, amps 1.2, lra 12, watts 450, r25 10k, beta 39
 // howElse is what else must be known for the example of a test.
 var howElse = map[string][]string{
 	"interlocks": {"unit microwave oven"},
-	"air-split": {"unit window air conditioner"}, "air-rise": {"unit room heat pump", "saw set to heat"}, "phases": {"plate volts 230, phase 3"}, "legs": {"plate volts 230, phase 3"}, "igniter-amps": {"plate igniter 3.2-3.6"},
+	"air-split":  {"unit window air conditioner"}, "air-rise": {"unit room heat pump", "saw set to heat"}, "phases": {"plate volts 230, phase 3"}, "legs": {"plate volts 230, phase 3"}, "igniter-amps": {"plate igniter 3.2-3.6"},
 	"fan-noise": {"unit fridge", "fault noisy"},
 }
 

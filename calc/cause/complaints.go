@@ -303,6 +303,21 @@ var complaints = []Complaint{
 			{"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
 	},
 	{
+		Code: "no-zone", Name: "an induction zone that does not heat",
+		Signs:  []string{"does-not-heat", "heats-slowly"},
+		Cured:  []string{"heats-up"},
+		Causes: []string{"pan-unfit", "leg-missing", "airflow-blocked", "sensor-stops-heat", "connection-weak", "work-coil-open", "zone-drive-failed"},
+		Need:   []Need{{"a pan that another zone heats", []string{"pan-fits", "pan-unfit"}}, {"ohms of the work coil", []string{"coil-conducts", "coil-open"}}, {"heating observed", []string{"heats-up", "heats-slowly", "does-not-heat"}}, needEarth},
+	},
+	{
+		Code: "poor-ice", Name: "an ice machine whose slab is thin, late or does not drop",
+		Signs:  []string{"no-ice-made"},
+		Cured:  []string{"makes-ice"},
+		Causes: with("scaled tap-shut water-filter-clogged slab-pump slab-probe harvest-valve condenser-dirty cond-fan-failed cond-fan-unfed refrigerant-low", nil),
+		Need: []Need{{"scale looked for", []string{"scaled", "scale-none"}}, {"thickness of the slab", []string{"slab-right", "slab-wrong"}},
+			{"the harvest seen", []string{"harvest-hot", "harvest-cold"}}, {"ice made", []string{"makes-ice"}}, needEarth},
+	},
+	{
 		// Two interlocks end it when the door opens; where they do not, the monitor
 		// switch blows the fuse.
 		Code: "blows-fuse", Name: "a microwave oven that blows its fuse",

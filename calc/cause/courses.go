@@ -204,6 +204,12 @@ var courses = []Course{
 		On: []string{"no-waves"}, Tests: []string{"switch", "limit-ohms", "connections", "high-volts", "magnetron"}, Source: commonPractice,
 	},
 	{
+		On: []string{"no-zone"}, Tests: []string{"zone-pan", "airflow", "sensor-ohms", "connections", "valve-coil", "zone-drive"}, Source: commonPractice,
+	},
+	{
+		On: []string{"poor-ice"}, Tests: []string{"scale", "tap", "water-filter", "cond-look", "cond-fan-look", "slab-water", "slab", "harvest"}, Source: commonPractice,
+	},
+	{
 		On: []string{"blows-fuse"}, Tests: []string{"interlocks", "monitor", "plug-pins"}, Source: commonPractice,
 	},
 	{

@@ -18,7 +18,7 @@ var noDrive = []string{"windings-sound", "start-device-sound", "start-device-sus
 var startTests = []Test{
 	{Code: "cond-fan-look", Name: "see whether the condenser fan runs", How: "saw cond-fan runs",
 		Outcomes: []string{"cond-fan-runs", "cond-fan-stopped", "cond-fan-none"}, Vague: []string{"all-dead"}, Effort: 1, Danger: Look,
-		On: []string{"no-start", "hums-trips", "no-cool", "fridge-warm", "runs-always", "no-dry", "hp-no-heat", "ac-warm"}, Barred: []string{"fan-shared"}},
+		On: []string{"no-start", "hums-trips", "no-cool", "fridge-warm", "runs-always", "no-dry", "hp-no-heat", "ac-warm", "poor-ice"}, Barred: []string{"fan-shared"}},
 	{Code: "outlet-lamp", Name: "try another appliance at the same outlet", How: "saw outlet works",
 		Outcomes: []string{"outlet-works", "outlet-dead"}, Effort: 1, Danger: Look, Barred: []string{"two-legs", "wired-in", "breaker-tripped"}},
 	{Code: "other-outlet", Name: "plug straight into another good outlet, without extension cord", How: "saw no start on other outlet",

@@ -20,6 +20,7 @@ type CoilIn struct {
 	Ohms      measure.Value
 	Marked    float64 // ohms by plate or service sheet, 0 when not known
 	Tolerance float64 // percent, 0 for the default
+	Work      bool    // it heats by induction: a few turns of litz wire, of about 0.1 Ω (common practice)
 	Facts     string  // what its facts begin with, "" for coil
 }
 
@@ -32,10 +33,12 @@ func SmallCoil(in CoilIn) verdict.Verdict {
 			tol = coilTolerance
 		}
 		w, source = around(in.Marked, tol), fmt.Sprintf("plate or service sheet, ±%s %%", num(tol))
+	} else if in.Work {
+		w = atMost(contactOhms)
 	}
 	out := begin(named("coil", in.Name), in.Ohms, w, "Ω", source)
 	out.Caution = []string{caution.ProveDead}
-	if in.Marked <= 0 {
+	if in.Marked <= 0 && !in.Work {
 		out.Limit, out.Judged, out.Margin = "finite", false, 0
 	}
 	of := cmp.Or(in.Facts, "coil")
@@ -43,6 +46,10 @@ func SmallCoil(in CoilIn) verdict.Verdict {
 	switch {
 	case in.Ohms.Over:
 		out.Word, out.Text, out.Fact = verdict.Failed, "open: the coil or its wire is broken", []string{of + "-open"}
+	case in.Work && in.Marked <= 0 && w.place(in.Ohms) == inside:
+		out.Word, out.Text = verdict.Sound, ohms(in.Ohms.X)+": as low as a work coil is; shorted turns show in no ohms"
+	case in.Work && in.Marked <= 0:
+		out.Word, out.Text = w.advisoryWord(in.Ohms), ohms(in.Ohms.X)+": a work coil has hardly any: short the probes and repeat, else a burnt joint"
 	case in.Ohms.Hi < contactOhms:
 		out.Word, out.Text = verdict.Suspect, ohms(in.Ohms.X)+": hardly any coil is that low; lift one wire and repeat"
 	case in.Marked <= 0:

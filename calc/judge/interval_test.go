@@ -188,6 +188,7 @@ func judgements(t testing.TB) []judgement {
 	for _, marked := range []float64{0, 1150} {
 		one("coil", max(marked, 1), func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Marked: marked}) })
 	}
+	one("work coil", 1, func(v measure.Value) verdict.Verdict { return SmallCoil(CoilIn{Ohms: v, Work: true}) })
 	one("fresh food", 4, func(v measure.Value) verdict.Verdict { return TemperatureTarget(FreshFood, v) })
 	one("wine", 12, func(v measure.Value) verdict.Verdict { return TemperatureAtSet(v, measure.Within(12, 0)) })
 	one("freezer", -18, func(v measure.Value) verdict.Verdict { return TemperatureTarget(Freezer, v) })

@@ -66,3 +66,32 @@ func TestBlowsFuse(t *testing.T) {
 		}
 	}
 }
+
+// A zone that heats by induction has no element, a washer's hot water comes of its hot
+// valve, and a machine that freezes slabs is looked at by its water and its harvest:
+// common practice.
+func TestOwnWays(t *testing.T) {
+	const source = "common practice"
+	checkTrade(t, []tradeCase{
+		{"a zone with an error", "unit induction cooktop; fault left front zone error, fan runs; causes", []string{"pan", "work coil", "inverter board"}, []string{"heater"}, map[string]cause.State{"airflow-blocked": cause.Open}, "pan", source},
+		{"one zone", "unit induction hob; fault one zone wont heat, others ok; saw same with other pan; saw igbt shorted", nil, nil, map[string]cause.State{"zone-drive-failed": cause.Supported, "pan-unfit": cause.RuledOut}, "inverter board", source},
+		{"an open work coil", "unit induction range; fault rear burner dead; safe off; ohm coil-lr OL", []string{"failed"}, nil, map[string]cause.State{"work-coil-open": cause.Supported}, "work coil", source},
+		{"a sound work coil", "unit induction cooktop; fault no heat; safe off; ohm coil-lf 0.1", []string{"sound", "as low as a work coil is"}, []string{"suspect"}, map[string]cause.State{"work-coil-open": cause.RuledOut}, "", source},
+		{"a work coil by its name", "ohm work-coil 0.15", []string{"sound"}, []string{"hardly any coil"}, nil, "", source},
+		{"another coil stays suspect", "unit dishwasher; ohm valve-coil 0.1", []string{"hardly any coil"}, nil, nil, "", source},
+		{"the oven of an induction range", "unit induction range; fault oven not heating", []string{"a heater appliance"}, nil, nil, "", source},
+		{"its lamp", "unit induction range; fault oven light out", []string{"none of the common complaints"}, nil, nil, "", source},
+
+		{"no hot fill", "unit washer; fault no hot water fill, fills cold only; safe unplugged; ohm hot-valve OL", []string{"coil of the inlet valve open"}, nil, map[string]cause.State{"valve-coil-open": cause.Supported}, "inlet valve", source},
+		{"hot side", "unit washer; fault hot side doesn't work, only cold water comes in", []string{"does not fill"}, nil, nil, "tap", source},
+		{"on hot", "unit washer; fault won't fill on hot; did replaced inlet valve; ohm earth 0.10; saw fills; missing", []string{"fills hot"}, nil, nil, "fills hot", source},
+		{"it fills hot", "unit washer; fault won't fill on hot; did replaced inlet valve; ohm earth 0.10; saw fills hot; missing", nil, []string{"fills hot"}, nil, "", source},
+		{"a leak stays one", "unit washer; fault water in cabinet, leaks", []string{"leaks water"}, nil, nil, "", source},
+		{"cold water in a dishwasher", "unit dishwasher; fault no hot water in wash, dishes cold", []string{"a heater appliance"}, nil, nil, "", source},
+
+		{"a cuber", "unit ice machine, commercial cuber; fault makes thin ice, long harvest, bridge won't drop; saw scale on evaporator", []string{"scale"}, []string{"protective device"}, map[string]cause.State{"scaled": cause.Supported}, "descale", source},
+		{"its harvest valve", "unit cube ice machine; fault not harvesting; safe off; ohm hot-gas-valve OL", nil, nil, map[string]cause.State{"harvest-valve": cause.Supported}, "coil", source},
+		{"a slab too thick", "unit ice machine; fault ice bridging, slab too thick, won't harvest; saw thickness probe dirty", nil, nil, map[string]cause.State{"slab-probe": cause.Supported}, "probe", source},
+		{"an ice maker in a freezer", "unit fridge; fault ice maker not making ice", []string{"an ice maker that makes no ice"}, nil, nil, "", source},
+	})
+}

@@ -7,6 +7,7 @@ import (
 	"ohmcall/calc/judge"
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // partAliases are other names of the trade for parts in the table.
@@ -230,6 +231,7 @@ func judgeCoil(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 
 func (c *Call) smallCoil(name string, rs []*reading, facts string) verdict.Verdict {
 	in := judge.CoilIn{Name: name, Ohms: c.value(latest(rs)), Facts: facts}
+	in.Work = strings.Contains(name, "coil") && said.Has(c.last("unit")+name, []string{"induction", "work-coil"})
 	if p, ok := c.plateAt("", "ohms", name); ok && strings.EqualFold(p.name, name) {
 		in.Marked, _ = p.q.In("ohm")
 		in.Tolerance = p.tol

@@ -60,6 +60,7 @@ var proofs = []struct {
 	{"no-spin", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"no-tumble", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"shocks", []*proofWanted{&proofEarth}},
+	{"no-zone", []*proofWanted{&proofEarth, &proofCooks}},
 	{"blows-fuse", []*proofWanted{&proofEarth}},
 	{"", []*proofWanted{&proofEarth, &proofAnyAmps}},
 }
@@ -93,6 +94,7 @@ var seenProofs = []struct {
 	{"overfills", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"noisy", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
 	{"noisy-cold", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
+	{"poor-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"no-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{said.RunsOn, "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
@@ -116,6 +118,17 @@ const heated = 50
 // the usual most against scalding (common practice).
 const heatedWater = 40
 
+// fillsHot is that hot water was seen to come in, or read.
+func fillsHot(c *Call, since int) shown {
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > since; i-- {
+		c.spend(2)
+		if f := c.findings[i]; f.code == "fills" && c.alive(f.entry) && said.Has(f.text, []string{"hot"}) {
+			return shown{held: true, text: f.text + atEntry(f.entry)}
+		}
+	}
+	return heat(c, since)
+}
+
 // proofList is what proves a repair of this call. An inverter starts its
 // compressor softly: it has neither surge nor sag. An appliance without a
 // compressor has its motor's amps and no cold. Where only fans were worked on,
@@ -133,6 +146,9 @@ func (c *Call) proofList() []proofWanted {
 			list, ok = []*proofWanted{&proofEarth}, true
 		}
 		held := seen(p.codes...)
+		if p.complaint == "no-fill" && said.Has(c.last("fault"), []string{"hot"}) {
+			p.what, held = "that it fills hot (saw fills hot, or temp water …)", fillsHot
+		}
 		if p.codes[0] == "heat-right" {
 			held = holdsHeat
 		}

@@ -8,4 +8,6 @@ func (c *Call) Work() int { return c.steps }
 
 // spend counts steps. Whatever goes through facts whose number a call does not
 // bound counts them; alive counts itself.
+//
+//go:noinline
 func (c *Call) spend(steps int) { c.steps += steps }
