@@ -103,7 +103,7 @@ func (c *Call) tellBeside(reply *Reply) {
 	relay := func(family string) bool {
 		return c.reads(func(r *reading) bool { return strings.HasPrefix(strings.ToLower(r.a), family) })
 	}
-	volts := c.reads(func(r *reading) bool { return r.quality.word == "volt" && r.cond.is("run") })
+	volts := c.reads(func(r *reading) bool { return r.quality.word == "volt" })
 	amps := c.reads(func(r *reading) bool { return r.quality.word == "amp" })
 	air := c.reads(func(r *reading) bool { return r.quality.word == "temp" })
 	start := c.reads(func(r *reading) bool { return r.quality.word == "volt" && c.atMachine(r) && starting(r) })
