@@ -15,7 +15,7 @@ var fuseCauses = []Cause{
 		Own: &Own{
 			Seen: `
 				interlocks-good | interlocks good, door switches good, interlock switches good, all interlocks good | each door switch opens with the door, before the monitor switch closes |`,
-			Test: Test{Code: "interlocks", Name: "each door switch by itself, plug out, its wires off: open with the door open", How: "ohm primary-switch OL open, secondary-switch OL open",
+			Test: Test{Code: "interlocks", Name: "each door switch by itself, plug out, its wires off: open with the door open (ohm primary-switch … open, secondary-switch … open)", How: "saw interlocks good",
 				Outcomes: []string{"interlock-closed", "interlocks-good"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays, caution.Capacitor}},
 		},
 	},
