@@ -27,7 +27,7 @@ var partAliases = map[string]string{
 	"start-relay": "relay", "current-relay": "relay", "door-lock": "switch", "lid-switch": "switch", "door-latch": "switch", "lid-lock": "switch",
 	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
 	"power-cord": "cord", "radiant-sensor": "flame-sensor", "selector": "switch", "selector-switch": "switch", "lid": "switch",
-	"water-valve": "valve", "inlet-valve": "valve", "gas-valve": "valve",
+	"water-valve": "valve", "inlet-valve": "valve",
 }
 
 // canonical is a part's name in the table for one of its other names; digits
