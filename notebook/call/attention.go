@@ -83,7 +83,7 @@ func (c *Call) alerts(r *record.Record) []string {
 	add("Not mended", c.failedAlone()...)
 	add("Work for what was ruled out", c.idle()...)
 	add("Does not fit by its marking", c.misfits(0)...)
-	add("To read", c.toRead()...)
+	add("To read", c.unreadWords()...)
 	for _, w := range c.wanting() {
 		if strings.HasPrefix(w.what, untreatedLead) {
 			continue // it stands above

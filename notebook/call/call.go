@@ -94,6 +94,7 @@ type workDone struct {
 	capsFitted []fittedCap
 	opened     []opening    // joints of a gas
 	guarding   []said.Guard // what took a protective device out, or put it back
+	unread     []unread     // what was asked about as what may be a danger
 	fires      []int        // the entries that name a refrigerant which burns
 }
 

@@ -51,6 +51,9 @@ func endCommands() []Command {
 						r.add(Ask, "What is wanted is "+s.proof+".")
 					}
 				}
+				for _, s := range c.unreadWords() {
+					r.add(Ask, "To read: "+s+".")
+				}
 				if s := c.faultless(); s != "" {
 					r.add(Ask, "Contradiction: "+s+".")
 				}

@@ -86,6 +86,7 @@ func workCommands() []Command {
 				r := c.warnOfWork(&Reply{}, a.text("TEXT"))
 				c.told(r, a.text("TEXT"), true)
 				c.worry(r, a.text("TEXT"))
+				c.putRight(a.text("TEXT"))
 				if said.Undone(a.text("TEXT")) {
 					c.shownGone(r, a.text("TEXT"))
 					r.add(Plain, "Written down: "+a.text("TEXT")+". By its words nothing is mended yet.")

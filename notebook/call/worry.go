@@ -17,62 +17,79 @@ func (c *Call) worries(text string) bool {
 	return said.Worries(text) && len(c.alarmsIn(text, false)) == 0 && !said.TakesOut(text)
 }
 
-// worry asks about such words: they count as nothing until they are answered.
+// unread is a line with such words, and the work by which what it tells of was put right.
+type unread struct {
+	entry int
+	text  string
+	right int
+}
+
+// worry asks about such words, and keeps them: they count as nothing until they are
+// answered, whatever is done after them.
 func (c *Call) worry(r *Reply, text string) {
-	if c.lastOf(c.relapsed, c.entry) != c.entry && c.worries(text) {
+	if !c.worries(text) {
+		return
+	}
+	c.unread = append(c.unread, unread{entry: c.entry, text: text})
+	if c.lastOf(c.relapsed, c.entry) != c.entry {
 		r.add(Ask, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard.").flag("not-understood")
 	}
 }
 
-// mendings are the last works that mended something.
-func (c *Call) mendings() []work {
-	var out []work
-	for i := len(c.works) - 1; i >= 0 && len(out) < mostSaid; i-- {
-		c.spend(20)
-		if w := c.works[i]; w.kind == "did" && c.alive(w.entry) && !said.Undone(w.text) {
-			out = append(out, w)
+// putRight takes what was asked about for put right, where work names all of it.
+func (c *Call) putRight(done string) {
+	list := c.unread[max(0, len(c.unread)-mostRenewals):]
+	c.spend(400 * len(list))
+	for i := range list {
+		if u := &list[i]; u.entry < c.entry && !c.righted(u) && said.PutRight(u.text, done) {
+			u.right = c.entry
 		}
 	}
-	slices.Reverse(out)
-	return out
 }
 
-// toRead is what was done, or said since the last work, in such words, and not answered by what
-// says that nothing is left that can hurt.
-func (c *Call) toRead() []string {
-	cleared := c.lastShown([]string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"})
-	var out []string
-	for _, w := range append(c.mendings(), c.saidSince()...) {
-		if w.entry > cleared && c.worries(w.text) {
-			out = append(out, quoted(w.text)+atEntry(w.entry)+unread)
+func (c *Call) righted(u *unread) bool { return u.right > 0 && c.alive(u.right) }
+
+// toRead is what was asked about and neither put right nor answered by what was seen of
+// a danger, or of none.
+func (c *Call) toRead() []unread {
+	answered := 0
+	for _, code := range []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"} {
+		for _, n := range c.seenAt[code] {
+			c.spend(1)
+			if n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, []string{"hazard", "safe"}) {
+				answered = max(answered, n)
+			}
 		}
 	}
-	if s := c.closing(); s != "" && c.lastAt("closing") > cleared && c.worries(s) {
-		out = append(out, quoted(s)+atEntry(c.lastAt("closing"))+unread)
-	}
-	return out
+	c.spend(len(c.unread))
+	return slices.DeleteFunc(slices.Clone(c.unread), func(u unread) bool { return u.entry < answered || !c.alive(u.entry) || c.righted(&u) })
 }
 
-const unread = ": it may tell of a danger or of a protective device, and is not understood here"
-
-// wordsSince are the words since the repair of a proved call, those first that are to be
-// read for a danger.
-func (c *Call) wordsSince() (list []string) {
-	if c.result() != record.Proved {
-		return nil
-	}
-	for _, w := range c.saidSince() {
-		list = append(list, c.flagged(w.text))
-	}
-	if s := c.closing(); s != "" {
-		list = append(list, c.flagged(s))
+// unreadWords are those, with what is to be done with them.
+func (c *Call) unreadWords() (list []string) {
+	for _, u := range c.toRead() {
+		list = append(list, quoted(u.text)+atEntry(u.entry)+": it may tell of a danger or of a protective device, and is not understood here; saw hazard or saw no hazard answers it")
 	}
 	return list
 }
 
-func (c *Call) flagged(text string) string {
-	if c.worries(text) {
-		return "to read: " + text
+// wordsSince are the words that are to be read for a danger, and those since the repair
+// of a proved call.
+func (c *Call) wordsSince() (list []string) {
+	read := c.toRead()
+	for _, u := range read {
+		list = append(list, "to read: "+u.text)
 	}
-	return text
+	if c.result() != record.Proved {
+		return list
+	}
+	for _, w := range c.saidSince() {
+		if !slices.ContainsFunc(read, func(u unread) bool { return u.entry == w.entry }) {
+			list = append(list, w.text)
+		}
+	}
+	if s := c.closing(); s != "" && !slices.ContainsFunc(read, func(u unread) bool { return u.text == s }) {
+		list = append(list, s)
+	}
+	return list
 }

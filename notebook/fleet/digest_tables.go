@@ -73,10 +73,11 @@ func (d *Digest) callTable() TextTable {
 	return t
 }
 
-// saidTable holds what was said of proved calls since the repair: it was taken as
-// nothing against the proof, and whoever reads it may know better.
+// saidTable holds what is to be read for a danger, and what was said of proved calls
+// since the repair: it was taken as nothing against the proof, and whoever reads it may
+// know better.
 func (d *Digest) saidTable() TextTable {
-	t := TextTable{Title: "Said since the repair, proved calls", Head: []string{"File", "Words"}}
+	t := TextTable{Title: "To read, and said since the repair of proved calls", Head: []string{"File", "Words"}}
 	for i := range d.Rows {
 		if r := &d.Rows[i]; len(r.Said) > 0 {
 			t.Rows = append(t.Rows, []string{r.safePath(), strings.Join(r.Said, "; ")})

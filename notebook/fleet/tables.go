@@ -87,7 +87,7 @@ func callsTable() *Table {
 	for i, c := range followColumns {
 		cols = append(cols, col{c, func(it *Item, _ any, _ int) any { return it.follow.cell(i) }})
 	}
-	cols = append(cols, list("said", "words since the repair that were taken as nothing against its proof", func(it *Item) []string { return it.Header.Said }))
+	cols = append(cols, list("said", "words to read for a danger, and since a repair those that leave it proved", func(it *Item) []string { return it.Header.Said }))
 	return table("calls", "One row a call", func(it *Item, emit func(any) error) error { return emit(it) }, cols...)
 }
 

@@ -43,7 +43,7 @@ type Header struct {
 	Missing    []string
 	Unsafe     []string
 	Doubt      []string // dangers told of, what is in doubt, and what cannot be so
-	Said       []string // words since the repair that were taken as nothing against its proof
+	Said       []string // words to read for a danger, and since a repair those that leave it proved
 	Parts      []string // "2 x start device"
 	Ohms       []string // "common-run 2.5", ohms between roles, settled only
 	Redacted   bool

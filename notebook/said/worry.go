@@ -3,6 +3,8 @@ package said
 import (
 	"slices"
 	"strings"
+
+	"ohmcall/calc/cause"
 )
 
 // Worries reports whether a text has words of danger, or of a protective device and of
@@ -25,6 +27,33 @@ func Worries(text string) bool {
 		return !allWell.is(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (worrying(c, true) || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause))
 	})
 }
+
+// PutRight reports whether words of work name each thing, in clauses that mend, of which
+// others say what may be a danger. Of what has too many amps a new one may be no better.
+func PutRight(told, work string) bool {
+	work = strings.ToLower(work[:min(len(work), MostBytes)])
+	if !Has(work, mendWords) || cause.Partly(work) != "" {
+		return false
+	}
+	told = strings.ToLower(told[:min(len(told), MostBytes)])
+	things := thing.get().FindAllString(told, MostClauses)
+	if len(things) == 0 || Has(told, fusing) && strings.ContainsAny(told, "0123456789") {
+		return false
+	}
+	mended := " "
+	for _, c := range Stated(work) {
+		if (mending.is(c) || renewing.is(c)) && !unheld.is(c) && !notYet.is(c) {
+			mended += strings.Join(thing.get().FindAllString(c, MostClauses), " ") + " "
+		}
+	}
+	return !slices.ContainsFunc(things, func(t string) bool { return !strings.Contains(mended, " "+strings.TrimSuffix(t, "s")) })
+}
+
+// mendWords are those without one of which no work mends; thing tells what may be dangerous.
+var (
+	mendWords = []string{"new", "repl", "fit", "install", "swap", "chang", "mend", "fix", "repair", "clear", "clean", "tight", "put", "seal", "cut", "rewir", "splic", "crimp"}
+	thing     = pattern{expr: `\b(wires?|wiring|leads?|cords?|cables?|conductors?|receptacles?|outlets?|sockets?|plugs?|pins?|prongs?|earth|grounds?|neutral|bond\w*|terminals?|junction|boxe?s?|spades?|lugs?|connectors?|(wire)?nuts?|splices?|fuses?|breakers?|brkrs?|bkrs?|contactors?|relays?|vents?|flue|chimney|ducts?|hood|exchanger|hx|cells?|flames?|burners?|gas|hose|flex|union|valves?|cock|welds?|strips?|panels?|covers?|doors?|lids?|latch|locks?|glass|handle|blades?|impeller|pulley|belts?|switch|sw|limits?|thermostat|tstat|overload|ol|interlocks?|monitor|rollout|lwco|eco|float|relief|t&p|tank|resistor|thermistor|sensor|probe|board|motor|element|elem|heater|guard|capacitor|cap|compressor|comp)\b`}
+)
 
 // saysBack reports whether a clause says that a device which it names is back.
 func saysBack(clause string) bool {
