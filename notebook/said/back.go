@@ -41,8 +41,8 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 	between := `(?: (?:off|out|away|up|the|that|this|its|my|a|an|all|both|old|temporary|temp|test|two|of|wire|` + anyDevice() + `))*? `
 	is := `(?: (?:is|was|are|were|came|now|all|both|has|have|had|been|again))*`
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
-	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)(?: (?:a|an|the|its|new|old|own|good|proper|right|correct|original|factory|spare|\d+ ?a(?:mps?)?))* ` + anyDevice() + `\b` +
-		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|test|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|thrown|binned|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
+	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|yanked|snipped|tossed|ditched|lost|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)(?: (?:a|an|the|its|new|old|own|good|proper|right|correct|original|factory|spare|\d+ ?a(?:mps?)?))* ` + anyDevice() + `\b` +
+		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|test|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|thrown|tossed|ditched|yanked|snipped|binned|in (?:the )?(?:trash|bin|garbage)|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
 		`|\b(?:took|removed|cut) my (?:wire|lead)s?\b|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
 	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
 	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +
@@ -58,7 +58,15 @@ var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|n
 // notYet tells a clause of what is to come off or to go back once something else is, or
 // is not at hand.
 var notYet = pattern{expr: `\b(after (the |a |my )?(client|customer|owner|tenant|landlord|lunch|dinner|break|parts?|new|deliver\w*|he|she|they|next)\b|once\b|as soon as|pending|back ?order|on order|order(ed)?$|out of stock|not? in stock` +
-	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|supplier\w*|supply house)\b)|\?`}
+	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|supplier\w*|supply house)\b)|\?` +
+	`|\b(mon|tues?|wed|weds|wednes|thurs?|fri|satur|sat|sun)(day)?\b|\b(tmrw?|tmw|2moro?w?|2morrow|tomor\w*)\b|\bnext (shift|visit|week|trip|time|day|month|call)\b|\b(approved|authori[sz]ed|ok'?d)$` +
+	`|\b(when|til|till|until|after) (\w+ ){0,3}(parts?|in|here|comes?|gets?|arriv\w+|approv\w+|calls?|pays|ready|shows)\b`}
+
+// proposes tells a clause of what was offered or priced.
+var proposes = pattern{expr: `\b(quot\w+|pric(ed|ing)|recomm?e?n?d?\w*|rec'?d|told|advis\w+|offer\w*|estimat\w*|suggest\w*|propos\w*|sold|bid)\b`}
+
+// ownWork tells a clause that begins with what was done.
+var ownWork = pattern{expr: `^(i |we |then |and |so )*(took|removed|pulled|cut|replaced|installed|fitted|put|swapped|changed|refitted|reconnected|restored)\b`}
 
 // earthWires are no bridges, whatever they are called.
 var earthWires = pattern{expr: `\b(earth|ground|bond|bonding) (strap|link|clip|loop|bridge)s?\b`}
@@ -82,6 +90,9 @@ func unbridges(clause string, work bool) bool {
 		return false
 	}
 	if kept, rest := beforeExcept(clause); kept != clause && len(devicesOf(kept, false)) == 0 && (len(devicesOf(rest, false)) > 0 || someLeft.is(rest)) {
+		return false
+	}
+	if proposes.is(clause[:at[1]]) || setAgain.is(clause[at[1]:]) && !Has(clause, []string{"circuit"}) || bridgedOver.is(clause[at[1]:]) {
 		return false
 	}
 	return !unheld.is(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.is(clause))
@@ -160,7 +171,7 @@ func (g *Guard) putBack(list []Guard) []Guard {
 		d := &list[i]
 		name := strings.Join(d.devices, ", ") + "."
 		switch {
-		case g.letsGo() && !d.byHand(), d.overrated() && !g.rightFor(d):
+		case g.letsGo() && !d.byHand(), d.overrated() && !g.rightFor(d), g.way == unbridged && oneOff.is(g.clause) && manyBack.is(d.clause):
 		case len(g.devices) > 0 && len(d.devices) > 0:
 			var rest []string
 			for _, was := range d.devices {
@@ -203,6 +214,7 @@ func (g *Guard) frees(d *Guard) bool {
 
 var (
 	manyBack  = pattern{expr: `jumpers|bypasses|bridges|links|straps|both|\ball\b|fuses|switches|limits`}
+	oneOff    = pattern{expr: `\b(1|one) (\w+ )?(jumper|bypass|link|strap|bridge|wire|clip|tape)\b`}
 	anyBridge = pattern{expr: `by-?pass|bridge`}
 	atPin     = pattern{expr: `\b(pin|prong)s?\b`}
 	atPlug    = pattern{expr: `\b(pin|prong|plug|cord)`}
@@ -335,9 +347,9 @@ func (g *Guard) Clears(others []Guard) string {
 func (g *Guard) AtPlug() bool { return atPin.is(g.clause) }
 
 // OfEarth reports whether a guard is of an earth wire alone, which a reading from
-// the plug's pin to the metal shows.
+// the plug's pin to the metal shows: with the neutral in its place that reads as well.
 //
 //go:noinline
 func (g *Guard) OfEarth() bool {
-	return len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !fetters[0].in(g.clause)
+	return !strings.Contains(g.clause, "neutral") && len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "earth") && !fetters[0].in(g.clause)
 }

@@ -11,7 +11,7 @@ import (
 // words for it behind it.
 const (
 	deviceKinds = `overload protector|limit limiter|thermostat stat|fuse tf|switch sw|interlock|cutout cutoff tco eco lwco|thermal|earth ground|cover guard|lock latch|breaker bkr brkr|rcd gfci gfi elcb rcbo afci|lcdi alci|contactor|thermocouple|rollout|float|sensor rod|control|relay|timer`
-	deviceMarks = `thermal|line main mains|door|lid|pressure|high hi|low|cycling|safety|primary|secondary|monitor|defrost|inlet|outlet|top upper|bottom lower|front|rear|bake|broil|drum|blower|magnetron|` +
+	deviceMarks = `thermal|line main mains|door|lid|pressure press pres|flow|sail|vacuum vac|vent|high hi|low|cycling|safety|primary|secondary|monitor|defrost|inlet|outlet|top upper|bottom lower|front|rear|bake|broil|drum|blower|magnetron|` +
 		`cavity|glass|current|air|belt|flame|light lamp|selector|water|level|fan|motor|compressor comp|pump|heater|terminal|start|cold|plug|cord|1|2|3`
 	// deviceParts are of a device and are not it, nor are its wires a new one.
 	deviceParts = ` holder bracket knob harness screw screws block box actuator plunger lever spring button gasket plate strike hook handle face `
@@ -63,7 +63,7 @@ func devicesOf(clause string, fresh bool) []string {
 	for _, w := range []string{"cut-out", "cut-off", "roll-out", "t-stat"} {
 		clause = strings.ReplaceAll(clause, w, strings.Replace(w, "-", "", 1))
 	}
-	clause = strings.ReplaceAll(clause, "the cut out", "the cutout")
+	clause = sides.Replace(strings.ReplaceAll(clause, "the cut out", "the cutout") + " ")
 	words := strings.FieldsFunc(clause, func(r rune) bool { return (r < 'a' || r > 'z') && !isDigit(r) })
 	words = append(words, "")
 	kinds, marks := lexicons()
@@ -94,6 +94,9 @@ func devicesOf(clause string, fresh bool) []string {
 	}
 	return out
 }
+
+// sides are the short names of the switches at the two sides of a compressor.
+var sides = strings.NewReplacer("hps ", "high pressure switch ", "lps ", "low pressure switch ", "hp sw", "high pressure sw", "lp sw", "low pressure sw")
 
 //go:noinline
 func holds(list, word string) bool { return word != "" && strings.Contains(list, " "+word+" ") }

@@ -8,7 +8,7 @@ import (
 )
 
 var (
-	renewing = pattern{expr: `\b(replaced|fitted|installed|swapped|exchanged|changed|renewed)\b|^(replac|fit|install|swap|exchang|chang|renew|new |put in )`}
+	renewing = pattern{expr: `\b(replaced|fitted|installed|swapped|exchanged|changed|chn?gd|renewed)\b|^(replac|fit|install|swap|exchang|chang|chn?gd|renew|new |put in )`}
 	joins    = pattern{expr: `\b(and|with|plus)\b|[&+/]`}
 	whereOn  = pattern{expr: `\b(on|of|at|for|in|near|by|from|to) .*`}
 )

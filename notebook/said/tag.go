@@ -86,7 +86,7 @@ var tagged = []struct {
 	is    tag
 	words string
 }{
-	{device, "switch sw"},
+	{device, "switch sw hps lps"},
 	{device | fixed, "thermostat stat tstat aquastat"},
 	{device | guarded, "overload protector interlock rollout safeties eco tco"},
 	{device | guarded | fixed, "limit limiter cutout cutoff lwco"},

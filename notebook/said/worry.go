@@ -40,13 +40,15 @@ func PutRight(told, work string) bool {
 	if len(things) == 0 || Has(told, fusing) && strings.ContainsAny(told, "0123456789") {
 		return false
 	}
-	mended := " "
+	var mended []string
 	for _, c := range Stated(work) {
 		if (mending.is(c) || renewing.is(c)) && !unheld.is(c) && !notYet.is(c) {
-			mended += strings.Join(thing.get().FindAllString(c, MostClauses), " ") + " "
+			for _, t := range thing.get().FindAllString(c, MostClauses) {
+				mended = append(mended, strings.TrimSuffix(t, "s"))
+			}
 		}
 	}
-	return !slices.ContainsFunc(things, func(t string) bool { return !strings.Contains(mended, " "+strings.TrimSuffix(t, "s")) })
+	return !slices.ContainsFunc(things, func(t string) bool { return !slices.Contains(mended, strings.TrimSuffix(t, "s")) })
 }
 
 // mendWords are those without one of which no work mends; thing tells what may be dangerous.
