@@ -8,9 +8,9 @@ var (
 	// partly tells of a test that did not go all the way.
 	partly = lazily(`(?i)\b(did not|could not|cannot|(?:did|could|have|has|was|were|ca)n'?t) (?:been |get |all )*(?:test|check|reach|look|soap|do|try|measure)\w*|\bnot (?:yet |all |been )*(?:test|check|reach|look|soap|done|tried|measured)\w*` +
 		`|\bso far\b|\b(?:apart|aside) from\b|\bother than\b|\bexcept\w*|\bbut (?:for|not)\b|\ball but\b|\bonly\b|\b(?:with|by) (?:my |the |his )*nose\b|\bby (?:ear|smell)\b|\bminus\b|\b(?:still|yet) to\b|\bhalf of\b|\bpartly\b|\b(?:without|no) (?:soap|detector|tester|meter)\b|\b(?:not|un)[ -]?(?:sure|certain)\b|\bstill (?:smell|leak|hiss|bubbl)\w*|\bsmell (?:is )?still\b` +
-		`|\bwith (?:the )?(?:gas|supply|cock|meter|tank|burner|furnace|boiler|heater|unit|it) (?:shut|off|turned off|closed)\b|\b(?:window|door)s? (?:was |were |is |are |left )*open\b|\?`)
+		`|\b(?:with|w) (?:the )?(?:gas|supply|cock|meter|tank|burner|furnace|boiler|heater|unit|it) (?:shut|off|turned off|closed)\b|\b(?:gas|cock|meter|shut-?off|valve) (?:is |was |still )?(?:shut|off|turned off|closed)\b|\byesterday\b|\blast (?:night|week|visit|time|month|year)\b|\b(?:window|door)s? (?:was |were |is |are |left )*open\b|\?`)
 	// ahead tells of an end that is hoped for, or hangs on something.
-	ahead = lazily(`(?i)\b(?:soon|next|tomorrow|later|when|if|once|until|unless|as far as|to (?:come|be|follow)|still|yet|will|would|should|must|could|needs?|wants?|hope\w*|promis\w*|pending|almost|nearly|maybe|perhaps|probably|with (?:rubber|gloves|care|caution)|by (?:mon|tues|wednes|thurs|fri|satur|sun)day|on order|says?|said)\b|\?`)
+	ahead = lazily(`(?i)\b(?:soon|next|tomorrow|later|when|if|once|until|unless|as far as|to (?:come|be|follow)|still|yet|will|would|should|must|could|needs?|wants?|hope\w*|promis\w*|pending|almost|nearly|maybe|perhaps|probably|with (?:rubber|gloves|care|caution)|(?:mon|tues?|wed|wednes|thurs?|fri|satur|sat|sun)(?:day)?|tmrw?|tmw|2moro\w*|on order|says?|said|comes?|arriv\w+|after (?:the |a |new )*parts?)\b|\?`)
 )
 
 // Partly gives the words of a text by which a test is not whole, "" when none does.

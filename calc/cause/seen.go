@@ -164,7 +164,7 @@ called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more, shock gone, shock is gone, tingle gone | nobody feels a shock from its metal any more | shock
 hazard | hazard, bare wires, exposed wires | something that can hurt whoever is near | no-hazard
-no-hazard | hazard gone, no hazard, hazard made good | what could hurt is gone |
+no-hazard | hazard gone, no hazard, hazard made good, hazard fixed, hazard mended, hazard removed | what could hurt is gone |
 runs-open | runs with door open, runs with the door open, runs with lid open | it runs with its door or lid open | no-runs-open
 no-runs-open | stops when door opens, stops when the door opens, stops with door open, stops when door is opened, stops when lid opens, stops when the lid opens, stops with lid open, does not run with door open, does not start with door open, does not spin with lid open | it stops when its door or lid opens |
 interlock-closed | interlock stuck closed, interlock stuck shut, interlock stays closed, interlock welded, interlock welded closed, interlock doesn't open, interlock shorted, door interlock stuck closed, door interlock welded, door switch stuck closed, door switch stuck shut, door switch stays closed, door switch welded, door switch welded closed, door switch doesn't open, door switch shorted, primary switch stuck closed, primary switch welded, primary interlock stuck closed, secondary switch stuck closed, secondary switch welded, secondary interlock stuck closed, lid switch stuck closed, lid switch stays closed, lid switch welded, lid switch shorted | a switch of the door or lid conducts with it open | interlocks-good
@@ -173,13 +173,13 @@ no-radiates | leakage test good, leakage test passed, no microwave leakage, leak
 outlet-wrong | open ground, outlet not grounded, no ground at the outlet, reversed polarity | the outlet has no earth, or its line and neutral are swapped | no-outlet-wrong
 earth-off | earth wire off, ground wire off, earth wire loose, ground wire loose, not earthed, not grounded | an earth wire of the appliance is off, loose or broken |
 no-outlet-wrong | outlet wired right, outlet grounded, outlet earthed, outlet tester good, polarity right, polarity good, polarity correct, ground good at outlet | the outlet has its earth, and line and neutral in their places |
-no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning | neither smoke nor a smell of burning | smoke
+no-smoke | no smoke, no burning smell, no burnt smell, no smell of burning, no more smoke, nothing smokes | neither smoke nor a smell of burning | smoke
 no-gas-smell | no gas smell, no smell of gas, no gas smelled, no gas odor | no smell of gas | gas-smell
 no-gas-leak | no gas leak, gas leak test good, gas tight, gas leak test clean, no bubbles at gas, gas joints tight, no bubbles | a leak test of the fuel gas found none | gas-leak gas-smell
 gas-leak | gas leak, gas leaks, leaking gas, leaks gas, gas leaking, leak at gas, leak at the gas, leak of gas | fuel gas leaks |
 co | co alarm, co alarm sounding, co detector, carbon monoxide, co found, co in the room, heat exchanger cracked, cracked heat exchanger, flue blocked, blocked flue, flue disconnected, flue off, flue open, chimney blocked, burner sooted, soot, flue gas in the room | what makes or spills carbon monoxide, or a warning of it | no-co
 no-co | no co, co clear, no carbon monoxide, co zero, co 0 ppm, co meter 0 ppm, co 0, carbon monoxide 0 ppm, 0 ppm co | a meter found no carbon monoxide |
-no-spill | spill test good, spill test passed, no spillage, flue draws, draft good, draft test good, combustion test good, combustion good | flue and burner were tested and spill nothing |
+no-spill | spill test good, spill test passed, no spillage, no spill, no spilling, drafts good, flue draws, draft good, draft test good, combustion test good, combustion good | flue and burner were tested and spill nothing |
 smoke | smoke, smokes, smoking, sparks, sparking, arcing, burning smell, smells burnt, smell of burning, burnt smell | smoke, sparks or a smell of burning |
 gas-smell | gas smell, smell of gas, smells of gas, smells gas, smell gas, i smell gas, gas odor, odor of gas, smelled gas, strong gas smell | a smell of gas |
 

@@ -3,12 +3,10 @@ package call
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/caution"
 	"ohmcall/calc/repair"
-	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
 
@@ -123,43 +121,7 @@ func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }
 // tester proves the first two.
 var toCase = []string{"insulation-sound", "heater-insulation-sound", "insulation-no-gross-fault", "heater-no-gross-fault"}
 
-// loadsToCase reports whether since an entry each load of which anything was read, and
-// each that shocks ask for, has no path to the metal. What an ohm-meter cannot
-// tell counts beside hardly any volts on the metal under power; where heaters are all
-// that there may be, no motor is asked for (common practice).
-func (c *Call) loadsToCase(since int) bool {
-	c.spend(200 * len(c.subjects))
-	enough := toCase[:2]
-	if c.lastShown([]string{"metal-quiet"}) > since {
-		enough = toCase
-	}
-	var sound []string
-	for _, key := range c.subjects {
-		if j := c.judged[key]; j != nil && intersects(j.verdict.Fact, enough) && lastEntry(j.verdict) > since {
-			sound = append(sound, key)
-		}
-	}
-	for _, of := range c.machineNames() {
-		for _, p := range c.machines[of].result.Pins {
-			if key := "case\x00" + of + "\x00"; !among(sound, key+p) && !among(sound, key+winding.OtherEnd(p)) {
-				return false
-			}
-		}
-	}
-	for _, key := range c.subjects {
-		kind, name, _ := strings.Cut(key, "\x00")
-		if c.judged[key] != nil && (kind == "sheath" || kind == "part" && isHeater(name)) && !among(sound, "sheath\x00"+name) {
-			return false
-		}
-	}
-	a := c.appliance()
-	for _, n := range cause.Missing("shocks", c.facts(math.MaxInt)) {
-		if intersects(n.Any, toCase) && !((a.Still || a.Elements) && among(n.Any, "insulation-sound")) {
-			return false
-		}
-	}
-	return true
-}
+func (c *Call) loadsToCase(since int) bool { return c.loadToRead(since) == "" }
 
 // anyWords are in every text.
 var anyWords = []string{""}
@@ -173,8 +135,9 @@ var alarming = []alarm{
 		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw spill test good, co 0 ppm)",
 		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw spill test good, co 0 ppm when it is gone"},
 	{code: "gas-leak", caution: caution.GasSmell, when: burnsFuel, cleared: []string{"no-gas-leak"},
-		proof: "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
-		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
+		lasting: []string{"union", "flex", "valve", "cock", "fitting", "connect", "hose", "pipe", "regulator", "flare", "joint", "nut"},
+		proof:   "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
+		next:    "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
 	{code: "gas-smell", caution: caution.GasSmell, when: burnsFuel, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it was tested"},
@@ -336,6 +299,9 @@ func (c *Call) cleared(a *alarm, at int) bool {
 	if a.code == stuckDoor {
 		_, n, _ = c.interlocks(c.entry + 1)
 	}
+	if among(burning, a.code) {
+		n = c.testedThere(a, at, n)
+	}
 	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)
 }
 
@@ -387,8 +353,16 @@ func (c *Call) lasts(a *alarm, until int) bool {
 		told = append([]int{c.lastAt("fault")}, told...)
 	}
 	c.spend(len(told) + len(c.mended))
+	var out []said.Guard
+	if a.code == "co" && len(c.guarding) > 0 {
+		out = c.defeated()
+	}
 	for _, n := range told {
-		if n < until && c.alive(n) && said.Has(c.entries[n-1].Line, a.lasting) && c.lastOf(c.mended, until) < n {
+		if n >= until || !c.alive(n) || !said.Has(c.entries[n-1].Line, a.lasting) || c.mendsDanger(a, n, until) {
+			continue
+		}
+		// What was told of as a device that was bridged is mended with its bridge.
+		if a.code != "co" || slices.ContainsFunc(out, func(g said.Guard) bool { return g.Entry == n }) || said.LastsBut(c.entries[n-1].Line, a.lasting) {
 			return true
 		}
 	}
@@ -428,7 +402,7 @@ func (c *Call) alarmNext(late bool) string {
 func (c *Call) stands(r *Reply, codes []string) {
 	for _, a := range c.alarms() {
 		if among(codes, "no-"+a.code) {
-			r.add(Ask, "That does not take the danger off: what is wanted is "+a.proof+".")
+			r.add(Ask, "That does not take the danger off: what is wanted is "+c.proofOf(a.alarm, a.at)+".")
 		}
 	}
 }
@@ -483,11 +457,12 @@ func (c *Call) alarmProofs() []proofWanted {
 		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
 			continue
 		}
-		if _, of := c.toldAt(a, heard); of == "" || slices.Equal(last, a.cleared) && a.with == nil {
+		at, of := c.toldAt(a, heard)
+		if of == "" || slices.Equal(last, a.cleared) && a.with == nil {
 			continue // or the danger before it is gone by the same
 		}
 		last = a.cleared
-		out = append(out, proofWanted{a.proof, func(c *Call, since int) shown {
+		out = append(out, proofWanted{c.proofOf(a, max(at, c.lastAt("fault"))), func(c *Call, since int) shown {
 			held := !c.alarmStands(a.code)
 			text := ""
 			n := c.lastShown(a.cleared)

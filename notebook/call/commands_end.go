@@ -48,7 +48,7 @@ func endCommands() []Command {
 				}
 				if len(c.repairs()) == 0 { // else it is missing as a proof
 					for _, s := range c.alarms() {
-						r.add(Ask, "What is wanted is "+s.proof+".")
+						r.add(Ask, "What is wanted is "+c.proofOf(s.alarm, s.at)+".")
 					}
 				}
 				for _, s := range c.unreadWords() {

@@ -53,6 +53,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		} else {
 			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		}
+		c.shownGone(r, t)
 		c.worry(r, t)
 		if _, by := cause.Limited(c.fanWords(t)); by != "" {
 			return c.finish(r), nil

@@ -1,8 +1,6 @@
 package call
 
 import (
-	"slices"
-
 	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
@@ -51,7 +49,7 @@ func (c *Call) righted(u *unread) bool { return u.right > 0 && c.alive(u.right) 
 
 // toRead is what was asked about and neither put right nor answered by what was seen of
 // a danger, or of none.
-func (c *Call) toRead() []unread {
+func (c *Call) toRead() (list []unread) {
 	answered := 0
 	for _, code := range []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"} {
 		for _, n := range c.seenAt[code] {
@@ -62,7 +60,12 @@ func (c *Call) toRead() []unread {
 		}
 	}
 	c.spend(len(c.unread))
-	return slices.DeleteFunc(slices.Clone(c.unread), func(u unread) bool { return u.entry < answered || !c.alive(u.entry) || c.righted(&u) })
+	for i := range c.unread {
+		if u := &c.unread[i]; u.entry >= answered && c.alive(u.entry) && !c.righted(u) {
+			list = append(list, *u)
+		}
+	}
+	return list
 }
 
 // unreadWords are those, with what is to be done with them.
@@ -76,20 +79,21 @@ func (c *Call) unreadWords() (list []string) {
 // wordsSince are the words that are to be read for a danger, and those since the repair
 // of a proved call.
 func (c *Call) wordsSince() (list []string) {
-	read := c.toRead()
-	for _, u := range read {
+	for _, u := range c.toRead() {
 		list = append(list, "to read: "+u.text)
 	}
-	if c.result() != record.Proved {
-		return list
-	}
-	for _, w := range c.saidSince() {
-		if !slices.ContainsFunc(read, func(u unread) bool { return u.entry == w.entry }) {
-			list = append(list, w.text)
+	add := func(text string) {
+		if !among(list, "to read: "+text) {
+			list = append(list, text)
 		}
 	}
-	if s := c.closing(); s != "" && !slices.ContainsFunc(read, func(u unread) bool { return u.text == s }) {
-		list = append(list, s)
+	if c.result() == record.Proved {
+		for _, w := range c.saidSince() {
+			add(w.text)
+		}
+		if s := c.closing(); s != "" {
+			add(s)
+		}
 	}
 	return list
 }

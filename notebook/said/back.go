@@ -43,7 +43,7 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 	p.names = regexp.MustCompile(`^(?:(?:the|its|a|an|both|of|new|from|on) )*(?:` + anyDevice() + ` ?)+$`)
 	p.unbridged = regexp.MustCompile(`\b(?:removed|removing|took|taken|taking|pulled|yanked|snipped|tossed|ditched|lost|lifted|unclipped|unhooked|disconnected|undid|undone|stripped|peeled|unwound|unscrewed|withdrew|got rid of)` + between + nouns + `\b|\b(?:replaced|swapped|exchanged)` + between + nouns + ` (?:with|by|for)(?: (?:a|an|the|its|new|old|own|good|proper|right|correct|original|factory|spare|\d+ ?a(?:mps?)?))* ` + anyDevice() + `\b` +
 		`|` + fetter + `(?: (?:on|at|across|from|over|of|to|for|the|its|test|` + anyDevice() + `))*?` + is + ` (?:off|out|away|gone|removed|thrown|tossed|ditched|yanked|snipped|binned|in (?:the )?(?:trash|bin|garbage)|taken|pulled|lifted|undone|disconnected|cut|unclipped|unhooked)\b` +
-		`|\b(?:took|removed|cut) my (?:wire|lead)s?\b|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
+		`|\b(?:took|removed|cut) my (?:wire|lead)s?\b|\bun-?(?:jump|bridg|by-?pass|tap|link|strap|shunt)\w*|\buntied (?:the )?(?:float|switch|interlock|lock|latch)\b|` + fetter + ` no longer (?:on|in|there)\b|\bno (?:longer|more) (?:jump|bridg|by-?pass|tap|link)\w*|` + wiringBack.expr)
 	p.plainly = regexp.MustCompile(`^(?:remove|take|pull|lift|cut|unclip|unhook|disconnect|undo|strip|peel)` + between + nouns + `\b`)
 	p.refitted = regexp.MustCompile(`\bre-?(?:fitted|connected|installed|instated|stored|attached|mounted|assembled|inserted|wired|joined|seated|enabled|engaged)\b` +
 		`|\bback (?:in|on|into|again)\b|\bput back\b|\bput\b.{0,30}\bback\b|\b(?:wired|connected|fitted|plugged|clipped|screwed|bolted|hooked)\b.{0,30}\b(?:back|again)\b` +
@@ -58,7 +58,7 @@ var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|n
 // notYet tells a clause of what is to come off or to go back once something else is, or
 // is not at hand.
 var notYet = pattern{expr: `\b(after (the |a |my )?(client|customer|owner|tenant|landlord|lunch|dinner|break|parts?|new|deliver\w*|he|she|they|next)\b|once\b|as soon as|pending|back ?order|on order|order(ed)?$|out of stock|not? in stock` +
-	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|supplier\w*|supply house)\b)|\?` +
+	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|cart|box|bag|hands?|supplier\w*|supply house)\b)|\?` +
 	`|\b(mon|tues?|wed|weds|wednes|thurs?|fri|satur|sat|sun)(day)?\b|\b(tmrw?|tmw|2moro?w?|2morrow|tomor\w*)\b|\bnext (shift|visit|week|trip|time|day|month|call)\b|\b(approved|authori[sz]ed|ok'?d)$` +
 	`|\b(when|til|till|until|after) (\w+ ){0,3}(parts?|in|here|comes?|gets?|arriv\w+|approv\w+|calls?|pays|ready|shows)\b`}
 

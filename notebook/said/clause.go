@@ -83,6 +83,9 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
 		`<where>`, `(on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall)`,
 		`<cover>`, `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`,
+		`<newly>`, `(?:new|replaced|renewed|re-?fitted|fitted|installed|put)`, `<isnew>`, `(?:replaced|renewed|re-?fitted|fitted|back|in place)\b`, `<now>`, `(?: (?:is|was|now|all))*`,
+		`<tpr>`, `(?:relief(?: valve)?|(?:t ?& ?p|tpr|prv)(?: valve)?)`, `<plug>`, `(?:plug|cap|cork)`, `<wires>`, `(?:wire|whip|cord|cable|lead)s?`, `<antitip>`, `(?:anti[ -]?tip|tip(?:ping)? bracket)`,
+		`<holder>`, `(?:magnet|zip ?tie|ty-?rap|tape|nail|wire ?nut|foil|copper|slug|penny|coin|stick|bungee|rubber band|clamp|wedge|paper ?clip)s?`,
 		`<mend>`, `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`, // words of work for certain
 	)
 })

@@ -106,7 +106,7 @@ func GasShut(text string) bool { return gasAlone().MatchString(text) }
 var gasAlone = Lazily(`(?i)^(the )?(gas|cock|gas cock|gas valve|gas supply)( is| was)? (off|shut|shut ?off|closed|turned off)( at .*)?$`)
 
 // proving are the words without one of which no test is told of.
-var proving = []string{"test", "soap", "tight", "ppm", "co ", "monoxide", "flue", "spillage", "draft", "no gas leak"}
+var proving = []string{"test", "soap", "tight", "ppm", "co ", "monoxide", "flue", "spillage", "draft", "no gas leak", "leak", "bubbl", "sniff", "spill", "pressure", " hold", "n2"}
 
 // shown are the findings of tests that own words tell of, with what was tested and what
 // came of it.
@@ -114,15 +114,21 @@ var shown = []struct {
 	code     string
 	of, good pattern
 }{
-	{"no-gas-leak", pattern{expr: `\b(leak|soap|bubble|gas|pressure) ?(re)?test|\bsoap|\bgas.?tight|\bno gas leaks?\b`},
-		pattern{expr: `\b(good|ok|okay|pass|passed|tight|clean|clear|fine|held|holds|negative|none|nil)\b|\bno (gas )?(leaks?|bubbl\w*|drop)\b`}},
-	{"no-co", pattern{expr: `\bco\b|monoxide`}, pattern{expr: `\b(0|zero) ?ppm\b|\b(co|monoxide) (is |at |reads |meter )*(0|zero)( |$)`}},
-	{"no-spill", pattern{expr: `\b(spill\w*|draft|flue|combustion) (test|check|analysis)|\bflue draws|\bno spillage`},
-		pattern{expr: `\b(good|ok|okay|pass|passed|clean|clear|fine|draws|no spillage)\b`}},
+	{"no-gas-leak", pattern{expr: `\b(leak|soap|bubble|gas|pressure) ?(re)?(test|check)|\bsoap|\bgas.?tight|\bno gas leaks?\b|\bno bubbles?\b|\b(n2|nitrogen) (test|hold|held|pressure)|\bsniff\w*|\b(holds|held) pressure|\bpressure (holds|held)`},
+		pattern{expr: `\b(good|ok|okay|pass|passed|tight|clean|clear|fine|held|holds|negative|neg|none|nil|quiet|silent)\b|\bno (gas )?(leaks?|bubbl\w*|drop)\b`}},
+	{"no-co", pattern{expr: `\bco\b|monoxide`}, pattern{expr: `\b(0|zero) ?ppm\b|\b(co|monoxide) (is |at |reads |meter |now )*(0|zero)( |$)`}},
+	{"no-spill", pattern{expr: `\b(spill\w*|draft|flue|combustion) (test|check|analysis)|\bflue draws|\bno spill(age|s|ing)?\b|\bdrafts? (is |was )?(good|ok)\b`},
+		pattern{expr: `\b(good|ok|okay|pass|passed|clean|clear|fine|draws|no spill(age|s|ing)?)\b`}},
 }
 
 // unshown tells a clause of a test that is still to be, or that failed.
 var unshown = pattern{expr: `\b(not|need\w*|will|must|should|if|unless|until|before|fail\w*|ask\w*|recommend\w*|advis\w*|to be)\b|n't\b|\b[1-9]\d* ?ppm|\bsome\b`}
+
+// gasThings are those of which "no leak" is of a gas, where water may leak as well.
+var (
+	gasThings = []string{"gas ", "flex", "union", "sniff", "soap", "bubbl", "flare", "drier", "braz", "n2", "nitrogen", "recover"}
+	noLeak    = pattern{expr: `\bno leaks?\b`}
+)
 
 // Shown gives the findings that a text tells of by tests that stand behind all its work.
 func Shown(text string) []string {
@@ -131,10 +137,14 @@ func Shown(text string) []string {
 	}
 	var out []string
 	tested := -1
+	ofGas := Has(text, gasThings)
 	for _, c := range Clauses(text) {
 		if cause.Partly(c) != "" {
 			out, tested = nil, -1
 			continue
+		}
+		if ofGas {
+			c = noLeak.get().ReplaceAllString(c, "no gas leak")
 		}
 		for i := range shown {
 			s := &shown[i]
@@ -156,28 +166,4 @@ func Shown(text string) []string {
 		}
 	}
 	return out
-}
-
-// Things of safety that a text may tell of as missing or made useless, and of as new or
-// back: relief valves and guards.
-var (
-	ofSafety = pattern{expr: `\b(relief|t ?& ?p|tpr|prv|guard)`}
-	madeGood = pattern{expr: `\b(?:new|replaced|renewed|re-?fitted|fitted|installed|bolted (?:back )?on|put back)(?: (?:the|a|its|new|temperature|pressure|safety|belt|fan|blade|pulley|chain|coupling|drive))* (relief(?: valve)?|(?:t ?& ?p|tpr|prv)(?: valve)?|guard)(?: (?:in|on|back|fitted|and|with|made|over|round)\b|$)` +
-		`|\b(relief valve|(?:t ?& ?p|tpr|prv)(?: valve)?|guard)(?: (?:is|was|now|all))* (?:replaced|renewed|re-?fitted|fitted|back|in place|bolted on)\b`}
-	besides = []string{",", ";", " and ", "pipe", "line", "tube", "discharge"} // what more was told of stays
-	reliefs = strings.NewReplacer("t&p", "relief", "t & p", "relief", "tpr", "relief", "prv", "relief")
-)
-
-// MadeGood reports whether words of work say that the thing of safety which another line
-// tells of is new or back.
-//
-//go:noinline
-func MadeGood(told, work string) bool {
-	thing := reliefs.Replace(ofSafety.get().FindString(strings.ToLower(told)))
-	if thing == "" || Has(told, besides) || cause.Partly(work) != "" {
-		return false
-	}
-	return slices.ContainsFunc(Stated(work), func(c string) bool {
-		return madeGood.is(c) && !unheld.is(c) && !notYet.is(c) && strings.Contains(reliefs.Replace(madeGood.get().FindString(c)), thing)
-	})
 }

@@ -36,19 +36,18 @@ func PutRight(told, work string) bool {
 		return false
 	}
 	told = strings.ToLower(told[:min(len(told), MostBytes)])
-	things := thing.get().FindAllString(told, MostClauses)
-	if len(things) == 0 || Has(told, fusing) && strings.ContainsAny(told, "0123456789") {
-		return false
-	}
-	var mended []string
+	mended := ""
 	for _, c := range Stated(work) {
 		if (mending.is(c) || renewing.is(c)) && !unheld.is(c) && !notYet.is(c) {
-			for _, t := range thing.get().FindAllString(c, MostClauses) {
-				mended = append(mended, strings.TrimSuffix(t, "s"))
-			}
+			mended += " " + strings.Join(thing.get().FindAllString(c, MostClauses), " ")
 		}
 	}
-	return !slices.ContainsFunc(things, func(t string) bool { return !slices.Contains(mended, strings.TrimSuffix(t, "s")) })
+	for _, t := range thing.get().FindAllString(told, MostClauses) {
+		if t = " " + strings.TrimSuffix(t, "s"); !strings.Contains(mended+" ", t+" ") && !strings.Contains(mended+" ", t+"s ") {
+			return false
+		}
+	}
+	return mended != "" && thing.is(told) && !(Has(told, fusing) && strings.ContainsAny(told, "0123456789"))
 }
 
 // mendWords are those without one of which no work mends; thing tells what may be dangerous.

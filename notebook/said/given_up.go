@@ -1,0 +1,39 @@
+package said
+
+import "slices"
+
+// givenUp reports whether a clause takes back that a device is in its circuit, or says
+// that it does nothing there.
+//
+//go:noinline
+func (g *Guard) givenUp(clause string) bool {
+	if g.way == out {
+		return false
+	}
+	if bridgedAnew.is(clause) || doesNothing.is(clause) {
+		return true
+	}
+	if !useless.is(clause) || wasBad.is(clause) {
+		return false
+	}
+	list := devicesOf(clause, false)
+	return len(list) > 0 && (len(g.devices) == 0 || slices.ContainsFunc(list, func(now string) bool {
+		return slices.ContainsFunc(g.devices, func(was string) bool { return isBack(was, now, false) })
+	}))
+}
+
+var (
+	// setAgain tells a clause that puts back what was just taken off, bridgedOver one by
+	// which something else holds the device or joins its wires.
+	setAgain    = pattern{expr: `\b(put|stuck|stick|hooked|clipped|set|slapped|threw|shoved) (it|that|them|(the )?(jumper|tape|magnet|strap|clip|foil|cheater)s?) back\b|^(then |it |so |goes |went )*(put )?back on\b|^(then |so )*put back\b|\bback (on|in) (til|till|until|after|for|cause|bc|so)\b`}
+	bridgedOver = pattern{expr: `\b<holder> (is |was |now )*(on|in|instead|across|there|holding)\b|\b(us(ed|ing)|holding|held|stuck|put)( it)?( w| with| by| on| in)?( a| an| the)? <holder>\b` +
+		`|\b(tied|nutted|twisted|joined|butted|spliced|crimped|soldered|wirenutted|married|bolted|screwed) (the |both |two |its )*(\w+ )?(wires?|leads?|ends?|spades?|them|it) together\b|\b(wires?|leads?|ends|spades) (\w+ )?(together|under (one|a|the same|same)|on one|wirenutted|nutted|tied|twisted|spliced|joined|butted)\b`}
+	bridgedAnew = pattern{expr: `\b(tied|taped|wedged|strapped|bound) (it|them)( up| shut| down)? again\b|\bre-?(jump|tap(ed|ing)\b|by-?pass|bridg|strap|tied\b|wedg)\w*`}
+	// doesNothing and useless tell of a device that does not do what it is for, which
+	// wasBad are of the old one.
+	doesNothing = pattern{expr: `^(but |it |still |that |ol |they )*(do(es)?n't|do not|does not|won't|will not|not) (work|trip|open|stop|kill|shut|cut|lock|drop|latch)\w*|^(but |it )*never (opens|trips|works|closes)\b|^(but |it |is )*wrong (\w+ )?(temp|one|size|part|rating)\b|\b(spins?|runs?|starts?|heats?|cooks?|tumbles?|turns|goes|fires) (\w+ )?(with |w )?(the )?(lid|door) (is )?(up|open|ajar)\b|^(but |it |is )*(no good|useless|(still )?loose( still)?|still (dead|bad|loose))$|\bno tube$`}
+	useless     = pattern{expr: `\b(do(es)?n't|do not|does not|won't|will not|not|never) (\w+ )?(work|trip|open|stop|kill|shut|cut|lock|drop|latch)\w*|\b(dead|bad|stuck( closed| shut| on)?|shot|junk|no good|faulty|useless|loose|loose still)$|\bstuck closed\b`}
+	wasBad      = pattern{expr: `\b(old|was|were|had|found|orig\w*)\b`}
+	// noPin tells a line of a plug or cord without its earth.
+	noPin = pattern{expr: `\b(2|two)[ -]?(prong|pin|wire|blade|conductor)|\b(no|without|w/?o) (\w+ ){0,2}(ground|earth|gnd|grnd|grd|green)\b|\b(ground|earth|gnd|grnd|grd|green)( wire| pin| prong| lead)? (is |was |still )*(not|left off|off|cut|loose|unhooked|open|missing|isn't|wasn't)\b`}
+)

@@ -1,0 +1,59 @@
+package said
+
+import (
+	"slices"
+	"strings"
+
+	"ohmcall/calc/cause"
+)
+
+// made are the things that can hurt as they are told of, and how work says that they are
+// right: relief valves, guards, brackets against tipping, bare wires, fuses that are none.
+var made = []struct{ of, good pattern }{
+	{pattern{expr: `\b<tpr>`},
+		pattern{expr: `\b<newly>(?: (?:the|a|its|new|temperature|pressure|safety))* <tpr>(?: (?:in|on|back|fitted|and|with|w|n|piped|made)\b|$)|\b<tpr><now> <isnew>`}},
+	{pattern{expr: `\b<tpr>\b.*\b<plug>|\b<plug>\w* .*\b<tpr>\b`},
+		pattern{expr: `\b<plug> (?:is |was |now )*(?:off|out|removed|gone)\b|\b(?:removed|took|pulled|unscrewed|cut) (?:the |its )?<plug>\b|\bun(?:plugg|capp|cork)ed (?:the )?<tpr>`}},
+	{pattern{expr: `\bguard`},
+		pattern{expr: `\b(?:new|replaced|renewed|re-?fitted|fitted|installed|bolted(?: back)?(?: on)?|screwed|put back|put)(?: (?:the|a|its|new|belt|fan|blade|pulley|chain|coupling|drive))* guard(?: (?:in|on|back|over|round)\b(?: shelf| order)?|$)|\bguard<now> (?:replaced|renewed|re-?fitted|fitted|back|in place|bolted on|on$)`}},
+	{pattern{expr: `\banti[ -]?tip|\btip(ping)? bracket`},
+		pattern{expr: `\b(?:new|installed|fitted|put in|put on|mounted|screwed (?:down|on))(?: (?:the|a|new))* <antitip>|\b(?:anti[ -]?tip(?: bracket| device| chain)?|tip(?:ping)? bracket)<now> (?:in|on|in place|back|fitted|installed|mounted)(?: place| floor| wall)?$`}},
+	{pattern{expr: `\b(bare|exposed|frayed)\b.*\b<wires>|\binsulation\b.*\b<wires>|\b<wires> (\w+ )?(bare|exposed|frayed)`},
+		pattern{expr: `\b(?:new|replaced|renewed|rewired|insulated|sleeved|heat ?shrunk)(?: (?:the|a|its|new|bare|hot|exposed|frayed))* <wires>(?: (?:in|on|fitted|and|n)\b|$)|\b(?:insulated|sleeved|heat ?shrunk) it\b`}},
+	{pattern{expr: `\bslugs?\b|\bcopper (pipe|tube|tubing|bar)`},
+		pattern{expr: `\b(?:correct|right|proper|rated) (?:size |sized )?fuses?(?: in| fitted|$)`}},
+	{pattern{expr: `\bext(ension)? (cord|lead|cable)`},
+		pattern{expr: `\b(?:ext(?:ension)? )?(?:cord|lead|cable) (?:is |was )*(?:gone|out|removed|thrown)\b|\b(?:removed|got rid of|took|tossed)(?: the| out)* ext(?:ension)? (?:cord|lead|cable)|\bplugged (?:it )?(?:straight |direct(?:ly)? |in |back )*(?:in|into|to|in to) (?:the )?wall\b`}},
+}
+
+var (
+	besides = []string{",", ";", " and ", "pipe", "line", "tube", "discharge"} // what more was told of stays
+	// spoils tells what leaves it as it was, or does so again; harmlessly what does not.
+	spoils     = pattern{expr: `\b(again|still|leaks?|leaking|drips?|dripping|weeps|til|till|no (tube|pipe|discharge|drain)|stuck|seized|frozen|others?|another|temporar\w*|for now|loose|missing|bad)\b|\b<plug> (is |was |put |screwed )*(on|back|in)\b|\b(plug|capp|cork)ed (it|that|the)\b|\bput (it|that) back\b|n't\b|\bre-?(plug|capp|cork)ed\b`}
+	harmlessly = pattern{expr: `\bno (more )?(leaks?|drips?)\b|\bdo(es)?n't (leak|drip)\w*`}
+)
+
+// MadeGood reports whether words of work say that the thing which another line tells of
+// as what can hurt is new, or right, or that it is off.
+//
+//go:noinline
+func MadeGood(told, work string) bool {
+	told = strings.ToLower(told)
+	if Has(told, besides) && !Has(told, []string{"copper"}) || strings.ContainsAny(told, ",;") || cause.Partly(work) != "" {
+		return false
+	}
+	if spoils.is(harmlessly.get().ReplaceAllString(strings.Join(Clauses(work), ", "), "")) {
+		return false
+	}
+	return slices.ContainsFunc(Clauses(work), func(c string) bool {
+		if unheld.is(c) || notYet.is(c) || proposes.is(c) || notDone().MatchString(c) || idle(c) && !strings.HasPrefix(c, "un") && !strings.HasSuffix(c, " plug") {
+			return false
+		}
+		for i := range made {
+			if made[i].of.is(told) && made[i].good.is(c) {
+				return true
+			}
+		}
+		return false
+	})
+}
