@@ -46,7 +46,7 @@ func TestLongAnswerIsShownWhole(t *testing.T) {
 	s.expect(prompt)
 	before := len(s.drawn())
 	s.send("help parts\r")
-	for range 3 {
+	for range 2 {
 		s.expect("Enter shows them.")
 		s.send("\r")
 	}
