@@ -109,10 +109,16 @@ func (c *Call) smellsOfCharge() bool {
 // fireGas is the machine's refrigerant by its plate, or one that burns where what was told
 // of the machine names it.
 func (c *Call) fireGas() string {
-	if g := c.gas(); repair.Flammable(g) || c.lastOf(c.fires, c.entry) == 0 && !said.NamesFire(c.last("unit")+", "+c.last("fault")) {
+	g, named := c.gas(), c.last("unit")+", "+c.last("fault")
+	switch {
+	case repair.Flammable(g):
 		return g
+	case c.lastOf(c.fires, c.entry) > 0 || said.NamesFire(named):
+		return "R-290"
+	case c.lastOf(c.mild, c.entry) > 0 || said.NamesMild(named):
+		return "R-32"
 	}
-	return "R-290"
+	return g
 }
 
 func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }

@@ -96,6 +96,7 @@ type workDone struct {
 	guarding   []said.Guard // what took a protective device out, or put it back
 	unread     []unread     // what was asked about as what may be a danger
 	fires      []int        // the entries that name a refrigerant which burns
+	mild       []int        // those that name one that burns less well
 }
 
 // sumsMade is what was worked out and what was asked of the call.

@@ -108,6 +108,9 @@ func (c *Call) heed(w work) {
 	if said.NamesFire(w.text) {
 		c.fires = append(c.fires, w.entry)
 	}
+	if said.NamesMild(w.text) {
+		c.mild = append(c.mild, w.entry)
+	}
 	if w.kind == "part" || w.kind == "did" {
 		c.spend(400 * min(len(w.text), said.MostBytes))
 		if done := said.Stated(w.text); len(done) > 0 {

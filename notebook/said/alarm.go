@@ -77,10 +77,25 @@ var wordings = sync.OnceValue(func() [][]string {
 // fillers say nothing that a danger depends on.
 var fillers = strings.Fields("the a an its it's is was are were has had have been now still very his their")
 
+// typed are words as they are typed in a hurry, by those that the wordings have.
+var typed = sync.OnceValue(func() map[string]string {
+	out := map[string]string{}
+	for _, row := range strings.Split(`breaker:brkr bkr|ground:gnd grnd grd|overload:ol|disconnect:disco|junction box:jbox|with:w|and:n|switch:sw|e stop:estop|emergency:emerg|element:elem elems|terminal:term|third:3rd|guard:grille|detector:det|interlock:intlk interlk|reversed:rev`, "|") {
+		full, words, _ := strings.Cut(row, ":")
+		for _, w := range strings.Fields(words) {
+			out[w] = full
+		}
+	}
+	return out
+})
+
 // plain are the words of a clause that are no fillers, with a space on both sides.
 func plain(clause string) string {
 	out := " "
 	for _, w := range cause.Fold(clause) {
+		if full := typed()[w]; full != "" {
+			w = full
+		}
 		if !slices.Contains(fillers, w) {
 			out += w + " "
 		}
@@ -105,7 +120,11 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && (looksFor.is(clause) || clauses[n+1] == "none") {
 			continue
 		}
-		if (!mends || putting.is(clause)) && oversized(clause) {
+		after := ""
+		if n+1 < len(clauses) {
+			after = clauses[n+1]
+		}
+		if (!mends || putting.is(clause)) && (oversized(clause) || exceeds(clause, after)) {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
@@ -144,11 +163,15 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	}
 	burnt := a.Finding == "smoke" && !Has(clause, alight) // which cleaning it does not mend
 	mends := burnt || a.Finding == "hazard" || a.Finding == "earth-off"
-	if mends && mendedIt.is(next) {
+	if mends && mendedIt.is(next) || a.Finding == "smoke" && wasElse.is(next) {
 		return true
 	}
 	for _, c := range behind {
-		if !mends || !mending.is(c) || burnt && !renewing.is(c) {
+		back := !burnt && Has(c, backOn) && !unheld.is(c) && !notYet.is(c)
+		if back && strings.HasPrefix(c, "back ") {
+			return true
+		}
+		if !mends || !back && (!mending.is(c) || burnt && !renewing.is(c)) {
 			continue
 		}
 		for _, w := range strings.Fields(c) {
@@ -176,6 +199,10 @@ var (
 	leftSo   = pattern{expr: `^((<who>|i|we) )?((said|says|told me|wants|wanted|asked) (me )?(to )?)?(left|leave|leaving|declin\w*|refus\w*)\b( (it|them|that|as|so|is|in|on|alone|for|now|there|like|until|today|off|out|open|repair|replacement|to)\b|$)|^(still |it )*?((runs|running|works|in use|used|runs? fine) (on|with) (it|them|that)|in use|used as is|left as is|re-?used|used again|put back( on| in| together)?|still (running|using|works|on))\b`}
 	leavings = []string{"left", "leav", "declin", "refus", "run", "work", "use", "put back"}
 	wasSo    = pattern{expr: `^((it|which|that|this) )?(was|were|had been)\b`}
+	// wasElse tells that what was just told of came from something else; backOn that
+	// what was off is on again.
+	wasElse = pattern{expr: `^((it|that|this|smell) )?(was|were|is|from|came from|turned out( to be)?) (\w+ ){0,3}?(candle|incense|bbq|barbecue|grill|neighbou?r|spill|grease|food|toast|pizza|popcorn|cook|cigar|fireplace|wood ?stove|paint|dust)`}
+	backOn  = []string{"back on", "back in", "guard on", "cover on", "covers on", "guards on", "panel on"}
 	// mendedIt tells that what was just told of was mended, without naming it.
 	mendedIt = pattern{expr: `^(i |we )?((replac|renew|repair|mend|fix|swapp|chang)\w+( (with|by|for))?|(put|fitt?ed|installed)( in| on)? (a )?new)( (it|them|a|an|the|new|one|ones|now|today|all|both|same))*$`}
 	// A neighbour's smell of gas that is said not to be here.
@@ -223,6 +250,35 @@ func oversized(clause string) bool {
 	return most > 0 && is > most
 }
 
+// onWire is of amps and the gauge of a wire, ofPlate of amps and the most that a plate
+// allows.
+var (
+	onWire  = pattern{expr: `\b(\d{2,3}) ?a(?:mps?)?\b(?: \w+){0,3}? on (?:an? |the )?(?:#(\d\d)\b|(\d\d) ?(?:ga|awg)|(\d\d)[-/][23]\b)|(?:#(\d\d)|\b(\d\d) ?(?:ga(?:uge)?|awg)|\b(\d\d)[-/][23])\b(?: \w+){0,3}? (?:on|at|fed by) (?:an? )?(\d{2,3}) ?a(?:mps?)?\b`}
+	ofPlate = pattern{expr: `\b(\d{2,3}) ?a?\b[^\d]{0,40}\b(?:plate|max\w*|mocp|mop|tag|says)\b[^\d]{0,20}(\d{2,3})\b|\b(\d{2,3}) ?a?\b[^\d]{0,30}, (\d{2,3}) ?a? (?:per|on|by) (?:the )?(?:tag|plate)`}
+)
+
+// exceeds reports whether amps are too many for the wire that they are told of with, or
+// for what the plate allows a fuse or breaker.
+func exceeds(clause, after string) bool {
+	if strings.ContainsAny(clause, "#-/") || Has(clause, []string{" ga", "awg"}) {
+		if m := onWire.get().FindStringSubmatch(clause); m != nil {
+			is, _ := strconv.Atoi(m[1] + m[8])
+			size, _ := strconv.Atoi(m[2] + m[3] + m[4] + m[5] + m[6] + m[7])
+			return wireAmps[size] > 0 && is > wireAmps[size]
+		}
+	}
+	if both := clause + ", " + after; Has(clause, fuses) && Has(both, limiting) {
+		if m := ofPlate.get().FindStringSubmatch(both); m != nil {
+			is, _ := strconv.Atoi(m[1] + m[3])
+			most, _ := strconv.Atoi(m[2] + m[4])
+			return most > 0 && is > most
+		}
+	}
+	return false
+}
+
+var limiting = []string{"plate", "max", "mocp", "mop", "tag", "says"}
+
 // noneOf tells a clause that asks and says no, looksFor one of what was looked for.
 var (
 	noneOf   = pattern{expr: `\?\s*(\w+ ){0,3}(no|none|nope|nil|negative|none found|nothing|0 ?ppm|zero|passed)$`}
@@ -246,12 +302,18 @@ func (a *Alarm) done(clause string) bool {
 
 // anyAlarm are the words without one of which no danger is spoken of.
 var anyAlarm = sync.OnceValue(func() []string {
-	var out []string
+	out := append([]string{" ol ", "#", "gnd", "grnd", "grd", "disco ", "jbox", "e-stop", "grille", "brkr"}, fuses...)
 	for _, quick := range wordings()[len(alarms):] {
 		out = append(out, quick...)
 	}
-	out = append(out, fuses...)
-	return out
+	slices.SortFunc(out, func(a, b string) int { return len(a) - len(b) })
+	var least []string // those that hold none of the others
+	for _, w := range out {
+		if !Has(w, least) {
+			least = append(least, w)
+		}
+	}
+	return least
 })
 
 // MadeSafe reports whether words begin with how a unit is made safe.

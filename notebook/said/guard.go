@@ -48,13 +48,14 @@ var outs = [][]tag{
 	{guarded, off, final | so}, {takes, far | guarded, near | runs, mark}, {guarded, left, off}, // overload left off
 	{device, outOf, final}, {guarded, takes, outOf, final}, {device | fused, near | bit | clip | bond, across, final}, {device, left, outOf | takes}, // door switch out
 	{undoes, near | held}, {held, near | undoes}, // disabled the lid lock
-	{takes, near | earthed, wiry | toward | final},                                                                                // cut the earth pin
-	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off, final | other}, {earthed, wiry, left, off}, // earth wire off
+	{takes, near | earthed, wiry | toward | final},                                                                 // cut the earth pin
+	{earthed, off | takes}, {earthed, wiry, off | takes}, {earthed, wiry, broken, off}, {earthed, wiry, left, off}, // earth wire off
 	{covered, left, off}, {runs, near | covered, off}, // ran with the cover off
 	{runs, near | with, near | device, near | takes | outOf}, // ran with the float disconnected
 	{bigger, near | fused}, {fused, near | bigger}, {fused, with | toward, near | bigger},
 	{two, wiry, adapter}, {two, adapter}, {three, toward, two}, // an adapter without earth
-	{instead, circuit}, // wired straight through
+	{device, near | joined, joined}, // switch twisted together
+	{instead, circuit},              // wired straight through
 }
 
 // quiets are words that are harmless beside each other: what the first step is
@@ -63,6 +64,7 @@ var quiets = [][]tag{
 	{bare | bond, other}, {bare | bond, wiry, other}, // bypass valve
 	{bond, toward, other, other}, {bond, wiry, of, other}, // jumper on board JP1
 	{bare | bond, far | three, wiry},                   // jumper for a 3-wire cord
+	{bit, inside, instead, three},                      // bond strap in place of 3-wire
 	{bond, closed, final},                              // bypass shut
 	{other, bond},                                      // factory jumper
 	{other, leap},                                      // needle jumped
@@ -115,7 +117,7 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if all&bond != 0 && all&held == 0 && onBoard.is(clause) || all&bare != 0 && all&guarded == 0 && rerun.is(clause) {
+	if all&(bond|bare) != 0 && (all&held == 0 && onBoard.is(clause) || toRc.is(clause)) || all&bare != 0 && all&guarded == 0 && rerun.is(clause) {
 		return false
 	}
 	if all&fused != 0 && all&(bit|bigger) != 0 && suits.is(clause) {
@@ -150,7 +152,8 @@ func goes(clause string, ways [][]tag) bool {
 // onBoard tells a clause of a jumper by which a board is set, rerun one of a wire that a
 // new one goes round.
 var (
-	onBoard = pattern{expr: `\bjumpers?\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bfactory (fitted|installed|set|made)\b|\b(from|by) (the )?factory\b|\b(dip|board) jumpers?\b`}
+	onBoard = pattern{expr: `\bjump(ers?|ered|ed)\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label|print|schematic)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bjumper [\w -]*\bfactory$|\bfactory (fitted|installed|set|made)\b|\b(from|by) (the )?factory\b|\b(dip|board) jumpers?\b`}
+	toRc    = pattern{expr: `\br ?(to|-|&) ?r[ch]\b`}
 	rerun   = pattern{expr: `\bby-?passed (the |an? |that |old |bad |broken |burnt |damaged |chewed )*(\w+ )?(wir\w+|cable|splice|run|joint|connection|line|harness|lead) (with|by|using) (a |an |some )?(new|fresh|good|proper)( \w+)* (wire|cable|run|lead|cord|line|harness)\b`}
 )
 
@@ -347,8 +350,8 @@ func wordsIn(line string) (all tag) {
 	if all&no != 0 {
 		all |= without
 	}
-	if all&wiry != 0 && all&across != 0 {
-		all |= earthed // the round pin
+	if all&wiry != 0 && all&(across|number|three) != 0 {
+		all |= earthed // the round pin, the third prong
 	}
 	return all
 }
@@ -449,7 +452,7 @@ var (
 	itsOff  = pattern{expr: `^(i |we )?(then )?(removed|took|pulled|cut|lifted|peeled) (it|that|them|this)( back)?( off| out| away)?( again| after\w*| since| now)*$`}
 	wireOff = pattern{expr: `^(wire|lead|clip)s? (was |is )?(removed|off|out|taken off)( after| again| since)*$`}
 	// takenOff is of a bridge where that was for a test: a part is taken out.
-	takenOff = pattern{expr: `^((and|then|all|it|that|is|was|been|now) )*(taken|took( it| them| that)?) (back )?off( again| after\w*| since| now)*$`}
+	takenOff = pattern{expr: `^((and|then|all|it|that|is|was|been|now) )*(removed|(taken|took( it| them| that)?) (back )?off)( again| after\w*| since| now)*$`}
 	toTest   = pattern{expr: `\b(to|for|as) (a |the )?(quick |short )?(test|check|try|see|diagnos|confirm|prove)`}
 	letGo    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go|released)\b`}
 	letIt    = pattern{expr: `^(i |we |and |then )*(let (it |them )?go( of (it|them))?|released( it| them)?)( again| after\w*| since| now)*$`}

@@ -58,6 +58,19 @@ bent the hi-limit so it never opens
 tinfoil round thermal fuse
 thermocouple tied off
 put a bolt where the fuse should be
+3rd prong gone
+third prong missing
+gnd pin snapped off cord
+no ground prong
+hi press sw twisted together
+OL jumped
+left running OL out
+limit by passed
+limit gone
+spill switch unplugged
+blocked vent switch unplugged
+fuse foiled
+jmpr on limit
 copper wire in the fuse holder
 wrapped the fuse with tin foil
 wrapped the blown fuse in foil
@@ -498,6 +511,16 @@ harvest motor cycles ok when jumped
 jumped T and H, harvests
 cycles when jumped at T and H
 jumped T-H to start harvest
+bond strap in place 3 wire
+jumper L1 to coil per print
+jumper 2-3 factory
+R to Rc jumper on tstat
+W2 jumpered to W1 per install manual
+press sw opens pump off
+thermal fuse gone
+no ground on 3 prong type
+heater reads OL
+limit OL
 ejector turns when jumped at the test points
 nickel found behind the drum
 put a wire behind it

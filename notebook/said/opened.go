@@ -54,8 +54,8 @@ func Charged(done string) string {
 // named tells of a refrigerant that burns: by its number, or as what is in a machine or
 // comes out of it, which a torch and a bottle are not.
 var (
-	named = pattern{expr: `(?i)\br-? ?(290|600a?)\b|\b(propane|(iso)?butane) (gas )?(box|unit|fridge|freezer|machine|charge|system|refrigerant|leak|hiss|pour|escap)`}
-	names = []string{"290", "600", "propane", "butane"}
+	named = pattern{expr: `(?i)\br-? ?(290|600a?)\b|\bhydrocarbon|\bflammable (refrig\w*|gas|charge)|\b(propane|(iso)?butane) (gas )?(box|unit|fridge|freezer|machine|charge|system|refrigerant|leak|hiss|pour|escap)`}
+	names = []string{"290", "600", "propane", "butane", "flammable", "hydrocarbon"}
 )
 
 var lines = pattern{expr: `\b(suction|discharge|refrigerant) line\b`}
@@ -64,6 +64,17 @@ var lines = pattern{expr: `\b(suction|discharge|refrigerant) line\b`}
 //
 //go:noinline
 func NamesFire(text string) bool { return Has(text, names) && named.is(text) }
+
+// NamesMild reports whether a text names a refrigerant that burns less well (A2L of
+// ASHRAE 34, from memory).
+//
+//go:noinline
+func NamesMild(text string) bool { return Has(text, mildNames) && mild.is(text) }
+
+var (
+	mild      = pattern{expr: `(?i)\br-? ?(32|45[24]b)\b|\b(454b|a2l)\b`}
+	mildNames = []string{"r32", "r-32", "r 32", "454b", "452b", "a2l"}
+)
 
 // Opened gives the kinds of joints that words of work say were opened; a part is
 // one that was fitted.

@@ -47,3 +47,15 @@ func TestCharged(t *testing.T) {
 		}
 	}
 }
+
+// Refrigerants that burn are told from those that burn less well, and from neither.
+func TestNamedGases(t *testing.T) {
+	for text, want := range map[string][2]bool{
+		"r600a leak": {true, false}, "flammable refrig leak": {true, false}, "hydrocarbon sniffer": {true, false}, "R-290 box": {true, false},
+		"r32 unit": {false, true}, "system is R-454B": {false, true}, "a2l sensor": {false, true}, "r410a charge": {}, "model r3200": {}, "": {},
+	} {
+		if got := [2]bool{NamesFire(text), NamesMild(text)}; got != want {
+			t.Errorf("%q: %v", text, got)
+		}
+	}
+}

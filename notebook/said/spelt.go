@@ -40,6 +40,9 @@ var misspelt = sync.OnceValue(func() map[string]string {
 
 // spelt is a text with such slips put right; without any it is the text itself.
 func spelt(text string) string {
+	if strings.Contains(text, "by pass") {
+		text = strings.ReplaceAll(text, "by pass", "bypass")
+	}
 	var out strings.Builder
 	var room [16]byte
 	done := 0

@@ -88,7 +88,7 @@ var tagged = []struct {
 }{
 	{device, "switch sw hps lps"},
 	{device | fixed, "thermostat stat tstat aquastat"},
-	{device | guarded, "overload protector interlock rollout safeties eco tco"},
+	{device | guarded, "overload ol protector interlock rollout safeties eco tco"},
 	{device | guarded | fixed, "limit limiter cutout cutoff lwco"},
 	{device | guarded | mark | fixed, "thermal"},
 	{device | guarded | fused, "fuse tf"},
@@ -99,11 +99,11 @@ var tagged = []struct {
 	{kept | fixed, "thermocouple"},
 	{kept | mark | ofFlame, "safety"},
 	{device | guarded | kept | mark | ofFlame, "float"},
-	{mark | ofDoor, "door lid"},
+	{mark | ofDoor, "door lid spill flood"},
 	{mark | ofFlame, "flame pilot gas"},
-	{mark, "line main mains pressure high hi low cycling primary secondary monitor defrost inlet top upper bottom lower front rear bake broil drum blower magnetron cavity glass current air belt light lamp selector water level fan motor compressor comp pump heater start cold cord element operating resettable manual auto roll spill vacuum vent flue 1 loss"},
+	{mark, "line main mains pressure high hi low cycling primary secondary monitor defrost inlet top upper bottom lower front rear bake broil drum blower magnetron cavity glass current air belt light lamp selector water level fan motor compressor comp pump heater start cold cord element operating resettable manual auto roll vacuum vent flue 1 loss"},
 	{kept | other, "valve"},
-	{earthed, "earth ground"},
+	{earthed, "earth ground gnd grnd grd"},
 	{wiry, "lead terminal contact contacts connector spade bonding"},
 	{wiry, "pin prong"},
 	{wiry | bit, "wire"},
@@ -115,15 +115,15 @@ var tagged = []struct {
 	{bit | bond, "link bridge shunt loop"},
 	{grip, "tape tie ziptie wedge stick matchstick toothpick peg string elastic band epoxy clothespin cardboard glue cork rag wood rubber stone brick"},
 	{magnet, "magnet"},
-	{bound, "tape! pin! clamp! wedge! prop! strap! loop! link! tied tying tiewrapped ziptied cabletied glue! superglue! silicone! epoxy! chock! wire-tied"},
+	{bound, "tape! pin! clamp! wedge! prop! strap! loop! link! tied tying foiled tiewrapped ziptied cabletied glue! superglue! silicone! epoxy! chock! wire-tied"},
 	{weak, "held hold holding kept keeping jam! force! push! press! "},
 	{bend, "bent bending"},
 	{shorts, "short!"},
-	{bare, "bypased bypassd bypasd byp bypd jumperd jmpd jmprd bypass! jumper! bypass jumper shunt defeat bridge! defeat! shunted shunting cheater hotwire! fool! trick! cheated"},
+	{bare, "bypased bypassd bypasd byp bypd jumperd jmpd jmprd jmpr jumpr bypass! jumper! bypass jumper shunt defeat bridge! defeat! shunted shunting cheater hotwire! fool! trick! cheated"},
 	{bond, "bypass jumper jmpr"},
 	{bare | leap, "jumped jumping"},
 	{takes, "took take remove taken taking remove! cut cutting lift! broke clip! pull! unbridge! unbypass! unjumper! untape! unlink! unstrap! unshunt! release! let freed undid undone restore! peel!"},
-	{takes | off, "missing disconnect! unhook! unplug!"},
+	{takes | off, "missing gone disconnect! unhook! unplug!"},
 	{takes | undoes, "snip! chop!"},
 	{takes, "sawn sawed"},
 	{undoes, "disable! defeat! delete! eliminate! overrode overridden overriden overriding nullify! nullified neutralise! neutralize! deactivate! circumvent! gut!"},
@@ -154,13 +154,13 @@ var tagged = []struct {
 	{so, "so bc until till unless anyway hence therefore"},
 	{instead, "straight direct directly"},
 	{two, "2 two ungrounded unearthed"},
-	{three, "3 three"},
+	{three, "3 three third"},
 	{adapter, "adapter adaptor adapt"},
 	{bigger, "bigger larger oversize! oversized stronger higher heavier uprated upsized upped"},
 	{piped | other, "filter economizer economiser econ softener duct damper humidifier"},
 	{other, "replacement drive diag diagnostic diagnostics post header tube line rectifier kit port hose plug neutral bonding factory diode harness nut brush rack diagram cutter mixing tempering pipe coil suction liquid evaporator evap bulb shelf wall sheath tank outlet rc rh jp setting board shelf bar setpoint meter jp1 jp2 jp3 jp4"},
 	{other, "needle belt reading amps pressure temp temperature volts voltage drum chain current gauge load"},
-	{broken, "loose broken burnt burned corroded melted damaged frayed bare chafed pinched"},
+	{broken, "loose broken snapped sheared burnt burned corroded melted damaged frayed bare chafed pinched"},
 	{fresh, "new fresh"},
 	{theDev, "the a an its this that both all his her my"},
 	{filler, "is was are were been be has have had now just some old it them which again still very temporarily temporary temp i we he she they"},
@@ -257,8 +257,13 @@ func tagsOf(clause string, out []tag) []tag {
 		case word == "out" && before == "cut" && out[n]&theDev != 0:
 			out[n] = tags()["cutout"] | theDev
 			return
-		case (word == "prong" || word == "pin") && before == "round":
+		case (word == "prong" || word == "pin") && (before == "round" || before == "third" || before == "3rd"):
 			out[n] = earthed // of three that one
+		case word == "gone" && (n < 0 || out[n]&(wiry|guarded|earthed) == 0 || out[n]&fused != 0),
+			word == "ol" && n >= 0 && out[n]&(bare|takes|outOf|of|inside|toward|across|without|runs|left|joined|undoes|with) == 0:
+			t = 0 // blown, and what a meter reads
+		case (word == "sw" || word == "switch") && (before == "press" || before == "vent"):
+			out[n], t = 0, t|guarded // of pressure
 		case before == "too" && (word == "big" || word == "large" || word == "high"):
 			t = bigger
 		case word == "holds" && out[n]&(device|kept) != 0:
@@ -305,7 +310,8 @@ func tagsOf(clause string, out []tag) []tag {
 			} else {
 				*t = modal
 			}
-		case *t&no != 0 && (i > 0 && out[i-1]&with != 0 || i+3 < len(out) && out[i+1]&guarded != 0 && out[i+2]&toward != 0 && out[i+3]&mark != 0): // no overload on the compressor
+		case *t&no != 0 && i+2 < len(out) && out[i+1]&earthed != 0 && out[i+2]&wiry != 0 && out[i+2]&bit == 0, // no ground prong
+			*t&no != 0 && (i > 0 && out[i-1]&with != 0 || i+3 < len(out) && out[i+1]&guarded != 0 && out[i+2]&toward != 0 && out[i+3]&mark != 0): // no overload on the compressor
 			*t = *t&^no | without
 		case *t&no != 0 && i+1 < len(out) && out[i+1]&faulty != 0:
 			*t &^= no

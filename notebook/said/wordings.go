@@ -8,20 +8,23 @@ import (
 // inRows are the words that many rows have, by what stands for them there.
 var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
-		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
+		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|lid|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<hull>`, `(metal|cas(?:e|ing)|cabinet|door|frame|chassis|shell|handle|drum|knob)`,
 		`<mach>`, `(fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|boiler)`,
 		`<earthy>`, `(sink|tap|faucet|radiator|pipe)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
+		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|on (floor|wall))`,
+		`<fails>`, `(does not|doesn't|don't|did not|didn't|will not|won't|not|never)`,
+		`<relief>`, `(relief|t (?:and )?p|p (?:and )?t|tp|tpr|prv)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
 		`<who>`, `(i|you|we|he|she|they|one|somebody|someone|anyone|client|customer|tenant)`,
-		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
+		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
 		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
 		`<left>`, `(left|leaving|in use)( $| (it|in|so|as|for|alone|there|that|until|like|today|running)\b)`,
-		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|cooked|on fire)`,
+		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|cooked|toasted|crispy|on fire)`,
 	)
 })
 
@@ -33,7 +36,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // What is burnt or a swollen capacitor is a danger where it was left so: else it is a
 // finding on the way to a repair (common practice).
 var alarms = []Alarm{
-	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nips|belt off|belt from|kick off|kick from|nip off|nip from|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
+	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nip|belt|kick off|kick from|lit |cabinet|chassis|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
 		said: rows{text: `
 shock(s|ed|ing)?\b
 tingl
@@ -50,9 +53,10 @@ felt (some )?(electricity|current)\b
 <shell> (\w+ ){0,2}[1-9]\d+ ?v\w* (to|against) (\w+ )?<earthy>\b
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
-(got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite) (off|from) (\w+ )?<metal>
+(got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite|buzz) ((off|from) (\w+ )?<metal>|touching|when|if)
+(gave|gives|lit) (me|her|him|us|customer|client|owner|tenant) (up\b|(belt|kick|nip|bite|buzz)\b)
 buzz\w* (my |her )?(hand|finger|arm)
-(buzz(es)?|nips) (her|him|me|us|you|them|client|customer|tenant|owner)\b
+(buzz(es)?|nip(s|ped)) (her|him|me|us|you|them|client|customer|tenant|owner)\b
 buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
 (feels?|felt|get|gets|got) buzz (off|from|on) <metal>
 prickl
@@ -60,7 +64,9 @@ current on <shell>
 (tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
 electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
-hot skin\b
+hot (skin|chassis)\b
+chassis hot\b
+[1-9]\d+ on (cabinet|chassis|frame)\b
 live to <shell>
 <shell> (tests?|reads?|shows?|metered) (hot|live)\b
 <shell> hot with [1-9]\d
@@ -73,7 +79,7 @@ live <metal>\b
 		harmless: rows{text: `
 no (shock|tingl|volt)
 (by|from) (dog|fence|cattle|toaster)
-dog (shock|zap)
+(dog|cat|puppy) (\w+ ){0,3}(shock|zap|bit)
 zero\b
 0 (\d+ ?)?v
 shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
@@ -85,7 +91,7 @@ tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
 shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 `}},
-	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glowing",
+	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glow|toasted",
 		said: rows{text: `
 smou?lder\w*
 smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
@@ -104,7 +110,11 @@ fire damage
 flames? at (terminal|relay|board|plug)
 <mains> .{0,20}(discolou?red|browned|blackened)
 fire in\b
-wire nut (melted|burnt)
+wire ?nuts? (\w+ )?<burnt>
+<burnt> wire ?nuts?
+(cord|supply|power|main|whip|l[123]) (lug|wire|lead)s? (l[123] )?<burnt>
+glow\w* (\w+ )?lint
+lint (\w+ )?glow
 (sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
 burn(ing|t) (smell|odor)\b
 (in|out|and) flames\b
@@ -124,6 +134,7 @@ spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
 smoke (det\w*|alarm)
 fire in (fireplace|stove|pit|wood)
 (toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) (\w+ )?(smell|burn|smok)
+first (bake|heat|burn|use)
 self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
 smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
@@ -135,11 +146,11 @@ guests? smokes?\b
 (next door|neighbou?r\w*|(other|old|different) (fridge|unit|one|machine)) .{0,12}smok
 burn\w* smell none
 `}},
-	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg|mercaptan",
+	{Finding: "gas-smell", quick: "gas|odor|odour|rotten egg|propane|lpg| lp |mercaptan",
 		said: rows{text: `
 gas smell
 rotten eggs?\b
-(propane|lpg|natural gas) (smell|odor)
+(propane|lpg?|nat(ural)? gas) (smell|odor)
 (smell\w*|smelt|sniff\w*|stink\w*|reek\w*|whiff|hint|nose says) ((bit |little |lot |strongly |slightly |faintly |something |raw |natural |of |like |some )*)(gas|propane|lpg|mercaptan)\b
 gassy\b
 mercaptan smell
@@ -175,7 +186,7 @@ leaks? (none|nil|neg)
 refrigerant
 hot gas
 `}},
-	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger| hx|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes",
+	{Finding: "co", quick: "monoxide| co | co:| co,| co=| co-|warner|exchanger| hx|flue|chimney|roll|soot|yellow|lazy|dizzy|headache|nausea|sick|spill|draft|fumes|puff|imping|exhaust",
 		said: rows{text: `
 carbon monoxide
 dizzy\b
@@ -204,7 +215,12 @@ spill\w* (at|from|out of|under) ((draft|draught) )?(hood|diverter)
 no draft( $| (at|in|up))
 flue gas\w* .{0,24}(room|house|kitchen|basement)
 warner <sounds>
-sooty?\b
+soot(y|ed|ing)?\b
+(negative|reverse) draft
+puff ?back
+flames? imping\w*
+fumes (\w+ )?(out|at|in|from|near)\b
+exhaust (\w+ )?(leak|spill)\w*
 (yellow|lazy) flame
 flames? (burns? |burn )?(yellow|lazy)
 `},
@@ -217,7 +233,8 @@ soot ?free
 (co|carbon monoxide) (\w+ ){0,2}(test|check|reading|level|meter)s? (at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
 carbon monoxide (at |reads? )*(0|zero|none|nil)\b
 (explain|danger|risk|leaflet|talk|warned|ask)\w* (\w+ ){0,3}(of|about) (co|carbon monoxide)\b
-co .{0,12}\b[1-9]\d? ?ppm (in|at) (flue|stack|exhaust|vent)
+co .{0,12}\b[1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)
+(paint|no) fumes
 clean\w* (\w+ )?soot
 `}},
 	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger| tag|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
@@ -253,18 +270,20 @@ danger (label|sign)
 (food|milk|meat|medicines?|insulin|stock|floor|board|compressor) at risk
 at risk of (spoil|thaw|damage|fail|ice|icing|frost)
 `}},
-	{Finding: "runs-open", absent: true, quick: "open|ajar|unlocks| up | off |n't stop|not stop|pull|lift|closing|shutting",
+	{Finding: "runs-open", absent: true, quick: "open|ajar|cracked|unlocks| up | off |n't stop|not stop|pull|lift|closing|shutting",
 		said: rows{text: `
-<runs> (with|when|while|though|if|after|once|as) (door|lid) (being )?(opens?|opened|ajar|up|off)\b
+<runs> ((with|when|while|though|if|after|once|as) )?(door|lid) (being |cracked )?(opens?|opened|ajar|up|off|cracked)\b
+mag\w* on (with )?door (open|ajar|cracked)
 <runs> (when|while|if|after|once|as) <who> (open|pull|lift)\w* (door|lid)\b
 (start|run|cook|heat)\w* without (closing|shutting) (door|lid)
 runs open\b
 (door|lid) (opens|opened|unlocks|can be opened) (while|when|during|mid) (it )?(spin|run|turn|wash|heat|cycle)
-(door|lid) open (and|but) (it )?<runs>
+(door|lid) open (and |but |it )*<runs>
 \w*(n't|not) stop (cooking |running |heating |spinning |turning )?(with|when|if|after|once) (<who> )?(open\w* )?(door|lid)
 `},
 		harmless: rows{text: `
 (light|lamp|bulb|fan|blower|clock|display)s? (stays?|runs?|works?|comes?|turns?|keeps?|goes)
+no (spin|run|heat|start)
 (stops|stopped|quits) (cook|run|heat|spin|turn|tumbl|spray)
 (does|did|do|will) not (run|heat|start|spin|turn|operate|work)
 \w*n't (run|heat|start|spin|turn|operate|work)
@@ -314,7 +333,8 @@ not? (revers|open ground)
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
 (earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|(came|come|fell|fallen) off|not (connected|attached)|hanging|chewed|corroded)\b
-(earth|ground|bonding) (wire|lead|strap|bond) (gone|burnt|melted)\b
+(earth|ground|bond(ing)?) (wire|lead|strap|bond|lug) (gone|burnt|melted|cut)\b
+no bond(ing)?( wire| lug)?( $| (on|at|to)\b)
 (earth|ground|bonding) (wire |lead |strap |lug |screw |tab |tag |stud )?((on|at|of|to|from) (\w+ ){1,3})?(never|not|un) ?(been )?(connected|attached|fitted|made|bonded|landed|hooked)\b
 bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
 (chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
@@ -325,33 +345,37 @@ green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loos
 (earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
 forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
 ^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
+^ no (ground|earth) (wire )?(hooked|connected|landed)
+^ no earth $
 no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 `},
 		harmless: rows{text: `
 (outlet|receptacle|socket|cord|neutral)\b
 winding|pin|coil
+(4|four) wire
 `}},
-	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector",
+	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector|freon|charge|a2l",
 		said: rows{text: `
-(refrigerant|propane|isobutane|joint|flare|braze) (gas )?(leak|escap)
-(sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas) (gas |leak )?detector) <sounds>
+(refrig\w*|freon|charge|propane|iso ?butane|(r ?)?(600a?|290|32|454b)|a2l|joint|flare|braze|schrader|coil|evap\w*|flammable gas) (gas )?(leak|escap)
+(sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas|a2l) (gas |leak )?(detector|sensor)) <sounds>
 detector <sounds> (at|near|by|on) (evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
-leak\w* (of )?(refrigerant|propane|isobutane)\b
+leak\w* (of )?(refrigerant|freon|propane|iso ?butane)\b
+los(es|ing|t) (\w+ )?(refrigerant|freon|charge|410a?)\b
 (pierced|punctured|poked hole in|holed) (her )?(\w+ )?(evaporator|evap|coil|tub(e|ing)|liner)
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
 (smell\w*|smelt|whiff|odor) (of )?(refrigerant|isobutane|butane)\b
-r ?(600a|290) leak(s|ing|ed)?\b( $| (at|by|near|from|in|on|out))
 (r ?(600a|290)|refrigerant|propane|isobutane)( gas)? (pour|com|blow|hiss|spray|gush|rush|stream|bubbl)\w* (out|from)\b
-leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|drier|process tube|low side|high side) $
+leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|(filter )?drier|process tube|low side|high side|flare|schrader|service valve)( $| braze)
 `},
 		harmless: rows{text: `
 no (\w+ )?(leak|hiss|smell|odor)
 normal
 water
+leak (test|check|search)\w* (\w+ )?(clean|good|neg\w*|passed|tight)
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|mergency|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|pull cord|emerg|cover|disconnect|dead|nip |light curtain| heater|oversiz|overfus|fuse|breaker|low water| dry |splic|strain|relief|gfci|limit| lock|latch|runaway|vinyl|plastic|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) (\w+ )?(on|to) neutral
 (strap|link|jumper|bond\w*) (\w+ ){0,2}(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
@@ -380,16 +404,37 @@ sharp edges? (\w+ ){0,4}(filed|smooth\w*|deburred|rounded|taken off|folded)
 last year
 bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
 ^ (stripped|trimmed) insulation
+(took|take|pulled|had|removed) (\w+ ){0,2}guards? off
 (talk|spoke|discuss|explain|told|warn|advis|ask)\w* (\w+ ){0,3}(about|of) (\w+ )?lint (\w+ )?(fire )?(risk|hazard)
 `}},
-	{Finding: "radiates", in: microwave, quick: "crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt|burned",
+	{Finding: "radiates", in: microwave, absent: true, quick: "monitor|weld|crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt|burned",
 		said: rows{text: `
 (cracked|broken|bent|warped) (oven )?(door|window)( glass| screen)?( $| and )
 door( glass| window| screen| seal)? (cracked|broken|bent|warped|smashed|shattered|torn)
 (screen|mesh|window) (in door )?(holed|torn|burnt|burned|cracked|smashed)
 (hinge|latch)(es|s)? (broken|bent)
+(interlock|monitor|primary|secondary)( switch| interlock)* weld\w*
+monitor( switch)? (<gone>|(cut|taken|pulled|wired) out)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
+`}},
+	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own ",
+		said: rows{text: `
+(turns?|comes?|came|starts?|started|runs?|ran|heats?|cooks?) (on )?(all )?(by itself|on own)\b
+`}, harmless: rows{text: `
+(fan|light|lamp|clock|display)s? (turns?|comes?|starts?|runs?)
+`}},
+	{Finding: "hazard", in: ofAir, quick: "propane|22a|butane|290",
+		said: rows{text: `
+(propane|r ?22a|22a|butane|290) in (r ?22|system|unit|it)\b
+(charged|topped|filled|put|recharged) (\w+ ){0,2}(with )?(propane|22a|r ?22a|butane|r ?290)\b
+`}},
+	{Finding: "hazard", in: bakes, absent: true, quick: "clean|latch|lock|runaway|falls open",
+		said: rows{text: `
+(latch|lock|door) <fails> (lock|latch|hold|engage)\w*
+door (opens?|unlocks?|unlatch\w*) (\w+ )?(during|in|while|mid) (self )?clean\w*
+runaway
+door falls open
 `}},
 	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
 		said: rows{text: `
@@ -401,21 +446,23 @@ leak test (\w+ )?failed
 no bubbl
 bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stays",
+	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner|flame|shut|close",
 		said: rows{text: `
-burner stays (on|lit) (with|when) (knob|valve|control|cock)
+(burner|flame)s? stays (on|lit) (with|when|after|though) (\w+ )?(off|knob|valve|control|cock|call|satisfied)\b
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
 leak(s|ing)? (there |again )?(at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
-(valve|cock|control) (\w+ )?(leaks?|leaking|passes|passing) (by|past|through)\b
-(small|slight|tiny|little|slow) leak (left|remains|there|again)
+(valve|cock|control|shut ?off) (\w+ )?(leaks?|leaking|passes|passing) ($|by|past|through)
+(small|slight|tiny|little|slow) leak ($|left|remains|there|again)
 leak (left|remains)\b
 (nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)
 (nut|union|fitting|regulator|joint|connector|cock|flex|hose|(gas|flex) line) (blows )?bubbl
 (safety|oven|gas|main|control) valve (\w+ )?stays open\b
 (safety|oven|gas|main|control) valve (\w+ )?pass(es|ing) gas\b
 whiff (at|from|by|near|around)\b
+weep\w* (\w+ )?(union|fitting|joint|connector|nut|flare)\b
+(union|fitting|joint|connector|nut|flare)s? (\w+ )?(weep|seep)\w*
 smells? (it )?(again|back)\b
 (left )?(old )?(gas )?pipe (left )?open
 `}, harmless: rows{text: `
@@ -441,10 +488,10 @@ burner stays (on|hot|lit|red) (with|when|even|after|though) (\w+ ){0,3}off\b
 (crack|hole|split)\w* (in|through) (\w+ ){0,2}cells?\b
 `}, harmless: rows{text: `
 (co2|nox|chlorine|hardness|alkalinity|salt|tds|inhibitor|glycol|calcium)\b
-[1-9]\d? ?ppm (in|at) (flue|stack|exhaust|vent)( $| (normal|good|fine|after|hot))
+[1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)( $| (normal|good|fine|after|hot))
 no (crack|hole)
 `}},
-	{Finding: "hazard", in: burns, quick: "bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
+	{Finding: "hazard", in: burns, absent: true, quick: "flame|burner|valve|gas line|regulator|shut|orifice|brass|uncoated|kink|pool|bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
 		acts: rows{text: `
 (drill|ream|enlarg)\w* (out |open |up |bigger )?(\w+ ){0,3}(orifice|jet|injector|spud)s?\b
 `},
@@ -454,11 +501,25 @@ no (crack|hole)
 (flex|gas|appliance) (connector|hose|line)s? (\w+ )?(kink|crush|rubb|chaf|pinch|corrod)
 (kinked|crushed|chafed|pinched|corroded) (\w+ )?(flex|gas|appliance) (connector|hose|line)
 (orifice|jet|injector|spud)s? (\w+ )?(drilled|reamed|enlarged)
+(flame|burner)s? <fails> (go out|shut off|quit)
+(valve|cock|shut ?off)( valve)? (<fails> (\w+ )?(shut|close|turn)|froze\w*|stuck open|seized)
+open gas line
+gas line (open|not capped|uncapped)
+(no|missing) (gas )?regulator
+regulator (missing|gone|removed)
+no (gas )?(shut ?off|cock)( valve)?( $| (behind|on|at|for))
+(uncoated|brass) (\w+ )?(flex|connector)\b
+(flex|connector) (\w+ )?kink\w*
+kinked (flex|connector)
+(lp|propane) (orifices?|jets?|spuds?) on nat\w*
+(on|to) (lp|propane) with nat\w*
+propane pool\w*
 `}, harmless: rows{text: `
 no (\w+ )?(bang|boom|whoo?mp|whump|woof|kink)
+(bang|boom\w*|woof)\b.{0,20}\b(gone|fixed|cured)
 (vent|duct)\b
 `}},
-	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector|inducer|combustion air",
+	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector|inducer|comb|spill|wall",
 		said: rows{text: `
 (inducer|exhauster)( motor)?( fan)?( housing| wheel| body| gasket| case)? (\w+ )?(crack|split|hole|perforat)
 (cracked|split|hole in) (draft )?inducer
@@ -467,14 +528,30 @@ combustion air (\w+ ){0,2}(cover|block|plug|shut|closed|taped|restrict|stuffed)
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 (vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
+no comb(ustion)? air
+spill(age|ing|s) $
+spill(age|ing|s) (\w+ )?(at|in|into|out|from) (\w+ )?(hood|house|room|basement|diverter|closet|vent)
+(vent|flue)( pipe)? (\w+ )?touch\w* (\w+ )?(wood|joist|stud|fram\w*)
+(vent|exhaust|duct)s? inside\b
+vent\w* (\w+ )?(under|near|below|close to) (\w+ )?window
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
 (smoke|fire|leak|gas|motion|co) (leak )?detector
+no spill
 `}},
 }
 
 func microwave(a *Appliance) bool { return a.HighVolts }
+
+// startsAlone is of what must not start without a hand: what cooks.
+func startsAlone(a *Appliance) bool { return a.HighVolts || a.Still && !a.Tank }
+
+func bakes(a *Appliance) bool {
+	return Has(a.Unit, []string{"oven", "range", "stove", "cooker"}) && !a.HighVolts
+}
+
+func ofAir(a *Appliance) bool { return a.Air }
 
 // burnsGas leaves out what holds water too, whose joints may leak that.
 func burnsGas(a *Appliance) bool { return burns(a) && !a.Tank }

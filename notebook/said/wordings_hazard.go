@@ -48,23 +48,60 @@ glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-(relief|t (and )?p|tpr|prv)( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|seized|tied|stuck|does not open|won't open)
+<relief>( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|gone|seized|tied|stuck|frozen|painted|corroded shut|wrong|no (discharge|drain|tube|pipe)|<fails> (open|pop|lift|work|reliev)\w*)
+no (discharge|drain) (tube|pipe|line) (on|at|for) <relief>
+[1-9]\d\d psi relief on
+(fires|fired|firing|runs?) (dry|(with|on) low water)
+dry fired
+low water (and |but )?fir(es|ing)
 relief valve (plug|cap|cork)
 (t p|tpr|prv|relief valve) (\w+ ){0,3}(capped|plugged|corked)\b
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (screwed |pushed |glued |soldered )?(in|on)\b
 no (t p|tpr|relief)( valve)? 
-wires? too (small|thin) for (breaker|fuse)
+wires? (too (small|thin)|undersized) for (breaker|fuse)
 tank (bulg|swoll|swell|balloon)
 bulg\w* (in |on )?tank
 anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
 tip(s|ped) (over|forward)
+range tips\b
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
-(fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? (guard|cover) (left off|off left|off and lost|missing|broken|gone|lost|not (re)?fitted)
-guard (over|on|of|for|round) (\w+ )?(fan|blade|belt|pulley|chain|coupling|sprocket) (left off|off|missing|broken|gone|lost|not (re)?fitted)
+(fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? cover (left off|off left|off and lost|missing|broken|gone|lost|not (re)?fitted)
+guards? ((over|on|of|for|round) (\w+ )?(fan|blade|belt|pulley|chain|coupling|sprocket) )?(\w+ )?(<gone>|broken|not refitted)\b
+(no|missing) (\w+ )?guards?( $| (on|over|at|for|and)\b)
+nip (point |roll )?(exposed|open)
+light curtain (muted|blocked|out|off|dead|bypassed)\b
 (fan|belt|pulley|chain|coupling|sprocket)s? (\w+ )?(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
-(emergency stop|e ?stop)( button| switch)? (no effect|does nothing|does not (stop|work|drop)|doesn't (stop|work|drop)|dead|without effect)
+(emergency stop|e ?stop|stop button|mushroom|pull cord( stop)?)( button| switch)? (no effect|no good|does nothing|dead|bad|broken|without effect|wired out|<fails> (stop|work|drop|kill|do)\w*)\b
 delayed ignition
+heats (\w+ )?(when|while|with) (\w+ )?off\b
+(comp\w*( terminal)?|terminal( block)?|disconnect|junction box|element|access|outlet) covers? (missing|gone|lost|not (on|there|fitted)|left off)\b
+no (\w+ )?(comp\w*|terminal|disconnect|junction box|element) covers?\b
+no (terminal )?cover (on|over) (comp\w*|disconnect|junction|terminal|box|panel)
+(no|missing) dead ?front
+dead ?front <gone>
+heaters? (\w+ )?(pulled|taken|cut|removed|jumped|out|gone|missing) (out )?(of|from|in) (overload|starter)
+overload heaters? (\w+ )?(out|missing|gone|removed|jumped|pulled|shorted|too (big|large)|oversized?|wrong)\b
+no (overload )?heaters? in (overload|starter)
+no overload heaters?
+(copper|wire|jumpers?|slugs?) (for|in place of|instead of) (overload )?heaters
+(oversized? heaters|wrong heaters in overload)\b
+overload (set )?(too|way) high
+overfused
+(fuse|breaker)s? too (big|large)
+slugs? (in|for|where) (disconnect|fuse|holder|block)
+(nail|penny|coin|bolt|wire) for (\w+ )?fuse
+fuses? (\w+ )?soldered
+splice\w* (\w+ ){0,3}(no|not in|without) box
+(open|flying) splice
+spliced with tape
+no strain relief
+(limit|breaker|gfci) <fails> trip
+vinyl (\w+ )?(duct|vent|hose)
+plastic (flex )?duct
+disconnect <fails> (pull|open|shut)
+(drip\w*|condensate) (\w+ ){0,3}(on|onto|over|into) (\w+ )?(board|junction|wiring|panel|live)\b
+water in (\w+ )?panel
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
 explo\w+ (on|at|when) (start|light|ignit)

@@ -110,10 +110,13 @@ var together = [][][]string{
 var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
 	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
 
+// soundly are devices of which it is well that they are closed, or that they open.
+const soundly = `(limit|rollout|safet\w+|eco|tco|lwco|interlock|switch|sw|fuse|thermostat|tstat|cutout|float)(e?s)?`
+
 // alsoWell does so in words of which each clause that it tells has one of wellWords.
 var (
-	alsoWell  = pattern{expr: `\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
-	wellWords = []string{"right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "neutral", "mended", "smooth", "safet"}
+	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\bburnt (on )?(food|cheese|grease|popcorn|sugar|spill)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\bno jumpers?\b|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	wellWords = []string{"closed", "ol ", "overload", "circuit", "work", "match", "open", "kills", "reset", "burnt", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "neutral", "mended", "smooth", "safet"}
 )
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need

@@ -83,7 +83,19 @@ put new 15A plug top and tag
 two phases at the panel good
 tank empty, drained for the element
 tank full, breaker on
-water in the access road`: false} {
+water in the access road
+all rollouts closed
+limits closed, all in circuit
+lwco opens on low water
+lid sw opens
+interlocks all 3 open w door
+20A fuse per tag
+fuses match the plate
+burnt cheese on the bottom
+fire ext on wall
+reset the eco, holds
+no jumpers anywhere
+OL trips at 6`: false} {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
 			if Worries(line) != want {
 				t.Errorf("%q: asked about %t", line, !want)
