@@ -3,6 +3,7 @@ package said
 import (
 	"regexp"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 	"sync"
@@ -306,7 +307,7 @@ var anyAlarm = sync.OnceValue(func() []string {
 	for _, quick := range wordings()[len(alarms):] {
 		out = append(out, quick...)
 	}
-	slices.SortFunc(out, func(a, b string) int { return len(a) - len(b) })
+	sort.Slice(out, func(a, b int) bool { return len(out[a]) < len(out[b]) })
 	var least []string // those that hold none of the others
 	for _, w := range out {
 		if !Has(w, least) {
