@@ -3,7 +3,6 @@ package said
 import (
 	"regexp"
 	"slices"
-	"sort"
 	"strconv"
 	"strings"
 	"sync"
@@ -80,14 +79,7 @@ var fillers = strings.Fields("the a an its it's is was are were has had have bee
 
 // typed are words as they are typed in a hurry, by those that the wordings have.
 var typed = sync.OnceValue(func() map[string]string {
-	out := map[string]string{}
-	for _, row := range strings.Split(`breaker:brkr bkr|ground:gnd grnd grd|overload:ol|disconnect:disco|junction box:jbox|with:w|and:n|switch:sw|e stop:estop|emergency:emerg|element:elem elems|terminal:term|third:3rd|guard:grille|detector:det|interlock:intlk interlk|reversed:rev`, "|") {
-		full, words, _ := strings.Cut(row, ":")
-		for _, w := range strings.Fields(words) {
-			out[w] = full
-		}
-	}
-	return out
+	return lexicon(`breaker brkr bkr|ground gnd grnd grd|overload ol|disconnect disco|junction jbox|with w|and n|switch sw|emergency emerg|element elem elems|terminal term|third 3rd|guard grille|detector det|interlock intlk interlk|reversed rev`)
 })
 
 // plain are the words of a clause that are no fillers, with a space on both sides.
@@ -121,11 +113,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		if none := noneOf.get(); none.MatchString(clause) || n+1 < len(clauses) && none.MatchString("checked? "+clauses[n+1]) && (looksFor.is(clause) || clauses[n+1] == "none") {
 			continue
 		}
-		after := ""
-		if n+1 < len(clauses) {
-			after = clauses[n+1]
-		}
-		if (!mends || putting.is(clause)) && (oversized(clause) || exceeds(clause, after)) {
+		if (!mends || putting.is(clause)) && (oversized(clause) || exceeds(clauses[n:])) {
 			out = append(out, &oversize)
 		}
 		clause = plain(clause)
@@ -169,9 +157,6 @@ func (a *Alarm) settled(clause string, behind []string) bool {
 	}
 	for _, c := range behind {
 		back := !burnt && Has(c, backOn) && !unheld.is(c) && !notYet.is(c)
-		if back && strings.HasPrefix(c, "back ") {
-			return true
-		}
 		if !mends || !back && (!mending.is(c) || burnt && !renewing.is(c)) {
 			continue
 		}
@@ -235,12 +220,10 @@ func oversized(clause string) bool {
 		return false
 	}
 	if m[1] != "" {
-		is, _ := strconv.Atoi(m[3])
 		size, _ := strconv.Atoi(m[1])
-		return wireAmps[size] > 0 && is > wireAmps[size]
+		return more(m[3], wireAmps[size])
 	}
 	m = m[3:]
-	is, _ := strconv.Atoi(m[1] + m[5])
 	most, _ := strconv.Atoi(m[3] + m[7])
 	switch unit := strings.TrimSpace(m[4] + m[8]); {
 	case unit == "wire" || unit == "awg" || unit == "ga":
@@ -248,37 +231,42 @@ func oversized(clause string) bool {
 	case m[2] == "on" && unit == "" || m[2] == "instead of":
 		return false
 	}
-	return most > 0 && is > most
+	return more(m[1]+m[5], most)
 }
 
-// onWire is of amps and the gauge of a wire, ofPlate of amps and the most that a plate
-// allows.
+// tooMany tells of amps and the gauge of a wire, or of those of a fuse and the most that a
+// plate allows; limiting are words of which it has one.
 var (
-	onWire  = pattern{expr: `\b(\d{2,3}) ?a(?:mps?)?\b(?: \w+){0,3}? on (?:an? |the )?(?:#(\d\d)\b|(\d\d) ?(?:ga|awg)|(\d\d)[-/][23]\b)|(?:#(\d\d)|\b(\d\d) ?(?:ga(?:uge)?|awg)|\b(\d\d)[-/][23])\b(?: \w+){0,3}? (?:on|at|fed by) (?:an? )?(\d{2,3}) ?a(?:mps?)?\b`}
-	ofPlate = pattern{expr: `\b(\d{2,3}) ?a?\b[^\d]{0,40}\b(?:plate|max\w*|mocp|mop|tag|says)\b[^\d]{0,20}(\d{2,3})\b|\b(\d{2,3}) ?a?\b[^\d]{0,30}, (\d{2,3}) ?a? (?:per|on|by) (?:the )?(?:tag|plate)`}
+	tooMany = pattern{expr: `\b(\d{2,3}) ?a(?:mps?)?\b(?: \w+){0,3}? on (?:an? |the )?#?(\d\d)\b|(?:#(\d\d)|\b(\d\d)(?: ?ga(?:uge)?| ?awg|[-/][23]))\b(?: \w+){0,3}? (?:on|at|fed by) (?:an? )?(\d{2,3}) ?a(?:mps?)?\b` +
+		`|(?:\b(\d{2,3}) ?a?(?:mps?)? (?:fuse|breaker|b?rkr)s?|(?:fuse|breaker|b?rkr)s? (?:is )?(\d{2,3}))\b[^\d]{0,40}(?:\b(?:plate|max\w*|mocp|mop|tag|says)\b[^\d]{0,20}(\d{2,3})|(\d{2,3}) ?a? (?:per|on|by) (?:the )?(?:tag|plate))\b`}
+	limiting = []string{"#", "-2", "-3", "/2", "/3", " ga", "awg", "plate", "max", "mocp", "mop", "tag", "says"}
 )
 
 // exceeds reports whether amps are too many for the wire that they are told of with, or
 // for what the plate allows a fuse or breaker.
-func exceeds(clause, after string) bool {
-	if strings.ContainsAny(clause, "#-/") || Has(clause, []string{" ga", "awg"}) {
-		if m := onWire.get().FindStringSubmatch(clause); m != nil {
-			is, _ := strconv.Atoi(m[1] + m[8])
-			size, _ := strconv.Atoi(m[2] + m[3] + m[4] + m[5] + m[6] + m[7])
-			return wireAmps[size] > 0 && is > wireAmps[size]
-		}
+//
+//go:noinline
+func exceeds(clauses []string) bool {
+	text := strings.Join(clauses[:min(2, len(clauses))], ", ")
+	if !Has(text, limiting) {
+		return false
 	}
-	if both := clause + ", " + after; Has(clause, fuses) && Has(both, limiting) {
-		if m := ofPlate.get().FindStringSubmatch(both); m != nil {
-			is, _ := strconv.Atoi(m[1] + m[3])
-			most, _ := strconv.Atoi(m[2] + m[4])
-			return most > 0 && is > most
-		}
+	m := tooMany.get().FindStringSubmatch(text)
+	if m == nil {
+		return false
 	}
-	return false
+	most, _ := strconv.Atoi(m[2] + m[3] + m[4] + m[8] + m[9])
+	if m[8]+m[9] == "" {
+		most = wireAmps[most]
+	}
+	return more(m[1]+m[5]+m[6]+m[7], most)
 }
 
-var limiting = []string{"plate", "max", "mocp", "mop", "tag", "says"}
+//go:noinline
+func more(amps string, most int) bool {
+	is, _ := strconv.Atoi(amps)
+	return most > 0 && is > most
+}
 
 // noneOf tells a clause that asks and says no, looksFor one of what was looked for.
 var (
@@ -307,7 +295,6 @@ var anyAlarm = sync.OnceValue(func() []string {
 	for _, quick := range wordings()[len(alarms):] {
 		out = append(out, quick...)
 	}
-	sort.Slice(out, func(a, b int) bool { return len(out[a]) < len(out[b]) })
 	var least []string // those that hold none of the others
 	for _, w := range out {
 		if !Has(w, least) {

@@ -64,8 +64,7 @@ current on <shell>
 (tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
 electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
-hot (skin|chassis)\b
-chassis hot\b
+hot (skin|chassis)|chassis hot
 [1-9]\d+ on (cabinet|chassis|frame)\b
 live to <shell>
 <shell> (tests?|reads?|shows?|metered) (hot|live)\b
@@ -110,11 +109,9 @@ fire damage
 flames? at (terminal|relay|board|plug)
 <mains> .{0,20}(discolou?red|browned|blackened)
 fire in\b
-wire ?nuts? (\w+ )?<burnt>
-<burnt> wire ?nuts?
+wire ?nuts? <burnt>|<burnt> wire ?nuts?
 (cord|supply|power|main|whip|l[123]) (lug|wire|lead)s? (l[123] )?<burnt>
-glow\w* (\w+ )?lint
-lint (\w+ )?glow
+(glow\w* (\w+ )?lint|lint (\w+ )?glow)
 (sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
 burn(ing|t) (smell|odor)\b
 (in|out|and) flames\b
@@ -193,7 +190,7 @@ dizzy\b
 nausea
 (feels?|felt|feeling) sick\b
 back ?draft
-(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill|into|in)\b
+(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill\w*|leak\w*|into|in|out|at|from)\b
 headaches?\b
 co (alarm|detector)
 high co\b
@@ -216,11 +213,7 @@ no draft( $| (at|in|up))
 flue gas\w* .{0,24}(room|house|kitchen|basement)
 warner <sounds>
 soot(y|ed|ing)?\b
-(negative|reverse) draft
-puff ?back
-flames? imping\w*
-fumes (\w+ )?(out|at|in|from|near)\b
-exhaust (\w+ )?(leak|spill)\w*
+(negative draft|puff ?back|flames? imping)
 (yellow|lazy) flame
 flames? (burns? |burn )?(yellow|lazy)
 `},
@@ -413,8 +406,7 @@ bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
 door( glass| window| screen| seal)? (cracked|broken|bent|warped|smashed|shattered|torn)
 (screen|mesh|window) (in door )?(holed|torn|burnt|burned|cracked|smashed)
 (hinge|latch)(es|s)? (broken|bent)
-(interlock|monitor|primary|secondary)( switch| interlock)* weld\w*
-monitor( switch)? (<gone>|(cut|taken|pulled|wired) out)
+monitor( switch| interlock)? (<gone>|weld\w*|(cut|taken|pulled|wired) out)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
 `}},
@@ -433,8 +425,7 @@ hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 		said: rows{text: `
 (latch|lock|door) <fails> (lock|latch|hold|engage)\w*
 door (opens?|unlocks?|unlatch\w*) (\w+ )?(during|in|while|mid) (self )?clean\w*
-runaway
-door falls open
+runaway|door falls open
 `}},
 	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
 		said: rows{text: `
@@ -461,8 +452,7 @@ leak (left|remains)\b
 (safety|oven|gas|main|control) valve (\w+ )?stays open\b
 (safety|oven|gas|main|control) valve (\w+ )?pass(es|ing) gas\b
 whiff (at|from|by|near|around)\b
-weep\w* (\w+ )?(union|fitting|joint|connector|nut|flare)\b
-(union|fitting|joint|connector|nut|flare)s? (\w+ )?(weep|seep)\w*
+weep\w* (union|fitting|joint|connector|nut|flare)\b
 smells? (it )?(again|back)\b
 (left )?(old )?(gas )?pipe (left )?open
 `}, harmless: rows{text: `
@@ -503,16 +493,12 @@ no (crack|hole)
 (orifice|jet|injector|spud)s? (\w+ )?(drilled|reamed|enlarged)
 (flame|burner)s? <fails> (go out|shut off|quit)
 (valve|cock|shut ?off)( valve)? (<fails> (\w+ )?(shut|close|turn)|froze\w*|stuck open|seized)
-open gas line
-gas line (open|not capped|uncapped)
-(no|missing) (gas )?regulator
-regulator (missing|gone|removed)
+(open gas line|gas line (open|not capped|uncapped))\b
+((no|missing) (gas )?regulator|regulator <gone>)
 no (gas )?(shut ?off|cock)( valve)?( $| (behind|on|at|for))
-(uncoated|brass) (\w+ )?(flex|connector)\b
+(uncoated|brass|kinked) (\w+ )?(flex|connector)\b
 (flex|connector) (\w+ )?kink\w*
-kinked (flex|connector)
-(lp|propane) (orifices?|jets?|spuds?) on nat\w*
-(on|to) (lp|propane) with nat\w*
+((lp|propane) (orifices?|jets?|spuds?) on|(on|to) (lp|propane) with) nat\w*
 propane pool\w*
 `}, harmless: rows{text: `
 no (\w+ )?(bang|boom|whoo?mp|whump|woof|kink)
@@ -529,8 +515,7 @@ combustion air (\w+ ){0,2}(cover|block|plug|shut|closed|taped|restrict|stuffed)
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 (vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
 no comb(ustion)? air
-spill(age|ing|s) $
-spill(age|ing|s) (\w+ )?(at|in|into|out|from) (\w+ )?(hood|house|room|basement|diverter|closet|vent)
+spill(age|ing|s) ($|(\w+ )?(at|in|into|out|from) (\w+ )?(hood|house|room|basement|diverter|closet|vent))
 (vent|flue)( pipe)? (\w+ )?touch\w* (\w+ )?(wood|joist|stud|fram\w*)
 (vent|exhaust|duct)s? inside\b
 vent\w* (\w+ )?(under|near|below|close to) (\w+ )?window

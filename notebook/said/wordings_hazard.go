@@ -49,12 +49,9 @@ glass shattered
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
 <relief>( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|gone|seized|tied|stuck|frozen|painted|corroded shut|wrong|no (discharge|drain|tube|pipe)|<fails> (open|pop|lift|work|reliev)\w*)
-no (discharge|drain) (tube|pipe|line) (on|at|for) <relief>
+no (discharge|drain) (tube|pipe|line) on <relief>
 [1-9]\d\d psi relief on
-(fires|fired|firing|runs?) (dry|(with|on) low water)
-dry fired
-low water (and |but )?fir(es|ing)
-relief valve (plug|cap|cork)
+((fires|fired|firing|runs?) (dry|(with|on) low water)|dry fired|low water (and |but )?fir(es|ing))\b
 (t p|tpr|prv|relief valve) (\w+ ){0,3}(capped|plugged|corked)\b
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (screwed |pushed |glued |soldered )?(in|on)\b
 no (t p|tpr|relief)( valve)? 
@@ -63,8 +60,7 @@ tank (bulg|swoll|swell|balloon)
 bulg\w* (in |on )?tank
 anti ?tip (\w+ )?(missing|off|not)
 no anti ?tip
-tip(s|ped) (over|forward)
-range tips\b
+(tip(s|ped) (over|forward)|range tips)\b
 (unit|machine|appliance|it|dryer|washer|range|fridge|refrigerator) (\w+ and )?(fell|falls) (on|over|off|down|out|from (window|wall|bracket|stand|stack))
 (fan|blade|belt|pulley|chain|coupling|sprocket)( blade| drive)? cover (left off|off left|off and lost|missing|broken|gone|lost|not (re)?fitted)
 guards? ((over|on|of|for|round) (\w+ )?(fan|blade|belt|pulley|chain|coupling|sprocket) )?(\w+ )?(<gone>|broken|not refitted)\b
@@ -74,16 +70,13 @@ light curtain (muted|blocked|out|off|dead|bypassed)\b
 (fan|belt|pulley|chain|coupling|sprocket)s? (\w+ )?(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
 (emergency stop|e ?stop|stop button|mushroom|pull cord( stop)?)( button| switch)? (no effect|no good|does nothing|dead|bad|broken|without effect|wired out|<fails> (stop|work|drop|kill|do)\w*)\b
 delayed ignition
-heats (\w+ )?(when|while|with) (\w+ )?off\b
-(comp\w*( terminal)?|terminal( block)?|disconnect|junction box|element|access|outlet) covers? (missing|gone|lost|not (on|there|fitted)|left off)\b
-no (\w+ )?(comp\w*|terminal|disconnect|junction box|element) covers?\b
+(comp\w*( terminal)?|terminal( block)?|disconnect|junction( box)?|element|access|outlet) covers? (missing|gone|lost|not (on|there|fitted)|left off)\b
+no (\w+ )?(comp\w*|terminal|disconnect|junction( box)?|element) covers?\b
 no (terminal )?cover (on|over) (comp\w*|disconnect|junction|terminal|box|panel)
-(no|missing) dead ?front
-dead ?front <gone>
+(no|missing) dead ?front|dead ?front <gone>
 heaters? (\w+ )?(pulled|taken|cut|removed|jumped|out|gone|missing) (out )?(of|from|in) (overload|starter)
 overload heaters? (\w+ )?(out|missing|gone|removed|jumped|pulled|shorted|too (big|large)|oversized?|wrong)\b
-no (overload )?heaters? in (overload|starter)
-no overload heaters?
+no (overload heaters?|heaters? in (overload|starter))
 (copper|wire|jumpers?|slugs?) (for|in place of|instead of) (overload )?heaters
 (oversized? heaters|wrong heaters in overload)\b
 overload (set )?(too|way) high
@@ -100,7 +93,7 @@ no strain relief
 vinyl (\w+ )?(duct|vent|hose)
 plastic (flex )?duct
 disconnect <fails> (pull|open|shut)
-(drip\w*|condensate) (\w+ ){0,3}(on|onto|over|into) (\w+ )?(board|junction|wiring|panel|live)\b
+(drip\w*|condensate) (\w+ ){0,3}(on|over) (\w+ )?(board|junction|wiring|panel|live)\b
 water in (\w+ )?panel
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
@@ -115,7 +108,7 @@ fire (hazard|risk)
 (element|heater|burner|oven|broiler|grill|stove|cooktop|hob|hotplate|heat|fryer|toaster) ((went|got|hit|ran|climbed) (\w+ ){0,4}and )?(will not|(wo|does|did|would)( not|n't)) (turn|shut|switch|go) off
 (cannot|can't) be (turned|switched|shut) off
 ^ stays (on|hot|lit) (\w+ )?(with|when|even|after|though) (\w+ ){0,3}off\b
-(heats|heating|cooks|bakes) (\w+ )?(with|when|even|after) (\w+ ){0,2}(knob|control|switch|dial|thermostat) (\w+ )?off\b
+(heats|heating|cooks|bakes) (\w+ )?(with|when|even|after|while) ((\w+ ){0,2}(knob|control|switch|dial|thermostat) )?(\w+ )?off\b
 flames? (\w+ ){0,3}lick\w*
 glass (\w+ ){0,3}(falling|fell|hanging)\b
 (extension|ext) (cord|lead|cable) (\w+ )?(across|under|through|over) (\w+ )?(hall\w*|carpet|rug|door\w*|room|floor|wall|ceiling|window|walkway|stairs)
