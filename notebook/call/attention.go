@@ -143,11 +143,32 @@ func (c *Call) unsafe() []string {
 	for _, text := range c.bridged() {
 		out = append(out, "by its words a protective device may be out of its circuit, "+text)
 	}
-	if as, n := c.leftAs(); len(out) > 0 && said.StateLeft(as) == said.Running {
+	as, n := c.leftAs()
+	if said.StateLeft(as) != said.Running {
+		return out
+	}
+	if c.lastShown(unmendable) > 0 {
+		for _, g := range c.untreated() {
+			if f := g.rests(); slices.ContainsFunc(f, c.canHurt) {
+				out = append(out, g.told()+", not mended")
+			}
+		}
+	}
+	if len(out) > 0 {
 		out = append([]string{"left running though it is unsafe" + atEntry(n)}, out...)
 	}
 	return out
 }
+
+// unmendable are findings of what can burn or shock where it is left so: of a connection
+// that is burnt, no loose one.
+var unmendable = []string{"connection-loose", "wire-at-metal", "heats-when-off"}
+
+func (c *Call) canHurt(f cause.Fact) bool {
+	return among(unmendable, f.Code) && (f.Code != unmendable[0] || f.Entry > 0 && f.Entry <= len(c.entries) && said.Has(c.entries[f.Entry-1].Line, burntWords))
+}
+
+var burntWords = []string{"burn", "char", "melt", "scorch", "black", "brown"}
 
 // told says verdicts, with their word when asked, in a line each, those of several pins in one; what is said
 // of the windings is left out where their pins say it.

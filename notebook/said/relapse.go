@@ -139,6 +139,7 @@ needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builde
 	// supposed tells what may be, what is denied, what stops as it should and what another
 	// thing does.
 	supposed = pattern{expr: `
+(leak.?(check|test|search)ed|no (heat|burn) (marks?|damage)|bypass plug)\b
 (if|unless|until|whether|should|in case|may|might|could|would|no longer|no more|any ?more|how to|told to|kettle|toaster|hair ?dryer|next door)\b
 (no|not|\w*n't|never|without|nor|nothing|zero|don't|doesn't|won't|didn't) ((\w+ly|a|single|nuisance|been|have|has) )*(trip|stop(s|ped|ping)\b|quit|cut|shuts|die|dying|act)
 trips? to\b
