@@ -149,7 +149,7 @@ func (c *Call) sighted(text string) []string {
 		codes[i] = c.inAppliance(codes[i])
 	}
 	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
-	if a := c.appliance(); (a.HighVolts || a.Still || c.onThreePhases()) && strings.Contains(strings.ToLower(text), "itself") {
+	if a := c.appliance(); (a.HighVolts || c.onThreePhases()) && strings.Contains(strings.ToLower(text), "itself") {
 		codes = slices.DeleteFunc(codes, func(code string) bool { return code == liveFindings[0] }) // nobody called it
 	}
 	for _, a := range c.alarmsIn(text, false) {

@@ -15,7 +15,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<earthy>`, `(sink|tap|faucet|radiator|pipe)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
-		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|on (floor|wall))`,
+		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted|put back)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|on (floor|wall))`,
 		`<fails>`, `(does not|doesn't|don't|did not|didn't|will not|won't|not|never)`,
 		`<relief>`, `(relief|t (?:and )?p|p (?:and )?t|tp|tpr|prv)`,
 		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
@@ -148,7 +148,7 @@ burn\w* smell none
 gas smell
 rotten eggs?\b
 (propane|lpg?|nat(ural)? gas) (smell|odor)
-(smell\w*|smelt|sniff\w*|stink\w*|reek\w*|whiff|hint|nose says) ((bit |little |lot |strongly |slightly |faintly |something |raw |natural |of |like |some )*)(gas|propane|lpg|mercaptan)\b
+(smell\w*|smelt|sniff\w*|stink\w*|reek\w*|whiff|hint|nose says) ((bit |little |lot |strongly |slightly |faintly |something |raw |natural |of |like |some )*)(gas|propane|lpg?|mercaptan)\b
 gassy\b
 mercaptan smell
 gas fumes
@@ -190,7 +190,7 @@ dizzy\b
 nausea
 (feels?|felt|feeling) sick\b
 back ?draft
-(exhaust|fumes|flue gas\w*|combustion\w*) .{0,10}(spill\w*|leak\w*|into|in|out|at|from)\b
+(exhaust|fumes|flue gas\w*|combustion\w*) .{0,16}(spill\w*|leak\w*|into|in|out|at|from)\b
 headaches?\b
 co (alarm|detector)
 high co\b
@@ -228,7 +228,7 @@ carbon monoxide (at |reads? )*(0|zero|none|nil)\b
 (explain|danger|risk|leaflet|talk|warned|ask)\w* (\w+ ){0,3}(of|about) (co|carbon monoxide)\b
 co .{0,12}\b[1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)
 (paint|no) fumes
-clean\w* (\w+ )?soot
+(clean|brush)\w* (\w+ )?soot
 `}},
 	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger| tag|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
 		said: rows{text: `
@@ -368,7 +368,7 @@ normal
 water
 leak (test|check|search)\w* (\w+ )?(clean|good|neg\w*|passed|tight)
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|pull cord|emerg|cover|disconnect|dead|nip |light curtain| heater|oversiz|overfus|fuse|breaker|low water| dry |splic|strain|relief|gfci|limit| lock|latch|runaway|vinyl|plastic|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
+	{Finding: "hazard", absent: true, quick: "neutral|propane| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|pull cord|emerg|cover|disconnect|dead|nip |light curtain| heater|oversiz|overfus|fuse|breaker|low water| dry |splic|strain|relief|gfci|limit| lock|latch|vinyl|condens|plastic|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) (\w+ )?(on|to) neutral
 (strap|link|jumper|bond\w*) (\w+ ){0,2}(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
@@ -410,22 +410,15 @@ monitor( switch| interlock)? (<gone>|weld\w*|(cut|taken|pulled|wired) out)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
 `}},
-	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own ",
+	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own |clean|runaway|falls open",
 		said: rows{text: `
 (turns?|comes?|came|starts?|started|runs?|ran|heats?|cooks?) (on )?(all )?(by itself|on own)\b
+(latch|lock|door) <fails> (lock|latch|hold|engage) (\w+ )?(self )?clean
+self clean (door )?(latch|lock) <fails> (lock|latch|hold|engage)
+door (opens?|unlocks?) (\w+ ){0,2}(during|in|while|mid) (self )?clean
+(runaway|door falls open)\b
 `}, harmless: rows{text: `
 (fan|light|lamp|clock|display)s? (turns?|comes?|starts?|runs?)
-`}},
-	{Finding: "hazard", in: ofAir, quick: "propane|22a|butane|290",
-		said: rows{text: `
-(propane|r ?22a|22a|butane|290) in (r ?22|system|unit|it)\b
-(charged|topped|filled|put|recharged) (\w+ ){0,2}(with )?(propane|22a|r ?22a|butane|r ?290)\b
-`}},
-	{Finding: "hazard", in: bakes, absent: true, quick: "clean|latch|lock|runaway|falls open",
-		said: rows{text: `
-(latch|lock|door) <fails> (lock|latch|hold|engage)\w*
-door (opens?|unlocks?|unlatch\w*) (\w+ )?(during|in|while|mid) (self )?clean\w*
-runaway|door falls open
 `}},
 	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
 		said: rows{text: `
@@ -439,7 +432,7 @@ bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
 	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner|flame|shut|close",
 		said: rows{text: `
-(burner|flame)s? stays (on|lit) (with|when|after|though) (\w+ )?(off|knob|valve|control|cock|call|satisfied)\b
+(burner|flame)s? stays? (on|lit) (with|when|after|though) (\w+ )?(off|knob|valve|control|cock|call|satisfied)\b
 hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
 leak(s|ing)? (there |again )?(at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
@@ -530,13 +523,9 @@ no spill
 func microwave(a *Appliance) bool { return a.HighVolts }
 
 // startsAlone is of what must not start without a hand: what cooks.
-func startsAlone(a *Appliance) bool { return a.HighVolts || a.Still && !a.Tank }
+func startsAlone(a *Appliance) bool { return Has(a.Unit, cooking) }
 
-func bakes(a *Appliance) bool {
-	return Has(a.Unit, []string{"oven", "range", "stove", "cooker"}) && !a.HighVolts
-}
-
-func ofAir(a *Appliance) bool { return a.Air }
+var cooking = []string{"oven", "range", "stove", "microw", "cooker"}
 
 // burnsGas leaves out what holds water too, whose joints may leak that.
 func burnsGas(a *Appliance) bool { return burns(a) && !a.Tank }

@@ -48,7 +48,7 @@ glass shattered
 (locked|trapped|shut) inside\b
 ammonia (smell|leak)
 (smell|leak)\w* of ammonia
-<relief>( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|gone|seized|tied|stuck|frozen|painted|corroded shut|wrong|no (discharge|drain|tube|pipe)|<fails> (open|pop|lift|work|reliev)\w*)
+<relief>( valve| relief| discharge| drain| line| pipe| tube| port)* (capped|plugged|blocked|missing|removed|gone|seized|tied|stuck|frozen|painted|corroded shut|wrong|no (discharge|drain|tube|pipe)|<fails> (\w+ or )?(open|pop|lift|work|reliev)\w*)
 no (discharge|drain) (tube|pipe|line) on <relief>
 [1-9]\d\d psi relief on
 ((fires|fired|firing|runs?) (dry|(with|on) low water)|dry fired|low water (and |but )?fir(es|ing))\b
@@ -70,6 +70,7 @@ light curtain (muted|blocked|out|off|dead|bypassed)\b
 (fan|belt|pulley|chain|coupling|sprocket)s? (\w+ )?(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
 (emergency stop|e ?stop|stop button|mushroom|pull cord( stop)?)( button| switch)? (no effect|no good|does nothing|dead|bad|broken|without effect|wired out|<fails> (stop|work|drop|kill|do)\w*)\b
 delayed ignition
+propane in r ?22\b
 (comp\w*( terminal)?|terminal( block)?|disconnect|junction( box)?|element|access|outlet) covers? (missing|gone|lost|not (on|there|fitted)|left off)\b
 no (\w+ )?(comp\w*|terminal|disconnect|junction( box)?|element) covers?\b
 no (terminal )?cover (on|over) (comp\w*|disconnect|junction|terminal|box|panel)
