@@ -8,6 +8,9 @@ import (
 // inRows are the words that many rows have, by what stands for them there.
 var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
+		`<w>`, `(\w+ )?`, // words that may stand between
+		`<w2>`, `(\w+ ){0,2}`,
+		`<w3>`, `(\w+ ){0,3}`,
 		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|lid|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<hull>`, `(metal|cas(?:e|ing)|cabinet|door|frame|chassis|shell|handle|drum|knob)`,
@@ -41,27 +44,27 @@ var alarms = []Alarm{
 shock(s|ed|ing)?\b
 tingl
 zap(s|ped)?\b
-(gave|gives|got|felt|get|gets) (\w+ ){0,2}jolt
+(gave|gives|got|felt|get|gets) <w2>jolt
 tickle[sd]?\b
 felt (some )?(electricity|current)\b
 (volts?|voltage|[1-9]\d+ ?v) (on|between) <shell>\b
 <shell> (energi[sz]ed|electrified|hot to (ground|earth))
 [1-9]\d+ ?v\w* ((between|from) )?<metal> (and|to) (ground|earth|neutral)
-<metal> (to|and) (ground|earth|neutral) (\w+ ){0,2}[1-9]\d+ ?v
-[1-9]\d+ ?v\w* (from|between) (<mach> )?(<hull> )+(and|to) (\w+ ){0,2}(<hull>|<mach>|<earthy>) $
-[1-9]\d+ ?v\w* (from|between) <mach> (and|to) (\w+ )?(<hull>|<earthy>) $
-<shell> (\w+ ){0,2}[1-9]\d+ ?v\w* (to|against) (\w+ )?<earthy>\b
+<metal> (to|and) (ground|earth|neutral) <w2>[1-9]\d+ ?v
+[1-9]\d+ ?v\w* (from|between) (<mach> )?(<hull> )+(and|to) <w2>(<hull>|<mach>|<earthy>) $
+[1-9]\d+ ?v\w* (from|between) <mach> (and|to) <w>(<hull>|<earthy>) $
+<shell> <w2>[1-9]\d+ ?v\w* (to|against) <w><earthy>\b
 [1-9]\d+ ?v\w* on (door|lid|panel|knob)( handle)?( $| to )
 handle buzz
-(got|gets?|gave|gives) (\w+ ){0,2}(belt|kick|nip|bite|buzz) ((off|from) (\w+ )?<metal>|touching|when|if)
+(got|gets?|gave|gives) <w2>(belt|kick|nip|bite|buzz) ((off|from) <w><metal>|touching|when|if)
 (gave|gives|lit) (me|her|him|us|customer|client|owner|tenant) (up\b|(belt|kick|nip|bite|buzz)\b)
 buzz\w* (my |her )?(hand|finger|arm)
 (buzz(es)?|nip(s|ped)) (her|him|me|us|you|them|client|customer|tenant|owner)\b
-buzz\w* (\w+ )?(when|if) (\w+ ){0,2}touch
+buzz\w* <w>(when|if) <w2>touch
 (feels?|felt|get|gets|got) buzz (off|from|on) <metal>
 prickl
 current on <shell>
-(tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) (\w+ ){0,2}<shell>
+(tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) <w2><shell>
 electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
 hot (skin|chassis)|chassis hot
@@ -78,7 +81,7 @@ live <metal>\b
 		harmless: rows{text: `
 no (shock|tingl|volt)
 (by|from) (dog|fence|cattle|toaster)
-(dog|cat|puppy) (\w+ ){0,3}(shock|zap|bit)
+(dog|cat|puppy) <w3>(shock|zap|bit)
 zero\b
 0 (\d+ ?)?v
 shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
@@ -93,16 +96,16 @@ shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glow|toasted",
 		said: rows{text: `
 smou?lder\w*
-smell\w* (\w+ ){0,3}(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
+smell\w* <w3>(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
 flash and bang\b
 arcs $
-(crackl|sizzl|fizz)\w* (\w+ )?(at|from|in|behind|by) (\w+ )?(<mains>|terminal|block|wir\w+|relay|breaker|panel|switch)
+(crackl|sizzl|fizz)\w* <w>(at|from|in|behind|by) <w>(<mains>|terminal|block|wir\w+|relay|breaker|panel|switch)
 (wires?|terminals?|breaker|<mains>) (\w+ ){0,4}(crackl|sizzl|fizz)\w*
-lint (\w+ )?(burnt|burned|scorched|singed|charred)
+lint <w>(burnt|burned|scorched|singed|charred)
 (burnt|burned|charred|singed) (lint|bits)\b
 glowing (wire|terminal|connection|splice)\b
-flash\w* (when|if|while|on|as) (\w+ )?plug
+flash\w* (when|if|while|on|as) <w>plug
 arcs? (at|across|between|inside|behind|on|to|when|if)\b
 <mains> (strip )?(looks )?(cooked|crispy|fried)
 fire damage
@@ -111,7 +114,7 @@ flames? at (terminal|relay|board|plug)
 fire in\b
 wire ?nuts? <burnt>|<burnt> wire ?nuts?
 (cord|supply|power|main|whip|l[123]) (lug|wire|lead)s? (l[123] )?<burnt>
-(glow\w* (\w+ )?lint|lint (\w+ )?glow)
+(glow\w* <w>lint|lint <w>glow)
 (sparks|sparked|sparking|arcing|arced|smok(e|es|ed|ing|y))\b
 burn(ing|t) (smell|odor)\b
 (in|out|and) flames\b
@@ -130,10 +133,10 @@ spark\w* (at|from|of|to) (igni|electrode|candle|burner|brush)
 (igniter|ignitor|electrode|brush\w*|burner) sparks?
 smoke (det\w*|alarm)
 fire in (fireplace|stove|pit|wood)
-(toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) (\w+ )?(smell|burn|smok)
+(toast|food|bread|popcorn|dinner|meat|crumbs?|cooking) <w>(smell|burn|smok)
 first (bake|heat|burn|use)
-self ?clean\w* (\w+ ){0,2}(smok|smell|burn)
-smok\w* (\w+ ){0,3}(grease|fat|crumbs|toast|food|cook|broil|bacon)
+self ?clean\w* <w2>(smok|smell|burn)
+smok\w* <w3>(grease|fat|crumbs|toast|food|cook|broil|bacon)
 (customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
 smok\w* (cigar\w*|pipe|outside)
@@ -162,7 +165,7 @@ sewer gas
 last year
 years? ago
 before it lights
-ask\w* (\w+ )?(about|if|whether|for)\b
+ask\w* <w>(about|if|whether|for)\b
 (what to do|in case|if) (\w+ ){0,4}(smell|gas)
 `}},
 	{Finding: "gas-leak", quick: "gas|bubbl|sniffer",
@@ -172,8 +175,8 @@ gas valve passes
 (tap|valve|cock|control) pass(es|ing) gas\b
 hiss\w* (of )?gas\b
 leak(s|ing)? (of )?gas\b
-leak\w* (\w+ ){0,2}(at|on|in|from|near|by) gas( $| (in|at|valve|cock|regulator|pipe|line|hose|union|fitting|meter|connector|manifold|control|joint|bottle|flex|tap|supply)\b)
-meter (turns|runs|moves|spins|creeps) (with|when) (\w+ ){0,3}off
+leak\w* <w2>(at|on|in|from|near|by) gas( $| (in|at|valve|cock|regulator|pipe|line|hose|union|fitting|meter|connector|manifold|control|joint|bottle|flex|tap|supply)\b)
+meter (turns|runs|moves|spins|creeps) (with|when) <w3>off
 bubbles at (union|gas|cock|fitting|valve)
 `},
 		harmless: rows{text: `
@@ -198,15 +201,15 @@ co\b.{0,20}\b[1-9]\d+ ?ppm
 [1-9]\d+ ?ppm (of )?co\b
 (crack|hole|rust|split|perforat|corrod)\w*( right)?( through)?( in)? heat exchanger
 heat exchanger.{0,20}(crack|hole|rust|split|perforat|corrod)
-(crack|hole|hairline|split|perforat)\w* (\w+ ){0,2}(in|at|on|of|along|through) (\w+ ){0,5}exchanger
-exchanger (\w+ ){0,3}(crack|holed|split|perforat)
+(crack|hole|hairline|split|perforat)\w* <w2>(in|at|on|of|along|through) (\w+ ){0,5}exchanger
+exchanger <w3>(crack|holed|split|perforat)
 (flue|chimney)\b.{0,20}\b(block|disconnect|separat|collaps|off\b|open\b|loose|leak|split|rust|broken|down\b|apart|fell|fallen|plugged|nest|crush)
 (block|disconnect)\w* (flue|chimney)
 rolls? ?out\b
 flames? .{0,12}\broll
 (holes?|rust\w*|cracks?) .{0,6}in (flue|chimney)
 rollout\b
-nest (\w+ ){0,2}in (flue|chimney|vent)
+nest <w2>in (flue|chimney|vent)
 hood .{0,8}spill
 spill\w* (at|from|out of|under) ((draft|draught) )?(hood|diverter)
 no draft( $| (at|in|up))
@@ -223,12 +226,12 @@ roll ?out (sw\w* )?(tested )?(closed|good|sound|ok|0)
 ^ disconnected flue
 low batter
 soot ?free
-(co|carbon monoxide) (\w+ ){0,2}(test|check|reading|level|meter)s? (at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
+(co|carbon monoxide) <w2>(test|check|reading|level|meter)s? (at |of )*(passed|good|fine|normal|clear|negative|0|zero|low|none)\b
 carbon monoxide (at |reads? )*(0|zero|none|nil)\b
-(explain|danger|risk|leaflet|talk|warned|ask)\w* (\w+ ){0,3}(of|about) (co|carbon monoxide)\b
+(explain|danger|risk|leaflet|talk|warned|ask)\w* <w3>(of|about) (co|carbon monoxide)\b
 co .{0,12}\b[1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)
 (paint|no) fumes
-(clean|brush)\w* (\w+ )?soot
+(clean|brush)\w* <w>soot
 `}},
 	{Finding: "called-unsafe", absent: true, quick: "unsafe|not safe|danger| tag|tagged|at risk| use|condemned|out of service|not to |not be |not touch|not operate",
 		said: rows{text: `
@@ -242,7 +245,7 @@ danger(ous)?\b
 red ?tag\w*
 at risk\b
 (not |un ?)fit (to|for) use
-((do not|don't|not to) (use|touch|operate)|(told|asked|warned|advised) (\w+ ){0,3}not to (run|(switch|turn) on)|((must|should|may) not|not to) be (used|run|operated|energi[sz]ed|(switched|turned) on))( (it|this|again|anymore|until|before|while|tag|label|sign|sticker|on|and|left|by|<machine>)\b| $)
+((do not|don't|not to) (use|touch|operate)|(told|asked|warned|advised) <w3>not to (run|(switch|turn) on)|((must|should|may) not|not to) be (used|run|operated|energi[sz]ed|(switched|turned) on))( (it|this|again|anymore|until|before|while|tag|label|sign|sticker|on|and|left|by|<machine>)\b| $)
 <machine> (left |taken |put |tagged )*out of service\b
 ^ (left |taken |tagged |put )*out of service\b
 `},
@@ -256,8 +259,8 @@ out of danger
 not unsafe
 (unsafe|dangerous) ((old|vinyl|foil|gas|power|extension|flexible|plastic|vent|dryer) )*(vent|cord|hose|wiring|plug|outlet|flex|duct|connector|wire|pipe|cable|connection)s? <renewed>
 condemned (old |worn )+(vent|cord|hose|plug|outlet|flex|duct|connector|pipe|cable)
-danger of (\w+ )?(\w+ )?explained
-explain\w* (\w+ ){0,3}danger
+danger of <w><w>explained
+explain\w* <w3>danger
 (unsafe|dangerous) before
 danger (label|sign)
 (food|milk|meat|medicines?|insulin|stock|floor|board|compressor) at risk
@@ -299,7 +302,7 @@ earth leakage
 open ground\b
 <outlet> (isn't |not |no |without |lacks |missing |with )*(any )?(un|no |open |missing )?(ground|earth)(ed|ing)?( wire| connection| pin)?( missing| open| dead)? $
 (un(ground|earth)ed|no (ground|earth)\w*( wire| connection| pin)?) (at|in|on|to) (this |that |her )?(wall |kitchen |laundry )?<outlet>
-(un(ground|earth)ed|(2|two) prong) (\w+ )?<outlet>
+(un(ground|earth)ed|(2|two) prong) <w><outlet>
 <outlet> .{0,12}(not|n't|no|without|lacks|missing) (properly )?(ground|earth)
 (ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
 (ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
@@ -309,17 +312,17 @@ polarity (revers\w*|backward\w*|wrong|swapped)
 (hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
 <outlet> (mis ?wired|wired (wrong|backward))
-(wrongly|badly|mis) ?wired (\w+ )?<outlet>
+(wrongly|badly|mis) ?wired <w><outlet>
 (open|lost|floating|loose|broken|missing) neutral\b
 neutral (open|lost|floating|missing|broken)\b
 bootleg ground
-(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? (\w+ )?(to|onto) (\w+ ){0,2}(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
-us(ed|es|ing) (\w+ ){0,2}pipe (\w+ )?(as|for) (ground|earth)
+(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? <w>(to|onto) <w2>(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
+us(ed|es|ing) <w2>pipe <w>(as|for) (ground|earth)
 `},
 		harmless: rows{text: `
 (motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
 not? (revers|open ground)
-(measur|ohm|check|test|read)\w* (\w+ ){0,2}(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
+(measur|ohm|check|test|read)\w* <w2>(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
 (mended|repaired|fixed|corrected|cured|ruled out)\b
 <outlet> (well |properly )?(ground|earth)ed $
 `}},
@@ -353,8 +356,8 @@ winding|pin|coil
 (sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas|a2l) (gas |leak )?(detector|sensor)) <sounds>
 detector <sounds> (at|near|by|on) (evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
 leak\w* (of )?(refrigerant|freon|propane|iso ?butane)\b
-los(es|ing|t) (\w+ )?(refrigerant|freon|charge|410a?)\b
-(pierced|punctured|poked hole in|holed) (her )?(\w+ )?(evaporator|evap|coil|tub(e|ing)|liner)
+los(es|ing|t) <w>(refrigerant|freon|charge|410a?)\b
+(pierced|punctured|poked hole in|holed) (her )?<w>(evaporator|evap|coil|tub(e|ing)|liner)
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak
@@ -363,42 +366,42 @@ sealed system leak
 leak\w* (at|in|by|near|from) (evap\w*|condenser|joint|coil|capillary|(filter )?drier|process tube|low side|high side|flare|schrader|service valve)( $| braze)
 `},
 		harmless: rows{text: `
-no (\w+ )?(leak|hiss|smell|odor)
+no <w>(leak|hiss|smell|odor)
 normal
 water
-leak (test|check|search)\w* (\w+ )?(clean|good|neg\w*|passed|tight)
+leak (test|check|search)\w* <w>(clean|good|neg\w*|passed|tight)
 `}},
 	{Finding: "hazard", absent: true, quick: "neutral|propane| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|pull cord|emerg|cover|disconnect|dead|nip |light curtain| heater|oversiz|overfus|fuse|breaker|low water| dry |splic|strain|relief|gfci|limit| lock|latch|vinyl|condens|plastic|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|blown|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|uncovered|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|relief|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|falls|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector",
 		acts: rows{text: `
-(4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) (\w+ )?(on|to) neutral
-(strap|link|jumper|bond\w*) (\w+ ){0,2}(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
-neutral (\w+ )?(bonded|strapped|linked|tied) (\w+ )?(to|at) <shell>.{0,30}(4|four) ?(wire|prong|pin|core|conductor)
+(4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) <w>(on|to) neutral
+(strap|link|jumper|bond\w*) <w2>(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
+neutral <w>(bonded|strapped|linked|tied) <w>(to|at) <shell>.{0,30}(4|four) ?(wire|prong|pin|core|conductor)
 (strap|link|jumper) (left|kept) (on|to|at) neutral
-(plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
-tied (off |up |shut )?(\w+ )?(relief|t (and )?p|tpr|prv)\b
-(plug|cap|cork|bung|stopper) (in|on|into|over|onto) (\w+ )?(t p|tpr|prv|relief)
-(hard ?)?(wired|spliced) (\w+ )?(to|into|onto) (\w+ )?(extension|ext)\b
+(plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?<w>(relief|t (and )?p|tpr|prv)\b
+tied (off |up |shut )?<w>(relief|t (and )?p|tpr|prv)\b
+(plug|cap|cork|bung|stopper) (in|on|into|over|onto) <w>(t p|tpr|prv|relief)
+(hard ?)?(wired|spliced) <w>(to|into|onto) <w>(extension|ext)\b
 slugs? (in|into|for|instead)\b
-(set|turned|cranked|adjusted|dialed|raised|upped|jacked|bumped) (up )?(\w+ )?overload (\w+ ){0,2}(up|higher|high|max|above|over)\b
-(raised|upped|cranked|jacked|bumped) (up )?(\w+ )?overload
-overload (\w+ ){0,2}(turned|cranked|dialed|jacked|bumped) (all way )?(up|higher|to max|over)\b
+(set|turned|cranked|adjusted|dialed|raised|upped|jacked|bumped) (up )?<w>overload <w2>(up|higher|high|max|above|over)\b
+(raised|upped|cranked|jacked|bumped) (up )?<w>overload
+overload <w2>(turned|cranked|dialed|jacked|bumped) (all way )?(up|higher|to max|over)\b
 `},
 		said: rows{text: hazards},
 		harmless: rows{text: `
 (air|water|exhaust|supply|duct|vent) outlet
 (risk|hazard) explained
-(light|lamp|fan|blower|alarm|beep\w*|display|clock|water) (\w+ )?(cannot|can't)
+(light|lamp|fan|blower|alarm|beep\w*|display|clock|water) <w>(cannot|can't)
 no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
-(temp\w*|pressure|volts|amps) (\w+ )?(could|may|might|will) fall
+(temp\w*|pressure|volts|amps) <w>(could|may|might|will) fall
 (mended|repaired|replaced|covered|insulated|taped)\b
-(filed|deburred|smoothed|rounded) (\w+ )?sharp
+(filed|deburred|smoothed|rounded) <w>sharp
 sharp edges? (\w+ ){0,4}(filed|smooth\w*|deburred|rounded|taken off|folded)
 (years?|months?) ago
 last year
 bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
 ^ (stripped|trimmed) insulation
-(took|take|pulled|had|removed) (\w+ ){0,2}guards? off
-(talk|spoke|discuss|explain|told|warn|advis|ask)\w* (\w+ ){0,3}(about|of) (\w+ )?lint (\w+ )?(fire )?(risk|hazard)
+(took|take|pulled|had|removed) <w2>guards? off
+(talk|spoke|discuss|explain|told|warn|advis|ask)\w* <w3>(about|of) <w>lint <w>(fire )?(risk|hazard)
 `}},
 	{Finding: "radiates", in: microwave, absent: true, quick: "monitor|weld|crack|bent|warp|smash|shatter|broken|holed|hole |torn|burnt|burned",
 		said: rows{text: `
@@ -413,37 +416,37 @@ hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own |clean|runaway|falls open",
 		said: rows{text: `
 (turns?|comes?|came|starts?|started|runs?|ran|heats?|cooks?) (on )?(all )?(by itself|on own)\b
-(latch|lock|door) <fails> (lock|latch|hold|engage) (\w+ )?(self )?clean
+(latch|lock|door) <fails> (lock|latch|hold|engage) <w>(self )?clean
 self clean (door )?(latch|lock) <fails> (lock|latch|hold|engage)
-door (opens?|unlocks?) (\w+ ){0,2}(during|in|while|mid) (self )?clean
+door (opens?|unlocks?) <w2>(during|in|while|mid) (self )?clean
 (runaway|door falls open)\b
 `}, harmless: rows{text: `
 (fan|light|lamp|clock|display)s? (turns?|comes?|starts?|runs?)
 `}},
 	{Finding: "gas-leak", in: holdsGas, quick: "bubbl|leak test",
 		said: rows{text: `
-bubbl\w* (\w+ ){0,2}(at|on|around|from) (\w+ )?(union|gas|cock|fitting|valve|regulator|manifold|flex|connector|elbow|tee|nut|joint|pipe|flare|braze)\b
+bubbl\w* <w2>(at|on|around|from) <w>(union|gas|cock|fitting|valve|regulator|manifold|flex|connector|elbow|tee|nut|joint|pipe|flare|braze)\b
 bubbl\w* when soaped
-(failed|fails|did not pass) (\w+ )?leak test
-leak test (\w+ )?failed
+(failed|fails|did not pass) <w>leak test
+leak test <w>failed
 `}, harmless: rows{text: `
 no bubbl
 bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
 	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner|flame|shut|close",
 		said: rows{text: `
-(burner|flame)s? stays? (on|lit) (with|when|after|though) (\w+ )?(off|knob|valve|control|cock|call|satisfied)\b
-hiss\w* (\w+ ){0,2}(at|from|in|by|near|behind) (\w+ )?(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
+(burner|flame)s? stays? (on|lit) (with|when|after|though) <w>(off|knob|valve|control|cock|call|satisfied)\b
+hiss\w* <w2>(at|from|in|by|near|behind) <w>(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
 leak(s|ing)? (there |again )?(at|on|in|by) (elbow|tee|union|nut|cock|regulator|fitting|flare|connector|flex|manifold)
 leak(s|ing)? (little|bit|slightly|some)\b
-(valve|cock|control|shut ?off) (\w+ )?(leaks?|leaking|passes|passing) ($|by|past|through)
+(valve|cock|control|shut ?off) <w>(leaks?|leaking|passes|passing) ($|by|past|through)
 (small|slight|tiny|little|slow) leak ($|left|remains|there|again)
 leak (left|remains)\b
 (nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)
 (nut|union|fitting|regulator|joint|connector|cock|flex|hose|(gas|flex) line) (blows )?bubbl
-(safety|oven|gas|main|control) valve (\w+ )?stays open\b
-(safety|oven|gas|main|control) valve (\w+ )?pass(es|ing) gas\b
+(safety|oven|gas|main|control) valve <w>stays open\b
+(safety|oven|gas|main|control) valve <w>pass(es|ing) gas\b
 whiff (at|from|by|near|around)\b
 weep\w* (union|fitting|joint|connector|nut|flare)\b
 smells? (it )?(again|back)\b
@@ -462,13 +465,13 @@ normal
 `}},
 	{Finding: "hazard", in: heatsBesides, quick: "burner stays",
 		said: rows{text: `
-burner stays (on|hot|lit|red) (with|when|even|after|though) (\w+ ){0,3}off\b
+burner stays (on|hot|lit|red) (with|when|even|after|though) <w3>off\b
 `}},
 	{Finding: "co", in: burns, quick: "ppm|cell",
 		said: rows{text: `
 [1-9]\d+ ?ppm
-(cells?|clamshells?)( \d)? (\w+ )?(crack|split|holed|rusted through|perforat)
-(crack|hole|split)\w* (in|through) (\w+ ){0,2}cells?\b
+(cells?|clamshells?)( \d)? <w>(crack|split|holed|rusted through|perforat)
+(crack|hole|split)\w* (in|through) <w2>cells?\b
 `}, harmless: rows{text: `
 (co2|nox|chlorine|hardness|alkalinity|salt|tds|inhibitor|glycol|calcium)\b
 [1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)( $| (normal|good|fine|after|hot))
@@ -476,42 +479,42 @@ no (crack|hole)
 `}},
 	{Finding: "hazard", in: burns, absent: true, quick: "flame|burner|valve|gas line|regulator|shut|orifice|brass|uncoated|kink|pool|bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
 		acts: rows{text: `
-(drill|ream|enlarg)\w* (out |open |up |bigger )?(\w+ ){0,3}(orifice|jet|injector|spud)s?\b
+(drill|ream|enlarg)\w* (out |open |up |bigger )?<w3>(orifice|jet|injector|spud)s?\b
 `},
 		said: rows{text: `
-(bang|boom|whoo?mp\w*|whump\w*|woof|explo\w+) (on|at|when|with|upon|as|before) (\w+ ){0,2}(light|lit|ignit|fire)
-(lights|ignites|fires|lighting|ignition) (up |off )?(\w+ )?with (\w+ )?(bang|boom|whoo?mp|whump|woof)
-(flex|gas|appliance) (connector|hose|line)s? (\w+ )?(kink|crush|rubb|chaf|pinch|corrod)
-(kinked|crushed|chafed|pinched|corroded) (\w+ )?(flex|gas|appliance) (connector|hose|line)
-(orifice|jet|injector|spud)s? (\w+ )?(drilled|reamed|enlarged)
+(bang|boom|whoo?mp\w*|whump\w*|woof|explo\w+) (on|at|when|with|upon|as|before) <w2>(light|lit|ignit|fire)
+(lights|ignites|fires|lighting|ignition) (up |off )?<w>with <w>(bang|boom|whoo?mp|whump|woof)
+(flex|gas|appliance) (connector|hose|line)s? <w>(kink|crush|rubb|chaf|pinch|corrod)
+(kinked|crushed|chafed|pinched|corroded) <w>(flex|gas|appliance) (connector|hose|line)
+(orifice|jet|injector|spud)s? <w>(drilled|reamed|enlarged)
 (flame|burner)s? <fails> (go out|shut off|quit)
-(valve|cock|shut ?off)( valve)? (<fails> (\w+ )?(shut|close|turn)|froze\w*|stuck open|seized)
+(valve|cock|shut ?off)( valve)? (<fails> <w>(shut|close|turn)|froze\w*|stuck open|seized)
 (open gas line|gas line (open|not capped|uncapped))\b
 ((no|missing) (gas )?regulator|regulator <gone>)
 no (gas )?(shut ?off|cock)( valve)?( $| (behind|on|at|for))
-(uncoated|brass|kinked) (\w+ )?(flex|connector)\b
-(flex|connector) (\w+ )?kink\w*
+(uncoated|brass|kinked) <w>(flex|connector)\b
+(flex|connector) <w>kink\w*
 ((lp|propane) (orifices?|jets?|spuds?) on|(on|to) (lp|propane) with) nat\w*
 propane pool\w*
 `}, harmless: rows{text: `
-no (\w+ )?(bang|boom|whoo?mp|whump|woof|kink)
+no <w>(bang|boom|whoo?mp|whump|woof|kink)
 (bang|boom\w*|woof)\b.{0,20}\b(gone|fixed|cured)
 (vent|duct)\b
 `}},
 	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector|inducer|comb|spill|wall",
 		said: rows{text: `
-(inducer|exhauster)( motor)?( fan)?( housing| wheel| body| gasket| case)? (\w+ )?(crack|split|hole|perforat)
+(inducer|exhauster)( motor)?( fan)?( housing| wheel| body| gasket| case)? <w>(crack|split|hole|perforat)
 (cracked|split|hole in) (draft )?inducer
-combustion air (\w+ ){0,2}(cover|block|plug|shut|closed|taped|restrict|stuffed)
-(covered|blocked|plugged|shut|closed|taped|stuffed) (\w+ )?combustion air
+combustion air <w2>(cover|block|plug|shut|closed|taped|restrict|stuffed)
+(covered|blocked|plugged|shut|closed|taped|stuffed) <w>combustion air
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
 (vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 (vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
 no comb(ustion)? air
-spill(age|ing|s) ($|(\w+ )?(at|in|into|out|from) (\w+ )?(hood|house|room|basement|diverter|closet|vent))
-(vent|flue)( pipe)? (\w+ )?touch\w* (\w+ )?(wood|joist|stud|fram\w*)
+spill(age|ing|s) ($|<w>(at|in|into|out|from) <w>(hood|house|room|basement|diverter|closet|vent))
+(vent|flue)( pipe)? <w>touch\w* <w>(wood|joist|stud|fram\w*)
 (vent|exhaust|duct)s? inside\b
-vent\w* (\w+ )?(under|near|below|close to) (\w+ )?window
+vent\w* <w>(under|near|below|close to) <w>window
 vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
