@@ -8,14 +8,18 @@ import (
 )
 
 // made are the things that can hurt as they are told of, and how work says that they are
-// right: relief valves, guards, brackets against tipping, bare wires, fuses that are none.
+// right: relief valves, guards, covers, buttons that stop it, brackets against tipping, bare wires, fuses that are none.
 var made = []struct{ of, good pattern }{
 	{pattern{expr: `\b<tpr>`},
 		pattern{expr: `\b<newly>(?: (?:the|a|its|new|temperature|pressure|safety))* <tpr>(?: (?:in|on|back|fitted|and|with|w|n|piped|made)\b|$)|\b<tpr><now> <isnew>`}},
 	{pattern{expr: `\b<tpr>\b.*\b<plug>|\b<plug>\w* .*\b<tpr>\b`},
 		pattern{expr: `\b<plug> (?:is |was |now )*(?:off|out|removed|gone)\b|\b(?:removed|took|pulled|unscrewed|cut) (?:the |its )?<plug>\b|\bun(?:plugg|capp|cork)ed (?:the )?<tpr>`}},
 	{pattern{expr: `\bguard`},
-		pattern{expr: `\b(?:new|replaced|renewed|re-?fitted|fitted|installed|bolted(?: back)?(?: on)?|screwed|put back|put)(?: (?:the|a|its|new|belt|fan|blade|pulley|chain|coupling|drive))* guard(?: (?:in|on|back|over|round)\b(?: shelf| order)?|$)|\bguard<now> (?:replaced|renewed|re-?fitted|fitted|back|in place|bolted on|on$)`}},
+		pattern{expr: `\b(?:new|replaced|renewed|re-?fitted|fitted|installed|bolted(?: back)?(?: on)?|screwed|put back|put)(?: (?:the|a|its|new|belt|fan|blade|pulley|chain|coupling|drive))* guard(?: (?:in|on|back|over|round)\b(?: shelf| order)?|$)|\bguard<now> (?:replaced|renewed|re-?fitted|fitted|back|in place|bolted (?:back )?on|on$)`}},
+	{pattern{expr: `\bcovers?\b`},
+		pattern{expr: `\b(?:new|fit|fitted|installed|put(?: on)?)(?: (?:the|a|its|new|term(?:inal)?|comp\w*|disc\w*|jbox|junction|box|elem\w*))* covers?(?: (?:in|on|back)\b|$)|\bcovers?<now> (?:<isnew>|on$|screwed (?:back )?on)`}},
+	{pattern{expr: `\be[ -]?stop\b|\bstop button`},
+		pattern{expr: `\b(?:e[ -]?stop|stop button)<now> (?:\w+ )?(?:stops|drops|works|kills)\b`}},
 	{pattern{expr: `\banti[ -]?tip|\btip(ping)? bracket`},
 		pattern{expr: `\b(?:new|installed|fitted|put in|put on|mounted|screwed (?:down|on))(?: (?:the|a|new))* <antitip>|\b(?:anti[ -]?tip(?: bracket| device| chain)?|tip(?:ping)? bracket)<now> (?:in|on|in place|back|fitted|installed|mounted)(?: place| floor| wall)?$`}},
 	{pattern{expr: `\b(bare|exposed|frayed)\b.*\b<wires>|\binsulation\b.*\b<wires>|\b<wires> (\w+ )?(bare|exposed|frayed)`},
