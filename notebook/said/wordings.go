@@ -371,7 +371,7 @@ normal
 water
 leak (test|check|search)\w* <w>(clean|good|neg\w*|passed|tight)
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral|propane| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condens|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
+	{Finding: "hazard", absent: true, quick: "neutral|propane| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condensate|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) <w>(on|to) neutral
 (strap|link|jumper|bond\w*) <w2>(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
@@ -413,7 +413,7 @@ monitor( switch| interlock)? (<gone>|weld\w*|(cut|taken|pulled|wired) out)
 hole (burnt |burned )?(in|through) (door|screen|mesh|window)
 (door|screen|mesh|window) (hole|crack)
 `}},
-	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own |clean|runaway|falls open",
+	{Finding: "hazard", in: startsAlone, absent: true, quick: "itself|own | lock|latch| unlock|self clean|g clean|n clean|runaway|falls open",
 		said: rows{text: `
 (turns?|comes?|came|starts?|started|runs?|ran|heats?|cooks?) (on )?(all )?(by itself|on own)\b
 (latch|lock|door) <fails> (lock|latch|hold|engage) <w>(self )?clean
@@ -433,7 +433,7 @@ leak test <w>failed
 no bubbl
 bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner|flame|shut|close",
+	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stay|flame stay|flames stay|shut off|shutoff",
 		said: rows{text: `
 (burner|flame)s? stays? (on|lit) (with|when|after|though) <w>(off|knob|valve|control|cock|call|satisfied)\b
 hiss\w* <w2>(at|from|in|by|near|behind) <w>(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
@@ -477,7 +477,7 @@ burner stays (on|hot|lit|red) (with|when|even|after|though) <w3>off\b
 [1-9]\d? ?ppm (air free )?(in|at) (flue|stack|exhaust|vent)( $| (normal|good|fine|after|hot))
 no (crack|hole)
 `}},
-	{Finding: "hazard", in: burns, absent: true, quick: "go out|quit|close|t turn|froze|stuck open|seized|gas line|regulator|shut|orifice|brass|uncoated|kink|pool|bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
+	{Finding: "hazard", in: burns, absent: true, quick: "go out|quit|close|t turn|froze|stuck open|seized|gas line|regulator|shutoff|shut off|t shut|orifice|brass|uncoated|kink|pool|bang|boom|whoomp|whomp|whump|woof|explo|connector|flex|gas hose|gas line|orifice|jet|injector|spud",
 		acts: rows{text: `
 (drill|ream|enlarg)\w* (out |open |up |bigger )?<w3>(orifice|jet|injector|spud)s?\b
 `},
