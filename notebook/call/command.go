@@ -307,7 +307,7 @@ func split(words []script.Word) ([][]script.Word, error) {
 			start = i + 1
 		}
 	}
-	if start == len(words) {
+	if start == len(words) && start > 0 {
 		w := words[len(words)-1]
 		return nil, w.Errorf("nothing follows this comma")
 	}

@@ -90,6 +90,9 @@ func (c *Call) motorFirst(words []string) int {
 
 // namedMotor is the motor that words begin with, and in how many of them.
 func namedMotor(words []string) (name string, n int) {
+	if len(words) == 0 {
+		return "", 0
+	}
 	first := strings.ToLower(words[0])
 	if len(words) > 1 && twoWordMotor(first, words[1]) {
 		return first + "-" + strings.ToLower(words[1]), 2

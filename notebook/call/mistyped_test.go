@@ -162,3 +162,17 @@ func live(t *testing.T, before, line string) string {
 	}
 	return "refused: " + err.Error() + "\nhint: " + hintOf(err)
 }
+
+// TestBareWords types each command's word alone, in a call with nothing and in one with
+// readings: it is taken, or refused with what is wanted.
+func TestBareWords(t *testing.T) {
+	for _, before := range []string{"", threePins} {
+		for _, cmd := range Commands() {
+			for _, line := range []string{cmd.Word, cmd.Word + " ", cmd.Word + ",", cmd.Word + ` ""`, cmd.Word + " ,"} {
+				if got := live(t, before, line); strings.HasSuffix(got, "refused: ") {
+					t.Errorf("%q: %s", line, got)
+				}
+			}
+		}
+	}
+}
