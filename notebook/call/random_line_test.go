@@ -13,8 +13,8 @@ const pieces = `A B C case csae L1 L2 T1 N line comp ptc ol relay relay-coil hea
 run start hot cold peak open closed dc test 500V at 25C before after once upright "" "A B" ' " # , ; = + * / ( ) - : . ... … ° Ω é 14:30 +40min
 volts amps watts hz lra gas R-600a type inverter black white common run start off on with for new replaced jumper no not bad good 1 2 99 strike undo oops in degC`
 
-// TestRandomLines types lines of such pieces behind each command's word, and without
-// one, one after the other: whatever comes, it is answered or refused.
+// TestRandomLines types each such piece behind each command's word, and lines of several,
+// one after the other: whatever comes, it is answered or refused.
 func TestRandomLines(t *testing.T) {
 	n := 30_000
 	if testing.Short() {
@@ -22,18 +22,27 @@ func TestRandomLines(t *testing.T) {
 	}
 	words := strings.Fields(pieces)
 	commands := append(commandWords(), "", "")
-	r := rand.New(rand.NewPCG(1, 2))
-	c := New()
-	for i := range n {
-		if i%40 == 0 {
-			c = New()
+	var lines []string
+	for _, c := range commands {
+		for _, w := range words {
+			lines = append(lines, strings.TrimSpace(c+" "+w))
 		}
+	}
+	r := rand.New(rand.NewPCG(1, 2))
+	for range n {
 		line := commands[r.IntN(len(commands))]
 		for range r.IntN(7) {
 			if line != "" && r.IntN(6) > 0 {
 				line += " "
 			}
 			line += words[r.IntN(len(words))]
+		}
+		lines = append(lines, line)
+	}
+	c := New()
+	for i, line := range lines {
+		if i%40 == 0 {
+			c = New()
 		}
 		func() {
 			defer func() {
