@@ -15,10 +15,12 @@ import (
 //
 //go:noinline
 func (c *Call) appliance() *said.Appliance {
-	unit, fault := c.last("unit"), c.last("fault")
-	if c.is == nil || unit != c.is.Unit || fault != c.is.Fault {
-		c.spend(16_000)
-		c.is = said.ApplianceOf(unit, fault)
+	if at := [2]int{len(c.fields), len(c.struck)}; c.is == nil || c.isAt != at {
+		c.isAt = at
+		if unit, fault := c.last("unit"), c.last("fault"); c.is == nil || unit != c.is.Unit || fault != c.is.Fault {
+			c.spend(16_000)
+			c.is = said.ApplianceOf(unit, fault)
+		}
 	}
 	return c.is
 }

@@ -145,6 +145,7 @@ type memos struct {
 	foundKey  foundKey        // of found
 	found     cause.Result    // what the repairs were for, see foundOnce
 	is        *said.Appliance // what the words for unit and complaint tell
+	isAt      [2]int          // fields and struck entries when it was told
 	phased    phased
 	spokeText string // of spokeOf
 	spokeIn   *said.Appliance

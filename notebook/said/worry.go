@@ -3,6 +3,7 @@ package said
 import (
 	"slices"
 	"strings"
+	"sync"
 
 	"ohmcall/calc/cause"
 )
@@ -24,7 +25,7 @@ func Worries(text string) bool {
 		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
 			return false
 		}
-		return !allWell.is(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (worrying(c, true) || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause))
+		return !saysWell(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (worrying(c, true) || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause))
 	})
 }
 
@@ -106,9 +107,49 @@ var together = [][][]string{
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
 }
 
-// allWell tells a clause that says that nothing is wrong, or of what was looked at.
-var allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-	`|\b(same|like for like|as marked|ok|okay|good|fine|normal|sound|tight|clean(ed)?|blue|steady|passed|as it should|correct\w*|properly|gone|no longer|ruled out|explained|warned|told|showed|check(s|ed)?|test(s|ed)?|recommend\w*|quot\w+|advis\w+|freely|releases|works|double|aired|flammable)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
+// well are words of which one says that nothing is wrong, or what was looked at, begun
+// those by their beginning.
+var (
+	well = sync.OnceValue(func() map[string]bool {
+		return wordSet("same ok okay good fine normal sound tight clean cleaned blue steady passed properly gone explained warned told showed check checks checked test tests tested freely releases works double aired flammable")
+	})
+	begun = []string{"correct", "recommend", "quot", "advis"}
+)
+
+func wordSet(words string) map[string]bool {
+	out := map[string]bool{}
+	for w := range strings.FieldsSeq(words) {
+		out[w] = true
+	}
+	return out
+}
+
+// saysWell reports whether a clause says that nothing is wrong, or of what was looked at.
+func saysWell(clause string) bool {
+	found := false
+	for at := 0; at < len(clause) && !found; {
+		n := 0
+		for at+n < len(clause) && wordByte(clause[at+n]) {
+			n++
+		}
+		w := clause[at : at+n]
+		found = well()[w] || slices.ContainsFunc(begun, func(b string) bool { return strings.HasPrefix(w, b) })
+		at += n + 1
+	}
+	return found || (strings.HasPrefix(clause, "no") || strings.HasPrefix(clause, "zero") || Has(clause, wellPhrases)) && allWell.is(clause)
+}
+
+func wordByte(b byte) bool {
+	return b >= 'a' && b <= 'z' || b >= '0' && b <= '9' || b == '_'
+}
+
+// allWell tells such a clause in more than a word; each has one of wellPhrases or
+// begins with no or zero.
+var (
+	allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
+		`|\b(like for like|as marked|as it should|no longer|ruled out)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
+	wellPhrases = []string{"like for", "as marked", "as it", "no longer", "ruled", "plugged", "off at", "to ", "breaker", "power", "gas", "water", "cock", "valve"}
+)
 
 // soundly are devices of which it is well that they are closed, or that they open.
 const soundly = `(limit|rollout|safet\w+|eco|tco|lwco|interlock|switch|sw|fuse|thermostat|tstat|cutout|float)(e?s)?`
