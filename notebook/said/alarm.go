@@ -100,7 +100,7 @@ func plain(clause string) string {
 // begin with a word of mending tell of none.
 func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	var out []*Alarm
-	if text = strings.ToLower(spelt(text[:min(len(text), MostBytes)])); !Has(" "+text+" ", anyAlarm()) {
+	if text = strings.ToLower(spelt(text[:min(len(text), MostBytes)])); !anyAlarm().in(" "+text+" ") {
 		return nil
 	}
 	if strings.Contains(text, "w/") {
@@ -290,18 +290,12 @@ func (a *Alarm) done(clause string) bool {
 }
 
 // anyAlarm are the words without one of which no danger is spoken of.
-var anyAlarm = sync.OnceValue(func() []string {
+var anyAlarm = sync.OnceValue(func() *finder {
 	out := append([]string{" ol ", "#", "gnd", "grnd", "grd", "disco ", "jbox", "e-stop", "grille", "brkr"}, fuses...)
 	for _, quick := range wordings()[len(alarms):] {
 		out = append(out, quick...)
 	}
-	var least []string // those that hold none of the others
-	for _, w := range out {
-		if !Has(w, least) {
-			least = append(least, w)
-		}
-	}
-	return least
+	return newFinder(out)
 })
 
 // MadeSafe reports whether words begin with how a unit is made safe.

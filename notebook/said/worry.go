@@ -79,10 +79,19 @@ var (
 // worrying reports whether a text has words of danger; of what was mended or renewed
 // those alone that no mending has.
 func worrying(text string, mended bool) bool {
-	return !mended && Has(text, touchy) || slices.ContainsFunc(together, func(sets [][]string) bool {
+	return maybeWorry().in(text) && (!mended && Has(text, touchy) || slices.ContainsFunc(together, func(sets [][]string) bool {
 		return !slices.ContainsFunc(sets, func(words []string) bool { return !Has(text, words) })
-	})
+	}))
 }
+
+// maybeWorry are the words without one of which none are of danger.
+var maybeWorry = sync.OnceValue(func() *finder {
+	lists := [][]string{touchy}
+	for _, sets := range together {
+		lists = append(lists, sets[0])
+	}
+	return newFinder(lists...)
+})
 
 // touchy are things of which any word is worth a look, unless it says that all is well
 // or that they are new.
