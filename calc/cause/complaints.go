@@ -71,7 +71,7 @@ var complaints = []Complaint{
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "connection-weak", "supply-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
-			"cond-fan-failed", "cond-fan-unfed", "condenser-dirty", "winding-shorted", "protector-hot", "overload-hot", "pressure-unequalised", "compressor-tight", "compressor-seized"},
+			"cond-fan-failed", "cond-fan-unfed", "condenser-dirty", "winding-open", "winding-shorted", "protector-hot", "protector-failed", "overload-hot", "overload-failed", "pressure-unequalised", "compressor-tight", "compressor-seized"},
 		Need: []Need{needSupply, needWindings, needCase, needDevice, needFans, needStart, needAmps},
 	},
 	{
