@@ -10,6 +10,15 @@ func TestSpelling(t *testing.T) {
 	rows := []struct{ before, typed, stored string }{
 		{"", "Ohm A B 3.4", "ohm A B 3.4"},
 		{"", "CLOSE", "close"},
+		// A decimal comma parts no readings, whatever stands behind it.
+		{"", "ohm A-B 3,4 A-C 12,1 B-C 15,5", "ohm A B 3.4, A C 12.1, B C 15.5"},
+		{"", "ohm AB 3,4 AC 2,1 BC 5,5", "ohm A B 3.4, A C 2.1, B C 5.5"},
+		{"", "ohm 1-2 10,9 1-3 15,1 2-3 4,2", "ohm 1 2 10.9, 1 3 15.1, 2 3 4.2"},
+		{"", "ohm A B 3,4 cold A C 12,1 cold", "ohm A B 3.4 cold, A C 12.1 cold"},
+		{"", "volt line 118,5 comp 117,2", "volt line 118.5, comp 117.2"},
+		{"", "ohm ptc 5,2 overload 0,3", "ohm ptc 5.2, overload 0.3"},
+		{"", "ohm 1 C 3,2 C 5,1 2 7.5", "ohm 1 C 3, 2 C 5, 1 2 7.5"},
+		{"", "ohm 1 common 3,2 common 5", "ohm 1 common 3, 2 common 5"},
 		{"", "ohm primary-switch 0.1 with door open", "ohm primary-switch 0.1 open"},
 		{"", "ohm lid-switch OL lid shut", "ohm lid-switch OL closed"},
 		{"", "Client Petra Placeholder", "client Petra Placeholder"},

@@ -48,6 +48,15 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	if q.word == "psi" {
 		text = bothSides(text)
 	}
+	for range 2 { // what one match ends with the next begins with
+		text = gluedDecimal().ReplaceAllStringFunc(text, func(s string) string {
+			m := gluedDecimal().FindStringSubmatch(s)
+			if name := m[4]; !among(pairKinds, q.word) || name != "" && (isShell(name) || among(markRoles, name) || q.word == "ohm" && partOf(name) == nil) {
+				return s
+			}
+			return m[1] + "." + m[2] + ", " + m[3] + m[5]
+		})
+	}
 	text = betweenReadings().ReplaceAllString(strings.ReplaceAll(text, ";", ", "), "$1, $2")
 	parts := strings.Split(patterns().decimal.ReplaceAllString(" "+text, "$1.$2$3$4"), ",")
 	at := make([]int, len(parts)) // where the conditions start
@@ -94,6 +103,10 @@ func (c *Call) readingsAs(q *quality, text string) string {
 	spread(parts, at)
 	return strings.Join(c.eachToCase(q, parts), ", ")
 }
+
+// gluedDecimal is a decimal comma behind which the next pair or place stands without a
+// comma before it: A-B 3,4 A-C 12,1.
+var gluedDecimal = said.Lazily(`(?i)(\d),(\d{1,2}[km]?(?: (?:cold|hot|run|start|peak))?) ((?:[a-z]\d?|\d)[ –/>-](?:[a-z]\d?|\d)|[a-mo-z][a-z]|([a-z][a-z-]{2,}))( [~>]?(?:\d|ol\b|inf))`)
 
 // betweenReadings is what parts two readings otherwise than a comma: and, &, or /.
 var betweenReadings = said.Lazily(`(?i)( (?:[~>-]?\d\S*|OL|inf)) (?:and|&|/) ([a-z]|\d[–/-]\d)`)
