@@ -9,7 +9,7 @@ const judgedRows = `
 windings-sound | | start and run windings are whole and fit each other | winding-open winding-shorted protector-open protector-open-cold windings-equal
 no-air-path | | by what it is called it moves no air and no water through itself | airflow-blocked
 coil-hidden | | by what it is called its evaporator is sealed in out of sight |
-driven | | by its plate or name a drive runs the machine, without start device and capacitors | drive-none windings-sound start-device-sound
+driven | | by its plate or name a drive runs the machine, without start device and capacitors | drive-none windings-sound start-device-sound start-device-suspect start-device-failed
 brushed | | by its plate it is a universal motor, with brushes and without start device and capacitors | driven windings-equal
 windings-equal | | all three pairs are equal: a three-phase or inverter-driven machine | winding-open winding-shorted protector-open
 windings-isolated | | groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them |

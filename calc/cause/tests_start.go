@@ -8,10 +8,11 @@ import (
 // The facts that forbid energising a machine again.
 var grounded = []string{"winding-grounded", "insulation-failed"}
 
-// noDrive are facts of a machine that mains run: unlike windings, and start gear.
+// noDrive are facts of a machine that mains run: unlike windings, and start gear. An
+// outside overload is none: compressors on a drive have one too (common practice).
 var noDrive = []string{"windings-sound", "start-device-sound", "start-device-suspect", "start-device-failed",
 	"starts-with-test-device", "no-start-with-test-device", "starts-with-kit", "no-start-with-kit",
-	"protector-open", "protector-reset", "protector-open-cold", "overload-open", "overload-open-cold", "overload-closed", "overload-reset",
+	"protector-open", "protector-reset", "protector-open-cold",
 	"start-cap-sound", "start-cap-failed", "start-cap-open", "start-cap-shorted"}
 
 // startTests bear on a motor-compressor that does not start.

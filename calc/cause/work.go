@@ -1,6 +1,9 @@
 package cause
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Mends reports whether a text of work, or the name of a part fitted, speaks
 // of what mends a cause: it does when each word of one of the cause's phrases
@@ -15,8 +18,8 @@ func Mends(code, text string) bool {
 		all := phrase != ""
 		for _, p := range strings.Fields(phrase) {
 			found := false
-			for _, w := range words {
-				found = found || strings.HasPrefix(w, p)
+			for i, w := range words {
+				found = found || strings.HasPrefix(w, p) && !ofOtherCap(code, words, i)
 			}
 			all = all && found
 		}
@@ -26,6 +29,23 @@ func Mends(code, text string) bool {
 	}
 	return false
 }
+
+// ofOtherCap reports whether a word of work is of a capacitor that is another part than
+// that of a cause: a start capacitor is no start device, and none for running. A hard
+// start is a device whatever follows.
+func ofOtherCap(code string, words []string, i int) bool {
+	cap := func(i int) bool { return i < len(words) && strings.HasPrefix(words[i], "cap") }
+	switch other := otherCap[code]; {
+	case words[i] == "start":
+		return cap(i+1) && (i == 0 || words[i-1] != "hard")
+	case other == "" || i == 0 || !cap(i):
+		return false
+	default:
+		return words[i-1] == other && !slices.Contains(words, code[:strings.IndexByte(code, '-')])
+	}
+}
+
+var otherCap = map[string]string{"start-cap-failed": "run", "run-cap-failed": "start"}
 
 // MendsSomething reports whether the words of what was done name the work for
 // any cause.

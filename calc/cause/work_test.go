@@ -33,6 +33,18 @@ func TestMends(t *testing.T) {
 		{"airflow-blocked", "cleaned the dryer vent", true},
 		{"limit-open", "cleaned the dryer vent", false},
 		{"start-device-failed", "replaced start device", true},
+		{"start-device-failed", "replaced start cap", false},
+		{"start-device-failed", "fitted new start capacitor", false},
+		{"start-device-failed", "installed hard start capacitor", true},
+		{"start-device-failed", "replaced start cap and start relay", true},
+		{"start-device-failed", "new start", true},
+		{"start-cap-failed", "replaced start cap", true},
+		{"start-cap-failed", "replaced run cap", false},
+		{"start-cap-failed", "replaced start and run caps", true},
+		{"run-cap-failed", "new start cap", false},
+		{"run-cap-failed", "new run capacitor", true},
+		{"run-cap-failed", "replaced capacitor", true},
+		{"compressor-tight", "new start capacitor", false},
 		{"heater-failed", "bake element SAMPLE-BE26", true},
 	} {
 		if got := Mends(c.code, c.text); got != c.want {

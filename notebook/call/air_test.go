@@ -58,7 +58,7 @@ func TestOnADrive(t *testing.T) {
 	}
 	const pins = "ohm U V 1.1; ohm V W 1.1; ohm U W 1.1"
 	checkTrade(t, []tradeCase{
-		{"a mini split", "unit mini split; fault no cooling, error code" + plate + pins, []string{like}, []string{odd}, out("run-cap-failed", "overload-hot", "selector-open", "winding-shorted"), "", "common practice"},
+		{"a mini split", "unit mini split; fault no cooling, error code" + plate + pins, []string{like}, []string{odd}, out("run-cap-failed", "selector-open", "winding-shorted"), "", "common practice"},
 		{"by its pins", "unit central air conditioner; fault no cooling" + plate + pins, []string{like}, []string{odd}, nil, "", "common practice"},
 		{"unlike pins of it", "unit central air conditioner; fault no cooling" + plate + "ohm U V 1.1, V W 2.2, U W 3.3", nil, []string{like}, nil, "", "common practice"},
 		{"a short of it", "unit mini split; fault no cooling" + plate + "ohm U V 1.10, V W 1.10, U W 0.30", []string{"The pairs differ"}, []string{like}, nil, "", "common practice"},
@@ -67,6 +67,9 @@ func TestOnADrive(t *testing.T) {
 		{"amps at part load", "unit mini split; fault water drips from indoor unit; plate volts 230, amps 7.5; amp comp 2.1 run", []string{"cannot tell", "a drive turns it as slowly"}, []string{"suspect"}, nil, "", "common practice"},
 		{"too many amps", "unit mini split; fault water drips from indoor unit; plate volts 230, amps 7.5; amp comp 11.0 run", []string{"failed"}, nil, nil, "", "common practice"},
 		{"amps without a drive", "unit window air conditioner; fault water drips; plate volts 115, amps 7.5; amp comp 2.1 run", []string{"suspect"}, nil, nil, "", "common practice"},
+		{"its overload read", "unit fridge; fault comp not running; plate type inverter; " + pins + "; ohm olp 0.2", nil, []string{"contradict"}, map[string]cause.State{"drive-fault": cause.Open, "overload-failed": cause.RuledOut}, "", "common practice"},
+		{"its overload open", "unit fridge inverter compressor; fault comp not running; ohm olp OL cold", nil, []string{"contradict"}, map[string]cause.State{"drive-fault": cause.Open, "overload-failed": cause.Supported}, "", "common practice"},
+		{"an open disc read of it", "unit fridge inverter compressor; fault comp not running; ohm ptc OL cold", []string{"contradict"}, nil, map[string]cause.State{"drive-fault": cause.Open, "start-device-failed": cause.Open}, "", "common practice"},
 		{"air at part load", "unit mini split; fault remote does not work" + plate + "temp return 72F; temp supply 60F", []string{"cannot tell", "while a drive turns it slowly"}, []string{"suspect"}, nil, "", "common practice"},
 		{"air complained of", "unit mini split; fault not cooling" + plate + "temp return 72F; temp supply 66F", []string{"suspect"}, nil, nil, "", "common practice"},
 	})

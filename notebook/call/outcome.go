@@ -19,7 +19,7 @@ func (c *Call) result() string {
 		return record.Unsafe
 	case e != nil:
 		return e.Result
-	case len(c.repairs()) > 0 && len(c.proofMissing()) == 0:
+	case len(c.repairs()) > 0 && len(c.proofMissing()) == 0 && len(c.untreated()) == 0:
 		return record.Proved
 	case len(c.repairs()) > 0:
 		return record.NotProved
@@ -71,7 +71,10 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 	case record.Proved:
 		text += "; proved: " + c.proofWords(r)
 	case record.NotProved:
-		text += "; not proved yet: " + wantingWords(len(c.proofMissing()))
+		text += "; not proved yet"
+		if n := len(c.proofMissing()); n > 0 {
+			text += ": " + wantingWords(n)
+		}
 	case record.Unsafe:
 		list := c.unsafe()
 		text += "; left unsafe: " + list[0]

@@ -45,7 +45,11 @@ func (c *Call) renewedBreaker(words []string) int {
 func (c *Call) rereads() (out []proofWanted) {
 	rep := c.repairs()
 	for _, b := range breakers {
-		if at := c.renewedBreaker(b.words); len(rep) > 0 && at >= rep[len(rep)-1] && (b.name != "overload" || c.overloadWasOpen(at)) {
+		at := c.renewedBreaker(b.words)
+		if b.name == "overload" && len(rep) > 0 {
+			at = c.overloadOpen(rep[len(rep)-1], at)
+		}
+		if len(rep) > 0 && at >= rep[len(rep)-1] {
 			line := b.line
 			if i := slices.IndexFunc(b.read, func(s rereading) bool { return c.wasRead(s.kind) }); i >= 0 {
 				line = b.read[i].line
@@ -71,10 +75,17 @@ func (c *Call) rereads() (out []proofWanted) {
 	return out
 }
 
-// overloadWasOpen reports whether an overload was read open before an entry; what starts
-// shows that any other conducts.
-func (c *Call) overloadWasOpen(before int) bool {
-	return c.lastAfter(0, func(r *reading) bool { return r.entry < before && r.over && breaks(r, []string{"overload"}) }) != nil
+// overloadOpen is the last work, by whatever words, before which an overload was read
+// open when cold, or open at all and then replaced: with none in its place the machine
+// starts as well. What starts shows that any other conducts.
+func (c *Call) overloadOpen(work, renewed int) int {
+	r := c.lastAfter(0, func(r *reading) bool {
+		return r.entry < c.beforeWork(work) && breaks(r, []string{"overload"}) && (r.over || renewed < work)
+	})
+	if r == nil || renewed < work && !(r.over && readsCold(r)) {
+		return 0
+	}
+	return work
 }
 
 // wasRead reports whether the ohms of a part of a kind were read.
