@@ -25,6 +25,8 @@ var breakers = []struct {
 	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 
+const overloads = 2 // among breakers
+
 // rereading is how a part of one kind is read.
 type rereading struct{ kind, line string }
 
@@ -44,9 +46,9 @@ func (c *Call) renewedBreaker(words []string) int {
 // replaced last: each is read before it is fitted or behind it.
 func (c *Call) rereads() (out []proofWanted) {
 	rep := c.repairs()
-	for _, b := range breakers {
+	for i, b := range breakers {
 		at := c.renewedBreaker(b.words)
-		if b.name == "overload" && len(rep) > 0 {
+		if i == overloads && len(rep) > 0 {
 			at = c.overloadOpen(rep[len(rep)-1], at)
 		}
 		if len(rep) > 0 && at >= rep[len(rep)-1] {
@@ -80,13 +82,28 @@ func (c *Call) rereads() (out []proofWanted) {
 // starts as well. What starts shows that any other conducts.
 func (c *Call) overloadOpen(work, renewed int) int {
 	r := c.lastAfter(0, func(r *reading) bool {
-		return r.entry < c.beforeWork(work) && breaks(r, []string{"overload"}) && (r.over || renewed < work)
+		return r.entry < c.beforeWork(work) && breaks(r, breakers[overloads].places) && (r.over || renewed < work)
 	})
-	if r == nil || renewed < work && !(r.over && readsCold(r)) {
-		return 0
+	if r != nil && (renewed >= work || r.over && readsCold(r)) || renewed < work && c.overloadGone() {
+		return work
 	}
-	return work
+	return 0
 }
+
+// overloadGone reports whether by the words of work an overload came off, and none was
+// read since: a kit may bring its own, or not.
+func (c *Call) overloadGone() bool {
+	for i := len(c.works) - 1; i >= max(0, len(c.works)-mostRenewals); i-- {
+		c.spend(200)
+		if w := &c.works[i]; w.kind == "did" && c.alive(w.entry) && said.Has(w.text, breakers[overloads].words) && said.Has(w.text, discards) &&
+			c.lastAfter(w.entry, func(r *reading) bool { return breaks(r, breakers[overloads].places) }) == nil {
+			return true
+		}
+	}
+	return false
+}
+
+var discards = []string{"remov", "threw", "thrown", "tossed", "binned", "discard", "ditch", "took o", "taken o", "left o"}
 
 // wasRead reports whether the ohms of a part of a kind were read.
 func (c *Call) wasRead(kind string) bool {

@@ -172,7 +172,7 @@ var (
 // that was never wired.
 var (
 	coined   = pattern{expr: `\b(put|stuck|placed|wedged|left|used|shoved|slid) (a |an |the |some )?(penny|pennies|nickels?|dimes?|coins?|quarters?|slugs?) (in )?behind( (it|them|there|that|the \w+|fuse)|$)`}
-	unhooked = pattern{expr: `(\b(not|never)|n't)( been| yet| is| was)* (re)?(hooked|connected|wired|plugged)( back)?( up| in)?( yet| again)?$`}
+	unhooked = pattern{expr: `(\b(not|never)|n't)( been| yet| is| was)* (re)?(hooked|connected|wired|plugged)( back)?( up| in)?( yet| again)?$|(^|with )no (\w+ )?(overload|protector|limit|olp)( was| is)? (re)?(fitted|installed|put (back )?in|wired in|on it)$`}
 )
 
 // toHarvest tells a clause of the jumper that starts the harvest of an ice maker, which is

@@ -8,6 +8,8 @@ import (
 // Ways to hold a device out of its circuit, a line each: common practice.
 const takenOut = `
 jumper on the limit as on the sheet
+fitted hard start kit, no overload fitted
+new ptc with no overload installed
 bypassed the limit wire with a new wire
 thermal cutoff has a wire across it
 paper clip in the limit, limit has a paperclip across
@@ -526,6 +528,8 @@ nickel found behind the drum
 put a wire behind it
 drain hose not hooked up
 thermostat not hooked up wrong
+new ptc, no overload tripping now
+no overload fitted yet so none read
 float moves freely
 ran with float up, shut off well
 overload cut out after 5 min
