@@ -98,7 +98,7 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("Note", fmt.Sprintf("the clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
 		}
 	}
-	add("Note", c.replacedSound()...)
+	add("Note", append(c.replacedSound(), c.didNotEnd()...)...)
 	if c.reopened > 0 {
 		add("Note", "it was closed and opened again (entry "+itoa(c.reopened)+")")
 	}

@@ -58,3 +58,24 @@ func TestRelayLeftFailed(t *testing.T) {
 		}
 	}
 }
+
+// What is read of the new part judges no work, and what the first work did not end is
+// told. Common practice.
+func TestWorkIsJudgedByWhatStoodBefore(t *testing.T) {
+	const again = "; saw still clicks, no start; saw starts with start kit; did fitted start kit"
+	for lines, want := range map[string][2]bool{ // accused; told that it went on
+		"ohm ptc OL cold; did replaced ptc; ohm ptc 5.2 cold" + again: {false, true},
+		"did replaced ptc; ohm ptc 5.2 cold" + again:                  {false, true},
+		"ohm ptc 5.2 cold; did replaced ptc" + again:                  {true, true},
+		"ohm ptc OL cold; did replaced ptc; saw starts":               {false, false},
+	} {
+		c := applyAll(t, append([]string{"unit chest freezer", "fault clicks, wont start", "safe", "ohm A B 4.2, A C 12.3, B C 16.5", "ohm A case OL, B case OL, C case OL"}, strings.Split(lines, "; ")...)...)
+		alerts := strings.Join(c.Record().Alerts, "\n")
+		if got := strings.Contains(alerts, "Work for what was ruled out"); got != want[0] {
+			t.Errorf("%s: accused: %v\n%s", lines, got, alerts)
+		}
+		if got := strings.Contains(alerts, "did not end the complaint: still clicks"); got != want[1] {
+			t.Errorf("%s: told: %v\n%s", lines, got, alerts)
+		}
+	}
+}

@@ -99,7 +99,8 @@ func (c *Call) idle() []string {
 			if s.Cause.Consequence || !c.mends(s.Cause, text) {
 				continue
 			}
-			if s.State != cause.RuledOut || s.Beside {
+			// What was read after it is of the new part, and judges no work.
+			if before := c.beforeWork(c.workAt(w.entry)); s.State != cause.RuledOut || s.Beside || !slices.ContainsFunc(s.Against, func(f cause.Fact) bool { return f.Entry < before }) {
 				against = nil
 				break
 			}
@@ -109,6 +110,22 @@ func (c *Call) idle() []string {
 		}
 		if against != nil && !c.withItsDevice(text) {
 			out = append(out, text+": "+against.Cause.Name+" is ruled out by "+entriesWord(against.Against))
+		}
+	}
+	return out
+}
+
+// didNotEnd lists the repairs after which the complaint was seen again, and that another
+// one followed.
+func (c *Call) didNotEnd() (out []string) {
+	rep, complaint := c.repairs(), c.complaint()
+	for i := max(1, len(rep)-mostRepairs); i < len(rep); i++ {
+		for k := sort.Search(len(c.findings), func(k int) bool { return c.findings[k].entry > rep[i-1] }); k < len(c.findings) && c.findings[k].entry < rep[i]; k++ {
+			c.spend(20)
+			if f := &c.findings[k]; c.alive(f.entry) && cause.Persists(complaint, f.code) {
+				out = append(out, "the work of entry "+itoa(rep[i-1])+" did not end the complaint: "+f.text+atEntry(f.entry))
+				break
+			}
 		}
 	}
 	return out
