@@ -70,10 +70,10 @@ func (c *Call) alerts(r *record.Record) []string {
 			}
 		}
 	}
-	if len(c.wires) > 0 {
-		for _, p := range c.wiring().Problems {
+	for _, of := range c.wired() {
+		for _, p := range c.wiring(of).Problems {
 			if !strings.HasPrefix(p, "no wire") {
-				add("In doubt", "wiring: "+p)
+				add("In doubt", "wiring: "+c.ofMachine(of)+p)
 			}
 		}
 	}

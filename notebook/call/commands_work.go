@@ -35,6 +35,7 @@ type part struct {
 type wire struct {
 	entry  int
 	colour string
+	of     string // the machine at hand
 	to     string // a role, a pin or another point, as typed
 }
 
@@ -271,8 +272,8 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 				WithHint("write the role in full: wire %s %s, or: wire %s %s", a.text("COLOUR"), role, a.text("COLOUR"), cmp.Or(is, "run"))
 		}
 	}
-	c.wires = append(c.wires, wire{c.entry, a.text("COLOUR"), to.text})
-	t := c.wiring()
+	c.wires = append(c.wires, wire{c.entry, a.text("COLOUR"), c.machineAtHand(), to.text})
+	t := c.wiring(c.machineAtHand())
 	r := &Reply{}
 	for _, row := range t.Rows {
 		if row.Entry == c.entry {
@@ -280,7 +281,7 @@ func applyWire(c *Call, a *args) (*Reply, error) {
 		}
 	}
 	for _, w := range c.wires[:len(c.wires)-1] {
-		if strings.EqualFold(w.colour, a.text("COLOUR")) && c.alive(w.entry) {
+		if w.of == c.machineAtHand() && strings.EqualFold(w.colour, a.text("COLOUR")) && c.alive(w.entry) {
 			r.add(Ask, "If this one corrects "+w.colour+" to "+w.to+": strike "+itoa(w.entry)+".")
 		}
 	}
@@ -308,10 +309,21 @@ func wireText(row repair.WireRow) string {
 	return row.Wire + " → " + cmp.Or(row.Role, "role not known") + " → pin " + cmp.Or(row.Pin, "not known")
 }
 
-// wiring holds the wires against the roles found.
-func (c *Call) wiring() repair.WireTable {
+// wired are the machines of which wires were written down.
+func (c *Call) wired() (out []string) {
+	for _, w := range c.wires {
+		c.spend(10)
+		if !among(out, w.of) {
+			out = append(out, w.of)
+		}
+	}
+	return out
+}
+
+// wiring holds the wires of a machine against the roles found.
+func (c *Call) wiring(of string) repair.WireTable {
 	roles := map[string]string{}
-	if m := c.machines[c.machineAtHand()]; m != nil {
+	if m := c.machines[of]; m != nil {
 		for pin, role := range m.result.Roles {
 			roles[pin] = string(role)
 		}
@@ -319,12 +331,12 @@ func (c *Call) wiring() repair.WireTable {
 	var wires []repair.Wire
 	c.spend(400 * len(c.wires))
 	for _, w := range c.wires {
-		if c.alive(w.entry) {
+		if w.of == of && c.alive(w.entry) {
 			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})
 		}
 	}
 	t := repair.Wiring(wires, roles)
-	if m := c.machines[c.machineAtHand()]; m != nil && m.result.Disputed {
+	if m := c.machines[of]; m != nil && m.result.Disputed {
 		t.Problems = append(t.Problems, disputes+": settle which pin is common before this is connected")
 	}
 	return t

@@ -301,7 +301,9 @@ func (s *scope) findReading(q *quality, args []sum.Value) (sum.Value, error) {
 	if len(words) > 1 {
 		b = words[1]
 	}
-	if q.word == "ohm" && b != "" {
+	if q.word == "ohm" && b == "" {
+		a = c.gearAtHand(a)
+	} else if q.word == "ohm" {
 		at := reading{quality: q, a: a, b: b}
 		at.toShell()
 		a, b = at.a, at.b

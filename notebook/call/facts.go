@@ -80,6 +80,9 @@ func (l *factList) judgements() {
 		if kind == "temp" && c.spaceOf(name) == judge.Freezer {
 			freezer = max(freezer, c.freezerCold(key, before))
 		}
+		if kind == "part" && !c.ownGear(name) {
+			continue
+		}
 		codes, entries, word := c.codesOf(key, kind, name, before)
 		if (kind == "supply" || kind == "volt") && len(entries) > 0 && c.onSecond(l.cut, entries[0]) {
 			codes, entries, word = c.codesOf(key, kind, name, l.cut)
@@ -167,7 +170,7 @@ func (l *factList) has(code string) bool {
 // plates adds what the plates tell.
 func (l *factList) plates() {
 	c, ptc, run, relay := l.c, 0, 0, false
-	if rs := l.c.bySubject["part\x00ptc"]; len(rs) > 0 && rs[0].entry < l.before && c.alive(rs[0].entry) {
+	if rs := append(c.bySubject["part\x00ptc-"+c.gearMachine()], c.bySubject["part\x00ptc"]...); len(rs) > 0 && rs[0].entry < l.before && c.alive(rs[0].entry) {
 		ptc = rs[0].entry
 	}
 	for _, p := range c.plates {

@@ -340,10 +340,15 @@ func (c *Call) recent(kind string, all []*reading, before int) []*reading {
 // named puts the machine's name before a verdict's subject unless it is the
 // one that a call is about.
 func (c *Call) named(of string, v verdict.Verdict) verdict.Verdict {
-	if of != "" && of != defaultMachine {
-		v.Subject = of + ": " + v.Subject
-	}
+	v.Subject = c.ofMachine(of) + v.Subject
 	return v
+}
+
+func (c *Call) ofMachine(of string) string {
+	if of != "" && of != defaultMachine {
+		return of + ": "
+	}
+	return ""
 }
 
 func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {

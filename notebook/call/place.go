@@ -232,7 +232,7 @@ func wanted(r *reading) string {
 }
 
 func judgePotential(c *Call, name string, rs []*reading, before int) verdict.Verdict {
-	all := c.relayValues("potential", before)
+	all := c.relayValues("potential", name, before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil {
 		if !strings.EqualFold(all[judge.Coil].a, name) {
 			return verdict.Verdict{}

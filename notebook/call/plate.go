@@ -458,10 +458,13 @@ func (c *Call) mainMachine() string {
 			first = p.of
 		}
 	}
-	if first == "" {
-		return c.machineAtHand()
+	if first != "" {
+		return first
 	}
-	return first
+	if at := c.machineAtHand(); !c.isCompressor(at) {
+		return at
+	}
+	return c.firstCompressor()
 }
 
 // platedElse is the one machine whose plate gives amps, when it is another than

@@ -63,7 +63,7 @@ func (c *Call) rereads() (out []proofWanted) {
 				if s := seen(b.or...)(c, since); s.held {
 					return s
 				}
-				r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) })
+				r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) && c.ownGear(r.a) })
 				s := c.shownBy(r)
 				if len(b.or) > 0 && r != nil && !r.over { // not open is enough where no plate tells its ohms
 					kind, name := c.subject(r)
@@ -82,7 +82,7 @@ func (c *Call) rereads() (out []proofWanted) {
 // starts as well. What starts shows that any other conducts.
 func (c *Call) overloadOpen(work, renewed int) int {
 	r := c.lastAfter(0, func(r *reading) bool {
-		return r.entry < c.beforeWork(work) && breaks(r, breakers[overloads].places) && (r.over || renewed < work)
+		return r.entry < c.beforeWork(work) && breaks(r, breakers[overloads].places) && c.ownGear(r.a) && (r.over || renewed < work)
 	})
 	if r != nil && (renewed >= work || r.over && readsCold(r)) || renewed < work && c.overloadGone() {
 		return work

@@ -366,6 +366,8 @@ func (c *Call) takenAt(r *reading, words, points []script.Word, value script.Wor
 	}
 	if at := c.machineAtHand(); r.b == "" && q.word != "ohm" && at != defaultMachine && kindOf(at) == winding.Compressor && c.machineNamed(r.a) == defaultMachine {
 		r.a = at // the one of several compressors that is at hand
+	} else if r.b == "" && q.word == "ohm" {
+		r.a = c.gearAtHand(r.a)
 	}
 	if r.b == "" {
 		r.a = motorName(r.a)

@@ -21,15 +21,15 @@ func relayPart(r *reading) judge.RelayPart {
 	return judge.Contact
 }
 
-// relayValues are the last readings of a relay's parts before an entry; the
+// relayValues are the last readings of the parts of a relay like one, that of the same machine, before an entry; the
 // relay is judged whole once all were read. After a repair it is another
 // relay, of which the old readings say nothing.
-func (c *Call) relayValues(family string, before int) map[judge.RelayPart]*reading {
+func (c *Call) relayValues(family, like string, before int) map[judge.RelayPart]*reading {
 	out := map[judge.RelayPart]*reading{}
 	rep, now := c.repairs(), 0
 	c.spend(14 * len(c.readings))
 	for _, r := range c.readings {
-		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before {
+		if r.quality.word == "ohm" && r.b == "" && strings.HasPrefix(strings.ToLower(r.a), family) && c.alive(r.entry) && r.entry < before && c.gearOf(r.a) == c.gearOf(like) {
 			if p := phase(rep, r.entry); p > now {
 				clear(out)
 				now = p
@@ -52,7 +52,7 @@ func judgeRelay(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	if c.noStartRelay() {
 		return plainRelay(c, name, latest(rs))
 	}
-	all := c.relayValues("relay", before)
+	all := c.relayValues("relay", name, before)
 	if all[judge.Coil] != nil && all[judge.Contact] != nil && all[judge.Inverted] != nil {
 		if !strings.EqualFold(all[judge.Coil].a, name) { // it is said once, of the coil
 			return verdict.Verdict{}
@@ -85,7 +85,7 @@ func (c *Call) halfRelay() string {
 	if c.noStartRelay() {
 		return ""
 	}
-	all := c.relayValues("relay", c.entry+1)
+	all := c.relayValues("relay", "relay-"+c.gearMachine(), c.entry+1)
 	switch r := all[judge.Contact]; {
 	case r == nil || all[judge.Inverted] != nil || phase(c.repairs(), r.entry) < len(c.repairs()):
 	case r.over && r.cond.is("upright"):
@@ -114,6 +114,9 @@ func (c *Call) startDevice(before int) string {
 			continue
 		}
 		_, name := c.subject(r) // of pins of a part at hand, the part
+		if !c.ownGear(name) {
+			continue
+		}
 		switch partOf(name).words[0] {
 		case "relay-coil":
 			kind = relayDevice

@@ -1,15 +1,18 @@
 package call
 
 import (
+	"cmp"
 	"slices"
 	"sort"
 	"strings"
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
 )
 
-// onePer are the kinds of part of which a machine has one: two names for it are
+// onePer are the kinds of part of which a machine has one, those of a compressor first:
+// two names for it are
 // one part, and what they say can contradict.
 var onePer = []string{"ptc", "relay-coil", "potential-coil", "overload", "defrost-thermostat", "plug"}
 
@@ -40,6 +43,70 @@ func whichPart(kind, name string) (family, part string) {
 		return coldSpace, "" // which is called many things
 	}
 	return "", ""
+}
+
+// isCompressor tells one of several compressors by the name it was put at hand by: its
+// own, or that of the space which it cools.
+func (c *Call) isCompressor(of string) bool {
+	return of != defaultMachine && (kindOf(of) == winding.Compressor || c.spaceOf(of) != "")
+}
+
+// isGear tells a part that starts or protects a compressor, of which each has its own.
+func isGear(name string) bool {
+	p := partOf(name)
+	return p != nil && among(onePer[:4], p.words[0])
+}
+
+// gearOf is the one of several compressors to which such a part belongs by its name, ""
+// when it names none.
+func (c *Call) gearOf(name string) string {
+	if len(c.atHand) == 0 || !strings.Contains(name, "-") || !isGear(name) {
+		return ""
+	}
+	name = strings.ToLower(name)
+	for _, h := range c.atHand {
+		c.spend(2)
+		of := strings.ToLower(h.value)
+		base, _, _ := strings.Cut(of, "-comp")
+		if c.isCompressor(h.value) && c.alive(h.entry) && (strings.HasSuffix(name, "-"+of) || strings.HasPrefix(name, base+"-")) {
+			return h.value
+		}
+	}
+	return ""
+}
+
+// gearAtHand names such a part after the one of several compressors that is at hand.
+func (c *Call) gearAtHand(name string) string {
+	if at := c.machineAtHand(); c.isCompressor(at) && isGear(name) && c.gearOf(name) == "" {
+		return canonical(name) + "-" + at
+	}
+	return name
+}
+
+// ownGear reports whether such a part is that of the machine that the call is about, as
+// far as its name tells.
+func (c *Call) ownGear(name string) bool {
+	of := c.gearOf(name)
+	return of == "" || of == c.gearMachine()
+}
+
+// gearMachine is that machine, the first compressor where it is a fan.
+func (c *Call) gearMachine() string {
+	of := c.mainMachine()
+	if of == defaultMachine || c.isCompressor(of) {
+		return of
+	}
+	return cmp.Or(c.firstCompressor(), of)
+}
+
+// firstCompressor is the first of several that was put at hand, "" when none was.
+func (c *Call) firstCompressor() string {
+	for _, h := range c.atHand {
+		if c.spend(2); c.isCompressor(h.value) && c.alive(h.entry) {
+			return h.value
+		}
+	}
+	return ""
 }
 
 // coldSpace are the compartments, which have targets of their own.

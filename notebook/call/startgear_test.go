@@ -1,9 +1,11 @@
 package call
 
 import (
+	"math"
 	"strings"
 	"testing"
 
+	"ohmcall/calc/cause"
 	"ohmcall/notebook/record"
 )
 
@@ -77,5 +79,44 @@ func TestWorkIsJudgedByWhatStoodBefore(t *testing.T) {
 		if got := strings.Contains(alerts, "did not end the complaint: still clicks"); got != want[1] {
 			t.Errorf("%s: told: %v\n%s", lines, got, alerts)
 		}
+	}
+}
+
+// Of two compressors each has its own start device, overload, relay and wires: those of
+// the one at hand, or of the one that the name tells. Common practice.
+func TestGearOfTwoCompressors(t *testing.T) {
+	const device, overload = "start-device-failed", "overload-failed"
+	for lines, want := range map[string]string{ // the cause supported
+		"on freezer-comp; ohm ptc OL cold; on fridge-comp; ohm ptc 6.1 cold":                                                 device,
+		"on freezer-comp; ohm ptc 6.1 cold; on fridge-comp; ohm ptc OL cold":                                                 "",
+		"on freezer-comp; ohm ol OL cold; on fridge-comp; ohm ol 0.2; on freezer-comp":                                       overload,
+		"on freezer; ohm freezer-ptc OL cold; ohm freezer-ol 0.2; on fridge; ohm fridge-ptc 6.1 cold; ohm fridge-ol OL cold": device,
+		"on freezer-comp; ohm potential-coil OL; on fridge-comp; ohm potential-coil 6k, potential-contact 0.2":               device,
+		"on freezer-comp; ohm relay-coil OL; on fridge-comp; ohm relay-coil 0.5, relay OL upright, relay 0.2 inverted":       device,
+		"ohm ptc OL cold; on cond-fan; ohm 1 2 40":                                                                           device,
+		"on freezer-comp; ohm ptc OL cold; on evap-fan; ohm 1 2 400":                                                         device,
+		"ohm ptc OL cold; ohm ptc 6.1 cold":                                                                                  "",
+	} {
+		c := applyAll(t, append([]string{"unit side by side with two compressors", "fault freezer compressor clicks", "safe"}, strings.Split(lines, "; ")...)...)
+		r := c.weigh(math.MaxInt)
+		if got := strings.Join(r.Codes(cause.Supported), " "); got != want || len(r.Contradictions) > 0 {
+			t.Errorf("%s: supported %q, want %q; %v", lines, got, want, r.Contradictions)
+		}
+	}
+	c := applyAll(t, "unit side by side with two compressors", "fault freezer compressor clicks", "safe", "on freezer-comp", "ohm A B 4.2, A C 12.3, B C 16.5", "ohm ptc OL cold",
+		"on fridge-comp", "ohm A B 15.6, A C 11.3, B C 4.4", "ohm ptc 6.1 cold", "let x = ohm(ptc) + 1ohm", "ohm ol OL cold", "wire black common", "on freezer-comp", "wire red start", "did replaced ptc")
+	r := c.Record()
+	var wires []string
+	for _, w := range r.Wiring {
+		wires = append(wires, w.Wire+" "+w.At)
+	}
+	if got := strings.Join(wires, "; "); !strings.Contains(got, "freezer-comp: red C") || !strings.Contains(got, "fridge-comp: black C") {
+		t.Errorf("wires: %s", got)
+	}
+	if got := strings.Join(c.proofMissing(), "; "); !strings.Contains(got, "new start device read") {
+		t.Errorf("the other one's reading proves it: %s", got)
+	}
+	if got := strings.Join(r.Alerts, "; "); strings.Contains(got, "ruled out") || !strings.Contains(got, "Not mended: overload overload-fridge-comp") {
+		t.Errorf("%s", got)
 	}
 }

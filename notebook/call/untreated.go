@@ -290,7 +290,7 @@ func (c *Call) failedAlone() []string {
 		if j == nil || j.verdict.Word != verdict.Failed || c.replacedSince(key, j) {
 			continue
 		}
-		if among(oneParts, kind) && len(j.verdict.Fact) == 0 || kind == "wind" && ownerOf(key) != c.mainMachine() {
+		if among(oneParts, kind) && len(j.verdict.Fact) == 0 || kind == "wind" && ownerOf(key) != c.mainMachine() || kind == "part" && !c.ownGear(key[len("part\x00"):]) {
 			list = append(list, j)
 		}
 	}
