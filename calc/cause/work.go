@@ -1,9 +1,6 @@
 package cause
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Mends reports whether a text of work, or the name of a part fitted, speaks
 // of what mends a cause: it does when each word of one of the cause's phrases
@@ -13,13 +10,13 @@ func Mends(code, text string) bool {
 	if !ok {
 		return false
 	}
-	words := Fold(text)
+	words := strings.Fields(apartCap(code, strings.Join(Fold(text), " ")))
 	for phrase := range strings.SplitSeq(c.Work, ", ") {
 		all := phrase != ""
 		for _, p := range strings.Fields(phrase) {
 			found := false
-			for i, w := range words {
-				found = found || strings.HasPrefix(w, p) && !ofOtherCap(code, words, i)
+			for _, w := range words {
+				found = found || strings.HasPrefix(w, p)
 			}
 			all = all && found
 		}
@@ -30,22 +27,19 @@ func Mends(code, text string) bool {
 	return false
 }
 
-// ofOtherCap reports whether a word of work is of a capacitor that is another part than
-// that of a cause: a start capacitor is no start device, and none for running. A hard
-// start is a device whatever follows.
-func ofOtherCap(code string, words []string, i int) bool {
-	cap := func(i int) bool { return i < len(words) && strings.HasPrefix(words[i], "cap") }
-	switch other := otherCap[code]; {
-	case words[i] == "start":
-		return cap(i+1) && (i == 0 || words[i-1] != "hard")
-	case other == "" || i == 0 || !cap(i):
-		return false
-	default:
-		return words[i-1] == other && !slices.Contains(words, code[:strings.IndexByte(code, '-')])
+// apartCap takes out of the words of work a capacitor that is another part than that of a
+// cause: a start capacitor is no start device, and none for running. A hard start is a
+// device whatever follows.
+func apartCap(code, text string) string {
+	switch {
+	case !strings.Contains(text, " cap"):
+	case code == "start-cap-failed" && !strings.Contains(text, "start"):
+		return strings.ReplaceAll(text, "run cap", "")
+	case code == "run-cap-failed" && !strings.Contains(text, "run"), code != "start-cap-failed" && !strings.Contains(text, "hard start"):
+		return strings.ReplaceAll(text, "start cap", "")
 	}
+	return text
 }
-
-var otherCap = map[string]string{"start-cap-failed": "run", "run-cap-failed": "start"}
 
 // MendsSomething reports whether the words of what was done name the work for
 // any cause.

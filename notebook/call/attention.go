@@ -70,10 +70,10 @@ func (c *Call) alerts(r *record.Record) []string {
 			}
 		}
 	}
-	for _, of := range c.wired() {
-		for _, p := range c.wiring(of).Problems {
-			if !strings.HasPrefix(p, "no wire") {
-				add("In doubt", "wiring: "+c.ofMachine(of)+p)
+	for _, t := range c.wirings() {
+		for _, p := range t.Problems {
+			if !strings.Contains(p, "no wire ") {
+				add("In doubt", "wiring: "+p)
 			}
 		}
 	}
@@ -98,7 +98,8 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("Note", fmt.Sprintf("the clock goes back at entry %d; entry numbers give the order", c.entries[i].N))
 		}
 	}
-	add("Note", append(c.replacedSound(), c.didNotEnd()...)...)
+	add("Note", c.replacedSound()...)
+	add("Note", c.didNotEnd()...)
 	if c.reopened > 0 {
 		add("Note", "it was closed and opened again (entry "+itoa(c.reopened)+")")
 	}

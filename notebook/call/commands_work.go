@@ -309,12 +309,13 @@ func wireText(row repair.WireRow) string {
 	return row.Wire + " → " + cmp.Or(row.Role, "role not known") + " → pin " + cmp.Or(row.Pin, "not known")
 }
 
-// wired are the machines of which wires were written down.
-func (c *Call) wired() (out []string) {
+// wirings are those of each machine of which wires were written down.
+func (c *Call) wirings() (out []repair.WireTable) {
+	told := ""
 	for _, w := range c.wires {
-		c.spend(10)
-		if !among(out, w.of) {
-			out = append(out, w.of)
+		if !strings.Contains(told, w.of+",") {
+			told += w.of + ","
+			out = append(out, c.wiring(w.of))
 		}
 	}
 	return out
@@ -332,12 +333,15 @@ func (c *Call) wiring(of string) repair.WireTable {
 	c.spend(400 * len(c.wires))
 	for _, w := range c.wires {
 		if w.of == of && c.alive(w.entry) {
-			wires = append(wires, repair.Wire{Colour: w.colour, To: w.to, Entry: w.entry})
+			wires = append(wires, repair.Wire{Colour: c.ofMachine(of) + w.colour, To: w.to, Entry: w.entry})
 		}
 	}
 	t := repair.Wiring(wires, roles)
 	if m := c.machines[of]; m != nil && m.result.Disputed {
 		t.Problems = append(t.Problems, disputes+": settle which pin is common before this is connected")
+	}
+	for i, p := range t.Problems {
+		t.Problems[i] = c.ofMachine(of) + p
 	}
 	return t
 }

@@ -60,15 +60,11 @@ func isGear(name string) bool {
 // gearOf is the one of several compressors to which such a part belongs by its name, ""
 // when it names none.
 func (c *Call) gearOf(name string) string {
-	if len(c.atHand) == 0 || !strings.Contains(name, "-") || !isGear(name) {
-		return ""
-	}
-	name = strings.ToLower(name)
-	for _, h := range c.atHand {
+	for i := 0; i < len(c.atHand) && isGear(name); i++ {
+		h := &c.atHand[i]
 		c.spend(2)
-		of := strings.ToLower(h.value)
-		base, _, _ := strings.Cut(of, "-comp")
-		if c.isCompressor(h.value) && c.alive(h.entry) && (strings.HasSuffix(name, "-"+of) || strings.HasPrefix(name, base+"-")) {
+		base, _, _ := strings.Cut(h.value, "-comp")
+		if c.isCompressor(h.value) && c.alive(h.entry) && strings.Contains(strings.ToLower(name), strings.ToLower(base)) {
 			return h.value
 		}
 	}

@@ -118,14 +118,13 @@ func (c *Call) idle() []string {
 // didNotEnd lists the repairs after which the complaint was seen again, and that another
 // one followed.
 func (c *Call) didNotEnd() (out []string) {
-	rep, complaint := c.repairs(), c.complaint()
-	for i := max(1, len(rep)-mostRepairs); i < len(rep); i++ {
-		for k := sort.Search(len(c.findings), func(k int) bool { return c.findings[k].entry > rep[i-1] }); k < len(c.findings) && c.findings[k].entry < rep[i]; k++ {
-			c.spend(20)
-			if f := &c.findings[k]; c.alive(f.entry) && cause.Persists(complaint, f.code) {
-				out = append(out, "the work of entry "+itoa(rep[i-1])+" did not end the complaint: "+f.text+atEntry(f.entry))
-				break
-			}
+	rep, told := c.repairs(), 0
+	for i := range c.findings {
+		f := &c.findings[i]
+		c.spend(20)
+		if n := phase(rep, f.entry); n > told && n < len(rep) && c.alive(f.entry) && cause.Persists(c.complaint(), f.code) {
+			told = n
+			out = append(out, "the work of entry "+itoa(rep[n-1])+" did not end the complaint: "+f.text+atEntry(f.entry))
 		}
 	}
 	return out

@@ -269,17 +269,16 @@ func (c *Call) drawWork(r *record.Record) {
 	for _, p := range c.parts {
 		r.Parts = append(r.Parts, record.Part{Entry: p.entry, Name: p.name, Serial: p.serial, Count: p.count, Price: p.price, Priced: p.priced, Struck: c.struck[p.entry]})
 	}
-	for _, of := range c.wired() {
-		t := c.wiring(of)
+	for _, t := range c.wirings() {
 		for _, row := range t.Rows {
 			role, pin := row.Role, row.Pin
 			if row.Other != "" {
 				role, pin = "-", row.Other
 			}
-			r.Wiring = append(r.Wiring, record.Wire{Entry: row.Entry, Wire: c.ofMachine(of) + row.Wire, Role: cmp.Or(role, "not known"), At: pin})
+			r.Wiring = append(r.Wiring, record.Wire{Entry: row.Entry, Wire: row.Wire, Role: cmp.Or(role, "not known"), At: pin})
 		}
 		for _, p := range t.Problems {
-			r.Wiring = append(r.Wiring, record.Wire{Wire: "-", Role: "-", Note: c.ofMachine(of) + p})
+			r.Wiring = append(r.Wiring, record.Wire{Wire: "-", Role: "-", Note: p})
 		}
 	}
 	for _, k := range c.caution {
