@@ -88,6 +88,8 @@ type Complaint struct {
 func Complaints() []Complaint { return append([]Complaint(nil), complaints...) }
 
 // ComplaintBy gives the complaint with a code.
+//
+//go:noinline
 func ComplaintBy(code string) (Complaint, bool) {
 	for _, c := range complaints {
 		if c.Code == code {

@@ -43,6 +43,8 @@ func atLeast(lo float64) window { return window{lo, math.Inf(1)} }
 func atMost(hi float64) window { return window{math.Inf(-1), hi} }
 
 // around is the window of tol percent on either side of x.
+//
+//go:noinline
 func around(x, tol float64) window {
 	return window{x * (1 - tol/100), x * (1 + tol/100)}
 }
@@ -114,6 +116,8 @@ func fact(part string, w verdict.Word) string {
 }
 
 // advisoryWord applies it to a typical range, which condemns nothing.
+//
+//go:noinline
 func (w window) advisoryWord(v measure.Value) verdict.Word {
 	if word := w.word(v); word != verdict.Failed {
 		return word

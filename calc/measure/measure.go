@@ -72,6 +72,8 @@ func (v Value) Half() float64 { return (v.Hi - v.Lo) / 2 }
 
 // Above reports whether v is certainly greater than w: their difference
 // exceeds the sum of both limits. An open reading is above every finite one.
+//
+//go:noinline
 func (v Value) Above(w Value) bool {
 	switch {
 	case v.Over:
@@ -83,6 +85,8 @@ func (v Value) Above(w Value) bool {
 }
 
 // Agrees reports whether v and w may be the same: their bounds touch.
+//
+//go:noinline
 func (v Value) Agrees(w Value) bool {
 	if v.Over || w.Over {
 		return v.Over == w.Over
