@@ -90,6 +90,7 @@ func (t *table) cell(i, j int) cell { return t.at[i*len(t.pins)+j] }
 func (t *table) v(i, j int) measure.Value { return t.at[i*len(t.pins)+j].v }
 func (t *table) has(i, j int) bool        { return t.at[i*len(t.pins)+j].known }
 func (t *table) finite(i, j int) bool     { c := t.cell(i, j); return c.known && !c.v.Over }
+
 //go:noinline
 func (t *table) pair(i, j int) Pair       { return Pair{t.pins[min(i, j)], t.pins[max(i, j)]} }
 func (t *table) says(i, j int) string     { return t.pair(i, j).String() + " " + reads(t.v(i, j)) }

@@ -25,7 +25,8 @@ var breakers = []struct {
 	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 
-const overloads = 2 // among breakers
+// overloads is where they stand among breakers, whose rows are common practice.
+const overloads = 2
 
 // rereading is how a part of one kind is read.
 type rereading struct{ kind, line string }
