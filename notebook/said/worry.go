@@ -84,7 +84,7 @@ func worrying(text string, mended bool) bool {
 	}))
 }
 
-// maybeWorry are the words without one of which none are of danger.
+// maybeWorry are the words without one of which none are of danger (common practice).
 var maybeWorry = sync.OnceValue(func() *finder {
 	lists := [][]string{touchy}
 	for _, sets := range together {
