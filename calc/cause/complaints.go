@@ -344,7 +344,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "runs-always", Name: "runs all the time",
-		Words:  "runs all, never stops, always running, always runs, runs constantly, runs nonstop, doesn't shut off, not shut off, won't shut off",
+		Words:  "runs all, never stops, always running, always runs, runs constantly, runs nonstop, running nonstop, running constant, doesn't shut off, not shut off, won't shut off",
 		Signs:  []string{"runs-all-the-time"},
 		Cured:  []string{"cycles-off"},
 		Causes: with("set-wrong heavy-use room-hot gasket-leaks lamp-stays-on condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed sensor-failed thermostat-stuck control-stuck refrigerant-low restriction air-in-system compressor-weak", defrostCauses),
@@ -352,7 +352,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
+		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, not pull down, won't pull down, not get below, won't get below, not get down, won't get down, temp alarm, product soft, soft product, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
 		Signs:  []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured:  []string{"cools-down", "temp-at-target"},
 		Causes: with("compressor-off heavy-use vents-blocked condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed gasket-leaks sensor-cold wrong-rotation refrigerant-low restriction air-in-system compressor-weak", defrostCauses),
@@ -383,7 +383,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-heat", Name: "a heater appliance that does not heat",
-		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, heats slow, heat slow, heats up slow, slow to heat, slow to preheat, slow to warm, slow to bake, preheats slow, long to heat, long to preheat, slow heating, not reach temp, doesn't reach temp, won't reach temp, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
+		Words: "no heat, not heat, doesn't heat, won't heat, not hot, no hot, out of hot water, stays cold, not dry, doesn't dry, won't dry, not get hot, cold water, takes too long, takes forever, heats slow, heat slow, heats up slow, slow to heat, to preheat, slow to warm, slow to bake, preheats slow, long to heat, minutes to heat, min to heat, nothing heats, slow heating, not reach temp, doesn't reach temp, won't reach temp, not bake, no bake, no broil, won't bake, doesn't bake, not broil, won't broil, water cold, two cycles",
 		Signs: []string{"does-not-heat", "heats-slowly"},
 		Cured: []string{"heats-up"},
 		Causes: []string{"heater-grounded", "no-supply", "leg-missing", "supply-weak", "switch-open", "control-not-calling", "sensor-stops-heat",

@@ -115,11 +115,12 @@ const (
 	gasUnits  = `\bgas\b`
 	burners   = `\bgas\b.*(dry|dri|oven|range|cook|stove|furnace|boiler)|(dry|dri|oven|range|cook|stove|furnace|boiler).*\bgas\b`
 	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
-	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
+	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock\b|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
+	leftIn    = `water (is |was )?(still |left |remains? |remaining |stays |stands |standing |sits |sitting )+(in|at|inside|after)\b|(still|stops with|ends with|left with|leaves|full of) (\w+ )?water (in|at|inside)\b|^\W*((there|it)( i|.)?s |has )?(dirty )?water in (the )?(bottom|tub|drum|sump)`
 	colds     = `fridge|refrig|freez|\bice|cooler`
 	absorbers = `absorption|absorber`
 	peltiers  = `peltier|thermo-?electric`
-	hotter    = `too hot|overheat|burns |scorch`
+	hotter    = `too hot|overheat|burns |scorch|scald`
 	pumps     = `heat.?pump|reverse.?cycle`
 	roomPumps = `(` + pumps + `).*(` + airUnits + `)|(` + airUnits + `).*(` + pumps + `)`
 	phases3   = `\b(three|3).?ph(ase)?\b`
@@ -175,12 +176,13 @@ var appliances = []byAppliance{
 	{`microwave`, `(^|[^m]al |[^a]l |[^l] )fuse|(breaker|trip).*\bdoor`, "blows-fuse", []string{"", "trips-breaker", "no-power"}},
 	{`induction`, `\b(zone|burner|ring|pan|pot|boost)s?\b|\b(left|right|front|rear|back|lf|rf|lr|rr)\b.*(error|dead|not|n.?t|no)\b`, "no-zone", []string{"", "no-heat", "no-power", MotorDead, "no-cool"}},
 	{`induction (cook|hob)`, "", "no-zone", []string{"no-heat"}},
-	{`ice.?machine|cuber`, `harvest|\bthin|\bthick|slab|bridg|slow|hollow|cloudy|(no|little|low|less|enough|late|makes?|making) (\w+ )?ice|releas|drop|produc`, "poor-ice", []string{"", "no-ice", "no-cool", "no-heat", "leaks-ices", "no-fill"}},
+	{`ice.?machine|cuber`, `harvest|\bfall|\bthin|\bthick|slab|bridg|slow|hollow|cloudy|(no|little|low|less|enough|late|makes?|making) (\w+ )?ice|releas|drop|produc`, "poor-ice", []string{"", "no-ice", "no-cool", "no-heat", "leaks-ices", "no-fill"}},
 	{`\bwash(er|ing)|laundry`, `\bno hot (water )?(fill|in(let)?\b|side|comes)|\bhot (side|inlet|valve|fill|tap)|\bfill\w* (\w+ ){0,2}(cold|hot)|cold (water )?only|only cold|(cold|hot) (water )?(comes|fills|runs) in`, "no-fill", []string{"", "no-heat", "leaks-ices", "no-start", MotorDead}},
 	{phases3, "", ThreePhase, singlePhase},
+	{washers, leftIn, NoDrain, []string{"", MotorDead, "hums-trips", "no-start", "leaks-ices"}},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
 	{washers, locked + `|(^|[,;] |the )(door|lid) .{0,12}((not|n.?t) open|locked|stuck (shut|closed))`, "door-locked", []string{"", "no-start", MotorDead}},
-	{`\b(oven|cooker|stove|range)\b`, locked, "oven-locked", []string{"", "no-start"}},
+	{`\b(oven|cooker|stove|range)\b`, locked + `|door (is |was |got |has |still |stuck )*(locked|stuck shut|((wo|do|does|ca)n.?t|will not|cannot) open)`, "oven-locked", []string{"", "no-start"}},
 	{`microwave`, "", NoWaves, []string{"no-heat"}},
 	{`microwave`, `(no|not|n.?t|never|stopped|barely|hardly|slow\w*|weak\w*|poor\w*) (\w+ ){0,2}?(heat|warm|cook|hot\b)|(stays|still|food) cold|cold food|heats? (slow|weak|poor)`, NoWaves, []string{"", "no-cool", MotorDead, "hums-trips"}},
 	{washers, `\bpump|\bdrain|water (stays|stands|left)|standing water`, NoDrain, []string{"", MotorDead, "hums-trips", "no-start"}},
@@ -196,7 +198,7 @@ var appliances = []byAppliance{
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
 	{colds + `|walk.?in|reach.?in|merchand|display`, `(warm|low.?press|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold)).*short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press)))|short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press))).*(warm|press|lp\b|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold))`, "no-cool", []string{"hums-trips"}},
 	{colds, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|vibrat|knock|scrap|buzz\w* loud|chirp`, "noisy-cold", []string{""}},
-	{colds, `ice.?mak|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
+	{colds, `ice.?mak|(ice|bin) full|\bno ice( |$|,)|(not|n.?t|stopped) mak\w* (any )?ice|\bice (production|cubes)|no cubes`, "no-ice", []string{"", "no-cool", "leaks-ices", "no-fill", "too-cold", "no-power"}},
 	{colds, `(\b(comp(ressor)?|kicks)\b|^\W*(it|starts|runs|comes)\b).{0,30}(\b(then|n|and|but|&) (then |it )?(stops?|off|out|quits?|dies|cuts|shuts|goes off)\b|(stops|quits|dies|shuts|cuts)\b.{0,12} (after|within|in) (a |about )?(few|couple|\d+) ?(of )?s)`, "hums-trips", []string{""}},
 	{colds, `\bcomp(ressor)? (is |was |has |just |completely |totally )*(dead|died|quit|(not|(wo|do|does|did|is|was)n.?t|(does|will|did) not|never|no longer|stopped) (run|work|start|com|kick|turn))|\bdead comp`, "no-start", []string{""}},
 	{colds, `^\W*((the|it|is|unit|fridge|refrigerator|freezer|cooler|machine|just|completely|has|now)\W+)*(quit$|(not|(wo|do|does|did|is|was)n.?t|(does|will|did) not|never|no longer|stopped|quit) (run|work))`, "no-start", []string{""}},
@@ -216,7 +218,8 @@ var appliances = []byAppliance{
 	{washers, `(stops|stopped|quits|dies|cuts out|shuts (itself )?(off|down)|pauses|halts) (by itself |itself )?(mid|half|part|(in|during|before) (the )?(mid|cycle|wash|rinse|prog|end))`, "stops-mid", []string{"", "hums-trips", "no-start", MotorDead, "no-spin", NoDrain}},
 	{washers, `over.?(fill|flow)|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
 	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bno fill\b|\bfill\w* (very |too |so |real )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
-		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices"}},
+		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices", "hums-trips"}},
+	{washers, `(not|n.?t|never) (\w+ )?(lock|latch)\b|(door|lid) (lock|latch) .*(not|n.?t|fail|blink|flash)`, "wont-run", []string{"", MotorDead}},
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
@@ -224,7 +227,7 @@ var appliances = []byAppliance{
 	{`furnace|boiler`, `inducer|flame|ignit|pressure switch|draft|flue`, "gas-no-heat", []string{"", "no-heat"}},
 	{`dish`, `\b(dirty|gritty|grit|residue|cloudy)\b|(not|n.?t|never|poor\w*) (get\w* )?(clean|wash)|wash\w* (poor|bad)`, "no-clean", []string{""}},
 	{`dish`, `\bdishes\b.*\bwet\b`, "no-heat", []string{""}},
-	{`heater`, `\breset\b.*(trip|pop|kick|out)|(trip|pop)\w* .*\breset`, "too-hot", []string{"", "hums-trips"}},
+	{`heater`, `\breset\b.*(trip|pop|kick|out|every|days|again)|(trip|pop|push|press|hit)\w* .*\breset`, "too-hot", []string{"", "hums-trips"}},
 	{gasUnits, `runs? out (too |so |very )?(fast|quick|early|soon)|not enough hot`, "gas-no-heat", []string{""}},
 	{`heater|tank`, `runs? out (too |so |very )?(fast|quick|early|soon)|not enough hot`, "no-heat", []string{""}},
 	{washers + `|` + dryers, `\b(heat|heater|element)\b.{0,12}\b(dead|burnt|burned|gone)\b`, "no-heat", []string{"", "no-power"}},
