@@ -163,7 +163,7 @@ var phaseCauses = []Cause{
 			Seen: `
 				turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped, phases reversed, phase reversed, reverse phase, reversed phase, reverse phased, phase reversal, reverse rotation, reversed rotation, rotation reversed, rotates backwards, rotating backwards, turning backwards, running backwards, runs in reverse, rotates wrong way, rotates the wrong way, turns the wrong way | it turns the wrong way, or its legs come in the wrong order | rotation-right
 				rotation-right | rotation right, phase rotation right, phase sequence right, turns right way | its legs come in the order in which it turns the right way |
-				after-wiring | after wiring work, after utility work, after panel work | the trouble began after work on the wiring or by the utility |`,
+				after-wiring | after wiring work, after utility work, after panel work, after electrician, after the electrician, after an electrician, since electrician, since the electrician, after new disconnect, after new panel, after power company | the trouble began after work on the wiring or by the utility |`,
 			Test: Test{Code: "rotation", Name: "order of the legs with a phase rotation meter, or two legs swapped with the power off by who is licensed to, then amps and pressures", How: "saw rotation right",
 				Outcomes: []string{"rotation-right", "turns-wrong-way"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded, On: []string{"three-phase", "ac-warm", "no-cool"}},
 		},

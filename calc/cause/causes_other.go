@@ -252,7 +252,7 @@ var otherCauses = []Cause{
 		Code: "motor-seized", Name: "motor bearings seized", Machine: true,
 		Predicts:    []string{"hums", "amps-locked-rotor", "cuts-out", "windings-sound"},
 		ShownBy:     []string{"shaft-stuck"},
-		Contradicts: []string{"one-speed-dead", "shaft-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "starts-when-pushed", "amps-none", "agitates", "spins", "drum-turns"},
+		Contradicts: []string{"sealed-motor", "one-speed-dead", "shaft-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "starts-when-pushed", "amps-none", "agitates", "spins", "drum-turns"},
 		Fix:         "replace the motor or its bearings",
 		Work:        "motor, bearing, pump",
 		Source:      commonPractice,

@@ -277,7 +277,7 @@ var complaints = []Complaint{
 		Signs: []string{"leg-lost", "phase-lost", "single-phasing"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "phase-lost", "leg-fuse-open", "pole-open", "phases-unequal", "connection-weak", "control-not-calling", "control-volts-low", "contactor-coil-open", "load-jammed", "load-drags",
-			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "wrong-rotation"},
+			"overload-hot", "overload-failed", "winding-open", "winding-shorted", "compressor-seized", "motor-seized", "wrong-rotation"},
 		Need: []Need{{"volts of the three legs at the machine", []string{"legs-sound", "legs-unbalanced", "leg-lost"}}, needWindings, needCase, needStart, needAmps},
 	},
 	{

@@ -75,9 +75,14 @@ func LegAmps(in LegAmpsIn) verdict.Verdict {
 			out.Also = append([]string{"the legs are " + apart, moved}, out.Also...)
 		}
 	case straddles:
-		out.Also = append([]string{"the legs are " + apart + ", too near the limit to say"}, out.Also...)
-		if out.Word == verdict.Sound {
-			out.Word, out.Fact = verdict.CannotTell, nil
+		near := "the legs are " + apart + ", too near " + num(mostApart) + " % to say"
+		if out.Word != verdict.Sound {
+			out.Also = append([]string{near}, out.Also...)
+			break
+		}
+		out.Word, out.Fact, out.Text = verdict.CannotTell, nil, out.Text+"; "+near
+		if u.X < mostApart {
+			out.Fact = []string{"amps-agree"} // as much as this clamp can show
 		}
 	default:
 		out.Also = append([]string{"the legs are " + apart}, out.Also...)

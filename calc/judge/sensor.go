@@ -168,7 +168,7 @@ func sensor(subject string, v, celsius measure.Value, w window, source string) v
 	out := begin(subject, v, w, "Ω", source)
 	out.Entries = entries(v, celsius)
 	out.Caution = []string{caution.ProveDead}
-	at := num(celsius.X) + " °C"
+	at := num(tenth(celsius.X)) + " °C"
 	switch {
 	case v.Over:
 		out.Word, out.Fact = verdict.Failed, []string{"sensor-failed"}

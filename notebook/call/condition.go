@@ -59,7 +59,7 @@ func (c *condition) is(word string) bool { return among(c.words, word) }
 func (c condition) String() string {
 	parts := append([]string(nil), c.words...)
 	if c.hasAt && !c.is(iceWord) {
-		parts = append(parts, "at "+number(c.at)+" °C")
+		parts = append(parts, "at "+degrees(c.at, ""))
 	}
 	if c.test > 0 {
 		parts = append(parts, "test "+number(c.test)+" V")

@@ -31,6 +31,9 @@ var (
 	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
 )
 
+// legsAmps are those of a machine on three phases, leg by leg.
+const legsAmps = "running amps (amp L1 … run, L2 … run, L3 … run)"
+
 // proofs lists what proves a repair, by complaint; "" is for all others.
 var proofs = []struct {
 	complaint string
@@ -219,6 +222,9 @@ func (c *Call) proofList() []proofWanted {
 			if c.complaint() == said.ThreePhase {
 				p.what = strings.Replace(p.what, "amp comp", "amp "+of, 1)
 			}
+		}
+		if c.onThreePhases() && among([]string{proofAmps.what, proofMotorAmps.what}, p.what) {
+			p.what = legsAmps
 		}
 		out = append(out, p)
 	}

@@ -109,6 +109,7 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i) frozen$`, to: ` cold`},
 	{of: "ohm", from: `(?i)^(` + colour + `)[–/-](` + colour + `) `, to: `$1 $2 `},
 	{of: "ohm", from: `^(\S+)[–/>-]((?i:case|gnd|ground|chassis|frame|shell)) `, to: `$1 $2 `},
+	{of: "amp", from: `(?i)^(?:motor|comp|compressor)[ -](?:leg )?([lt][123]|[uvw]) ([\d.~>])`, to: `$1 $2`}, // one of its legs
 	{of: "mfd", from: `(?i)^c[–/>-](\S+) `, to: `$1 `},
 	{of: "mfd", from: `(?i)^(hv|\w{3,}) cap(?:acitor)? `, to: `$1-cap `},
 	{of: "mfd", from: `(?i)^cap(?:acitor)? (start|run) `, to: `$1-cap `},

@@ -35,6 +35,9 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	if !c.onThreePhases() {
 		facts, not = append(facts, cause.Fact{Code: "one-phase"}), "wrong-rotation"
 	}
+	if complaint == said.ThreePhase && !c.appliance().Unsealed {
+		facts, not = append(facts, cause.Fact{Code: "sealed-motor"}), not+" motor-seized"
+	}
 	if among(ofAir, complaint) && !slices.ContainsFunc(facts, func(f cause.Fact) bool {
 		return f.Code == "driven" || f.Code == "windings-equal" || strings.HasPrefix(f.Code, "drive-")
 	}) {

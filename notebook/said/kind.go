@@ -7,7 +7,7 @@ import (
 
 // wiredIn tells an appliance that has no outlet which another one fits.
 var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
-	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler)\b`),
+	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler|walk.?in|roof.?top|(three|3).?ph(ase)?|central (air|ac|a/c)|air handler|condensing unit|hard.?wired|range hood|(bath\w*|ceiling|attic|kitchen|wall) (exhaust |extract\w* )?fan)\b|split system|mini.?split`),
 		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
 })
 
