@@ -227,6 +227,22 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
+		Code: "drain-siphons", Name: "drain hose too deep or too low: the water runs out as it comes in",
+		ShownBy:     []string{"hose-deep"},
+		Predicts:    []string{"overfills", "level-sound"},
+		Contradicts: []string{"hose-high"},
+		Fix:         "hang the drain hose as high as its sheet asks for, not deep in the standpipe and with air round it",
+		Work:        "drain hose, standpipe, stand pipe, high loop",
+		Source:      commonPractice,
+		Own: &Own{
+			Seen: `
+				hose-deep | siphons, siphoning, syphons, syphoning, siphons out, drain hose too deep, drain hose too low, drain hose too far down, drain hose shoved too far down, drain hose pushed too far down, drain hose down standpipe, drain hose on floor, drains while it fills, drains while filling, no high loop, no air gap | the water runs out by its drain hose while it fills | hose-high
+				hose-high | drain hose high enough, drain hose height good, standpipe good, high loop good | the drain hose hangs as high as it should, with air round it |`,
+			Test: Test{Code: "siphon", Name: "look how high and how deep the drain hose hangs, and whether water runs out of it while it fills", How: "saw drain hose high enough",
+				Outcomes: []string{"hose-high", "hose-deep"}, Effort: 1, Danger: Look, On: []string{"overfills"}},
+		},
+	},
+	{
 		Code: "valve-stuck-open", Name: "inlet valve does not shut",
 		ShownBy:     []string{"fills-unpowered"},
 		Predicts:    []string{"overfills"},
@@ -241,7 +257,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"overfills", "no-fill-unpowered"},
 		Contradicts: []string{"level-sound", "level-full", "fills-unpowered"},
 		Fix:         "mend its hose and air trap or free the float; else replace it",
-		Work:        "pressure switch, level, float, hose",
+		Work:        "pressure switch, level, float, pressure hose, air hose, air tube, air trap",
 		Source:      commonPractice,
 	},
 	{
@@ -338,11 +354,11 @@ var wetCauses = []Cause{
 		Predicts:    []string{"noisy"},
 		Contradicts: []string{"suspension-sound"},
 		Fix:         "replace springs or dampers in sets; take shipping bolts out",
-		Work:        "suspension, spring, damper, bolt",
+		Work:        "suspension, spring, damper, bolt, shock, strut",
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
+				suspension-worn | suspension worn, spring broken, springs worn, damper worn, shipping bolts in, dampers worn, damper broken, damper bad, damper leaks, spring off, damper leaking, dampers leaking, suspension rods worn, suspension rods broken, suspension rod broken, damper leaked, rods worn | the tub's springs or dampers are worn, or it is still bolted | suspension-sound
 				suspension-sound | suspension good, springs good | the tub hangs level and is damped |`,
 			Test: Test{Code: "suspension", Name: "press the tub down and let go; look for shipping bolts", How: "saw suspension good",
 				Outcomes: []string{"suspension-sound", "suspension-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},

@@ -143,7 +143,7 @@ var complaints = []Complaint{
 		Code: "overfills", Name: "overfills",
 		Signs:  []string{"overfills"},
 		Cured:  []string{"fills"},
-		Causes: []string{"valve-stuck-open", "level-says-empty", "valve-kept-fed"},
+		Causes: []string{"drain-siphons", "valve-stuck-open", "level-says-empty", "valve-kept-fed"},
 		Need:   []Need{{"water with the plug pulled", []string{"fills-unpowered", "no-fill-unpowered"}}, {"filling seen", []string{"fills", "overfills"}}, needEarth},
 	},
 	{
@@ -167,7 +167,7 @@ var complaints = []Complaint{
 		Code: "no-spin", Name: "a drum that does not turn or spin",
 		Signs: []string{"does-not-spin"},
 		Cured: []string{"spins", "drum-turns"},
-		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "hose-blocked", "connection-weak", "load-jammed", "belt-broken", "clutch-worn", "brushes-worn", "tacho-open",
+		Causes: []string{"winding-grounded", "no-supply", "switch-open", "control-not-calling", "hose-blocked", "connection-weak", "load-jammed", "belt-broken", "suspension-worn", "clutch-worn", "brushes-worn", "tacho-open",
 			"miswired", "start-device-failed", "start-cap-failed", "run-cap-failed", "winding-open", "winding-shorted", "protector-hot", "protector-failed", "drive-fault", "motor-seized"},
 		Need: []Need{{"lid or door switch", []string{"switch-closed", "switch-open"}},
 			{"the drum seen to turn", []string{"spins", "drum-turns", "does-not-spin", "drum-stands"}}, needAmps, needEarth},
@@ -355,7 +355,7 @@ var complaints = []Complaint{
 		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, not pull down, won't pull down, not get below, won't get below, not get down, won't get down, temp alarm, product soft, soft product, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
 		Signs:  []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured:  []string{"cools-down", "temp-at-target"},
-		Causes: with("compressor-off heavy-use vents-blocked condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed gasket-leaks sensor-cold wrong-rotation refrigerant-low restriction air-in-system compressor-weak", defrostCauses),
+		Causes: with("compressor-off heavy-use vents-blocked condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed gasket-leaks sensor-cold wrong-rotation liquid-valve-shut refrigerant-low restriction air-in-system compressor-weak", defrostCauses),
 		Need:   []Need{needStart, needFans, needEvapFan, needFrost, needAmps, needPullDown},
 	},
 	{

@@ -96,6 +96,9 @@ var courses = []Course{
 		On: []string{"three-phase", "ac-warm"}, When: []string{"after-wiring"}, Tests: []string{"case-ohms", "rotation"}, Source: commonPractice,
 	},
 	{
+		On: []string{"no-cool"}, When: []string{"after-wiring"}, Tests: []string{"rotation"}, Source: commonPractice,
+	},
+	{
 		// A drive tells its own faults before anything is opened.
 		On: []string{"ac-warm"}, When: []string{"driven"}, Tests: []string{"mode", "drive-lamp", "airflow", "cond-fan-look", "case-ohms", "winding-ohms"}, Source: commonPractice,
 	},

@@ -70,7 +70,7 @@ func TestTheTradeGoesInThisOrder(t *testing.T) {
 		{"then oil and leaks", "no-cool", bareAndCold + " amps-low", "leak-search", ""},
 		{"amps that tell nothing", "no-cool", bareAndCold + " amps-undecided", "leak-search", ""},
 		{"then drier and capillary", "no-cool", bareAndCold + " amps-low leak-not-found", "restriction-look", ""},
-		{"then a person licensed for it", "no-cool", bareAndCold + " one-phase amps-low leak-not-found restriction-none", "", "compressor-weak"},
+		{"then a person licensed for it", "no-cool", bareAndCold + " one-phase no-pump-down amps-low leak-not-found restriction-none", "", "compressor-weak"},
 		{"bare and cold, the fan not seen", "no-cool", "starts-and-runs frost-none condenser-cold", "evap-fan-look", ""},
 
 		{"a sound element: its sheath", "no-heat", "does-not-heat heater-sound limit-closed", "heater-case", ""},

@@ -8,12 +8,12 @@ import (
 )
 
 // set is a set of codes of the vocabulary by their number.
-type set [8]uint64
+type set [9]uint64
 
 func (s *set) add(i int)      { s[i>>6] |= 1 << (i & 63) }
 func (s *set) has(i int) bool { return s[i>>6]&(1<<(i&63)) != 0 }
 func (s set) meets(o set) bool {
-	return s[0]&o[0]|s[1]&o[1]|s[2]&o[2]|s[3]&o[3]|s[4]&o[4]|s[5]&o[5]|s[6]&o[6]|s[7]&o[7] != 0
+	return s[0]&o[0]|s[1]&o[1]|s[2]&o[2]|s[3]&o[3]|s[4]&o[4]|s[5]&o[5]|s[6]&o[6]|s[7]&o[7]|s[8]&o[8] != 0
 }
 func (s set) count() (n int) {
 	for _, w := range s {
@@ -24,17 +24,17 @@ func (s set) count() (n int) {
 
 //go:noinline
 func (s set) and(o set) set {
-	return set{s[0] & o[0], s[1] & o[1], s[2] & o[2], s[3] & o[3], s[4] & o[4], s[5] & o[5], s[6] & o[6], s[7] & o[7]}
+	return set{s[0] & o[0], s[1] & o[1], s[2] & o[2], s[3] & o[3], s[4] & o[4], s[5] & o[5], s[6] & o[6], s[7] & o[7], s[8] & o[8]}
 }
 
 //go:noinline
 func (s set) or(o set) set {
-	return set{s[0] | o[0], s[1] | o[1], s[2] | o[2], s[3] | o[3], s[4] | o[4], s[5] | o[5], s[6] | o[6], s[7] | o[7]}
+	return set{s[0] | o[0], s[1] | o[1], s[2] | o[2], s[3] | o[3], s[4] | o[4], s[5] | o[5], s[6] | o[6], s[7] | o[7], s[8] | o[8]}
 }
 
 //go:noinline
 func (s set) minus(o set) set {
-	return set{s[0] &^ o[0], s[1] &^ o[1], s[2] &^ o[2], s[3] &^ o[3], s[4] &^ o[4], s[5] &^ o[5], s[6] &^ o[6], s[7] &^ o[7]}
+	return set{s[0] &^ o[0], s[1] &^ o[1], s[2] &^ o[2], s[3] &^ o[3], s[4] &^ o[4], s[5] &^ o[5], s[6] &^ o[6], s[7] &^ o[7], s[8] &^ o[8]}
 }
 
 // vocabulary is the index over seen and judged, built once.

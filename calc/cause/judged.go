@@ -147,6 +147,7 @@ overloaded | | the three legs draw more than the plate allows though their volts
 legs-overloaded | | the three legs draw more than the plate allows, and alike | single-phasing
 coil-fed | | the coil of the contactor has its volts |
 one-phase | | the machine is on one phase |
+no-pump-down | | it is not made to pump down by a valve in its liquid line |
 sealed-motor | | the motor is inside a sealed compressor |
 start-cap-unlikely | | a run capacitor is marked, and no start capacitor or relay for one |
 phases-sound | | the three legs of the supply are there and balanced | phases-unbalanced phase-lost

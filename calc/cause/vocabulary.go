@@ -385,7 +385,7 @@ func Fold(text string) []string {
 // flame that a burner is to have, each with words in which no danger is heard; and
 // dangers of which one word would be heard as another thing, in words that are plain.
 var harmless = [...]struct{ holds, is, plain string }{
-	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak)`, "damper $1"},
+	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
 	{"socket", `\b` + ofElement + ` sockets?` + browned, "terminal burnt"},
 	{"recep", `\b` + ofElement + ` recep(?:tacle)?s?` + browned, "terminal burnt"},
 	{"recep", `\brecep(?:tacle)? block` + browned, "terminal burnt"},

@@ -146,6 +146,7 @@ func (l *factList) appliance() {
 	}{
 		{l.air && of.FanShared, "fan-shared"},
 		{of.Wired, "wired-in"},
+		{of.ThreePhases && slices.Contains(of.Heard, "after-wiring"), "after-wiring"},
 		{of.Still && !(of.Gas && of.Tank), "no-air-path"},
 		{of.Radiant, "no-flame-rod"},
 		{of.HeatPumpDryer && !l.has("frost-"), "coil-hidden"},

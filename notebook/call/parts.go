@@ -17,7 +17,7 @@ var partAliases = map[string]string{
 	"thermal-cutoff": "tco", "thermal-cut-off": "tco", "cutoff": "tco",
 	"thermal-cutout": "tco", "thermal-cut-out": "tco", "cutout": "tco", "cut-out": "tco", "thermal-link": "tco",
 	"cycling-thermostat": "thermostat", "cold-control": "thermostat", "tstat": "thermostat", "operating-thermostat": "thermostat",
-	"defrost-stat": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
+	"defrost-stat": "defrost-thermostat", "defrost-termination": "defrost-thermostat", "termination": "defrost-thermostat", "defrost-bimetal": "defrost-thermostat",
 	"ol": "overload", "olp": "overload",
 	"eco": "limit", "tach": "tacho", "tach-coil": "tacho", "tach-generator": "tacho", "tach-sensor": "tacho",
 	"ignitor": "igniter", "ign": "igniter", "hsi": "igniter", "glow-coil": "igniter", "aquastat": "thermostat", "lwco": "switch",
@@ -226,7 +226,11 @@ func (p *place) names() []string {
 
 // judgeCoil judges the coil of a solenoid or valve.
 func judgeCoil(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
-	return c.smallCoil(name, rs, "")
+	v := c.smallCoil(name, rs, "")
+	if latest(rs).over && said.Has(name, []string{"liquid", "pump-down", "pumpdown"}) {
+		v.Fact = []string{"liquid-valve-shut"}
+	}
+	return v
 }
 
 func (c *Call) smallCoil(name string, rs []*reading, facts string) verdict.Verdict {

@@ -38,6 +38,9 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	if complaint == said.ThreePhase && !c.appliance().Unsealed {
 		facts, not = append(facts, cause.Fact{Code: "sealed-motor"}), not+" motor-seized"
 	}
+	if !c.pumpsDown(facts) {
+		facts, not = append(facts, cause.Fact{Code: "no-pump-down"}), not+" liquid-valve-shut"
+	}
 	if among(ofAir, complaint) && !slices.ContainsFunc(facts, func(f cause.Fact) bool {
 		return f.Code == "driven" || f.Code == "windings-equal" || strings.HasPrefix(f.Code, "drive-")
 	}) {
@@ -55,6 +58,13 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	}
 	r.Standings = kept
 	return r
+}
+
+// pumpsDown reports whether a machine may stop by a valve in its liquid line, as large
+// cold rooms and cases do (common practice), or one was read or seen.
+func (c *Call) pumpsDown(facts []cause.Fact) bool {
+	return said.Has(c.last("unit")+" "+c.last("fault"), []string{"walk-in", "walk in", "walkin", "pump down", "pumps down", "pump-down", "pumpdown", "rack", "condensing unit", "solenoid"}) ||
+		slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "liquid-") })
 }
 
 // weighed is the last weighing.
