@@ -271,22 +271,6 @@ var coldCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "liquid-valve-shut", Name: "valve of the liquid line (pump-down) does not open",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "suction-low", "frost-none", "short-cycles", "will-not-reach"},
-		ShownBy:     []string{"liquid-valve-shut"},
-		Contradicts: []string{"no-pump-down", "liquid-valve-opens", "frost-even", "frost-heavy", "suction-normal", "suction-high", "cools-down", "pulls-down-on-course"},
-		Fix:         "replace a coil that is open; without volts on it look at thermostat and defrost clock; the valve itself is for a person certified for the refrigerant",
-		Work:        "solenoid, coil, valve",
-		Source:      commonPractice,
-		Own: &Own{
-			Seen: `
-				liquid-valve-opens | liquid solenoid opens, liquid solenoid clicks, liquid line solenoid opens, liquid line solenoid clicks | the valve of the liquid line opens when cold is called for | liquid-valve-shut
-				liquid-valve-shut | liquid solenoid stuck, liquid solenoid dead, liquid solenoid stuck shut, liquid line solenoid stuck, liquid line solenoid dead, liquid line solenoid stuck closed, pumps down and stays off | the valve of the liquid line stays shut though cold is called for |`,
-			Test: Test{Code: "liquid-valve", Name: "call for cold: hear the valve of the liquid line open, and read its coil, dead", How: "saw liquid solenoid opens",
-				Outcomes: []string{"liquid-valve-opens", "liquid-valve-shut"}, Effort: 2, Danger: Look, Barred: []string{"no-pump-down"}},
-		},
-	},
-	{
 		Code: "air-in-system", Name: "air or a wrong gas in the sealed system",
 		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "amps-high", "comp-hot", "cuts-out", "suction-high", "will-not-reach", "split-small"},
 		ShownBy:     []string{"standing-pressure-high"},

@@ -7,7 +7,7 @@ import (
 )
 
 // gasRows are the causes of a burner that loses its heat, of a standing pilot, of a
-// furnace's draft and of its blower: code | name | shown by | predicts | contradicts |
+// furnace's draft and of its blower, and such as need no more: code | name | shown by | predicts | contradicts |
 // repair | work. They are text, as seenRows are, for what that spares.
 const gasRows = `
 gas-coil-hot | coil of the gas valve opens when it is hot | coil-open | heat-lost quits-glowing flame-none heats-slowly | coil-conducts quits-dark | replace the coils as a set; valve and pipes are for licensed persons | coil, valve
@@ -22,6 +22,8 @@ draft-poor | flue, intake, hose or drain of the condensate blocked | draft-poor 
 inducer-failed | inducer does not run | inducer-stopped | press-open igniter-dark | inducer-runs press-closed igniter-glows flame-lights flame-drops-out | fed and still, replace it; not fed, look at limit, control and wires | inducer, draft motor
 fan-set-on | fan switched to run all the time | fan-set-on |  | fan-set-auto | set the fan to auto, or its manual switch back | set, auto, thermostat, switch
 blower-relay-stuck | blower's relay, fan switch or control stuck closed | blower-kept-on |  | blower-lets-go | replace the relay, fan switch or control that keeps it on | relay, control, board, fan switch
+liquid-valve-shut | valve of the liquid line (pump-down) does not open | liquid-valve-shut | does-not-cool cools-slowly suction-low frost-none short-cycles will-not-reach | no-pump-down liquid-valve-opens frost-even frost-heavy suction-normal suction-high cools-down pulls-down-on-course | replace a coil that is open; with no volts on it look at thermostat and defrost clock; the valve itself is for a person certified for the refrigerant | solenoid, coil, valve
+drain-siphons | drain hose too deep or too low: the water runs out as it comes in | hose-deep | overfills level-sound | hose-high | hang the drain hose as high as its sheet asks for, not deep in the standpipe and with air round it | drain hose, standpipe, high loop
 `
 
 // gasTestRows are their tests: code | name | what to type | outcomes | effort | complaints.
@@ -34,6 +36,8 @@ inducer-look | call for heat and see whether the inducer runs | saw inducer runs
 draft | look at flue, intake, hose and condensate trap, read the draft against the switch's marking | saw draft enough | draft-enough draft-poor | 2 | furnace-no-heat
 fan-set | read the fan setting of the thermostat | saw fan set to auto | fan-set-auto fan-set-on | 1 | fan-on
 fan-uncalled | take the thermostat's call away and see whether the blower stops after its delay | saw blower stops with g off | blower-lets-go blower-kept-on | 2 | fan-on
+liquid-valve | call for cold, hear and feel the valve of the liquid line open | saw liquid solenoid opens | liquid-valve-opens liquid-valve-shut | 1 | no-cool
+siphon | look how high and how deep the drain hose hangs, and whether water runs out of it while it fills | saw drain hose high enough | hose-high hose-deep | 1 | overfills
 `
 
 var (

@@ -227,22 +227,6 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "drain-siphons", Name: "drain hose too deep or too low: the water runs out as it comes in",
-		ShownBy:     []string{"hose-deep"},
-		Predicts:    []string{"overfills", "level-sound"},
-		Contradicts: []string{"hose-high"},
-		Fix:         "hang the drain hose as high as its sheet asks for, not deep in the standpipe and with air round it",
-		Work:        "drain hose, standpipe, stand pipe, high loop",
-		Source:      commonPractice,
-		Own: &Own{
-			Seen: `
-				hose-deep | siphons, siphoning, syphons, syphoning, siphons out, drain hose too deep, drain hose too low, drain hose too far down, drain hose shoved too far down, drain hose pushed too far down, drain hose down standpipe, drain hose on floor, drains while it fills, drains while filling, no high loop, no air gap | the water runs out by its drain hose while it fills | hose-high
-				hose-high | drain hose high enough, drain hose height good, standpipe good, high loop good | the drain hose hangs as high as it should, with air round it |`,
-			Test: Test{Code: "siphon", Name: "look how high and how deep the drain hose hangs, and whether water runs out of it while it fills", How: "saw drain hose high enough",
-				Outcomes: []string{"hose-high", "hose-deep"}, Effort: 1, Danger: Look, On: []string{"overfills"}},
-		},
-	},
-	{
 		Code: "valve-stuck-open", Name: "inlet valve does not shut",
 		ShownBy:     []string{"fills-unpowered"},
 		Predicts:    []string{"overfills"},

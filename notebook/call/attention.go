@@ -321,8 +321,10 @@ func (c *Call) wanting() []want {
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
-			if among(n.Any, "airflow-blocked") && c.clearedPath() || n.What == "lid or door switch" && startSeen(c, c.since()).held {
-				continue // the path is cleared; the drum does not turn with its switch open
+			if among(n.Any, "airflow-blocked") && c.clearedPath() || n.What == "lid or door switch" && startSeen(c, c.since()).held ||
+				intersects(n.Any, []string{"heater-sound", "heater-insulation-sound", "limit-closed"}) && c.onlyWorkOn(feeders) || among(n.Any, "thermostat-opens") && c.ofBurner() ||
+				n.What == "running amps" && c.appliance().Unsealed && c.besideMotor() {
+				continue // the path is cleared; no drum turns with its switch open; it lacked but its supply; no sensor sets it; its motor is as it was
 			}
 			if m := c.machines[c.mainMachine()]; m != nil && m.result.State == winding.TooClose && !m.result.Alike && strings.HasPrefix(n.What, "windings") {
 				add("roles of the pins: the pairs are too close to tell; zero the leads, use a finer range, or find markings", complaint)

@@ -2,6 +2,7 @@ package call
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"ohmcall/notebook/script"
@@ -121,6 +122,8 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	case a.Gas:
 	case low == "coil" && a.Dries() && (k == 1 || partOf(names[k-2]) == nil): // that of an electric dryer
 		names[k-1] = "heater"
+	case a.Tank && k == 1 && among(levels, low) && ohmsAbove(words[k], contactMost): // no thermostat
+		names[k-1] += "-element"
 	case low == "burner" && a.Elements: // that of an electric range
 		names[k-1] = "element"
 	}
@@ -139,6 +142,15 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 		k++
 	}
 	return append([]string{name}, words[k:]...)
+}
+
+// contactMost is what no closed contact reads, and the element of a tank always does, in
+// ohms (common practice).
+const contactMost = 5
+
+func ohmsAbove(text string, least float64) bool {
+	x, err := strconv.ParseFloat(text, 64)
+	return err == nil && x > least
 }
 
 // corners are the places of a cooktop's elements.

@@ -29,7 +29,7 @@ func (c *Call) subject(r *reading) (kind, name string) {
 			return "part", r.of
 		case r.b != "":
 			return "wind", r.of
-		case among(twoLeads, strings.ToLower(r.a)):
+		case isMotor(r.a) && (!r.over || among(twoLeads, strings.ToLower(r.a))):
 			return motorKind, strings.ToLower(r.a)
 		case partOf(r.a) != nil:
 			return "part", strings.ToLower(r.a)

@@ -117,7 +117,7 @@ var motors = []string{"pump", "drain-pump", "motor", "fan", "cond-fan", "evap-fa
 
 // twoLeads are the motors that have two leads (common practice), and motorKind what is
 // read between them when no pins are said.
-var twoLeads = []string{"evap-fan", "cond-fan", "drain-pump"}
+var twoLeads = []string{"evap-fan", "cond-fan", "drain-pump", "turntable-motor", "inducer-motor"}
 
 const motorKind = "motor"
 
@@ -125,13 +125,16 @@ const motorKind = "motor"
 // direct volts has electronics, of which ohms tell nothing (common practice).
 func (c *Call) judgeLeads(name string, r *reading) (verdict.Verdict, bool) {
 	v := judgeWound(c, name, []*reading{r}, 0)
+	if !r.over {
+		return v, true
+	}
 	if says := c.maybeDirect(name); says != "" {
 		v.Word, v.Text, v.Fact = verdict.CannotTell, says, []string{name + "-windings-undecided"}
 	} else {
 		v.Fact = []string{name + "-windings-failed"}
 		v.Also = []string{"a hot one is let cool and read again"}
 	}
-	return v, r.over
+	return v, true
 }
 
 // lowVolts are the most that boards feed a fan with, direct ones (common practice).

@@ -153,7 +153,9 @@ func (c *Call) proofList() []proofWanted {
 			p.what, held = "that it fills hot (saw fills hot, or temp water …)", fillsHot
 		}
 		if p.codes[0] == "heat-right" {
-			held = holdsHeat
+			if held = holdsHeat; c.ofBurner() {
+				p.what, held = "that its heat goes off as it is set (saw burner cycles)", seen("heat-stops", "heat-right")
+			}
 		}
 		list = append(slices.Clone(list), &proofWanted{p.what, held})
 	}
@@ -192,8 +194,16 @@ func (c *Call) proofList() []proofWanted {
 				continue
 			}
 		case proofSurge.what, proofSag.what:
-			if inverter || c.appliance().Unsealed || only {
+			if inverter || c.appliance().Unsealed || only || c.onlyWorkOn(cleaning) {
 				continue
+			}
+		case proofMotorAmps.what, proofPump.what:
+			if c.besideMotor() {
+				continue
+			}
+		case proofHeaterAmps.what, proofHeat.what:
+			if c.onlyWorkOn(feeders) {
+				p = map[bool]proofWanted{true: proofWarms, false: proofFed}[p.what == proofHeat.what]
 			}
 		case proofTemps.what, proofCoil.what:
 			if c.appliance().Unsealed || only && slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == proofStart.what }) {
@@ -213,7 +223,7 @@ func (c *Call) proofList() []proofWanted {
 				p = proofMotorAmps
 			}
 		}
-		if c.appliance().Wired {
+		if p.what == proofEarth.what && c.appliance().Plugless() {
 			p.what = strings.Replace(p.what, "plug pin", "its earth terminal", 1)
 		}
 		p.what = strings.Replace(p.what, "PLACE", c.placesOfProof(), 1)

@@ -78,6 +78,9 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		if len(words) > 1 && q.word == "ohm" && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && (startsLikeNumber(words[1]) || isOver(words[1])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
 			words = append([]string{"1", "2"}, words[1:]...) // between its leads, there is no other pair of it
 		}
+		if len(words) > 2 && q.word == "ohm" && isShell(words[1]) && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
+			words[0] = "1" // its winding joins both leads
+		}
 		if q.word == "ohm" {
 			words = words[c.motorFirst(words):]
 		}

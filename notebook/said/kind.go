@@ -7,9 +7,17 @@ import (
 
 // wiredIn tells an appliance that has no outlet which another one fits.
 var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
-	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler|walk.?in|roof.?top|(three|3).?ph(ase)?|central (air|ac|a/c)|air handler|condensing unit|hard.?wired|range hood|(bath\w*|ceiling|attic|kitchen|wall) (exhaust |extract\w* )?fan)\b|split system|mini.?split`),
+	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler)\b`),
 		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
 })
+
+// fittedIn tells what else is wired in, without a plug (common practice).
+var fittedIn = pattern{expr: `(?i)walk.?in|roof.?top|packaged|` + phases3 + `|central (air|ac|a/c)|air handler|condensing unit|hard.?wired|range hood|(bath\w*|ceiling|attic|kitchen|wall) (exhaust |extract\w* )?fan|split|exhaust hood`}
+
+// Plugless reports whether it has an earth terminal, and no plug with an earth pin.
+func (a *Appliance) Plugless() bool {
+	return a.Wired || a.Furnace || a.HeatPump && !Has(a.Unit, []string{"window", "portable"}) || a.ThreePhases || fittedIn.get().MatchString(a.Unit)
+}
 
 // hasNoOutlet tells such an appliance by its name and the complaint's words.
 func hasNoOutlet(text string) bool {
