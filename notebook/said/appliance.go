@@ -116,7 +116,7 @@ const (
 	burners   = `\bgas\b.*(dry|dri|oven|range|cook|stove|furnace|boiler)|(dry|dri|oven|range|cook|stove|furnace|boiler).*\bgas\b`
 	tepid     = `luke.?warm|tepid|warm at best|(not|n.?t|only|just|barely) warm`
 	locked    = `(not|n.?t|never|fails? to) (\w+ )?unlock\b|(stay|still|remain|keep)\w* locked|locked (shut|closed)`
-	leftIn    = `water (is |was )?(still |left |remains? |remaining |stays |stands |standing |sits |sitting )+(in|at|inside|after)\b|(still|stops with|ends with|left with|leaves|full of) (\w+ )?water (in|at|inside)\b|^\W*((there|it)( i|.)?s |has )?(dirty )?water in (the )?(bottom|tub|drum|sump)`
+	leftIn    = `water (is |was )?(still |left |remains? |remaining |stays |stands |standing |sits |sitting )+(in|at|inside|after)\b|(still|stops with|ends with|left with|leaves|full of) ((dirty|standing|some|the) )?water (in|at|inside)\b|^\W*((there|it)( i|.)?s |has )?(dirty )?water in (the )?(bottom|tub|drum|sump)`
 	colds     = `fridge|refrig|freez|\bice|cooler`
 	absorbers = `absorption|absorber`
 	peltiers  = `peltier|thermo-?electric`
