@@ -322,7 +322,7 @@ func (c *Call) wanting() []want {
 				continue
 			}
 			if among(n.Any, "airflow-blocked") && c.clearedPath() || n.What == "lid or door switch" && startSeen(c, c.since()).held ||
-				intersects(n.Any, []string{"heater-sound", "heater-insulation-sound", "limit-closed"}) && c.onlyWorkOn(feeders) || among(n.Any, "thermostat-opens") && c.ofBurner() ||
+				intersects(n.Any, heaterRead) && c.onlyWorkOn(feeders) || among(n.Any, "thermostat-opens") && c.openBurner() ||
 				n.What == "running amps" && c.appliance().Unsealed && c.besideMotor() {
 				continue // the path is cleared; no drum turns with its switch open; it lacked but its supply; no sensor sets it; its motor is as it was
 			}

@@ -153,7 +153,7 @@ func (c *Call) proofList() []proofWanted {
 			p.what, held = "that it fills hot (saw fills hot, or temp water …)", fillsHot
 		}
 		if p.codes[0] == "heat-right" {
-			if held = holdsHeat; c.ofBurner() {
+			if held = holdsHeat; c.openBurner() {
 				p.what, held = "that its heat goes off as it is set (saw burner cycles)", seen("heat-stops", "heat-right")
 			}
 		}
@@ -202,8 +202,11 @@ func (c *Call) proofList() []proofWanted {
 				continue
 			}
 		case proofHeaterAmps.what, proofHeat.what:
-			if c.onlyWorkOn(feeders) {
-				p = map[bool]proofWanted{true: proofWarms, false: proofFed}[p.what == proofHeat.what]
+			if w := &proofFed; c.onlyWorkOn(feeders) {
+				if p.what == proofHeat.what {
+					w = &proofWarms
+				}
+				p = *w
 			}
 		case proofTemps.what, proofCoil.what:
 			if c.appliance().Unsealed || only && slices.ContainsFunc(list, func(o *proofWanted) bool { return o.what == proofStart.what }) {

@@ -64,31 +64,44 @@ var (
 // they were: after such work these prove what the heater or the motor would (common
 // practice).
 var (
-	feeders   = []string{"breaker", "outlet", "receptacle", "leg", "house fuse", "fuse box", "terminal block", "cord", "plugged"}
-	elsewhere = []string{"lock", "latch", "door switch", "lid switch", "hose", "strike", "shock", "damper", "suspension", "spring", "valve", "coil", "screen", "igniter", "level", "breaker", "trap", "filter"}
-	proofFed  = proofWanted{"volts of the supply (volt line …, or volt L1 L2 …)", func(c *Call, since int) shown {
+	feeders    = []string{"breaker", "outlet", "receptacle", "leg", "house fuse", "fuse box", "terminal block", "cord", "plugged"}
+	elsewhere  = []string{"lock", "latch", "door switch", "lid switch", "hose", "strike", "shock", "damper", "suspension", "spring", "valve", "coil", "screen", "igniter", "level", "breaker", "trap", "filter"}
+	ofBurner   = []string{"infinite", "simmerstat", "energy regulator", "burner", "hotplate", "ring "}
+	heaterRead = []string{"heater-sound", "heater-insulation-sound", "limit-closed"}
+	proofFed   = proofWanted{"volts of the supply (volt line …, or volt L1 L2 …)", func(c *Call, since int) shown {
 		return c.shownBy(c.lastAfter(since, func(r *reading) bool { return r.quality.word == "volt" && isLine(r) }))
 	}}
 	proofWarms = proofWanted{proofCooks.what, seen("heats-up")}
 )
 
 // onlyWorkOn reports whether work was done, and in all of its words one of some is.
+//
+//go:noinline
 func (c *Call) onlyWorkOn(words []string) bool {
-	done := c.doneNow()
-	return len(done) > 0 && !slices.ContainsFunc(done, func(w doneWork) bool { return !said.Has(w.text, words) })
+	only := false
+	for _, w := range c.doneNow() {
+		if only = said.Has(w.text, words); !only {
+			break
+		}
+	}
+	return only
 }
 
 // besideMotor reports whether only such work was done, and what it stops by is not in
 // question.
+//
+//go:noinline
 func (c *Call) besideMotor() bool {
 	return c.onlyWorkOn(elsewhere) && !strings.HasPrefix(c.complaint(), "stops-")
 }
 
-// ofBurner reports whether the heat complained of is that of an open burner, which is
+// openBurner reports whether the heat complained of is that of an open burner, which is
 // set by no temperature.
-func (c *Call) ofBurner() bool {
+//
+//go:noinline
+func (c *Call) openBurner() bool {
 	a := c.appliance()
-	return a.Elements && !a.Gas && (c.workOn([]string{"infinite", "simmerstat", "energy regulator"}) || said.Has(a.Fault, []string{"burner", "hotplate", "ring "}))
+	return a.Elements && !a.Gas && (c.workOn(ofBurner) || said.Has(a.Fault, ofBurner))
 }
 
 // alsoProved is a list of proofs with what the kind of work and, where no complaint

@@ -75,11 +75,12 @@ func (c *Call) readingsAs(q *quality, text string) string {
 		if len(words) > 2 && q.word == "ohm" && c.complaint() == said.NoDrain && strings.EqualFold(words[0], "drain") && strings.EqualFold(words[1], drainPump) {
 			words = words[1:]
 		}
-		if len(words) > 1 && q.word == "ohm" && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && (startsLikeNumber(words[1]) || isOver(words[1])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
-			words = append([]string{"1", "2"}, words[1:]...) // between its leads, there is no other pair of it
-		}
-		if len(words) > 2 && q.word == "ohm" && isShell(words[1]) && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
-			words[0] = "1" // its winding joins both leads
+		if len(words) > 1 && q.word == "ohm" && among([]string{drainPump, "drain-pump"}, strings.ToLower(words[0])) && c.complaint() == said.NoDrain && c.machineAtHand() == drainPump {
+			if startsLikeNumber(words[1]) || isOver(words[1]) {
+				words = append([]string{"1", "2"}, words[1:]...) // between its leads, there is no other pair of it
+			} else if isShell(words[1]) {
+				words[0] = "1" // its winding joins both leads
+			}
 		}
 		if q.word == "ohm" {
 			words = words[c.motorFirst(words):]

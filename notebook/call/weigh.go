@@ -32,14 +32,17 @@ func (c *Call) weigh(before int) cause.Result {
 func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cause.Result {
 	facts = slices.Clip(facts)
 	not := ""
-	if !c.onThreePhases() {
-		facts, not = append(facts, cause.Fact{Code: "one-phase"}), "wrong-rotation"
-	}
-	if complaint == said.ThreePhase && !c.appliance().Unsealed {
-		facts, not = append(facts, cause.Fact{Code: "sealed-motor"}), not+" motor-seized"
-	}
-	if !c.pumpsDown(facts) {
-		facts, not = append(facts, cause.Fact{Code: "no-pump-down"}), not+" liquid-valve-shut"
+	for _, n := range [...]struct {
+		is        bool
+		fact, not string
+	}{
+		{!c.onThreePhases(), "one-phase", "wrong-rotation"},
+		{complaint == said.ThreePhase && !c.appliance().Unsealed, "sealed-motor", " motor-seized"},
+		{!c.pumpsDown(facts), "no-pump-down", " liquid-valve-shut"},
+	} {
+		if n.is {
+			facts, not = append(facts, cause.Fact{Code: n.fact}), not+n.not
+		}
 	}
 	if among(ofAir, complaint) && !slices.ContainsFunc(facts, func(f cause.Fact) bool {
 		return f.Code == "driven" || f.Code == "windings-equal" || strings.HasPrefix(f.Code, "drive-")
@@ -63,9 +66,16 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 // pumpsDown reports whether a machine may stop by a valve in its liquid line, as large
 // cold rooms and cases do (common practice), or one was read or seen.
 func (c *Call) pumpsDown(facts []cause.Fact) bool {
-	return said.Has(c.last("unit")+" "+c.last("fault"), []string{"walk-in", "walk in", "walkin", "pump down", "pumps down", "pump-down", "pumpdown", "rack", "condensing unit", "solenoid"}) ||
-		slices.ContainsFunc(facts, func(f cause.Fact) bool { return strings.HasPrefix(f.Code, "liquid-") })
+	for _, f := range facts {
+		if strings.HasPrefix(f.Code, "liquid-") {
+			return true
+		}
+	}
+	a := c.appliance()
+	return said.Has(a.Unit, withValve) || said.Has(a.Fault, withValve)
 }
+
+var withValve = []string{"walk-in", "walk in", "walkin", "pump", "rack", "solenoid"}
 
 // weighed is the last weighing.
 type weighed struct {

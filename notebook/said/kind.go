@@ -15,6 +15,8 @@ var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
 var fittedIn = pattern{expr: `(?i)walk.?in|roof.?top|packaged|` + phases3 + `|central (air|ac|a/c)|air handler|condensing unit|hard.?wired|range hood|(bath\w*|ceiling|attic|kitchen|wall) (exhaust |extract\w* )?fan|split|exhaust hood`}
 
 // Plugless reports whether it has an earth terminal, and no plug with an earth pin.
+//
+//go:noinline
 func (a *Appliance) Plugless() bool {
 	return a.Wired || a.Furnace || a.HeatPump && !Has(a.Unit, []string{"window", "portable"}) || a.ThreePhases || fittedIn.get().MatchString(a.Unit)
 }
