@@ -199,6 +199,8 @@ func TestFaultless(t *testing.T) {
 		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc OL cold", "close nff"}, true},
 		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc 5 cold", "close nff"}, false},
 		{[]string{"unit refrigerator", "fault clicks and does not cool", "ohm ptc OL cold", "close declined"}, false},
+		{[]string{"unit induction cooktop", "fault new pan does nothing", "saw pan not magnetic", "close no fault"}, false},
+		{[]string{"unit induction cooktop", "fault new pan does nothing", "saw pan not magnetic", "saw igbt shorted", "close no fault"}, true},
 	} {
 		r := applyAll(t, x.lines...).Record()
 		if got := strings.Contains(strings.Join(r.Alerts, "\n"), "it ends as without a fault"); got != x.want {

@@ -25,6 +25,9 @@ func TestInterlocks(t *testing.T) {
 		oven + "saw door interlock welded; did replaced door switches; ohm primary-switch OL open" + ends:                                                                   "proved",
 		oven + "ohm primary-switch 0.1 open; strike 4 slip; ohm primary-switch OL open; did replaced fuse" + ends:                                                           "proved",
 		oven + "ohm primary-switch 0.1 closed, secondary-switch 0.1 closed; did replaced fuse" + ends:                                                                       "proved",
+		oven + "did replaced both door switches; saw interlocks good" + ends:                                                                                                "proved",
+		oven + "did replaced both door switches; saw interlocks good; ohm primary-switch 0.1 open" + ends:                                                                   "unsafe",
+		oven + "saw interlocks good; did replaced both door switches" + ends:                                                                                                "not proved",
 		oven + "did replaced door latch" + ends:                                                                                                                             "not proved",
 		oven + "ohm monitor-switch OL open; did replaced fuse" + ends:                                                                                                       "not proved",
 		oven + "ohm monitor-switch OL open; ohm monitor-switch OL closed; did replaced fuse" + ends:                                                                         "not proved",
@@ -39,6 +42,12 @@ func TestInterlocks(t *testing.T) {
 		c := applyAll(t, strings.Split(lines, "; ")...)
 		if r := c.Record(); r.Header.Result != want {
 			t.Errorf("%s: %s, want %s: %q", lines, r.Header.Result, want, r.Alerts)
+		}
+	}
+	unread := applyAll(t, strings.Split(oven+"ohm fuse OL; ohm primary-switch 0.2 closed; did replaced door switches", "; ")...)
+	for _, p := range unread.proofMissing() {
+		if strings.Contains(p, "entry 0") || strings.Contains(p, "): read open") {
+			t.Errorf("what nobody read: %q", p)
 		}
 	}
 	last := applyAll(t, "unit microwave", "fault dead", "ohm primary-switch 0.1 open").Entries()
@@ -79,6 +88,11 @@ func TestOwnWays(t *testing.T) {
 		{"a sound work coil", "unit induction cooktop; fault no heat; safe off; ohm coil-lf 0.1", []string{"sound", "as low as a work coil is"}, []string{"suspect"}, map[string]cause.State{"work-coil-open": cause.RuledOut}, "", source},
 		{"a work coil by its name", "ohm work-coil 0.15", []string{"sound"}, []string{"hardly any coil"}, nil, "", source},
 		{"another coil stays suspect", "unit dishwasher; ohm valve-coil 0.1", []string{"hardly any coil"}, nil, nil, "", source},
+		{"two pots", "unit induction range; fault zone cuts out when two pots are on", []string{"an induction zone"}, []string{"motor"}, nil, "pan", source},
+		{"off after a while", "unit induction range; fault shuts off after 10 minutes", []string{"an induction zone"}, []string{"motor"}, nil, "", source},
+		{"its oven off after a while", "unit induction range; fault oven shuts off after 10 minutes", nil, []string{"an induction zone"}, nil, "", source},
+		{"seen to heat", "unit induction range; fault burner won't heat the pan; safe off; ohm coil OL; did replaced coil; ohm earth 0.08; saw heats; close", []string{"Closed."}, []string{"proof: that it heats"}, nil, "", source},
+		{"not seen to heat", "unit induction range; fault burner won't heat the pan; safe off; ohm coil OL; did replaced coil; ohm earth 0.08; close", []string{"proof: that it heats"}, nil, nil, "", source},
 		{"the oven of an induction range", "unit induction range; fault oven not heating", []string{"a heater appliance"}, nil, nil, "", source},
 		{"its lamp", "unit induction range; fault oven light out", []string{"none of the common complaints"}, nil, nil, "", source},
 

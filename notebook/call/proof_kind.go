@@ -11,7 +11,7 @@ import (
 
 var (
 	proofFlame   = proofWanted{"a flame seen (saw flame lights)", seen("flame-lights")}
-	proofCooks   = proofWanted{"that it heats (saw heats)", heat}
+	proofCooks   = proofWanted{"that it heats (saw heats)", cooks}
 	proofWorks   = proofWanted{"that it works (saw heats, or saw runs)", seen("heats-up", "starts-and-runs")}
 	proofLeakage = proofWanted{"the leakage of microwaves measured (saw leakage test good)", seen("no-radiates")}
 )

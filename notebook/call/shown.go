@@ -183,14 +183,21 @@ func (c *Call) tooHot(r *reading) string {
 	return ""
 }
 
-// heat is the temperature that a heater reaches; of a microwave oven that it is seen to heat is enough.
+// cooks is that it is seen to heat what stands in it or on it, else a temperature of that.
+func cooks(c *Call, since int) shown {
+	if s := seen("heats-up")(c, since); s.held {
+		return s
+	}
+	return heat(c, since)
+}
+
+// heat is the temperature that a heater reaches: that it is seen to heat alone says less.
 func heat(c *Call, since int) shown {
 	r := c.lastAfter(since, ofHeat)
-	if cooks := c.appliance().HighVolts; cooks || r == nil {
-		if s := seen("heats-up")(c, since); s.held || r == nil {
-			s.held = s.held && cooks
-			return s
-		}
+	if r == nil {
+		s := seen("heats-up")(c, since)
+		s.held = false
+		return s
 	}
 	if much := c.tooHot(r); much != "" {
 		return shown{text: r.shown() + " (entry " + itoa(r.entry) + ")" + much}
