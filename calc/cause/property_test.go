@@ -12,7 +12,7 @@ import (
 func randomFacts(rng *rand.Rand, n int) []Fact {
 	list := make([]Fact, rng.IntN(n+1))
 	for i := range list {
-		list[i] = Fact{vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, 1 + rng.IntN(30)}
+		list[i] = Fact{Code: vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, Entry: 1 + rng.IntN(30)}
 	}
 	return list
 }
@@ -161,7 +161,7 @@ func TestEliminationOnlyGrows(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 6))
 	grown := 0
 	randomWeighings(t, 5000, func(c Complaint, f []Fact, r Result) {
-		x := Fact{vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, 31}
+		x := Fact{Code: vocabulary().terms[rng.IntN(len(vocabulary().terms))].Code, Entry: 31}
 		if disputedBy(x, f) || slices.ContainsFunc(f, func(g Fact) bool { return slices.Contains(yields[g.Code], x.Code) }) {
 			return
 		}
@@ -222,7 +222,7 @@ func followed(t *testing.T, p *plan, i int, rng *rand.Rand) (Result, []Fact) {
 			t.Errorf("%s: %s allows no outcome of %s after %v", p.Code, p.causes[i].Code, r.Next.Code, f)
 			return r, f
 		}
-		f = append(f, Fact{outcome, step})
+		f = append(f, Fact{Code: outcome, Entry: step})
 	}
 	t.Fatalf("%s: %s: no end after 60 steps: %v", p.Code, p.causes[i].Code, f)
 	return Result{}, nil

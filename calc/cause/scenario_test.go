@@ -221,7 +221,7 @@ func goodGearBut(word, other string) string { return strings.Replace(goodGear, w
 func facts(words string) []Fact {
 	var list []Fact
 	for i, w := range strings.Fields(words) {
-		list = append(list, Fact{w, i + 1})
+		list = append(list, Fact{Code: w, Entry: i + 1})
 	}
 	return list
 }

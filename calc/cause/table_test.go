@@ -228,7 +228,7 @@ func TestExclusions(t *testing.T) {
 	for _, g := range groups {
 		for _, a := range g {
 			for _, b := range g {
-				r := Weigh("no-start", []Fact{{a, 1}, {b, 2}})
+				r := Weigh("no-start", []Fact{{Code: a, Entry: 1}, {Code: b, Entry: 2}})
 				if want := a != b; want != (len(r.Contradictions) == 1) {
 					t.Errorf("%s and %s: contradictions %v", a, b, r.Contradictions)
 				}

@@ -198,14 +198,20 @@ func (w *weighing) stand() {
 	r := w.result
 	r.Standings = make([]Standing, len(w.causes))
 	facts := make([]Fact, 0, 4*len(w.items))
+	past := w.past()
 	for i := range w.causes {
 		c := &w.causes[i]
 		s := &r.Standings[i]
 		s.Cause, s.State = c.Cause, Open
 		facts, s.For = w.pick(facts, &c.fits)
 		facts, s.Against = w.pick(facts, &c.contradicts)
+		against := w.settled
+		if past != (set{}) && slices.Contains(bridgeable, c.Code) {
+			against = against.minus(past)
+			s.Against = slices.DeleteFunc(s.Against, func(f Fact) bool { return f.Past })
+		}
 		switch {
-		case c.contradicts.meets(w.settled):
+		case c.contradicts.meets(against):
 			s.State = RuledOut
 			continue
 		case c.shownBy.meets(w.settled):
@@ -224,6 +230,26 @@ func (w *weighing) stand() {
 			s.State, s.Last = Supported, true
 		}
 	}
+}
+
+// bridgeable are the causes that are a protective device which lets nothing through.
+var bridgeable = []string{"limit-open", "limit-hot", "flame-sensor-open", "press-open", "switch-open", "fuse-open", "thermocouple-weak"}
+
+// past gives the codes of what was seen only past a device that was bridged.
+func (w *weighing) past() (past set) {
+	for _, it := range w.items {
+		if it.Past {
+			past.add(it.n)
+		}
+	}
+	if past != (set{}) {
+		for _, it := range w.items {
+			if !it.Past && past.has(it.n) {
+				past = past.minus(vocabulary().set(it.Code, []string{it.Code}))
+			}
+		}
+	}
+	return past
 }
 
 // markBeside marks the causes that are ruled out as the reason although a fact

@@ -109,7 +109,7 @@ func TestLiveTestWaitsForInsulation(t *testing.T) {
 	if r.Next == nil || r.Next.Code != "case-ohms" {
 		t.Fatalf("next %v: %s", r.Next, r.NextWhy)
 	}
-	r = Weigh("no-start", append(f, Fact{"insulation-sound", 20}))
+	r = Weigh("no-start", append(f, Fact{Code: "insulation-sound", Entry: 20}))
 	if r.Next == nil || r.Next.Code != "start-amps" || !strings.Contains(r.NextWhy, "no dead test") {
 		t.Errorf("next %v: %s", r.Next, r.NextWhy)
 	}
@@ -144,7 +144,7 @@ func TestFaultBesideTheReason(t *testing.T) {
 
 func TestComplaintFromFacts(t *testing.T) {
 	for first, want := range map[string]string{"clicks": "no-start", "does-not-cool": "no-cool", "freezes-food": "too-cold", "all-dead": "no-power", "cuts-out": "hums-trips"} {
-		if r := Weigh("", []Fact{{"windings-sound", 1}, {"supply-sound", 5}, {first, 2}, {"water-on-floor", 4}}); r.Complaint != want {
+		if r := Weigh("", []Fact{{Code: "windings-sound", Entry: 1}, {Code: "supply-sound", Entry: 5}, {Code: first, Entry: 2}, {Code: "water-on-floor", Entry: 4}}); r.Complaint != want {
 			t.Errorf("%s opens %q, want %q", first, r.Complaint, want)
 		}
 	}
@@ -158,7 +158,7 @@ func TestComplaintFromFacts(t *testing.T) {
 }
 
 func TestUnknownCodesCountForNothing(t *testing.T) {
-	a, b := Weigh("no-start", facts("clicks")), Weigh("no-start", append(facts("clicks"), Fact{"no-such-code", 2}))
+	a, b := Weigh("no-start", facts("clicks")), Weigh("no-start", append(facts("clicks"), Fact{Code: "no-such-code", Entry: 2}))
 	if !slices.Equal(a.Codes(Open), b.Codes(Open)) || a.NextWhy != b.NextWhy {
 		t.Error("a code outside the vocabulary changed the result")
 	}
@@ -168,7 +168,7 @@ func TestUnknownCodesCountForNothing(t *testing.T) {
 }
 
 func TestWhyNamesEntriesAndSource(t *testing.T) {
-	r := Weigh("no-start", []Fact{{"clicks", 3}, {"windings-sound", 8}})
+	r := Weigh("no-start", []Fact{{Code: "clicks", Entry: 3}, {Code: "windings-sound", Entry: 8}})
 	why := Why("winding-open", r)
 	if want := []string{
 		"winding open is ruled out: it cannot stand beside what was found",
@@ -186,14 +186,14 @@ func TestWhyNamesEntriesAndSource(t *testing.T) {
 }
 
 func TestCallerMayKeepTheFacts(t *testing.T) {
-	f := []Fact{{"windings-sound", 9}, {"clicks", 1}}
+	f := []Fact{{Code: "windings-sound", Entry: 9}, {Code: "clicks", Entry: 1}}
 	kept := slices.Clone(f)
 	r := Weigh("no-start", f)
 	if !slices.Equal(f, kept) {
 		t.Error("the caller's facts were sorted")
 	}
 	for i := range r.Standings {
-		_ = append(r.Standings[i].For, Fact{"hums", 99})
+		_ = append(r.Standings[i].For, Fact{Code: "hums", Entry: 99})
 	}
 	if again := Weigh("no-start", f); !slices.Equal(again.Standings[0].For, r.Standings[0].For) {
 		t.Error("standings share memory")
@@ -232,7 +232,7 @@ func TestDeadCapacitorIsACauseByItself(t *testing.T) {
 	} {
 		var facts []Fact
 		for i, code := range x.facts {
-			facts = append(facts, Fact{code, i + 1})
+			facts = append(facts, Fact{Code: code, Entry: i + 1})
 		}
 		r := Weigh(x.complaint, facts)
 		got := r.Codes(Supported)

@@ -169,12 +169,17 @@ func (c *Call) grounds() string {
 	return ""
 }
 
+// guardsBefore are the lines of protective devices before an entry that count.
+func (c *Call) guardsBefore(before int) []said.Guard {
+	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
+	c.spend(500 * len(list))
+	return slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return g.Entry >= before || !c.alive(g.Entry) })
+}
+
 // defeated are the lines by whose words a protective device is out of its
 // circuit, as long as none after them says that it is back.
 func (c *Call) defeated() []said.Guard {
-	list := c.guarding[max(0, len(c.guarding)-mostRenewals):]
-	c.spend(500 * len(list))
-	left := said.Out(slices.DeleteFunc(slices.Clone(list), func(g said.Guard) bool { return !c.alive(g.Entry) }))
+	left := said.Out(c.guardsBefore(math.MaxInt))
 	// An earth path that was read since is back, whatever was said of it.
 	return slices.DeleteFunc(left, func(g said.Guard) bool {
 		return g.OfEarth() && !g.AtPlug() && c.lastShown([]string{"earth-continuity-sound"}) > g.Entry

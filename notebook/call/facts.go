@@ -62,7 +62,20 @@ func (c *Call) facts(before int) []cause.Fact {
 		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
 	}
 	byEntry(list.out)
+	c.markPast(list.out, before)
 	return c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
+}
+
+// markPast marks what was seen past a protective device that was bridged, found so
+// later too.
+func (c *Call) markPast(facts []cause.Fact, before int) {
+	if len(c.guarding) == 0 {
+		return
+	}
+	until := said.BridgedUntil(c.guardsBefore(before), math.MaxInt)
+	for i := range facts {
+		facts[i].Past = facts[i].Entry < until && cause.Passing(facts[i].Code)
+	}
 }
 
 // judgements adds what the readings were judged to be.

@@ -232,6 +232,23 @@ func (g *Guard) fetter() int {
 	return slices.IndexFunc(fetters, func(f fetter) bool { return f.in(g.clause) })
 }
 
+// BridgedUntil is the entry by which what bridges a device was off again, now while it
+// is there, 0 when nothing was bridged.
+func BridgedUntil(list []Guard, now int) (until int) {
+	for i := range list {
+		switch g := &list[i]; {
+		case g.way == out && g.fetter() >= 0:
+			until = now
+		case g.way != out && until == now:
+			until = g.Entry
+		}
+	}
+	if until > 0 && len(Out(list)) > 0 {
+		return now
+	}
+	return until
+}
+
 // overrated reports whether what is wrong is that it passes more than it should.
 //
 //go:noinline
