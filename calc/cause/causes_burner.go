@@ -112,8 +112,8 @@ var phaseCauses = []Cause{
 	{
 		Code: "pole-open", Name: "contactor pole open or burnt",
 		ShownBy:     []string{"leg-lost", "pole-open"},
-		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
-		Contradicts: []string{"legs-overloaded", "pole-sound", "legs-sound", "fuse-open"},
+		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost", "coil-fed"},
+		Contradicts: []string{"legs-overloaded", "pole-sound", "legs-sound", "fuse-open", "contactor-unfed"},
 		Fix:         "replace the contactor with one of its rating",
 		Work:        "contactor, pole",
 		Source:      commonPractice,
@@ -122,13 +122,13 @@ var phaseCauses = []Cause{
 		Code: "contactor-coil-open", Name: "coil of the contactor open",
 		ShownBy:     []string{"coil-open", "control-not-calling"},
 		Predicts:    []string{"silent", "amps-none", "coil-fed"},
-		Contradicts: []string{"coil-conducts", "hums", "cuts-out", "starts-and-runs", "amps-locked-rotor", "amps-high", "single-phasing", "leg-lost", "legs-sound"},
+		Contradicts: []string{"coil-conducts", "contactor-unfed", "cond-fan-runs", "hums", "cuts-out", "starts-and-runs", "amps-locked-rotor", "amps-high", "single-phasing", "leg-lost", "legs-sound"},
 		Fix:         "replace the coil, or the contactor, with one of its rating and coil volts",
 		Work:        "contactor, coil",
 		Source:      commonPractice,
 		Own: &Own{
 			Test: Test{Code: "contactor-coil", Name: "ohms of the contactor's coil, its wires off", How: "ohm contactor-coil 15",
-				Outcomes: []string{"coil-conducts", "coil-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"three-phase"}},
+				Outcomes: []string{"coil-conducts", "coil-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"three-phase", "ac-dead"}},
 		},
 	},
 	{

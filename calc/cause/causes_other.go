@@ -175,7 +175,7 @@ var otherCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				wire-at-metal | wire at metal, wire touches metal, chafed wire, wire chafed, pinched wire, wire pinched, bare wire, chewed wire, wire chewed | a wire is chafed or pinched and touches the metal | wires-clear
+				wire-at-metal | wire at metal, wire touches metal, chafed wire, wire chafed, pinched wire, wire pinched, bare wire, chewed wire, wire chewed, y wire chewed, y wire cut, low voltage wire chewed, low voltage wire cut, thermostat wire chewed, thermostat wire cut | a wire is chafed or pinched and touches the metal | wires-clear
 				wires-clear | wires clear of metal, wires clear, harness sound | no wire is chafed or pinched at the metal |`,
 			Test: Test{Code: "wires-at-metal", Name: "look along the wires where they cross or pass through metal", How: "saw wires clear of metal",
 				Outcomes: []string{"wires-clear", "wire-at-metal"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},

@@ -1,6 +1,7 @@
 package cause
 
 import (
+	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -42,7 +43,7 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "control-not-calling", Name: "control or thermostat not calling",
-		Predicts: []string{"silent", "light-works", "cond-fan-stopped", "comp-cold", "amps-none", "does-not-drain", "heater-volts-absent", "does-not-fill", "igniter-dark", "valve-volts-absent"},
+		Predicts: []string{"silent", "light-works", "cond-fan-stopped", "comp-cold", "amps-none", "does-not-drain", "heater-volts-absent", "does-not-fill", "igniter-dark", "valve-volts-absent", "contactor-unfed", "circulator-stopped"},
 		ShownBy:  []string{"control-not-calling", "thermostat-open"},
 		Contradicts: []string{"legs-overloaded", "leg-lost", "legs-sound", "heater-volts-present", "pump-runs", "control-calling", "coil-fed", "thermostat-closed", "clicks", "hums", "cond-fan-runs", "starts-bypassed", "starts-and-runs",
 			"amps-locked-rotor", "cuts-out", "thermostat-stuck-closed", "spins", "igniter-glows", "valve-volts-present"},
@@ -187,6 +188,13 @@ var startCauses = []Cause{
 		Work:   "kit, compressor, start",
 		Note:   "a device of its own kind that reads well may still fail under load: try one before a kit; a kit for capillary systems assumes levelled pressures; never for inverter, three-phase or grounded machines",
 		Source: commonPractice,
+		// What has a capacitor for running alone has no start device to try first.
+		Own: &Own{
+			Test: Test{Code: "air-kit", Name: "let it start once with a start kit whose label allows this compressor", How: "saw no start with kit",
+				Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
+				Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
+				On:      []string{"ac-warm", "trips-breaker"}, Barred: with("driven windings-equal winding-open winding-shorted protector-open starts-and-runs", grounded)},
+		},
 	},
 	{
 		Code: "compressor-seized", Name: "compressor seized",

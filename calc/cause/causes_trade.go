@@ -40,9 +40,9 @@ var airCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "pan-drain-blocked", Name: "drain of pan or base blocked",
+		Code: "pan-drain-blocked", Name: "drain of pan or base blocked, by which its float switch stops it",
 		ShownBy:     []string{"drain-blocked"},
-		Predicts:    []string{"water-inside", "water-on-floor"},
+		Predicts:    []string{"water-inside", "water-on-floor", "contactor-unfed"},
 		Contradicts: []string{"drain-clear"},
 		Fix:         "clear the drain of pan and base, and pour water through it",
 		Work:        "drain, pan",

@@ -61,7 +61,7 @@ var complaints = []Complaint{
 		Signs: []string{"trips-at-once", "trips-later", "residual-trips", "trips-only-when-called"},
 		Cured: []string{"breaker-holds"},
 		Causes: []string{"winding-grounded", "circuit-fault", "circuit-overloaded", "cord-shorted", "wires-shorted", "heater-grounded",
-			"insulation-weak", "winding-shorted", "compressor-seized"},
+			"insulation-weak", "winding-shorted", "compressor-tight", "compressor-seized"},
 		Need: []Need{{"breaker with the appliance unplugged", []string{"holds-unplugged", "trips-unplugged"}}, needCase,
 			{"breaker holds", []string{"breaker-holds"}}, needEarth},
 	},
@@ -107,9 +107,16 @@ var complaints = []Complaint{
 		Cured: []string{"split-sound"},
 		Causes: []string{"winding-grounded", "set-not-cooling", "compressor-off", "coil-dirty", "coil-iced", "condenser-dirty", "cond-fan-failed", "cond-fan-unfed", "blower-failed", "blower-unfed",
 			"selector-open", "control-not-calling", "control-volts-low", "sensor-cold", "connection-weak", "supply-weak", "run-cap-failed", "overload-hot", "overload-failed", "protector-hot", "protector-failed",
-			"winding-open", "winding-shorted", "drive-fault", "compressor-seized", "wrong-rotation", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"},
+			"winding-open", "winding-shorted", "drive-fault", "compressor-tight", "compressor-seized", "wrong-rotation", "refrigerant-low", "restriction", "air-in-system", "compressor-weak"},
 		Need: []Need{needStart, {"fan seen", []string{"blower-runs", "blower-stopped"}}, {"filter and coils", []string{"airflow-clear", "airflow-blocked"}},
 			{"air it takes in and gives out", []string{"split-sound", "split-small", "split-large"}}, needAmps, needEarth},
+	},
+	{
+		// What switches the outdoor unit, from the thermostat to the contactor.
+		Code: "ac-dead", Name: "an outdoor unit that stands, or an air conditioner that does not come on",
+		Cured:  []string{"starts-and-runs", "split-sound"},
+		Causes: []string{"set-not-cooling", "no-supply", "fuse-open", "pan-drain-blocked", "control-not-calling", "control-volts-low", "contactor-coil-open", "pole-open", "selector-open", "wire-at-metal", "connection-weak"},
+		Need:   []Need{{"volts of the control circuit", []string{"control-volts-sound", "control-volts-low", "coil-fed", "contactor-unfed"}}, needStart, needAmps, needEarth},
 	},
 	{
 		Code: "ac-runs-on", Name: "an air conditioner that does not stop when it should",
@@ -251,6 +258,12 @@ var complaints = []Complaint{
 		Causes: []string{"no-supply", "gas-off", "control-not-calling", "switch-open", "airflow-blocked", "limit-open", "connection-weak", "inducer-failed", "draft-poor", "press-open",
 			"igniter-open", "flame-not-sensed", "gas-coil-open"},
 		Need: []Need{{"flame seen", []string{"flame-lights", "flame-drops-out", "flame-none"}}, needEarth},
+	},
+	{
+		Code: "zone-cold", Name: "a boiler that fires and does not heat a zone",
+		Cured:  []string{"heats-up"},
+		Causes: []string{"control-not-calling", "connection-weak", "zone-valve-shut", "circulator-failed", "zone-airbound"},
+		Need:   []Need{{"zone valve and circulator seen", []string{"zone-opens", "zone-shut", "coil-open", "pump-runs", "circulator-stopped"}}, needEarth},
 	},
 	{
 		Code: "pilot-out", Name: "a gas burner with a standing pilot that does not heat",

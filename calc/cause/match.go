@@ -124,6 +124,8 @@ var becomes = []turn{
 	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced", "single-phasing"}, "three-phase", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"freezer-cold"}, "fridge-warm", []string{"clicks", "hums", "silent", "does-not-start", "overload-reset"}},
 	{[]string{"runs-always"}, []string{"temp-above"}, "no-cool", []string{"cycles-off", "freezes-food", "temp-at-target"}},
+	{[]string{"ac-dead"}, []string{"cond-fan-runs", "hums", "cuts-out"}, "ac-warm", []string{"coil-open", "pole-open", "fuse-open", "drain-blocked"}},
+	{[]string{"ac-warm"}, []string{"coil-open", "pole-open", "fuse-open"}, "ac-dead", runsNow},
 	{[]string{"hp-no-heat"}, []string{"hums"}, "hums-trips", runsNow},
 	{[]string{"hp-no-heat"}, []string{"does-not-start", "clicks"}, "no-start", runsNow},
 	{[]string{"no-cool", "fridge-warm"}, []string{"overload-reset"}, "hums-trips", runsNow},

@@ -85,7 +85,7 @@ lamp-stays-on | lamp stays on, light stays on | the inside lamp stays on with th
 lamp-goes-off | lamp goes off, light goes off | the inside lamp goes off with the door shut |
 water-inside | water inside, water in cabinet, water in compartment | water stands inside the cabinet |
 water-on-floor | water on floor, water on the floor, water under, puddle, water in base, water in the base, water on kitchen floor, water on the kitchen floor, water on laundry floor, water all over floor, water over floor, water leaking on floor, leaking on floor, leaks on floor | water on the floor |
-drain-blocked | drain blocked, drain frozen, blocked drain, frozen drain, drains blocked, drain tube frozen, drain tube blocked, drain hole blocked, drain hole frozen, defrost drain iced, defrost drain blocked, defrost drain frozen, drain line clogged, condensate drain blocked, condensate line blocked, drain iced, drain pan clogged | the defrost drain does not take water | drain-clear
+drain-blocked | drain blocked, drain frozen, blocked drain, frozen drain, drains blocked, drain tube frozen, drain tube blocked, drain hole blocked, drain hole frozen, defrost drain iced, defrost drain blocked, defrost drain frozen, drain line clogged, condensate drain blocked, condensate line blocked, drain iced, drain pan clogged, float switch tripped, float tripped, drain pan full, pan full, pan full of water | the drain does not take water | drain-clear
 drain-clear | drain clear, drain open | the defrost drain takes water freely |
 pan-cracked | pan cracked, drain pan cracked, pan missing, pan off | the drain pan is cracked or out of place | pan-sound
 pan-sound | pan sound, pan good, drain pan good | the drain pan is whole and in place |
@@ -225,6 +225,11 @@ heat-lost | heat lost, goes cold again, heat quits, heats then goes cold, heats 
 heat-kept | keeps heating, burner relights, relights when hot | the heat stays, or the burner lights again when hot |
 quits-glowing | glows when hot no flame, igniter glows when hot | hot, the igniter glows again and no flame follows | quits-dark
 quits-dark | dark when hot, igniter dark when hot | hot, the igniter stays dark |
+zone-shut | zone valve stuck, zone valve shut, zone valve stuck shut, zone valve doesn't open, zone valve not opening, zone valve dead, zone valve head dead, zone valve motor dead | the zone valve does not open | zone-opens
+zone-opens | zone valve opens, zone valve open, zone valve works | the zone valve opens, and the pipe behind it grows hot |
+airbound | airbound, air bound, air locked, airlocked, air in zone, air in pipes, air in lines, zone air bound | air stands in the pipes | zone-bled
+circulator-stopped | circulator stopped, circulator dead, circulator not running, circulator not turning, circulator doesn't run, circulator silent | the circulator stands | pump-runs
+zone-bled | zone bled, no air in zone, no air in pipes, bled clean | the zone was bled, and only water comes |
 pilot-good | pilot good, pilot lights, pilot lit, pilot flame good | the pilot burns well | pilot-weak pilot-none
 pilot-weak | pilot weak, pilot small, pilot flame small, pilot flame weak, pilot yellow, pilot orifice dirty, pilot dirty | the pilot is too weak for its thermocouple | pilot-none
 pilot-none | no pilot, pilot does not light, pilot won't light, no pilot flame | the pilot does not light with its button held |

@@ -20,7 +20,7 @@ var tradeTests = []Test{
 		Outcomes: []string{"blower-volts-present", "blower-volts-absent"}, Effort: 2, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.HotMoving}, When: []string{"blower-stopped"}},
 	{Code: "valve-coil", Name: "ohms of the coil, its wires off", How: "ohm valve 1.1k",
-		Outcomes: []string{"coil-open", "coil-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"no-fill", "no-ice", "gas-no-heat", "furnace-no-heat", "slow-dry", "no-zone", "poor-ice"}},
+		Outcomes: []string{"coil-open", "coil-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"no-fill", "no-ice", "gas-no-heat", "furnace-no-heat", "slow-dry", "no-zone", "poor-ice", "zone-cold"}},
 	{Code: "valve-coil-hot", Name: "ohms of each coil of the gas valve, dead, at once after the heat went", How: "ohm valve-coil 1.1k hot",
 		Outcomes: []string{"coil-open", "coil-conducts"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.FuelGas, caution.HotMoving}, On: []string{"gas-quits"}},
 	{Code: "valve-volts", Name: "volts at the inlet valve while it is called on", How: "volt valve 118 run",

@@ -96,7 +96,7 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 // such a part does not work as it should without it.
 var (
 	deadByThemselves = []string{"run-cap-failed", "start-cap-failed"}
-	needCapacitors   = []string{"no-dry", "no-cool", "fridge-warm", "hp-no-heat", "runs-always", "no-drain", "stops-early", "stops-mid", "wont-run"}
+	needCapacitors   = []string{"trips-breaker", "no-dry", "no-cool", "fridge-warm", "hp-no-heat", "runs-always", "no-drain", "stops-early", "stops-mid", "wont-run"}
 )
 
 // standDead adds such causes where nothing rules them out, from the complaint that has them.

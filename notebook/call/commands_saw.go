@@ -202,4 +202,4 @@ func (c *Call) inAppliance(code string) string {
 }
 
 // ofAir are the complaints of air conditioners.
-var ofAir = []string{said.ACWarm, "ac-drips", said.NoHeatPump}
+var ofAir = []string{said.ACWarm, said.ACDead, "ac-drips", said.NoHeatPump}

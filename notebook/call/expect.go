@@ -140,6 +140,9 @@ func (f forecast) sentence() string {
 // proposed is a test in words with the line to type.
 func (c *Call) proposed(t *cause.Test) string {
 	name, line := t.Name, t.How
+	if c.appliance().Wired {
+		name = strings.Replace(name, "unplug the appliance", "open its disconnect", 1)
+	}
 	if f := c.forecast(t); f.line != "" {
 		line = f.line
 	}

@@ -34,7 +34,7 @@ type finding struct {
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	list := factList{c: c, before: before, cut: c.secondSupply(before), air: c.complaint() == said.ACWarm, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
+	list := factList{c: c, before: before, cut: c.secondSupply(before), air: c.complaint() == said.ACWarm || c.complaint() == said.ACDead, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
 	for _, code := range c.seenCodes {
 		c.sightings(code, before, list.add)
 	}
@@ -106,6 +106,9 @@ func (l *factList) judgements() {
 			j.family, j.part = whichPart(kind, name)
 		}
 		for i, code := range codes {
+			if strings.HasPrefix(code, "coil-") && c.ofOtherCoil(name) {
+				continue
+			}
 			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
 			} else if kind == legAmpsKind && code == "leg-lost" && !c.behindOpen() && c.lastShown([]string{"phase-lost"}) > 0 {
@@ -144,6 +147,23 @@ func (l *factList) judgements() {
 	for _, f := range append(c.severalParts(parts), worstCases(cases)...) {
 		l.add(f.Code, f.Entry)
 	}
+}
+
+// ofOtherCoil tells a coil by its name that is not the one of which a complaint's causes
+// speak: the valve of a zone is not that of the gas, nor is either a contactor's.
+func (c *Call) ofOtherCoil(name string) bool {
+	own, others := "", []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas"}
+	switch k := c.complaint(); {
+	case k == said.ZoneCold:
+		own = "zone"
+	case k == said.ACWarm, k == said.ACDead, k == said.ThreePhase:
+		own = "contactor"
+	case among(said.Burners, k):
+		own = "gas"
+	default:
+		return false
+	}
+	return !strings.Contains(name, own) && said.Has(name, others)
 }
 
 // appliance adds what the kind of appliance tells.
@@ -260,7 +280,7 @@ func (c *Call) tellSwollen(codes []string, r *Reply) {
 // kit takes a start with a kit for what it is: the kit stands for the device, and brings
 // a capacitor. That the machine wants more torque shows only once its own were sound.
 func (l *factList) kit() {
-	if (l.has("start-device-sound") || l.has("no-start-with-test-device")) && (!l.c.hasStartCap() || l.has("start-cap-sound")) {
+	if (l.has("start-device-sound") || l.has("no-start-with-test-device") || l.c.appliance().Air && l.has("run-cap-sound")) && (!l.c.hasStartCap() || l.has("start-cap-sound")) {
 		return
 	}
 	for i := range l.out {

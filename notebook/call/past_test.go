@@ -26,7 +26,7 @@ func TestSeenPastABridge(t *testing.T) {
 	})
 	for lines, lacks := range map[string]string{
 		furnace + "saw limit jumpered out by previous guy; saw igniter glows; saw flame lights; did removed jumper, replaced limit": "ruled out",
-		furnace + "ohm limit OL; saw limit jumpered by previous tech; saw flame lights; did removed jumper, replaced limit":          "ruled out",
+		furnace + "ohm limit OL; saw limit jumpered by previous tech; saw flame lights; did removed jumper, replaced limit":         "ruled out",
 	} {
 		r := applyAll(t, strings.Split(lines, "; ")...).Record()
 		if slices.ContainsFunc(r.Alerts, func(s string) bool { return strings.Contains(s, lacks) }) {

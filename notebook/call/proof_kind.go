@@ -109,7 +109,7 @@ func (c *Call) openBurner() bool {
 func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	a := c.appliance()
 	burns := c.burns() || a.Unsealed && !a.Electric && c.workOn(ofGas)
-	lit := burns && (c.workOn(ofBurners) || c.openedAt(tightness[0].of) > 0)
+	lit := burns && c.complaint() != said.ZoneCold && (c.workOn(ofBurners) || c.openedAt(tightness[0].of) > 0)
 	heats := a.Elements || burns && (a.Still || lit)
 	var also []*proofWanted
 	if lit || burns && heats && !weighed {

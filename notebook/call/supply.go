@@ -256,7 +256,7 @@ func (c *Call) judgeVolt(rs []*reading, before int) (verdict.Verdict, bool) {
 // judgeControl judges the volts of a control circuit at its transformer, and those at the
 // coil of a contactor where they are too few or none.
 func (c *Call) judgeControl(r *reading) (verdict.Verdict, bool) {
-	a, v := strings.ToLower(r.a), c.value(r)
+	a, v := controlPoint(r), c.value(r)
 	coil := strings.HasPrefix(a, "contactor")
 	if !coil && !strings.HasPrefix(a, "transformer-sec") || v.Over || v.X > mostControl || r.cond.is(directWord) {
 		return verdict.Verdict{}, false
@@ -273,6 +273,18 @@ func (c *Call) judgeControl(r *reading) (verdict.Verdict, bool) {
 	return out, !coil || slices.Contains(out.Fact, "control-volts-low")
 }
 
+// controlPoint is where volts were read, two terminals of a thermostat by what lies
+// between them: R and C are the transformer's, Y and C those of the contactor.
+func controlPoint(r *reading) string {
+	switch strings.ToLower(r.a + " " + r.b) {
+	case "r c", "c r":
+		return "transformer-secondary"
+	case "y c", "c y":
+		return "contactor-coil"
+	}
+	return strings.ToLower(r.a)
+}
+
 // toOneSide tells a point that is one side of what two legs feed, or what they are
 // read to.
 func toOneSide(point string) bool {
@@ -281,7 +293,7 @@ func toOneSide(point string) bool {
 
 // feedFacts are the facts that volts at a place establish, fed and not fed.
 func (c *Call) feedFacts(r *reading) (fed, unfed string) {
-	a := strings.ToLower(r.a)
+	a := controlPoint(r)
 	switch {
 	case c.atMachine(r):
 		return "control-calling", "control-not-calling"
@@ -295,6 +307,8 @@ func (c *Call) feedFacts(r *reading) (fed, unfed string) {
 		return "module-fed", "module-unfed"
 	case a == "blower":
 		return "blower-volts-present", "blower-volts-absent"
+	case c.complaint() == said.ACDead && strings.HasPrefix(a, "contactor"):
+		return "coil-fed", "contactor-unfed"
 	case c.onThreePhases() && strings.Contains(a, "coil"):
 		return "coil-fed", "control-not-calling" // by a control circuit, which tells nothing of the mains
 	case partOf(a) != nil && partOf(a).words[0] == "solenoid":

@@ -49,6 +49,9 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	}) {
 		facts, not = append(facts, cause.Fact{Code: "drive-none"}), not+" drive-fault"
 	}
+	if a := c.appliance(); a.Air && a.Wired { // it has neither cord nor heater, or they are not its own
+		not += " cord-shorted cord-open heater-grounded"
+	}
 	if c.appliance().FanShared { // of one case: it has no transformer
 		not += " control-volts-low"
 	}

@@ -135,6 +135,8 @@ const (
 	FanOn      = "fan-on"
 	ACWarm     = "ac-warm"
 	NoWaves    = "no-waves"    // of a microwave oven
+	ACDead     = "ac-dead"     // of one whose outdoor unit stands
+	ZoneCold   = "zone-cold"   // of a boiler that fires
 	RunsOn     = "ac-runs-on"  // of an air conditioner
 	NoHeatPump = "hp-no-heat"  // of a heat pump that heats rooms
 	ThreePhase = "three-phase" // of a machine that takes three phases
@@ -193,8 +195,11 @@ var appliances = []byAppliance{
 		[]string{"", "no-heat", "no-cool", "runs-always", "too-cold", "leaks-ices", "hums-trips"}},
 	{airUnits + `|` + pumps, `(not|n.?t|never) (shut|turn|switch|cycle|kick|cut)s? off|(not|n.?t|never) (stop|quit)|(runs|running|stays on|keeps (running|going)) (\w+ ){0,3}(when|with|after|though|even)( the)? (thermostat|t-?stat|stat|call|set|it)( is|.s)? ?(is )?(off|satisfied|reached|gone|done)|contactor (is )?(weld|stuck)`, RunsOn,
 		[]string{"", "runs-always", "no-start", MotorDead}},
+	{airUnits, `\bhum|\bbuzz|click|chatter`, ACWarm, []string{"no-power", MotorDead}},
+	{airUnits, `(outdoor|outside|condens\w*)( unit| side)?( (is|was|just|completely|totally))* (dead|silent|off\b|(not|never|(is|does|wo|did|was)n.?t) (\w+ )?(run|com|start|kick|turn))`, ACDead, []string{"", "no-power", "no-start", MotorDead}},
+	{airUnits, `(thermostat|t-?stat|stat) (is |went |screen |display )*(blank|dead|out)|(nothing|blank|no display|no power) (on|at|to) (the )?(thermostat|t-?stat|stat)|(ac|a/c|system|unit|it|conditioner)( (is|was|just))* (dead|(not|never|(is|does|wo|did|was)n.?t) (\w+ )?(com|kick|turn|work))`, ACDead, []string{"", "no-power"}},
 	{airUnits, `leak|drip|puddle|water`, "ac-drips", []string{"", "leaks-ices"}},
-	{airUnits, `warm|cool|cold|\bhot|hum|click|contactor|cuts|trip|short|frost|\bice|frozen|freez|compressor|runs|stops`, ACWarm,
+	{airUnits, `warm|cool|cold|\bhot|hum|click|contactor|cuts|trip|short|frost|\bice|fr[eo]ez|froz|compressor|runs|stops`, ACWarm,
 		[]string{"", "no-cool", "hums-trips", "no-start", "runs-always", "too-cold", "leaks-ices"}},
 	{laundry, `nois|\bbang|squeal|squeak|grind|rattl|thump|\bloud|shak|vibrat|walks`, "noisy", []string{""}},
 	{colds + `|walk.?in|reach.?in|merchand|display`, `(warm|low.?press|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold)).*short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press)))|short.?cycl\w*($|[,;.]| (and|but|on (the )?(low|lp|press))).*(warm|press|lp\b|\d ?°?[fc]\b|not (cool|hold)|n.?t (cool|hold))`, "no-cool", []string{"hums-trips"}},
@@ -208,6 +213,7 @@ var appliances = []byAppliance{
 	{dryers, `(drum|tumbl\w*) .*(not|n.?t|never) |(not|n.?t|no|never|stopped) (tumbl|turn|spin)`, "no-tumble", []string{"", MotorDead, "no-start", "no-heat", "hums-trips"}},
 	{burners, `\bheat\w* (shuts|cuts|goes|turns|quits|stops|drops)|(stops?|quits?|loses?) (its |the )?heat|(stopped|lost|no|not) (its |the )?heat\w* (after (the )?first|after (a |about )?(few |\d+ |ten |five )min|when (it.?s |it is |it gets )?(hot|warm)|once|part|mid|half)|\b(heat\w*|hot|warm)\b.*\bthen\b.*\b(cold|cool|off|no heat|quits?|stops?)\b|\b(gas|flame|burner)\b.*\b(when|once) (it.?s |it is |it gets )?hot\b|(at first|first (load|cycle)).*\b(cold|no heat|no flame)\b|(flame|burner)s? (\w+ )?(goes|go|shuts|drops|dies|cuts|quits) (out |off |down )?after (a |about |the )*(few |couple |first )?(of )?(\d+ |ten |five )?min`,
 		GasQuits, []string{"", "hums-trips", "no-heat", "slow-dry", "no-start", MotorDead, "no-cool"}},
+	{`boiler`, `(^|[^yl] )zone\b|other zones|(boiler|burner)s?( is| gets| stays)? (hot|fires|firing|runs|running|lights|works|fine|ok)\b.*(cold|no heat|(not|n.?t) (heat|get))|(cold|no heat|(not|n.?t) heat).*(boiler|burner)( is| gets| stays)? (hot|fires|firing|runs|running|lights|works|fine|ok)\b`, ZoneCold, []string{"", "no-heat", "no-start", MotorDead, "no-cool"}},
 	{`furnace|boiler|air handler`, `\b(blower|fan)\b.*(runs? (all|always|const|contin|non|24)|(wo|does|did|will|would|not)( ?n.?t| not)? (shut|turn|stop|go|switch)( off)?|never (shuts|stops|turns|goes)|stays on|always (on|runs)|keeps (running|on|going)|constantly|runs on)`, FanOn,
 		[]string{"", "runs-always", "no-heat", MotorDead, "no-start", "never-ends", "hums-trips"}},
 	{gasUnits + `|furnace|boiler`, `\bpilot|thermocouple|thermopile`, "pilot-out", []string{"", "no-heat", "no-start", MotorDead, "hums-trips", "no-power"}},
