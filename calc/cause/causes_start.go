@@ -193,7 +193,7 @@ var startCauses = []Cause{
 			Test: Test{Code: "air-kit", Name: "let it start once with a start kit whose label allows this compressor", How: "saw no start with kit",
 				Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
 				Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
-				On:      []string{"ac-warm", "trips-breaker"}, Barred: with("driven windings-equal winding-open winding-shorted protector-open starts-and-runs", grounded)},
+				On:      []string{"ac-warm", "trips-breaker"}, Barred: grounded},
 		},
 	},
 	{

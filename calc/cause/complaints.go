@@ -115,8 +115,8 @@ var complaints = []Complaint{
 		// What switches the outdoor unit, from the thermostat to the contactor.
 		Code: "ac-dead", Name: "an outdoor unit that stands, or an air conditioner that does not come on",
 		Cured:  []string{"starts-and-runs", "split-sound"},
-		Causes: []string{"set-not-cooling", "no-supply", "fuse-open", "pan-drain-blocked", "control-not-calling", "control-volts-low", "contactor-coil-open", "pole-open", "selector-open", "wire-at-metal", "connection-weak"},
-		Need:   []Need{{"volts of the control circuit", []string{"control-volts-sound", "control-volts-low", "coil-fed", "contactor-unfed"}}, needStart, needAmps, needEarth},
+		Causes: with("set-not-cooling no-supply fuse-open pan-drain-blocked control-not-calling control-volts-low contactor-coil-open pole-open selector-open wire-at-metal connection-weak", nil),
+		Need:   []Need{needStart, needAmps, needEarth},
 	},
 	{
 		Code: "ac-runs-on", Name: "an air conditioner that does not stop when it should",
@@ -262,7 +262,7 @@ var complaints = []Complaint{
 	{
 		Code: "zone-cold", Name: "a boiler that fires and does not heat a zone",
 		Cured:  []string{"heats-up"},
-		Causes: []string{"control-not-calling", "connection-weak", "zone-valve-shut", "circulator-failed", "zone-airbound"},
+		Causes: with("control-not-calling connection-weak zone-valve-shut circulator-failed zone-airbound", nil),
 		Need:   []Need{{"zone valve and circulator seen", []string{"zone-opens", "zone-shut", "coil-open", "pump-runs", "circulator-stopped"}}, needEarth},
 	},
 	{

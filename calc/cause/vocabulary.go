@@ -12,7 +12,6 @@ import (
 type Fact struct {
 	Code  string // a code of the vocabulary
 	Entry int    // the number of the entry that it rests on
-	Past  bool   // it was seen past a protective device that was bridged, and says nothing of that
 }
 
 // Finding is one word of the vocabulary.

@@ -83,6 +83,11 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 		told = signs
 	}
 	w := weighing{plan: p, items: items, known: known, settled: settled, told: told, result: &r}
+	for i := range facts {
+		if facts[i].Code == Bridged {
+			w.bridged = facts[i].Entry
+		}
+	}
 	w.stand()
 	w.advise()
 	if slices.Contains(needCapacitors, p.Code) {
@@ -187,6 +192,7 @@ type weighing struct {
 	known, settled set
 	told           set // the signs of the complaint among what is known or was heard; all of it when no sign is
 	result         *Result
+	bridged        int    // until when a protective device was
 	left, shown    group  // not ruled out; of these, shown by a fact
 	may            uint64 // the tests that may be proposed, by their place
 	onCourse       bool   // the test is proposed because of a course
@@ -198,20 +204,14 @@ func (w *weighing) stand() {
 	r := w.result
 	r.Standings = make([]Standing, len(w.causes))
 	facts := make([]Fact, 0, 4*len(w.items))
-	past := w.past()
 	for i := range w.causes {
 		c := &w.causes[i]
 		s := &r.Standings[i]
 		s.Cause, s.State = c.Cause, Open
 		facts, s.For = w.pick(facts, &c.fits)
 		facts, s.Against = w.pick(facts, &c.contradicts)
-		against := w.settled
-		if past != (set{}) && slices.Contains(bridgeable, c.Code) {
-			against = against.minus(past)
-			s.Against = slices.DeleteFunc(s.Against, func(f Fact) bool { return f.Past })
-		}
 		switch {
-		case c.contradicts.meets(against):
+		case c.contradicts.meets(w.settled) && (w.bridged == 0 || w.unbridged(s)):
 			s.State = RuledOut
 			continue
 		case c.shownBy.meets(w.settled):
@@ -235,21 +235,25 @@ func (w *weighing) stand() {
 // bridgeable are the causes that are a protective device which lets nothing through.
 var bridgeable = []string{"limit-open", "limit-hot", "flame-sensor-open", "press-open", "switch-open", "fuse-open", "thermocouple-weak"}
 
-// past gives the codes of what was seen only past a device that was bridged.
-func (w *weighing) past() (past set) {
-	for _, it := range w.items {
-		if it.Past {
-			past.add(it.n)
-		}
-	}
-	if past != (set{}) {
-		for _, it := range w.items {
-			if !it.Past && past.has(it.n) {
-				past = past.minus(vocabulary().set(it.Code, []string{it.Code}))
+// Bridged is the code of what is no finding: a protective device was bridged until that
+// entry. What ran past it until then says nothing of it.
+const Bridged = "bridged"
+
+// unbridged leaves of what speaks against a cause what does so though a device was
+// bridged, and reports whether any does.
+//
+//go:noinline
+func (w *weighing) unbridged(s *Standing) bool {
+	if slices.Contains(bridgeable, s.Cause.Code) {
+		var left []Fact
+		for _, f := range s.Against {
+			if f.Entry >= w.bridged || !Passing(f.Code) {
+				left = append(left, f)
 			}
 		}
+		s.Against = left
 	}
-	return past
+	return len(s.Against) > 0
 }
 
 // markBeside marks the causes that are ruled out as the reason although a fact

@@ -62,20 +62,11 @@ func (c *Call) facts(before int) []cause.Fact {
 		list.out = slices.DeleteFunc(list.out, func(f cause.Fact) bool { return f.Code == "phase-lost" && f.Entry < at })
 	}
 	byEntry(list.out)
-	c.markPast(list.out, before)
-	return c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
-}
-
-// markPast marks what was seen past a protective device that was bridged, found so
-// later too.
-func (c *Call) markPast(facts []cause.Fact, before int) {
-	if len(c.guarding) == 0 {
-		return
+	out := c.supersede(c.cooled(c.restored(c.rattling(list.out, before), before), before))
+	if len(c.guarding) > 0 {
+		out = append(out, cause.Fact{Code: cause.Bridged, Entry: said.BridgedUntil(c.guardsBefore(before), math.MaxInt)})
 	}
-	until := said.BridgedUntil(c.guardsBefore(before), math.MaxInt)
-	for i := range facts {
-		facts[i].Past = facts[i].Entry < until && cause.Passing(facts[i].Code)
-	}
+	return out
 }
 
 // judgements adds what the readings were judged to be.
@@ -152,19 +143,19 @@ func (l *factList) judgements() {
 // ofOtherCoil tells a coil by its name that is not the one of which a complaint's causes
 // speak: the valve of a zone is not that of the gas, nor is either a contactor's.
 func (c *Call) ofOtherCoil(name string) bool {
-	own, others := "", []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas"}
-	switch k := c.complaint(); {
-	case k == said.ZoneCold:
-		own = "zone"
-	case k == said.ACWarm, k == said.ACDead, k == said.ThreePhase:
-		own = "contactor"
-	case among(said.Burners, k):
-		own = "gas"
-	default:
-		return false
+	own := ""
+	for _, k := range coils {
+		if among(k[1:], c.complaint()) {
+			own = k[0]
+		}
 	}
-	return !strings.Contains(name, own) && said.Has(name, others)
+	return own != "" && !strings.Contains(name, own) && said.Has(name, otherCoils)
 }
+
+// coils are the words for a coil, each with the complaints that it is the coil of.
+var coils = [][]string{{"zone", said.ZoneCold}, {"contactor", said.ACWarm, said.ACDead, said.ThreePhase}, append([]string{"gas"}, said.Burners...)}
+
+var otherCoils = []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas"}
 
 // appliance adds what the kind of appliance tells.
 func (l *factList) appliance() {

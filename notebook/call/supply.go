@@ -276,10 +276,10 @@ func (c *Call) judgeControl(r *reading) (verdict.Verdict, bool) {
 // controlPoint is where volts were read, two terminals of a thermostat by what lies
 // between them: R and C are the transformer's, Y and C those of the contactor.
 func controlPoint(r *reading) string {
-	switch strings.ToLower(r.a + " " + r.b) {
-	case "r c", "c r":
+	switch strings.ToLower(r.where()) {
+	case "r–c", "c–r":
 		return "transformer-secondary"
-	case "y c", "c y":
+	case "y–c", "c–y":
 		return "contactor-coil"
 	}
 	return strings.ToLower(r.a)

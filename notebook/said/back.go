@@ -239,12 +239,9 @@ func BridgedUntil(list []Guard, now int) (until int) {
 		switch g := &list[i]; {
 		case g.way == out && g.fetter() >= 0:
 			until = now
-		case g.way != out && until == now:
+		case g.way != out && until == now && len(Out(list[:i+1])) == 0:
 			until = g.Entry
 		}
-	}
-	if until > 0 && len(Out(list)) > 0 {
-		return now
 	}
 	return until
 }
