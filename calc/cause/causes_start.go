@@ -1,7 +1,6 @@
 package cause
 
 import (
-	"ohmcall/calc/caution"
 	"ohmcall/calc/measure"
 	"ohmcall/calc/verdict"
 )
@@ -188,13 +187,6 @@ var startCauses = []Cause{
 		Work:   "kit, compressor, start",
 		Note:   "a device of its own kind that reads well may still fail under load: try one before a kit; a kit for capillary systems assumes levelled pressures; never for inverter, three-phase or grounded machines",
 		Source: commonPractice,
-		// What has a capacitor for running alone has no start device to try first.
-		Own: &Own{
-			Test: Test{Code: "air-kit", Name: "let it start once with a start kit whose label allows this compressor", How: "saw no start with kit",
-				Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
-				Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
-				On:      []string{"ac-warm", "trips-breaker"}, Barred: grounded},
-		},
 	},
 	{
 		Code: "compressor-seized", Name: "compressor seized",

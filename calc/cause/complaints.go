@@ -115,7 +115,7 @@ var complaints = []Complaint{
 		// What switches the outdoor unit, from the thermostat to the contactor.
 		Code: "ac-dead", Name: "an outdoor unit that stands, or an air conditioner that does not come on",
 		Cured:  []string{"starts-and-runs", "split-sound"},
-		Causes: with("set-not-cooling no-supply fuse-open pan-drain-blocked control-not-calling control-volts-low contactor-coil-open pole-open selector-open wire-at-metal connection-weak", nil),
+		Causes: []string{"set-not-cooling", "no-supply", "fuse-open", "pan-drain-blocked", "control-not-calling", "control-volts-low", "contactor-coil-open", "pole-open", "selector-open", "wire-at-metal", "connection-weak"},
 		Need:   []Need{needStart, needAmps, needEarth},
 	},
 	{
@@ -262,7 +262,7 @@ var complaints = []Complaint{
 	{
 		Code: "zone-cold", Name: "a boiler that fires and does not heat a zone",
 		Cured:  []string{"heats-up"},
-		Causes: with("control-not-calling connection-weak zone-valve-shut circulator-failed zone-airbound", nil),
+		Causes: []string{"control-not-calling", "connection-weak", "zone-valve-shut", "circulator-failed", "zone-airbound"},
 		Need:   []Need{{"zone valve and circulator seen", []string{"zone-opens", "zone-shut", "coil-open", "pump-runs", "circulator-stopped"}}, needEarth},
 	},
 	{

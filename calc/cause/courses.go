@@ -122,11 +122,7 @@ var courses = []Course{
 	},
 	{
 		// From the pan and the thermostat to the contactor; only then its mains.
-		On: []string{"ac-dead"}, Tests: []string{"mode", "drain", "control-volts", "contactor-coil", "fuse", "contactor", "supply-volts"}, Source: commonPractice,
-	},
-	{
-		// What is seen and felt comes before a meter.
-		On: []string{"zone-cold"}, Tests: []string{"zone-look", "circulator-look", "bleed", "valve-coil"}, Source: commonPractice,
+		On: []string{"ac-dead"}, Tests: []string{"mode", "drain", "control-volts", "contactor-coil"}, Source: commonPractice,
 	},
 	{
 		On: []string{"ac-warm"}, When: []string{"starts-and-runs"}, Tests: []string{"air-split", "coil-look", "cond-look"}, Source: commonPractice,

@@ -85,6 +85,6 @@ var startTests = []Test{
 	{Code: "test-kit", Name: "let it start once with a start kit whose label allows this compressor", How: "saw no start with kit",
 		Outcomes: []string{"starts-with-kit", "no-start-with-kit"}, Effort: 5, Danger: Live,
 		Caution: []string{caution.MainsLive, caution.Capacitor, caution.Flammable, caution.TerminalsPressed, caution.HotMoving},
-		On:      []string{"no-start", "hums-trips"}, When: []string{"no-start-with-test-device"},
+		On:      []string{"no-start", "hums-trips", "ac-warm", "trips-breaker"}, When: []string{"no-start-with-test-device", "blower-runs", "holds-unplugged"}, // what has a run capacitor alone has no device to try first
 		Barred: with("driven windings-equal winding-open winding-shorted protector-open drive-fault-shown drive-no-fault", grounded)},
 }

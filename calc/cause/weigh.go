@@ -1,6 +1,9 @@
 package cause
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // State is where a cause stands.
 type State string
@@ -233,27 +236,22 @@ func (w *weighing) stand() {
 }
 
 // bridgeable are the causes that are a protective device which lets nothing through.
-var bridgeable = []string{"limit-open", "limit-hot", "flame-sensor-open", "press-open", "switch-open", "fuse-open", "thermocouple-weak"}
+const bridgeable = "limit-open limit-hot flame-sensor-open press-open switch-open fuse-open thermocouple-weak"
 
 // Bridged is the code of what is no finding: a protective device was bridged until that
 // entry. What ran past it until then says nothing of it.
 const Bridged = "bridged"
 
-// unbridged leaves of what speaks against a cause what does so though a device was
-// bridged, and reports whether any does.
+// unbridged reports whether something speaks against a cause though a device was bridged.
 //
 //go:noinline
 func (w *weighing) unbridged(s *Standing) bool {
-	if slices.Contains(bridgeable, s.Cause.Code) {
-		var left []Fact
-		for _, f := range s.Against {
-			if f.Entry >= w.bridged || !Passing(f.Code) {
-				left = append(left, f)
-			}
+	for i := range s.Against {
+		if f := &s.Against[i]; f.Entry >= w.bridged || !Passing(f.Code) {
+			return true
 		}
-		s.Against = left
 	}
-	return len(s.Against) > 0
+	return !strings.Contains(bridgeable, s.Cause.Code)
 }
 
 // markBeside marks the causes that are ruled out as the reason although a fact

@@ -143,17 +143,13 @@ func (l *factList) judgements() {
 // ofOtherCoil tells a coil by its name that is not the one of which a complaint's causes
 // speak: the valve of a zone is not that of the gas, nor is either a contactor's.
 func (c *Call) ofOtherCoil(name string) bool {
-	own := ""
-	for _, k := range coils {
-		if among(k[1:], c.complaint()) {
-			own = k[0]
-		}
-	}
-	return own != "" && !strings.Contains(name, own) && said.Has(name, otherCoils)
+	_, own, ok := strings.Cut(coils, " "+c.complaint()+" ")
+	own, _, _ = strings.Cut(own, " ")
+	return ok && !strings.Contains(name, own) && said.Has(name, otherCoils)
 }
 
-// coils are the words for a coil, each with the complaints that it is the coil of.
-var coils = [][]string{{"zone", said.ZoneCold}, {"contactor", said.ACWarm, said.ACDead, said.ThreePhase}, append([]string{"gas"}, said.Burners...)}
+// coils are complaints, each with the word for the coil that they speak of.
+const coils = " ac-warm contactor ac-dead contactor three-phase contactor zone-cold zone gas-no-heat gas furnace-no-heat gas gas-quits gas "
 
 var otherCoils = []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas"}
 
