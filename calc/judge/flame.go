@@ -9,9 +9,10 @@ import (
 )
 
 // faint is the little that a flame gives: the least that holds a burner or its valve, what
-// is good, and what is said of it; between the two it is sound where something is said.
+// is good, the most that can be, and what is said of it; between the first two it is sound
+// where something is said.
 type faint struct {
-	scale, least, good                           float64
+	scale, least, good, most                     float64
 	unit, fact, weak                             string
 	over, little, near, enough, alright, decides string
 	caution                                      []string
@@ -20,14 +21,15 @@ type faint struct {
 var (
 	// Most controls hold a flame from 1 µA on, and a clean rod gives more than 2
 	// (common practice; the control's sheet decides).
-	ofRod = faint{1e-6, 1, 2, "µA", "flame-sensed", "flame-weak", "over the meter's range: it is read on a microampere range, in series",
+	ofRod = faint{1e-6, 1, 2, 1000, "µA", "flame-sensed", "flame-weak", "over the meter's range: it is read on a microampere range, in series",
 		" is too little for most controls: clean the rod, and see its porcelain, wire and the burner's ground", " is too near what most controls need: read it on a finer range",
 		" is enough for most controls, and little for a clean rod", " is a flame that is sensed", "the control's sheet decides", []string{caution.MainsLive, caution.FuelGas, caution.HotMoving}}
 	// A valve hardly holds on less than 12 mV of a thermocouple, of which service sheets ask
-	// 10 to 13 with the valve on it; 18 are good with its lead off or on (common practice).
-	ofCouple = faint{1e-3, 12, 18, "mV", "thermocouple-sound", "thermocouple-weak", overCouple, tooLittle, orLoaded, "", " is enough", decides, fuel}
-	// Of a thermopile it is 200 mV, and 400 (common practice).
-	ofPile = faint{1e-3, 200, 400, "mV", "thermocouple-sound", "thermocouple-weak", overCouple, tooLittle, orLoaded, "", " is enough", decides, fuel}
+	// 10 to 13 with the valve on it; 18 are good with its lead off or on; none gives 100
+	// (common practice).
+	ofCouple = faint{1e-3, 12, 18, 100, "mV", "thermocouple-sound", "thermocouple-weak", overCouple, tooLittle, orLoaded, "", " is enough", decides, fuel}
+	// Of a thermopile it is 200 mV, and 400; none gives 2000 (common practice).
+	ofPile = faint{1e-3, 200, 400, 2000, "mV", "thermocouple-sound", "thermocouple-weak", overCouple, tooLittle, orLoaded, "", " is enough", decides, fuel}
 	fuel   = []string{caution.FuelGas}
 )
 
@@ -68,6 +70,8 @@ func (f *faint) judge(subject string, raw measure.Value) verdict.Verdict {
 	switch {
 	case raw.Over:
 		return cannot(out.Subject, f.over, raw)
+	case v.Hi > f.most:
+		out.Word, fact, text = verdict.CannotTell, "", " is more than it can give: see the unit and the range"
 	case w.place(v) == below:
 		out.Word, fact, text = verdict.Suspect, f.weak, f.little
 	case v.Lo >= f.good:

@@ -33,6 +33,9 @@ func TestThermocouple(t *testing.T) {
 	check(t, "near", Thermocouple("thermocouple", mv(12, 1)), verdict.CannotTell)
 	check(t, "over", Thermocouple("thermocouple", measure.Open(5)), verdict.CannotTell)
 	check(t, "pile", Thermocouple("thermopile", mv(420, 7)), verdict.Sound, "thermocouple-sound")
+	check(t, "a pile in volts", Thermocouple("thermopile", mv(480000, 7800)), verdict.CannotTell)
+	check(t, "a couple in volts", Thermocouple("thermocouple", mv(25000, 300)), verdict.CannotTell)
+	check(t, "a strong pile", Thermocouple("thermopile", mv(750, 10)), verdict.Sound, "thermocouple-sound")
 	check(t, "weak pile", Thermocouple("thermopile", mv(120, 5)), verdict.Suspect, "thermocouple-weak")
 	check(t, "pile, loaded or not", Thermocouple("thermopile", mv(300, 5)), verdict.CannotTell)
 }

@@ -80,6 +80,8 @@ var (
 func (l *readingLine) mistypedValue(points []script.Word, value *script.Word, direct bool) error {
 	first, last := points[0].Text, &points[len(points)-1]
 	switch {
+	case l.q.word == "volt" && isPilotPower(first) && len(points) == 1 && inVolts(value.Text):
+		return refused(value, value.Text+" V is far more than it can give", "millivolts: "+l.with(value, value.Text+"mV"))
 	case l.q.word == "volt" && !direct && first != "-" && first != "+":
 		if m := below().FindStringSubmatch(value.Text); m != nil {
 			return refused(value, "volts below zero are direct ones, or a dash stands before them", l.with(value, m[1])+"; direct ones: "+l.with(value, value.Text+" dc"))
@@ -101,6 +103,15 @@ func (l *readingLine) mistypedValue(points []script.Word, value *script.Word, di
 	}
 	return refused(&both, "two numbers stand behind "+first, hint+"; in quotation marks a number is a name")
 }
+
+// inVolts tells a number without a unit that is more volts than a pilot's flame makes.
+func inVolts(value string) bool {
+	x, err := strconv.ParseFloat(strings.TrimLeft(value, "~-"), 64)
+	return err == nil && x > mostPile
+}
+
+// mostPile is more than any thermopile gives, in volts (common practice).
+const mostPile = 2
 
 // aColour is a wire by its colour, noSlip a point that a word for the metal or a
 // place is a slip away from.

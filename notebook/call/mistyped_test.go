@@ -12,6 +12,7 @@ func TestMistypedLines(t *testing.T) {
 	for _, r := range []struct{ before, line, shows string }{
 		// A pin that is nearly the case.
 		{pins, "ohm A csae 2", "perhaps: ohm A case 2"},
+		{"", "volt thermopile 480", "millivolts: volt thermopile 480mV"},
 		{"", "ohm A csae 2", "perhaps: ohm A case 2"},
 		{pins, "ohm B cas 1.5", "perhaps: ohm B case 1.5"},
 		{pins, "ohm A chasis 2 hot", "perhaps: ohm A case 2 hot"},
@@ -125,6 +126,7 @@ func TestMistypedLines(t *testing.T) {
 		{"", "psi vacuum 500 microns", "suction 500 micron"},
 		{"", "volt line -118 dc", "-118 V"},
 		{"", "volt thermocouple -3mV", "-3 mV"},
+		{"", "volt thermopile 0.48", "480 mV is enough"},
 		{"", "volt - 12", "12 V"},
 		{"", "volt link 325", "link 325 V"},
 		{"", "amp conv-fan 0.3", "conv-fan 0.3 A"},

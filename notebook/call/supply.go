@@ -407,7 +407,9 @@ func (c *Call) feed(r *reading, fed, unfed string) verdict.Verdict {
 	if rated == 0 || fed == "coil-fed" && c.value(r).X < notLeg {
 		rated = householdPlate // a coil has volts of its own
 	}
-	if x := c.value(r).X; (fed == "valve-volts-present" || fed == "coil-fed") && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
+	if x := c.value(r).X; (fed == "valve-volts-present" || fed == "coil-fed") && c.ratedVolts() == 0 && x > notLeg {
+		rated *= 2 // its coil is of both legs, or it would not last
+	} else if (fed == "valve-volts-present" || fed == "coil-fed") && x <= mostControl && (x >= leastControl || c.appliance().Furnace) {
 		rated = controlVolts
 	}
 	if own := c.plateNumber(strings.ToLower(r.a), "volts", "V"); own > 0 && isMotor(r.a) {

@@ -7,7 +7,7 @@ import (
 
 // wiredIn tells an appliance that has no outlet which another one fits.
 var wiredIn = sync.OnceValues(func() (is, not *regexp.Regexp) {
-	return regexp.MustCompile(`(?i)\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler)\b`),
+	return regexp.MustCompile(`(?i)central a|rooftop|outdoor unit|\b(oven|range|cooker|hob|cooktop|stove|water heater|elec\w* dryer|furnace|boiler)\b`),
 		regexp.MustCompile(`(?i)\b(gas|microwave|toaster|portable)\b`)
 })
 
