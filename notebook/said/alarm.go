@@ -100,7 +100,7 @@ func plain(clause string) string {
 // begin with a word of mending tell of none.
 func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	var out []*Alarm
-	if text = strings.ToLower(spelt(text[:min(len(text), MostBytes)])); !anyAlarm().in(" "+text+" ") {
+	if text = strings.ToLower(spelt(text[:min(len(text), MostBytes)])); !anyAlarm().in(" " + text + " ") {
 		return nil
 	}
 	if strings.Contains(text, "w/") {
