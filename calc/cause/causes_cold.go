@@ -46,6 +46,15 @@ var coldCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
+		Code: "room-cold", Name: "room colder than the appliance works in",
+		Predicts:    []string{"does-not-dry", "coil-iced", "frost-partial", "starts-and-runs"},
+		ShownBy:     []string{"room-cold"},
+		Contradicts: []string{"no-sealed-system", "room-normal", "room-hot"},
+		Fix:         "thaw it and use it in a warmer room, or have one that is made for cold ones",
+		Work:        "move, room, explain, advis, told",
+		Source:      commonPractice,
+	},
+	{
 		Code: "gasket-leaks", Name: "door gasket does not seal",
 		Predicts:    []string{"runs-all-the-time", "frost-heavy", "water-inside", "cools-slowly"},
 		ShownBy:     []string{"gasket-leaks"},

@@ -114,7 +114,7 @@ var otherCauses = []Cause{
 	},
 	{
 		Code: "airflow-blocked", Name: "air or water path blocked",
-		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "too-hot", "runs-all-the-time", "rise-large", "cuts-out", "starts-after-wait"},
+		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "coil-iced", "too-hot", "runs-all-the-time", "rise-large", "cuts-out", "starts-after-wait"},
 		ShownBy:     []string{"airflow-blocked"},
 		Contradicts: []string{"no-air-path", "airflow-clear"},
 		Fix:         "clear vent, filter and path; then prove the limit and the heater",

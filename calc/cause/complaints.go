@@ -48,12 +48,11 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-dry", Name: "a heat pump that does not dry",
-		Words: "not dehumidif, no water in bucket, bucket empty, bucket stays empty, not collect",
-		Signs: []string{"does-not-dry"},
-		Cured: []string{"dries"},
-		Causes: []string{"compressor-off", "airflow-blocked", "cond-fan-failed", "cond-fan-unfed", "refrigerant-low", "restriction", "air-in-system",
-			"compressor-weak"},
-		Need: []Need{needStart, {"fan seen", needFans.Any}, {"filter and air path", []string{"airflow-clear", "airflow-blocked"}}, needFrost, needAmps, needEarth},
+		Words:  "not dehumidif, no water in bucket, bucket empty, bucket stays empty, not collect",
+		Signs:  []string{"does-not-dry"},
+		Cured:  []string{"dries"},
+		Causes: with("compressor-off airflow-blocked room-cold cond-fan-failed cond-fan-unfed sensor-failed refrigerant-low restriction air-in-system compressor-weak", nil),
+		Need:   []Need{needStart, {"fan seen", needFans.Any}, {"filter and air path", []string{"airflow-clear", "airflow-blocked"}}, {needFrost.What, with("coil-iced", needFrost.Any)}, needAmps, needEarth},
 	},
 	{
 		Code: "trips-breaker", Name: "trips the breaker",
@@ -271,6 +270,13 @@ var complaints = []Complaint{
 		Cured:  []string{"flame-lights", "heats-up"},
 		Causes: []string{"gas-off", "intake-blocked", "pilot-weak", "thermocouple-weak", "limit-open", "pilot-valve"},
 		Need:   []Need{{"pilot seen", []string{"pilot-good", "pilot-weak", "pilot-none"}}, {"intake, arrestor and vent", []string{"airflow-clear", "airflow-blocked"}}},
+	},
+	{
+		Code: "keeps-sparking", Name: "a gas burner whose spark does not stop",
+		Signs:  []string{"keeps-sparking"},
+		Cured:  []string{"spark-stops"},
+		Causes: []string{"spark-called", "spark-module"},
+		Need:   []Need{{"spark switches parted from their module", []string{"spark-called", "spark-uncalled"}}, needEarth},
 	},
 	{
 		Code: "fan-on", Name: "a blower that does not stop",

@@ -64,6 +64,7 @@ condenser-clean | condenser clean, coils clean, condenser coil clean | the conde
 condenser-warm | condenser warm, condenser hot, discharge hot | the condenser is warm | condenser-cold
 condenser-cold | condenser cold, condenser barely warm, discharge cool | the condenser is cold or barely warm; it tells something only while the compressor runs |
 room-hot | room hot, hot room, in the sun | the room is hotter than the appliance is made for | room-normal
+room-cold | room cold, cold room, room too cold, basement cold | the room is colder than the appliance works in | room-normal room-hot
 room-normal | room normal, room cool | the room is within what the appliance is made for |
 
 # Frost, doors, water.
@@ -190,7 +191,7 @@ blower-stiff | blower stiff, blower jammed, blower seized, blower motor seized, 
 coil-cold | evap coil cold, coil cold, coil sweats, coil cold and wet | the evaporator coil is cold and wet over its whole face | coil-partial coil-warm coil-iced
 coil-partial | coil cold in part, coil partly cold | the evaporator coil is cold in a part only | coil-warm
 coil-warm | coil warm, evap coil warm | the evaporator coil is as warm as the room | coil-iced
-coil-iced | evap coil iced, coil frozen, coil iced over, evap coil frozen, coil freezing, coil icing, indoor coil frozen, indoor coil iced, evap coil freezing | ice on the evaporator coil of an air conditioner |
+coil-iced | evap coil iced, coil frozen, coil iced over, evap coil frozen, coil freezing, coil icing, indoor coil frozen, indoor coil iced, evap coil freezing | ice on the evaporator coil of an air conditioner or dehumidifier | frost-none frost-even
 rested | rested 10 min, rested ten minutes, rested 15 min, rested 20 min, rested 30 min, rested an hour, rested overnight, stood overnight | it stood for ten minutes or more before this start | restarted-soon
 cap-bulging | cap bulging, cap swollen, cap leaks oil, cap burst, bulging cap, cap bulged, cap blown, cap domed, cap leaking, cap split | a capacitor's can is swollen, leaks or has burst |
 start-cap-bulging | start cap bulging, start cap bulged, start cap swollen, start cap burst, start cap blown, start cap domed, start cap leaking, start cap split | the start capacitor's can is swollen, leaks or has burst |
@@ -233,6 +234,10 @@ zone-bled | zone bled, no air in zone, no air in pipes, bled clean | the zone wa
 pilot-good | pilot good, pilot lights, pilot lit, pilot flame good | the pilot burns well | pilot-weak pilot-none
 pilot-weak | pilot weak, pilot small, pilot flame small, pilot flame weak, pilot yellow, pilot orifice dirty, pilot dirty | the pilot is too weak for its thermocouple | pilot-none
 pilot-none | no pilot, pilot does not light, pilot won't light, no pilot flame | the pilot does not light with its button held |
+keeps-sparking | keeps sparking, keeps clicking, still sparking, still clicking, sparks nonstop, clicks nonstop, sparks with knobs off | it sparks though nothing calls for it | spark-stops
+spark-stops | stops sparking, stops clicking, sparking stopped, clicking stopped, no more clicking, sparks only to light, igniter stops when lit | it sparks while it lights, and no longer |
+spark-called | spark switch shorted, spark switch wet, spark switch stuck, ignition switch shorted, ignition switch wet, igniter switch shorted, igniter switch wet, spark switch bad, spark switches wet, ignition harness wet, spark harness wet, spark harness shorted, stops with switches unplugged, stops with harness unplugged | a spark switch or its harness calls while each knob is off | spark-uncalled
+spark-uncalled | sparks with switches unplugged, sparks with harness unplugged, clicks with switches unplugged, clicks with harness unplugged, spark module bad, spark module shorted | the module sparks on without its switches |
 thermocouple-weak | thermocouple weak, thermocouple dead, thermopile weak | thermocouple or thermopile gives too little | thermocouple-sound
 thermocouple-sound | thermocouple good, thermopile good | the thermocouple or thermopile gives enough |
 press-open | pressure switch open, pressure switch stuck open, pressure switch not closing, pressure switch won't close | the pressure switch does not close | press-closed

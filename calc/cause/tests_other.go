@@ -23,7 +23,7 @@ var coldTests = []Test{
 	{Code: "use", Name: "ask what was loaded and how often the door is opened", How: "saw normal use",
 		Outcomes: []string{"normal-use", "heavy-use"}, Effort: 1, Danger: Look},
 	{Code: "room", Name: "temperature of the room against the climate class on the plate", How: "saw room normal",
-		Outcomes: []string{"room-normal", "room-hot"}, Effort: 1, Danger: Look},
+		Outcomes: []string{"room-normal", "room-hot", "room-cold"}, Effort: 1, Danger: Look},
 	{Code: "vents", Name: "look at the air passages inside and the damper", How: "saw vents clear",
 		Outcomes: []string{"vents-clear", "vents-blocked", "damper-stuck-shut"}, Effort: 1, Danger: Look},
 	{Code: "damper", Name: "watch the damper through its travel", How: "saw damper moves",
@@ -99,7 +99,7 @@ var coldTests = []Test{
 // otherTests bear on power, tripping, heating and plain motors.
 var otherTests = []Test{
 	{Code: "unplugged", Name: "unplug the appliance, reset the breaker once only, and see whether it holds", How: "saw holds unplugged",
-		Outcomes: []string{"holds-unplugged", "trips-unplugged"}, Effort: 1, Danger: Look, On: []string{"trips-breaker"}},
+		Outcomes: []string{"holds-unplugged", "trips-unplugged"}, Effort: 1, Danger: Look, On: []string{"trips-breaker"}, Barred: []string{"windings-do-not-add-up"}},
 	{Code: "when-trips", Name: "note when it trips: at once, when a load is called on, or later", How: "saw trips later",
 		Outcomes: []string{"trips-at-once", "trips-later", "trips-only-when-called"}, Effort: 1, Danger: Look},
 	{Code: "other-load", Name: "try another appliance of like load on that circuit", How: "saw other appliance holds",

@@ -386,6 +386,13 @@ func Fold(text string) []string {
 // dangers of which one word would be heard as another thing, in words that are plain.
 var harmless = [...]struct{ holds, is, plain string }{
 	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
+	{"spark", `\b(igniter|ignitor|electrode|ignition|burner|pilot)s? (?:(?:is|are|all|still|just|on|keeps?|kept|always|constantly|continuously|non.?stop|never stops?|(?:won'?t|doesn'?t|not) stop) )+spark(?:s|ing|ed)?\b`, "$1 spark"},
+	{"smoke ", `\bsmoke (?:alarm|detector)s? (?:(?:\w+ )?(?:off|sounds?|sounded|beeps?|trips?) (?:every ?time |each time |always )?)?((?:when|whenever|if|while|as|during)\b.{0,20} (?:pre-?heat|bak|broil|roast|fry|fries|grill|cook|toast|self.?clean))`, "beeper $1"},
+	{"burn", `\bburn(?:ing|t) (lint|hair|cloth\w*|fabric|wool|insulation|belt|motor|oil|wood|cardboard|chemical|metal|electric\w*|wir\w+|type|sort of|kind of)(?: type)? (smell|odor|odour)`, "burning $2 of $1"},
+	{"rotten", `\bwater(?: (?:now|still|is|has|all|just|really|from|at|in|the|hot|cold|my|her|kitchen|bath\w*|taps?|faucets?|showers?|sinks?))* (?:smell|stink|reek|stank)\w* (?:\w+ ){0,3}?rotten.?eggs?`, "water smells of sulfur"},
+	{"rotten", `\brotten.?eggs? (?:smell |odou?r |stink )?(?:in|from|of|on|when|whenever)(?: (?:the|her|my|hot|cold|running|tap|shower|run|runs|using))* (?:water(?: run\w*| only| tap| side| is \w+)?$|water (?:run|on|tap|side|only|comes)|taps?\b|shower)`, "sulfur in water"},
+	{"disco", `\b(?:disconnect|disco)(?: (?:switch|box|block|lug|blade|is|was|has|looks|all|half|badly|partly))* (melt|burn|scorch|char|toast)`, "outlet $1"},
+	{"disco", `\b(melted|burnt|burned|scorched|charred)(?: up| out)? (?:disconnect|disco)\b`, "$1 outlet"},
 	{"socket", `\b` + ofElement + ` sockets?` + browned, "terminal burnt"},
 	{"recep", `\b` + ofElement + ` recep(?:tacle)?s?` + browned, "terminal burnt"},
 	{"recep", `\brecep(?:tacle)? block` + browned, "terminal burnt"},

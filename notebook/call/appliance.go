@@ -61,6 +61,10 @@ func (c *Call) itsFan(name string) string {
 var airCodes = map[string]string{"cond-fan-runs": "blower-runs", "evap-fan-runs": "blower-runs", "cond-fan-stopped": "blower-stopped",
 	"evap-fan-stopped": "blower-stopped", "frost-heavy": "coil-iced", "frost-partial": "coil-partial"}
 
+// warmRoom is from which temperature of the room, in °C, a dehumidifier works that is not
+// made for colder ones: 65 °F (common practice).
+const warmRoom = 18.3
+
 // drainPump is the machine of a call about what does not drain.
 const drainPump = "pump"
 
@@ -129,7 +133,7 @@ func (c *Call) fanWords(text string) string {
 		text = bareLeaks().ReplaceAllString(text, "${1}water line dry$2")
 	}
 	text = said.KitTried(text)
-	if !strings.Contains(low, "fan ") || !bareFan().MatchString(text) {
+	if !said.Has(low, []string{"fan ", "blower "}) || !bareFan().MatchString(text) {
 		return text
 	}
 	switch fans, _ := c.fansWorkedOn(); {
@@ -145,7 +149,7 @@ func (c *Call) fanWords(text string) string {
 }
 
 var (
-	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?fan `)
+	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?(?:fan|blower) `)
 	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
 )
 

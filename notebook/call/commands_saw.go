@@ -148,7 +148,7 @@ func (c *Call) sighted(text string) []string {
 	for i := range codes {
 		codes[i] = c.inAppliance(codes[i])
 	}
-	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" })
+	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" || code == "smoke" && c.appliance().Tame(text) })
 	if a := c.appliance(); (a.HighVolts || c.onThreePhases()) && strings.Contains(strings.ToLower(text), "itself") {
 		codes = slices.DeleteFunc(codes, func(code string) bool { return code == liveFindings[0] }) // nobody called it
 	}
@@ -179,7 +179,7 @@ func (c *Call) inAppliance(code string) string {
 		return ""
 	case code == "fans-quiet" && c.complaint() != "noisy-cold":
 		return ""
-	case code == "coil-iced" && !a.Air && !a.Unsealed && !among(ofAir, c.complaint()):
+	case code == "coil-iced" && !a.Air && !a.Unsealed && !a.OneFan && !among(ofAir, c.complaint()):
 		return "frost-heavy"
 	case code == "leg-missing" && c.onThreePhases():
 		return "single-phasing"

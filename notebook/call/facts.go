@@ -34,7 +34,7 @@ type finding struct {
 // counts, nor what had shown the causes that were mended.
 func (c *Call) facts(before int) []cause.Fact {
 	c.spend(100*len(c.subjects) + 20*len(c.plates))
-	list := factList{c: c, before: before, cut: c.secondSupply(before), air: c.complaint() == said.ACWarm || c.complaint() == said.ACDead, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
+	list := factList{c: c, before: before, cut: c.secondSupply(before), air: c.complaint() == said.ACWarm || c.complaint() == said.ACDead, dries: c.complaint() == said.NoDry && c.appliance().OneFan, gas: c.lastOf(c.seenAt["gas-smell"], c.entry)+c.lastOf(c.seenAt["gas-leak"], c.entry) > 0}
 	for _, code := range c.seenCodes {
 		c.sightings(code, before, list.add)
 	}
@@ -48,6 +48,16 @@ func (c *Call) facts(before int) []cause.Fact {
 		}
 	}
 	c.iceCold(before, list.add)
+	if list.dries && !c.appliance().HeatPumpDryer {
+		c.spend(4 * len(c.readings))
+		if r := c.lastTemp("room", 0); r != nil && r.entry < before {
+			if v := c.value(r); v.Hi < warmRoom {
+				list.add("room-cold", r.entry)
+			} else if v.Lo >= warmRoom {
+				list.add("room-normal", r.entry)
+			}
+		}
+	}
 	list.doors()
 	list.appliance()
 	list.plates()
@@ -283,6 +293,7 @@ type factList struct {
 	before   int
 	cut      int  // where a second state of the supply begins
 	air, gas bool // of an air conditioner; gas was smelled
+	dries    bool // a dehumidifier or heat-pump dryer, with one fan
 	out      []cause.Fact
 }
 
@@ -309,6 +320,8 @@ func (l *factList) add(code string, entry int) {
 		}
 	case l.air && airCodes[code] != "" && (l.c.appliance().FanShared || !strings.HasPrefix(code, "cond-fan")):
 		code = airCodes[code]
+	case l.dries && code == "frost-heavy":
+		code = "coil-iced" // as little as in an air conditioner does it tell of the charge
 	}
 	if _, known := cause.Lookup(code); known {
 		l.out = append(l.out, cause.Fact{Code: code, Entry: entry})

@@ -141,7 +141,7 @@ func (c *Call) replacedSound() []string {
 		for _, key := range c.subjects {
 			c.spend(200)
 			kind, name, _ := strings.Cut(key, "\x00")
-			if kind != "part" && kind != "mfd" || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) ||
+			if kind != "part" && (kind != "mfd" || !said.Has(w.text, []string{"cap"})) || partOf(name) == partOf("earth") || !said.Names(w.text, name) || !numbered(w.text, name) ||
 				said.Has(w.text, otherPlaces) && !said.Has(name, otherPlaces) || partOf(name) == partOf("overload") && c.withItsDevice(w.text) {
 				continue
 			}

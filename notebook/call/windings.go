@@ -103,6 +103,9 @@ func (c *Call) inferWindings(of string, before int) winding.Result {
 	} else if c.onThreePhases() && (res.State == winding.EqualWindings || t == "" && of == c.mainMachine() && kindOf(of) != winding.Fan) {
 		noRoles(&res, said.ThreePhase, c.alike(of, before))
 	}
+	if res.Alike && res.State == winding.DoesNotAddUp && c.onThreePhases() {
+		c.lowPair(of, before, &res)
+	}
 	if res.State == winding.Sound {
 		c.openHot(of, before, &res)
 	}
@@ -273,6 +276,19 @@ func noRoles(res *winding.Result, kind string, like likeness) {
 	}
 	res.Alike = true
 	res.Notes, res.Facts, res.Roles, res.Settled, res.Windings, res.Gap = notes, facts, map[string]winding.Role{}, false, nil, nil
+}
+
+// lowPair says of a machine on three phases which pair reads far below what its plate
+// gives, as no cold explains.
+func (c *Call) lowPair(of string, before int, res *winding.Result) {
+	ohms := c.plateNumber(of, "ohms", "ohm")
+	for _, r := range c.pairsOf(of, before) {
+		if v := c.coldValue(r); r.b != caseName && v.Hi < farBelowSheet*ohms {
+			res.Notes[0] = (winding.Pair{r.a, r.b}).String() + " reads far below the " + number(ohms) + " Ω of the plate: a winding is shorted, or the plate is not its own."
+			res.Facts = append(res.Facts, "winding-low")
+			return
+		}
+	}
 }
 
 // lastCold is the last entry before another at which a pair of a machine was

@@ -107,6 +107,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		text = withs.Replace(text)
 	}
 	said := wordings()
+	tame := in.Tame(text)
 	clauses := Clauses(cause.Calmed(text))
 	for n, clause := range clauses {
 		mends := work && mending.is(clause)
@@ -122,7 +123,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		}
 		for i := range alarms {
 			a := &alarms[i]
-			if a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
+			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
 			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {

@@ -58,6 +58,9 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Furnace:   Has(both, []string{"furnace", "boiler"}),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
 	}
+	if ap.Tame(fault) {
+		ap.Heard = slices.DeleteFunc(ap.Heard, func(code string) bool { return code == "smoke" })
+	}
 	for _, a := range Alarms(fault, ap, false) {
 		if !slices.Contains(ap.Heard, a.Finding) {
 			ap.Heard = append(ap.Heard, a.Finding)
@@ -226,6 +229,9 @@ var appliances = []byAppliance{
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices", "hums-trips"}},
 	{washers, `(not|n.?t|never) (\w+ )?(lock|latch)\b|(door|lid) (lock|latch) .*(not|n.?t|fail|blink|flash)`, "wont-run", []string{"", MotorDead}},
 	{washers + `|` + dryers, "", "wont-run", []string{"no-start"}},
+	{gasUnits + `|furnace`, `(not|n.?t|nt|never|slow to|long to|fails? to) (light|lite|fire|ignite|stay lit)|\b(lights?|lites?|fires?( up)?) (then|and|but) (it )?(quit|die|stop|goes|shuts)|\bno flame|\b(bake|broil|oven|burner)s? (do|does|wo|did)(es)?n.?t (come|turn|go|kick) on`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips", "no-heat"}},
+	{gasUnits, `(spark|click|tick)\w*\b.*\b(non.?stop|constant|contin|all the time|always|by (it|them)sel|on (its|their) own|off|even when|after|(n.?t|not|never) (stop|quit)|random)|\b(keep|kept|constant|contin|non.?stop|always|random|(not|n.?t|never) (stop|quit))\w*\W+(on )?(igniter )?(spark|click|tick)`, "keeps-sparking",
+		[]string{"", MotorDead, "no-start", "hums-trips", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, hotter + `|(not|n.?t) (shut|turn|switch) off|stays on|runs? (all|const)|always|never (stops|shuts)`, "too-hot", []string{"", "runs-always"}},
 	{`\b(oven|cooker|cooktop|hob|stove|heater)\b|\brange( [^h]|,|$)`, `\b(burner|element|ring|plate|oven|broiler|grill|heat\w*|it) (still )?(wo|does|did|would|will)? ?n.?t (shut|turn|switch|go) off`, "too-hot", []string{MotorDead, "no-start"}},
 	{`\b(oven|cooker|stove|range)\b`, `off by|temp\w* (is |runs )?(off|wrong|out)\b|inaccura|uneven|\d\d+ ?(°|deg\w*|f|c)? ?(too )?(hot|high|off)\b|\b(runs|bakes) hot\b`, "too-hot", []string{""}},
@@ -240,7 +246,6 @@ var appliances = []byAppliance{
 	{`elec\w* (furnace|boiler)`, `blow\w* (only )?(cold|cool)|cold air`, "no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `blow\w* (only )?(cold|cool)|cold air`, "gas-no-heat", []string{"", "no-cool"}},
 	{`furnace|boiler`, `short.?cycl|\blimit|cuts out|cycl`, GasQuits, []string{"", "hums-trips", "trips-breaker"}},
-	{gasUnits + `|furnace`, `(not|n.?t|nt|never|slow to|long to|fails? to) (light|lite|fire|ignite|stay lit)|\b(lights?|lites?|fires?( up)?) (then|and|but) (it )?(quit|die|stop|goes|shuts)|\bno flame|\b(bake|broil|oven|burner)s? (do|does|wo|did)(es)?n.?t (come|turn|go|kick) on`, "gas-no-heat", []string{"", "no-start", MotorDead, "hums-trips", "no-heat"}},
 	{gasUnits, `\bburners? (is |are |went )?(out|dead|cold)\b`, "gas-no-heat", []string{"", "no-power"}},
 	{`\b(oven|range|cooker|hob|cooktop|stove)\b`, `\b(ring|zone|burner|plate|element|grill|broil\w*|bake)s?\b.{0,20}\b(dead|cold|not|n.?t|(do|does|wo|did|is)n.?t|never|no|out|quit)\b|\bno (grill|broil|bake)\b`, "no-heat", []string{"", "no-power"}},
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},

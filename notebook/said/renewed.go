@@ -124,6 +124,9 @@ func Burnt(line string) [][]string {
 	}
 	var out [][]string
 	for _, c := range Clauses(text) {
+		if a, b, _ := strings.Cut(c, " and "); browned.is(b) && !browned.is(a) {
+			c = b
+		}
 		if !browned.get().MatchString(c) {
 			continue // of another thing
 		}
