@@ -6,6 +6,30 @@ import "ohmcall/calc/caution"
 // Partial frost is no such: ice may lie in one place, the rest bare.
 var notIced = []string{"frost-none", "frost-even"}
 
+// coldRows are those of them that need no more, in the form of gasRows.
+const coldRows = `
+set-wrong | control set too cold | set-coldest | runs-all-the-time freezes-food | no-sealed-system set-normal does-not-cool | set it to its middle range and read the temperatures a day later | set, dial, turn
+heavy-use | much warm food or a door opened often | heavy-use | runs-all-the-time cools-slowly frost-heavy pulls-down-on-course water-inside | no-sealed-system normal-use will-not-reach condenser-cold | give it a day with the door shut and read the temperatures again | explain, advis, told, show
+room-hot | room hotter than the appliance is made for | room-hot | runs-all-the-time cools-slowly comp-hot amps-high | no-sealed-system room-normal | move it or cool the room | move, room, ventilat
+gasket-leaks | door gasket does not seal | gasket-leaks | runs-all-the-time frost-heavy water-inside cools-slowly | gasket-sound condenser-cold | clean, warm and shape the gasket or replace it; set the door and the feet | gasket, seal, door
+lamp-stays-on | inside lamp stays on and heats | lamp-stays-on | runs-all-the-time cools-slowly | no-sealed-system lamp-goes-off | replace the door switch or set what should press it | lamp, light, door switch
+vents-blocked | air passages inside blocked or damper stuck shut | vents-blocked damper-stuck-shut | cools-slowly does-not-cool frost-even evap-fan-runs freezer-cold | no-sealed-system vents-clear frost-none condenser-cold | free the passages; replace a damper that does not move | vent, passage, duct, damper, air
+condenser-dirty | condenser matted or without room to breathe | condenser-dirty | comp-hot cuts-out runs-all-the-time cools-slowly amps-high condenser-warm split-small | no-sealed-system condenser-clean condenser-cold | clean the condenser and give it the room that its installation sheet asks for | clean cond, clean coil, wash cond, wash coil, hosed cond, hosed coil, rins cond, rins coil, blew cond, blew coil, brush, vacuum, dust
+cond-fan-failed | condenser fan motor failed or jammed | cond-fan-stopped cond-fan-windings-failed cond-fan-stiff | comp-hot cuts-out runs-all-the-time cools-slowly amps-high condenser-warm cond-fan-volts-present | no-sealed-system cond-fan-runs cond-fan-none fan-shared cond-fan-volts-absent condenser-cold | replace the fan motor with one of its volts, watts and turning direction; free what jams the blade | cond fan, fan motor, fan blade, fan replac
+cond-fan-unfed | condenser fan gets no supply | cond-fan-stopped cond-fan-volts-absent | comp-hot cuts-out runs-all-the-time cond-fan-windings-sound | no-sealed-system cond-fan-runs cond-fan-none fan-shared cond-fan-volts-present cond-fan-windings-failed cond-fan-stiff condenser-cold | mend the wire, connector or control output that should feed the fan | cond fan, wir, connector, harness, board
+evap-fan-failed | evaporator fan motor failed or jammed | evap-fan-stopped evap-fan-windings-failed evap-fan-stiff | does-not-cool cools-slowly runs-all-the-time frost-heavy evap-fan-volts-present freezer-cold | no-sealed-system evap-fan-runs evap-fan-none evap-fan-volts-absent | replace the fan motor with one of its volts and turning direction; thaw ice that jams the blade and look for why it formed | evap fan, fan motor, fan blade, freezer fan, fan replac
+evap-fan-unfed | evaporator fan gets no supply | evap-fan-stopped evap-fan-volts-absent | does-not-cool cools-slowly runs-all-the-time evap-fan-windings-sound freezer-cold | no-sealed-system evap-fan-runs evap-fan-none evap-fan-volts-present evap-fan-windings-failed evap-fan-stiff | check the door switch first, then the wire, connector or control output that should feed the fan | evap fan, wir, connector, harness, door switch, board
+drain-blocked | defrost drain blocked | drain-blocked | water-inside frost-heavy water-on-floor | no-sealed-system drain-clear | thaw and flush the drain; set its heater or strip so that it stays open | drain
+pan-cracked | drain pan cracked or out of place | pan-cracked | water-on-floor | pan-sound | set or replace the pan | pan
+water-line-leaks | water tube, valve or hose leaks | water-line-leaks | water-on-floor water-inside | water-line-dry | shut the water off; replace the tube, valve or hose | tube, line, valve, hose
+not-level | cabinet leans | not-level | water-on-floor water-inside gasket-leaks noisy | level | set the feet so that doors close by themselves and water runs to the drain | level, feet, foot
+thermostat-stuck | thermostat does not open | thermostat-stuck-closed | runs-all-the-time freezes-food too-hot | thermostat-opens cycles-off thermostat-open does-not-cool | replace the thermostat; set its bulb where the old one sat | thermostat, control
+damper-stuck | air damper stuck open | damper-stuck-open | freezes-food | no-sealed-system damper-moves damper-none damper-stuck-shut | free or replace the damper | damper
+restriction | drier or capillary tube restricted | restriction-frost | does-not-cool cools-slowly runs-all-the-time frost-partial frost-none does-not-dry condenser-cold glass-bubbles amps-low suction-low will-not-reach leak-not-found split-small coil-partial coil-iced coil-warm rise-small does-not-heat heats-slowly | rise-cooled rise-sound rise-large no-sealed-system restriction-none frost-even frost-heavy suction-normal suction-high freezes-food pulls-down-on-course cools-down split-sound split-large coil-cold | replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only | drier, capillary, cap tube, filter
+`
+
+var plainColdCauses = causesIn(coldRows)
+
 // coldCauses are the causes for which a machine that runs does not cool, never
 // stops, cools too much, ices up or leaks.
 var coldCauses = []Cause{
@@ -16,114 +40,6 @@ var coldCauses = []Cause{
 		Contradicts: []string{"rise-cooled", "no-sealed-system", "starts-and-runs", "runs-all-the-time", "cycles-off", "cools-down", "cools-slowly", "freezes-food", "amps-sound", "amps-agree", "amps-low", "frost-even", "frost-heavy", "pressures-apart", "split-sound", "rise-sound", "coil-cold", "coil-iced", "coil-partial"},
 		Fix:         "take it as a machine that does not start",
 		Work:        "start, compressor",
-		Source:      commonPractice,
-	},
-	{
-		Code: "set-wrong", Name: "control set too cold",
-		ShownBy:     []string{"set-coldest"},
-		Predicts:    []string{"runs-all-the-time", "freezes-food"},
-		Contradicts: []string{"no-sealed-system", "set-normal", "does-not-cool"},
-		Fix:         "set it to its middle range and read the temperatures a day later",
-		Work:        "set, dial, turn",
-		Source:      commonPractice,
-	},
-	{
-		Code: "heavy-use", Name: "much warm food or a door opened often",
-		Predicts:    []string{"runs-all-the-time", "cools-slowly", "frost-heavy", "pulls-down-on-course", "water-inside"},
-		ShownBy:     []string{"heavy-use"},
-		Contradicts: []string{"no-sealed-system", "normal-use", "will-not-reach", "condenser-cold"},
-		Fix:         "give it a day with the door shut and read the temperatures again",
-		Work:        "explain, advis, told, show",
-		Source:      commonPractice,
-	},
-	{
-		Code: "room-hot", Name: "room hotter than the appliance is made for",
-		Predicts:    []string{"runs-all-the-time", "cools-slowly", "comp-hot", "amps-high"},
-		ShownBy:     []string{"room-hot"},
-		Contradicts: []string{"no-sealed-system", "room-normal"},
-		Fix:         "move it or cool the room",
-		Work:        "move, room, ventilat",
-		Source:      commonPractice,
-	},
-	{
-		Code: "room-cold", Name: "room colder than the appliance works in",
-		Predicts:    []string{"does-not-dry", "coil-iced", "frost-partial", "starts-and-runs"},
-		ShownBy:     []string{"room-cold"},
-		Contradicts: []string{"no-sealed-system", "room-normal", "room-hot"},
-		Fix:         "thaw it and use it in a warmer room, or have one that is made for cold ones",
-		Work:        "move, room, explain, advis, told",
-		Source:      commonPractice,
-	},
-	{
-		Code: "gasket-leaks", Name: "door gasket does not seal",
-		Predicts:    []string{"runs-all-the-time", "frost-heavy", "water-inside", "cools-slowly"},
-		ShownBy:     []string{"gasket-leaks"},
-		Contradicts: []string{"gasket-sound", "condenser-cold"},
-		Fix:         "clean, warm and shape the gasket or replace it; set the door and the feet",
-		Work:        "gasket, seal, door",
-		Source:      commonPractice,
-	},
-	{
-		Code: "lamp-stays-on", Name: "inside lamp stays on and heats",
-		Predicts:    []string{"runs-all-the-time", "cools-slowly"},
-		ShownBy:     []string{"lamp-stays-on"},
-		Contradicts: []string{"no-sealed-system", "lamp-goes-off"},
-		Fix:         "replace the door switch or set what should press it",
-		Work:        "lamp, light, door switch",
-		Source:      commonPractice,
-	},
-	{
-		Code: "vents-blocked", Name: "air passages inside blocked or damper stuck shut",
-		Predicts:    []string{"cools-slowly", "does-not-cool", "frost-even", "evap-fan-runs", "freezer-cold"},
-		ShownBy:     []string{"vents-blocked", "damper-stuck-shut"},
-		Contradicts: []string{"no-sealed-system", "vents-clear", "frost-none", "condenser-cold"},
-		Fix:         "free the passages; replace a damper that does not move",
-		Work:        "vent, passage, duct, damper, air",
-		Source:      commonPractice,
-	},
-	{
-		Code: "condenser-dirty", Name: "condenser matted or without room to breathe",
-		Predicts:    []string{"comp-hot", "cuts-out", "runs-all-the-time", "cools-slowly", "amps-high", "condenser-warm", "split-small"},
-		ShownBy:     []string{"condenser-dirty"},
-		Contradicts: []string{"no-sealed-system", "condenser-clean", "condenser-cold"},
-		Fix:         "clean the condenser and give it the room that its installation sheet asks for",
-		Work:        "clean cond, clean coil, wash cond, wash coil, hosed cond, hosed coil, rins cond, rins coil, blew cond, blew coil, brush, vacuum, dust",
-		Source:      commonPractice,
-	},
-	{
-		Code: "cond-fan-failed", Name: "condenser fan motor failed or jammed",
-		Predicts:    []string{"comp-hot", "cuts-out", "runs-all-the-time", "cools-slowly", "amps-high", "condenser-warm", "cond-fan-volts-present"},
-		ShownBy:     []string{"cond-fan-stopped", "cond-fan-windings-failed", "cond-fan-stiff"},
-		Contradicts: []string{"no-sealed-system", "cond-fan-runs", "cond-fan-none", "fan-shared", "cond-fan-volts-absent", "condenser-cold"},
-		Fix:         "replace the fan motor with one of its volts, watts and turning direction; free what jams the blade",
-		Work:        "cond fan, fan motor, fan blade, fan replac",
-		Source:      commonPractice,
-	},
-	{
-		Code: "cond-fan-unfed", Name: "condenser fan gets no supply",
-		Predicts:    []string{"comp-hot", "cuts-out", "runs-all-the-time", "cond-fan-windings-sound"},
-		ShownBy:     []string{"cond-fan-stopped", "cond-fan-volts-absent"},
-		Contradicts: []string{"no-sealed-system", "cond-fan-runs", "cond-fan-none", "fan-shared", "cond-fan-volts-present", "cond-fan-windings-failed", "cond-fan-stiff", "condenser-cold"},
-		Fix:         "mend the wire, connector or control output that should feed the fan",
-		Work:        "cond fan, wir, connector, harness, board",
-		Source:      commonPractice,
-	},
-	{
-		Code: "evap-fan-failed", Name: "evaporator fan motor failed or jammed",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-heavy", "evap-fan-volts-present", "freezer-cold"},
-		ShownBy:     []string{"evap-fan-stopped", "evap-fan-windings-failed", "evap-fan-stiff"},
-		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-absent"},
-		Fix:         "replace the fan motor with one of its volts and turning direction; thaw ice that jams the blade and look for why it formed",
-		Work:        "evap fan, fan motor, fan blade, freezer fan, fan replac",
-		Source:      commonPractice,
-	},
-	{
-		Code: "evap-fan-unfed", Name: "evaporator fan gets no supply",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "evap-fan-windings-sound", "freezer-cold"},
-		ShownBy:     []string{"evap-fan-stopped", "evap-fan-volts-absent"},
-		Contradicts: []string{"no-sealed-system", "evap-fan-runs", "evap-fan-none", "evap-fan-volts-present", "evap-fan-windings-failed", "evap-fan-stiff"},
-		Fix:         "check the door switch first, then the wire, connector or control output that should feed the fan",
-		Work:        "evap fan, wir, connector, harness, door switch, board",
 		Source:      commonPractice,
 	},
 	{
@@ -172,51 +88,6 @@ var coldCauses = []Cause{
 		},
 	},
 	{
-		Code: "drain-blocked", Name: "defrost drain blocked",
-		Predicts:    []string{"water-inside", "frost-heavy", "water-on-floor"},
-		ShownBy:     []string{"drain-blocked"},
-		Contradicts: []string{"no-sealed-system", "drain-clear"},
-		Fix:         "thaw and flush the drain; set its heater or strip so that it stays open",
-		Work:        "drain",
-		Source:      commonPractice,
-	},
-	{
-		Code: "pan-cracked", Name: "drain pan cracked or out of place",
-		Predicts:    []string{"water-on-floor"},
-		ShownBy:     []string{"pan-cracked"},
-		Contradicts: []string{"pan-sound"},
-		Fix:         "set or replace the pan",
-		Work:        "pan",
-		Source:      commonPractice,
-	},
-	{
-		Code: "water-line-leaks", Name: "water tube, valve or hose leaks",
-		Predicts:    []string{"water-on-floor", "water-inside"},
-		ShownBy:     []string{"water-line-leaks"},
-		Contradicts: []string{"water-line-dry"},
-		Fix:         "shut the water off; replace the tube, valve or hose",
-		Work:        "tube, line, valve, hose",
-		Source:      commonPractice,
-	},
-	{
-		Code: "not-level", Name: "cabinet leans",
-		Predicts:    []string{"water-on-floor", "water-inside", "gasket-leaks", "noisy"},
-		ShownBy:     []string{"not-level"},
-		Contradicts: []string{"level"},
-		Fix:         "set the feet so that doors close by themselves and water runs to the drain",
-		Work:        "level, feet, foot",
-		Source:      commonPractice,
-	},
-	{
-		Code: "thermostat-stuck", Name: "thermostat does not open",
-		Predicts:    []string{"runs-all-the-time", "freezes-food", "too-hot"},
-		ShownBy:     []string{"thermostat-stuck-closed"},
-		Contradicts: []string{"thermostat-opens", "cycles-off", "thermostat-open", "does-not-cool"},
-		Fix:         "replace the thermostat; set its bulb where the old one sat",
-		Work:        "thermostat, control",
-		Source:      commonPractice,
-	},
-	{
 		Code: "control-stuck", Name: "control or its relay keeps calling",
 		Predicts:    []string{"runs-all-the-time", "freezes-food"},
 		ShownBy:     []string{"control-calls-when-cold"},
@@ -253,15 +124,6 @@ var coldCauses = []Cause{
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
 	{
-		Code: "damper-stuck", Name: "air damper stuck open",
-		Predicts:    []string{"freezes-food"},
-		ShownBy:     []string{"damper-stuck-open"},
-		Contradicts: []string{"no-sealed-system", "damper-moves", "damper-none", "damper-stuck-shut"},
-		Fix:         "free or replace the damper",
-		Work:        "damper",
-		Source:      commonPractice,
-	},
-	{
 		Code: "refrigerant-low", Name: "refrigerant leak: charge too low",
 		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "oil-stain", "does-not-dry", "condenser-cold", "glass-bubbles", "amps-low", "suction-low", "will-not-reach", "pulls-down-slowly", "standing-pressure-none", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
 		ShownBy:     []string{"leak-found"},
@@ -269,15 +131,6 @@ var coldCauses = []Cause{
 		Fix:         "find and mend the leak, new drier, evacuate and charge by weight: by a person certified for the refrigerant only",
 		Work:        "leak, braz, charg, refrigerant",
 		Source:      "40 CFR 82.154 and 82.161 (certified persons, no venting)",
-	},
-	{
-		Code: "restriction", Name: "drier or capillary tube restricted",
-		Predicts:    []string{"does-not-cool", "cools-slowly", "runs-all-the-time", "frost-partial", "frost-none", "does-not-dry", "condenser-cold", "glass-bubbles", "amps-low", "suction-low", "will-not-reach", "leak-not-found", "split-small", "coil-partial", "coil-iced", "coil-warm", "rise-small", "does-not-heat", "heats-slowly"},
-		ShownBy:     []string{"restriction-frost"},
-		Contradicts: []string{"rise-cooled", "rise-sound", "rise-large", "no-sealed-system", "restriction-none", "frost-even", "frost-heavy", "suction-normal", "suction-high", "freezes-food", "pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold"},
-		Fix:         "replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only",
-		Work:        "drier, capillary, cap tube, filter",
-		Source:      commonPractice,
 	},
 	{
 		Code: "air-in-system", Name: "air or a wrong gas in the sealed system",

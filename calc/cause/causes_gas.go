@@ -6,8 +6,8 @@ import (
 	"ohmcall/calc/caution"
 )
 
-// gasRows are the causes of a burner that loses its heat, of a standing pilot, of a
-// furnace's draft and of its blower, and such as need no more: code | name | shown by | predicts | contradicts |
+// gasRows are the causes of a burner that loses its heat, of a spark, of a standing pilot, of a
+// furnace's draft and of its blower, a cold room's, and such as need no more: code | name | shown by | predicts | contradicts |
 // repair | work. They are text, as seenRows are, for what that spares.
 const gasRows = `
 gas-coil-hot | coil of the gas valve opens when it is hot | coil-open | heat-lost quits-glowing flame-none heats-slowly | coil-conducts quits-dark | replace the coils as a set; valve and pipes are for licensed persons | coil, valve
@@ -24,8 +24,9 @@ fan-set-on | fan switched to run all the time | fan-set-on |  | fan-set-auto | s
 zone-valve-shut | zone valve does not open: its head or coil failed, or it sticks | coil-open zone-shut | does-not-heat valve-volts-present | zone-opens | fed and shut, replace its head, or have the valve replaced; not fed, look at the zone's thermostat and wires | zone valve, zone head, valve head, actuator, coil
 circulator-failed | circulator stands, or turns loose | shaft-stuck | does-not-heat circulator-stopped hums | pump-runs | fed and still, free it or replace it with one of its head and flow; not fed, look at what switches it | circulat, pump, cartridge, impeller
 zone-airbound | air in the zone's pipes, or a valve in them shut | airbound | does-not-heat heats-slowly | zone-bled | open what is shut, bleed the zone, and see that the boiler holds its pressure | bleed, bled, purg, opened
-spark-called | a spark switch or its harness wet, dirty or shorted | spark-called | keeps-sparking | spark-uncalled | dry and clean the spark switches and their harness, or replace the harness as a set; keep the ports clear | switch, harness, dried, dry out
-spark-module | spark module sparks without a call | spark-uncalled | keeps-sparking | spark-called | where it sparks while a burner is lit, see first that its flame is sensed (electrode, cap, ground of the burner); else replace the module | module, board
+spark-called | a spark switch or its harness wet, dirty or shorted | spark-called | keeps-sparking | spark-uncalled | dry and clean switches and harness, or replace the harness as a set | switch, harness, dried, dry out
+spark-module | spark module sparks without a call | spark-uncalled | keeps-sparking | spark-called | see first that a lit flame is sensed (electrode, cap, ground of the burner), then replace the module | module, board
+room-cold | room colder than the appliance works in | room-cold | does-not-dry coil-iced frost-partial | no-sealed-system room-normal room-hot | use it in a warmer room, or one made for cold rooms | move, room, explain, advis
 blower-relay-stuck | blower's relay, fan switch or control stuck closed | blower-kept-on |  | blower-lets-go | replace the relay, fan switch or control that keeps it on | relay, control, board, fan switch
 liquid-valve-shut | valve of the liquid line (pump-down) does not open | liquid-valve-shut | does-not-cool cools-slowly suction-low frost-none short-cycles will-not-reach | no-pump-down liquid-valve-opens frost-even frost-heavy suction-normal suction-high cools-down pulls-down-on-course | replace a coil that is open; with no volts on it look at thermostat and defrost clock; the valve itself is for a person certified for the refrigerant | solenoid, coil, valve
 drain-siphons | drain hose too deep or too low: the water runs out as it comes in | hose-deep | overfills level-sound | hose-high | hang the drain hose as high as its sheet asks for, not deep in the standpipe and with air round it | drain hose, standpipe, high loop
@@ -43,7 +44,7 @@ zone-look | let that zone alone call: see its valve open, and feel the pipe on b
 circulator-look | let the zone call, and hear and feel whether the circulator runs | saw circulator runs | pump-runs circulator-stopped | 1 | zone-cold
 bleed | bleed the zone until water comes without air, and read the boiler's pressure | saw zone bled | zone-bled airbound | 2 | zone-cold
 fan-set | read the fan setting of the thermostat | saw fan set to auto | fan-set-auto fan-set-on | 1 | fan-on
-spark-look | power off, pull the harness of the spark switches; power on, its end clear of metal: see whether it sparks on | saw sparks with switches unplugged | spark-called spark-uncalled | 2 | keeps-sparking
+spark-look | power off, pull the harness of the spark switches; power on, see whether it sparks on | saw sparks with harness off | spark-called spark-uncalled | 2 | keeps-sparking
 fan-uncalled | take the thermostat's call away and see whether the blower stops after its delay | saw blower stops with g off | blower-lets-go blower-kept-on | 2 | fan-on
 liquid-valve | call for cold, hear and feel the valve of the liquid line open | saw liquid solenoid opens | liquid-valve-opens liquid-valve-shut | 1 | no-cool
 siphon | look how high and how deep the drain hose hangs, and whether water runs out of it while it fills | saw drain hose high enough | hose-high hose-deep | 1 | overfills

@@ -234,10 +234,10 @@ zone-bled | zone bled, no air in zone, no air in pipes, bled clean | the zone wa
 pilot-good | pilot good, pilot lights, pilot lit, pilot flame good | the pilot burns well | pilot-weak pilot-none
 pilot-weak | pilot weak, pilot small, pilot flame small, pilot flame weak, pilot yellow, pilot orifice dirty, pilot dirty | the pilot is too weak for its thermocouple | pilot-none
 pilot-none | no pilot, pilot does not light, pilot won't light, no pilot flame | the pilot does not light with its button held |
-keeps-sparking | keeps sparking, keeps clicking, still sparking, still clicking, sparks nonstop, clicks nonstop, sparks with knobs off | it sparks though nothing calls for it | spark-stops
-spark-stops | stops sparking, stops clicking, sparking stopped, clicking stopped, no more clicking, sparks only to light, igniter stops when lit | it sparks while it lights, and no longer |
-spark-called | spark switch shorted, spark switch wet, spark switch stuck, ignition switch shorted, ignition switch wet, igniter switch shorted, igniter switch wet, spark switch bad, spark switches wet, ignition harness wet, spark harness wet, spark harness shorted, stops with switches unplugged, stops with harness unplugged | a spark switch or its harness calls while each knob is off | spark-uncalled
-spark-uncalled | sparks with switches unplugged, sparks with harness unplugged, clicks with switches unplugged, clicks with harness unplugged, spark module bad, spark module shorted | the module sparks on without its switches |
+keeps-sparking | keeps sparking, keeps clicking, still sparking, still clicking, sparks nonstop, clicks nonstop | it sparks though nothing calls for it | spark-stops
+spark-stops | stops sparking, stops clicking, sparking stopped, clicking stopped, no more clicking, sparks only to light | it sparks to light, and no longer |
+spark-called | spark switch shorted, spark switch wet, spark switches wet, spark switch stuck, ignition switch shorted, ignition switch wet, igniter switch shorted, igniter switch wet, spark harness wet, spark harness shorted, stops with harness off | a spark switch or its harness calls with each knob off | spark-uncalled
+spark-uncalled | sparks with harness off, clicks with harness off, spark module bad, spark module shorted | the module sparks on without its switches |
 thermocouple-weak | thermocouple weak, thermocouple dead, thermopile weak | thermocouple or thermopile gives too little | thermocouple-sound
 thermocouple-sound | thermocouple good, thermopile good | the thermocouple or thermopile gives enough |
 press-open | pressure switch open, pressure switch stuck open, pressure switch not closing, pressure switch won't close | the pressure switch does not close | press-closed

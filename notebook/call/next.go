@@ -140,7 +140,7 @@ func (c *Call) readAgain(r *cause.Result) string {
 	case zero:
 		return "zero the leads (hold the probes together, then: probes 0.2), scrape the pins and read the three pairs again on the lowest range"
 	case c.onThreePhases() && !again && m.result.Alike && (r.Repair == nil || r.Repair.Code == "winding-shorted") && among(m.result.Facts, winding.FactDoNotAddUp):
-		return "locked out and proved dead, take its leads off at the contactor and read its own three pins again, each pair and each to the case (test 500V); no power before that"
+		return "no power: dead and locked out, its leads off at the contactor, read its three pairs again, and each to the case (test 500V)"
 	case r.Repair != nil && r.Repair.Code == "winding-shorted" && m.result.State == winding.Shorted && !again && c.probes() == 0:
 		return "before the machine is condemned: zero the leads (probes 0.2) and read the pairs again"
 	}
