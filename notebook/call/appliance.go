@@ -48,12 +48,20 @@ func (c *Call) complaint() string {
 func (c *Call) itsFan(name string) string {
 	switch {
 	case !strings.EqualFold(name, "fan"):
+	case c.fanOutside():
+		return "cond-fan"
 	case c.complaint() == said.ACWarm, c.complaint() == said.NoHeatPump:
 		return "blower"
 	case c.appliance().OneFan:
 		return "cond-fan"
 	}
 	return name
+}
+
+// fanOutside reports whether the fan of an air conditioner that a call is about is that of
+// its condenser: it was seen to stand, and the other was not.
+func (c *Call) fanOutside() bool {
+	return c.appliance().Air && !c.appliance().FanShared && len(c.seenAt["cond-fan-stopped"]) > 0 && len(c.seenAt["blower-stopped"]) == 0
 }
 
 // airCodes are the facts of an air conditioner for those of a machine with two
@@ -137,9 +145,9 @@ func (c *Call) fanWords(text string) string {
 		return text
 	}
 	switch fans, _ := c.fansWorkedOn(); {
+	case a.OneFan, c.fanOutside():
 	case a.Air:
 		name = "blower"
-	case a.OneFan:
 	case len(fans) == 1: // the one that was mended
 		name = fans[0].name
 	default:

@@ -152,6 +152,8 @@ func (c *Call) fansWorkedOn() (fans []fanProof, only bool) {
 		}
 		if said.Has(w.text, []string{"fan", "blower"}) {
 			switch {
+			case named == "" && c.fanOutside():
+				named = "cond-fan"
 			case c.appliance().Air && (named != "cond-fan" || c.appliance().FanShared):
 				named = "blower"
 			case c.appliance().OneFan:
