@@ -272,6 +272,12 @@ var complaints = []Complaint{
 		Need:   []Need{{"pilot seen", []string{"pilot-good", "pilot-weak", "pilot-none"}}, {"intake, arrestor and vent", []string{"airflow-clear", "airflow-blocked"}}},
 	},
 	{
+		Code: "draws-poorly", Name: "a fan that draws too little air",
+		Cured:  []string{"draws-well"},
+		Causes: []string{"airflow-blocked", "belt-broken", "wrong-rotation", "run-cap-failed"},
+		Need:   []Need{{"filter and air path", []string{"airflow-clear", "airflow-blocked"}}, needEarth},
+	},
+	{
 		Code: "keeps-sparking", Name: "a gas burner whose spark does not stop",
 		Signs:  []string{"keeps-sparking"},
 		Cured:  []string{"spark-stops"},

@@ -234,6 +234,7 @@ zone-bled | zone bled, no air in zone, no air in pipes, bled clean | the zone wa
 pilot-good | pilot good, pilot lights, pilot lit, pilot flame good | the pilot burns well | pilot-weak pilot-none
 pilot-weak | pilot weak, pilot small, pilot flame small, pilot flame weak, pilot yellow, pilot orifice dirty, pilot dirty | the pilot is too weak for its thermocouple | pilot-none
 pilot-none | no pilot, pilot does not light, pilot won't light, no pilot flame | the pilot does not light with its button held |
+draws-well | draws well, draws air, draws smoke, pulls air, pulls smoke | it draws the air off | airflow-blocked belt-broken
 keeps-sparking | keeps sparking, keeps clicking, still sparking, still clicking, sparks nonstop, clicks nonstop | it sparks though nothing calls for it | spark-stops
 spark-stops | stops sparking, stops clicking, sparking stopped, clicking stopped, no more clicking, sparks only to light | it sparks to light, and no longer |
 spark-called | spark switch shorted, spark switch wet, spark switches wet, spark switch stuck, ignition switch shorted, ignition switch wet, igniter switch shorted, igniter switch wet, spark harness wet, spark harness shorted, stops with harness off | a spark switch or its harness calls with each knob off | spark-uncalled

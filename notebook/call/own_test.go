@@ -33,6 +33,12 @@ func TestWordsOfItsOwn(t *testing.T) {
 		{"a fridge that clicks on", "unit fridge; fault keeps clicking", nil, []string{"spark"}, nil, "", source},
 		{"an electric range", "unit electric range; fault element keeps sparking", []string{"Caution: Smoke"}, []string{"spark does not stop"}, nil, "", source},
 
+		{"a hood that draws nothing", "unit restaurant exhaust hood fan; fault fan runs but no suction, kitchen full of smoke; saw belt broken", []string{"Cause supported: belt"}, []string{"Caution: Smoke"}, state(cause.Supported, "belt-broken"), "replace the belt", source},
+		{"a hood by its smoke", "unit exhaust hood; fault doesn't clear smoke from cooking", []string{"draws too little"}, []string{"Caution: Smoke"}, state(cause.Open, "airflow-blocked", "belt-broken"), "filter", source},
+		{"a hood on three phases", "unit three phase exhaust fan; fault barely pulls air", nil, nil, state(cause.Open, "wrong-rotation"), "", source},
+		{"its motor smokes", "unit range hood; fault motor smokes", []string{"Caution: Smoke"}, nil, nil, "power off", source},
+		{"it does not turn", "unit exhaust fan; fault fan does not turn", []string{"a motor that does not turn"}, nil, nil, "", source},
+
 		{"ice tells nothing of the charge", iced, nil, nil, state(cause.Open, "refrigerant-low", "restriction", "room-cold", "airflow-blocked", "sensor-failed"), "", source},
 		{"ice by other words", "unit dehumidifier; fault bucket stays empty; saw iced over", nil, nil, state(cause.Open, "refrigerant-low", "restriction"), "", source},
 		{"its fan by another name", iced + "; saw blower runs", nil, nil, state(cause.RuledOut, "cond-fan-failed", "cond-fan-unfed"), "", source},

@@ -110,6 +110,7 @@ var seenProofs = []struct {
 	{"pilot-out", proofFlame.what, []string{"flame-lights"}},
 	{said.ZoneCold, "the zone seen to grow warm (saw heats)", []string{"heats-up"}},
 	{said.GasQuits, "that it keeps its heat (saw keeps heating, or saw dries)", []string{"heat-kept", "dries", "heat-right"}},
+	{"draws-poorly", "that it draws (saw draws well)", []string{"draws-well"}},
 	{"keeps-sparking", "that it sparks to light only (saw stops sparking)", []string{"spark-stops"}},
 	{said.FanOn, "the blower seen to stop (saw cycles off)", []string{"cycles-off", "blower-lets-go"}},
 	{"too-hot", "that it holds the temperature that is set (saw holds its temperature, or temp set … and three readings of it)", []string{"heat-right"}},

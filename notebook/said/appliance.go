@@ -113,6 +113,7 @@ type byAppliance struct {
 const (
 	washers   = `\b(dish)?wash(er|ing)`
 	dryers    = `dryer|drier|tumbl`
+	hoods     = `\bhood|exhaust|extractor fan|ventilat|vent fan`
 	laundry   = `\bwash(er|ing)|laundry|` + dryers
 	airUnits  = `rooftop|packaged? unit|air.?con|\b(ac|a/c)\b|window unit|mini.?split|split system|central air|outdoor unit`
 	gasUnits  = `\bgas\b`
@@ -184,6 +185,7 @@ var appliances = []byAppliance{
 	{`induction`, `^([^o]|o[^v])*\b(shuts|cuts|turns|switches|kicks|goes) (itself )?(off|out)`, "no-zone", []string{"", "hums-trips"}},
 	{`ice.?machine|cuber`, `harvest|\bfall|\bthin|\bthick|slab|bridg|slow|hollow|cloudy|(no|little|low|less|enough|late|makes?|making) (\w+ )?ice|releas|drop|produc`, "poor-ice", []string{"", "no-ice", "no-cool", "no-heat", "leaks-ices", "no-fill"}},
 	{`\bwash(er|ing)|laundry`, `\bno hot (water )?(fill|in(let)?\b|side|comes)|\bhot (side|inlet|valve|fill|tap)|\bfill\w* (\w+ ){0,2}(cold|hot)|cold (water )?only|only cold|(cold|hot) (water )?(comes|fills|runs) in`, "no-fill", []string{"", "no-heat", "leaks-ices", "no-start", MotorDead}},
+	{hoods, `(\b(no|not|barely|hardly|weak|poor|low|little|less)|n.?t)\b.{0,12}\b(suction|suck|draw|pull|air|clear|remov)|full of smoke`, "draws-poorly", []string{"", "noisy"}},
 	{phases3, "", ThreePhase, singlePhase},
 	{washers, leftIn, NoDrain, []string{"", MotorDead, "hums-trips", "no-start", "leaks-ices"}},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
