@@ -2,45 +2,27 @@ package cause
 
 import "ohmcall/calc/caution"
 
+// otherRows are those of them that need no more, in the form of gasRows.
+const otherRows = `
+leg-missing | one leg of the supply missing | leg-missing | light-works other-dead does-not-heat heats-slowly heater-volts-absent | other-heats heater-none heater-volts-present supply-sound supply-low supply-high all-dead heats-up | look whether both poles of its breaker or both fuses are in and, dead, at terminal block and cord; have the breaker, outlet or wiring mended by an electrician | leg, breaker, electrician, supply, outlet, wir
+cord-open | cord or plug open | cord-open | all-dead silent amps-none | cord-sound light-works starts-and-runs hums clicks heats-up agitates drum-turns | replace the cord whole with one of its rating; no splices | cord, plug
+fuse-open | fuse of the appliance open | fuse-open | all-dead silent amps-none | fuse-sound fuse-none light-works starts-and-runs hums clicks heats-up agitates drum-turns | find what opened it, then fit a fuse of the same rating | fuse
+switch-open | switch or door interlock open | switch-open | all-dead silent amps-none does-not-heat does-not-drain heater-volts-absent does-not-fill agitates | heater-volts-present pump-runs control-calling one-speed-dead switch-closed starts-and-runs hums clicks heats-up spins | replace the switch, or set what should press it; never bridge an interlock | switch, lock, latch, interlock
+circuit-fault | fault in the outlet, wiring or breaker itself | trips-unplugged trips-with-other-load | trips-at-once trips-later other-outlet-holds | holds-unplugged other-outlet-trips holds-with-other-load breaker-holds | leave it off and call an electrician | electrician, outlet, circuit, breaker, wir
+circuit-overloaded | circuit overloaded or breaker weak | trips-with-other-load | trips-later other-outlet-holds long-cord | trips-unplugged trips-at-once holds-with-other-load other-outlet-trips breaker-holds residual-trips | give it a circuit of its own; have a weak breaker replaced by an electrician, never by a bigger one | electrician, outlet, circuit, breaker, wir
+cord-shorted | cord or plug shorted | cord-shorted plug-to-plug-shorted | trips-at-once other-outlet-trips | cord-sound plug-to-plug-sound trips-unplugged trips-later other-outlet-holds breaker-holds trips-only-when-called | replace the cord whole with one of its rating | cord, plug
+wires-shorted | wires pinched or shorted inside | plug-to-plug-shorted | trips-at-once other-outlet-trips cord-sound | plug-to-plug-sound trips-unplugged trips-later other-outlet-holds breaker-holds cord-shorted trips-only-when-called | find the place by taking off one load after another, replace the wire, protect it where it was pinched | wir, harness
+heater-grounded | heater leaks to its sheath | heater-grounded heater-insulation-suspect | residual-trips trips-at-once trips-later other-outlet-trips trips-only-when-called shock metal-live breaker-tripped heats-when-off too-hot | heater-insulation-sound heater-none trips-unplugged other-outlet-holds breaker-holds | replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted | heater, element, bake, broil
+airflow-blocked | air or water path blocked | airflow-blocked | heats-slowly limit-open short-cycles does-not-dry coil-iced too-hot runs-all-the-time rise-large cuts-out starts-after-wait | no-air-path airflow-clear | clear vent, filter and path; then prove the limit and the heater | vent, filter, duct, lint, fan, air, flue
+load-jammed | what the motor drives is jammed | load-jammed | hums amps-locked-rotor cuts-out shaft-free does-not-drain | one-speed-dead load-free impeller-sound impeller-loose pump-runs starts-and-runs amps-none agitates spins drum-turns | take out what jams it; look for worn bearings | pump, drum, jam, blade, clear, took out, impeller, glass
+impeller-loose | impeller broken or loose on its shaft | impeller-loose | does-not-drain pump-runs amps-low | impeller-sound load-jammed hums silent amps-none amps-locked-rotor | replace the impeller, or the pump with its impeller | impeller, pump
+`
+
+var plainOtherCauses = causesIn(otherRows)
+
 // otherCauses are the causes for which an appliance is dead, trips the
 // breaker, does not heat, or has a motor that does not turn.
 var otherCauses = []Cause{
-	{
-		Code: "leg-missing", Name: "one leg of the supply missing",
-		Predicts:    []string{"light-works", "other-dead", "does-not-heat", "heats-slowly", "heater-volts-absent"},
-		ShownBy:     []string{"leg-missing"},
-		Contradicts: []string{"other-heats", "heater-none", "heater-volts-present", "supply-sound", "supply-low", "supply-high", "all-dead", "heats-up"},
-		Fix:         "look whether both poles of its breaker or both fuses are in and, dead, at terminal block and cord; have the breaker, outlet or wiring mended by an electrician",
-		Work:        "leg, breaker, electrician, supply, outlet, wir",
-		Source:      commonPractice,
-	},
-	{
-		Code: "cord-open", Name: "cord or plug open",
-		Predicts:    []string{"all-dead", "silent", "amps-none"},
-		ShownBy:     []string{"cord-open"},
-		Contradicts: []string{"cord-sound", "light-works", "starts-and-runs", "hums", "clicks", "heats-up", "agitates", "drum-turns"},
-		Fix:         "replace the cord whole with one of its rating; no splices",
-		Work:        "cord, plug",
-		Source:      commonPractice,
-	},
-	{
-		Code: "fuse-open", Name: "fuse of the appliance open",
-		Predicts:    []string{"all-dead", "silent", "amps-none"},
-		ShownBy:     []string{"fuse-open"},
-		Contradicts: []string{"fuse-sound", "fuse-none", "light-works", "starts-and-runs", "hums", "clicks", "heats-up", "agitates", "drum-turns"},
-		Fix:         "find what opened it, then fit a fuse of the same rating",
-		Work:        "fuse",
-		Source:      commonPractice,
-	},
-	{
-		Code: "switch-open", Name: "switch or door interlock open",
-		Predicts:    []string{"all-dead", "silent", "amps-none", "does-not-heat", "does-not-drain", "heater-volts-absent", "does-not-fill", "agitates"},
-		ShownBy:     []string{"switch-open"},
-		Contradicts: []string{"heater-volts-present", "pump-runs", "control-calling", "one-speed-dead", "switch-closed", "starts-and-runs", "hums", "clicks", "heats-up", "spins"},
-		Fix:         "replace the switch, or set what should press it; never bridge an interlock",
-		Work:        "switch, lock, latch, interlock",
-		Source:      commonPractice,
-	},
 	{
 		Code: "control-dead", Name: "control board dead",
 		Predicts:    []string{"all-dead", "silent", "outlet-works"},
@@ -58,51 +40,6 @@ var otherCauses = []Cause{
 		},
 	},
 	{
-		Code: "circuit-fault", Name: "fault in the outlet, wiring or breaker itself",
-		Predicts:    []string{"trips-at-once", "trips-later", "other-outlet-holds"},
-		ShownBy:     []string{"trips-unplugged", "trips-with-other-load"},
-		Contradicts: []string{"holds-unplugged", "other-outlet-trips", "holds-with-other-load", "breaker-holds"},
-		Fix:         "leave it off and call an electrician",
-		Work:        "electrician, outlet, circuit, breaker, wir",
-		Source:      commonPractice,
-	},
-	{
-		Code: "circuit-overloaded", Name: "circuit overloaded or breaker weak",
-		Predicts:    []string{"trips-later", "other-outlet-holds", "long-cord"},
-		ShownBy:     []string{"trips-with-other-load"},
-		Contradicts: []string{"trips-unplugged", "trips-at-once", "holds-with-other-load", "other-outlet-trips", "breaker-holds", "residual-trips"},
-		Fix:         "give it a circuit of its own; have a weak breaker replaced by an electrician, never by a bigger one",
-		Work:        "electrician, outlet, circuit, breaker, wir",
-		Source:      commonPractice,
-	},
-	{
-		Code: "cord-shorted", Name: "cord or plug shorted",
-		Predicts:    []string{"trips-at-once", "other-outlet-trips"},
-		ShownBy:     []string{"cord-shorted", "plug-to-plug-shorted"},
-		Contradicts: []string{"cord-sound", "plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "trips-only-when-called"},
-		Fix:         "replace the cord whole with one of its rating",
-		Work:        "cord, plug",
-		Source:      commonPractice,
-	},
-	{
-		Code: "wires-shorted", Name: "wires pinched or shorted inside",
-		Predicts:    []string{"trips-at-once", "other-outlet-trips", "cord-sound"},
-		ShownBy:     []string{"plug-to-plug-shorted"},
-		Contradicts: []string{"plug-to-plug-sound", "trips-unplugged", "trips-later", "other-outlet-holds", "breaker-holds", "cord-shorted", "trips-only-when-called"},
-		Fix:         "find the place by taking off one load after another, replace the wire, protect it where it was pinched",
-		Work:        "wir, harness",
-		Source:      commonPractice,
-	},
-	{
-		Code: "heater-grounded", Name: "heater leaks to its sheath",
-		Predicts:    []string{"residual-trips", "trips-at-once", "trips-later", "other-outlet-trips", "trips-only-when-called", "shock", "metal-live", "breaker-tripped", "heats-when-off", "too-hot"},
-		ShownBy:     []string{"heater-grounded", "heater-insulation-suspect"},
-		Contradicts: []string{"heater-insulation-sound", "heater-none", "trips-unplugged", "other-outlet-holds", "breaker-holds"},
-		Fix:         "replace the heater; damp in a heater long out of use may dry out, but measure it again before it is trusted",
-		Work:        "heater, element, bake, broil",
-		Source:      commonPractice,
-	},
-	{
 		Code: "insulation-weak", Name: "winding insulation weak, above the failing limit", Machine: true,
 		ShownBy:     []string{"insulation-suspect"},
 		Predicts:    []string{"residual-trips", "insulation-no-gross-fault", "other-outlet-trips", "trips-only-when-called", "shock", "metal-live"},
@@ -113,15 +50,6 @@ var otherCauses = []Cause{
 		Source:      "Hermetic Compressor Service Handbook, pp. 40-41",
 	},
 	{
-		Code: "airflow-blocked", Name: "air or water path blocked",
-		Predicts:    []string{"heats-slowly", "limit-open", "short-cycles", "does-not-dry", "coil-iced", "too-hot", "runs-all-the-time", "rise-large", "cuts-out", "starts-after-wait"},
-		ShownBy:     []string{"airflow-blocked"},
-		Contradicts: []string{"no-air-path", "airflow-clear"},
-		Fix:         "clear vent, filter and path; then prove the limit and the heater",
-		Work:        "vent, filter, duct, lint, fan, air, flue",
-		Source:      commonPractice,
-	},
-	{
 		Code: "speed-switch-open", Name: "speed switch open at a speed",
 		Predicts:    []string{"one-speed-dead"},
 		ShownBy:     []string{"speed-switch-open"},
@@ -129,24 +57,6 @@ var otherCauses = []Cause{
 		Fix:         "replace the speed switch with one of its rating",
 		Work:        "switch, selector",
 		Note:        "a tap that is open inside the motor looks alike: read common to each speed",
-		Source:      commonPractice,
-	},
-	{
-		Code: "load-jammed", Name: "what the motor drives is jammed",
-		Predicts:    []string{"hums", "amps-locked-rotor", "cuts-out", "shaft-free", "does-not-drain"},
-		ShownBy:     []string{"load-jammed"},
-		Contradicts: []string{"one-speed-dead", "load-free", "impeller-sound", "impeller-loose", "pump-runs", "starts-and-runs", "amps-none", "agitates", "spins", "drum-turns"},
-		Fix:         "take out what jams it; look for worn bearings",
-		Work:        "pump, drum, jam, blade, clear, took out, impeller, glass",
-		Source:      commonPractice,
-	},
-	{
-		Code: "impeller-loose", Name: "impeller broken or loose on its shaft",
-		Predicts:    []string{"does-not-drain", "pump-runs", "amps-low"},
-		ShownBy:     []string{"impeller-loose"},
-		Contradicts: []string{"impeller-sound", "load-jammed", "hums", "silent", "amps-none", "amps-locked-rotor"},
-		Fix:         "replace the impeller, or the pump with its impeller",
-		Work:        "impeller, pump",
 		Source:      commonPractice,
 	},
 	{
