@@ -42,6 +42,7 @@ type Notebook struct {
 	remarks map[string]string
 	begun   bool // something was written since it was opened
 	dirty   bool // the file's derived part is behind its log
+	refused bool // the last line typed
 	// full is why the call takes no more lines but its closing, once one was
 	// refused for that.
 	full error
@@ -209,7 +210,20 @@ func (n *Notebook) Render() []byte { return page.Render(n.call.Record(), n.remar
 // needs the user's snippets, makes several. On an error the entries returned
 // were stored all the same; the line itself was not.
 func (n *Notebook) Do(text string) ([]call.Entry, error) {
-	text = n.call.Expand(text)
+	full := n.call.Expand(text)
+	if n.refused {
+		n.refused = false
+		if err := call.NotTaken(text, full); err != nil {
+			return nil, err
+		}
+	}
+	out, err := n.typed(full)
+	n.refused = err != nil && !errors.Is(err, call.ErrBlank)
+	return out, err
+}
+
+// typed is Do of a line that is written out.
+func (n *Notebook) typed(text string) ([]call.Entry, error) {
 	if err := n.call.Doubtful(text); err != nil {
 		return nil, err
 	}

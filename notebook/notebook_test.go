@@ -167,3 +167,32 @@ func TestCutReplyIsNoOther(t *testing.T) {
 		t.Errorf("another text: %+v, %v", again.Opening, err)
 	}
 }
+
+// What was refused is not in the call: to take the last line back then asks once
+// before it strikes the good entry before it.
+func TestTakingBackARefusedLine(t *testing.T) {
+	for _, tt := range []struct {
+		lines, struck string
+		refused       int // the lines not taken
+	}{
+		{"ohm A B 4.1; oops", "1", 0},
+		{"ohm A B 4.1; ohm A csae OL B case OL; oops", "", 2},
+		{"ohm A B 4.1; ohm A csae OL B case OL; oops; undo", "1", 2},
+		{"ohm A B 4.1; ohm A csae OL B case OL; strike last", "", 2},
+		{"ohm A B 4.1; ohm A csae OL B case OL; undo 1", "1", 1},
+		{"ohm A B 4.1; ohm A csae OL B case OL; ohm A C 11.8; oops", "2", 1},
+	} {
+		n, refused, struck := New(Host{Now: wall}), 0, ""
+		for _, line := range strings.Split(tt.lines, "; ") {
+			entries, err := n.Do(line)
+			if err != nil {
+				refused++
+			} else if f := strings.Fields(entries[0].Line); f[0] == "strike" {
+				struck = f[1]
+			}
+		}
+		if struck != tt.struck || refused != tt.refused {
+			t.Errorf("%s: struck %q with %d refused, want %q and %d", tt.lines, struck, refused, tt.struck, tt.refused)
+		}
+	}
+}

@@ -66,7 +66,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "hums-trips", Name: "hums and trips on its overload",
-		Words: "hum, buzz, overload, starts and stops, trips after, cuts out, kicks off, kicks out, shuts off after, short cycl",
+		Words: "hum, buzz, overload, starts and stops, trips after, tries to start, cuts out, kicks off, kicks out, shuts off after, short cycl",
 		Signs: []string{"cuts-out", "hums"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "connection-weak", "supply-weak", "miswired", "start-device-failed", "start-cap-failed", "run-cap-failed",
@@ -75,7 +75,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: "click, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick, won't kick, comp not running",
+		Words: "click, comp silent, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick, won't kick, comp not running",
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "connection-weak", "supply-weak", "control-not-calling", "miswired",
@@ -377,7 +377,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-cool", Name: "runs but does not cool",
-		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, not pull down, won't pull down, not get below, won't get below, not get down, won't get down, temp alarm, product soft, soft product, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, food spoil, not hold temp, ice cream, no cold air",
+		Words:  "not cool, no cool, not chill, won't chill, doesn't chill, don't chill, food thaw, meat thaw, everything thaw, not pull down, won't pull down, not get below, won't get below, not get down, won't get down, temp alarm, product soft, soft product, doesn't cool, won't cool, warm, lukewarm, not cold, isn't cold, not freez, won't freez, doesn't freez, stopped freez, quit freez, stopped cool, quit cool, poor cool, food spoil, not hold temp, ice cream, no cold air",
 		Signs:  []string{"does-not-cool", "cools-slowly", "will-not-reach", "pulls-down-slowly"},
 		Cured:  []string{"cools-down", "temp-at-target"},
 		Causes: with("compressor-off heavy-use vents-blocked condenser-dirty cond-fan-failed cond-fan-unfed evap-fan-failed evap-fan-unfed gasket-leaks sensor-cold wrong-rotation liquid-valve-shut refrigerant-low restriction air-in-system compressor-weak", defrostCauses),

@@ -3,6 +3,7 @@ package cause
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // State is where a cause stands.
@@ -63,7 +64,9 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	items := gather(buf[:0], facts, &known)
 	p := tables().complaint[complaint]
 	if p == nil && complaint == "" {
-		p = opened(items)
+		if p = opened(items); p == nil && warmSigns().meets(known) {
+			p = tables().complaint["no-cool"]
+		}
 	}
 	r := Result{}
 	settled = known.minus(disputed(items, known, &r))
@@ -171,6 +174,12 @@ func opened(items []item) *plan {
 	}
 	return nil
 }
+
+// warmSigns are found in what runs and does not cool, and say so where nothing else
+// is known of the complaint; after a repair they say nothing of how it does now.
+var warmSigns = sync.OnceValue(func() set {
+	return vocabulary().set("warm", []string{"temp-above", "frost-partial", "frost-none", "condenser-cold", "suction-low", "oil-stain", "leak-found"})
+})
 
 // disputed records the contradictions among the facts and gives their codes.
 func disputed(items []item, known set, r *Result) (d set) {

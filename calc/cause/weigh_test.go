@@ -143,9 +143,15 @@ func TestFaultBesideTheReason(t *testing.T) {
 }
 
 func TestComplaintFromFacts(t *testing.T) {
-	for first, want := range map[string]string{"clicks": "no-start", "does-not-cool": "no-cool", "freezes-food": "too-cold", "all-dead": "no-power", "cuts-out": "hums-trips"} {
+	for first, want := range map[string]string{"clicks": "no-start", "does-not-cool": "no-cool", "freezes-food": "too-cold", "all-dead": "no-power", "cuts-out": "hums-trips",
+		"temp-above": "leaks-ices", "frost-partial": "leaks-ices"} {
 		if r := Weigh("", []Fact{{Code: "windings-sound", Entry: 1}, {Code: "supply-sound", Entry: 5}, {Code: first, Entry: 2}, {Code: "water-on-floor", Entry: 4}}); r.Complaint != want {
 			t.Errorf("%s opens %q, want %q", first, r.Complaint, want)
+		}
+	}
+	for code, want := range map[string]string{"temp-above": "no-cool", "frost-partial": "no-cool", "oil-stain": "no-cool", "frost-even": ""} {
+		if r := Weigh("", facts("windings-sound "+code)); r.Complaint != want {
+			t.Errorf("%s alone opens %q, want %q", code, r.Complaint, want)
 		}
 	}
 	r := Weigh("", facts("windings-sound winding-open"))

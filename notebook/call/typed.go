@@ -350,6 +350,18 @@ func (c *Call) takeBack(l *script.Line) string {
 	return string([]rune(l.Text)[:l.BodyCol-1]) + "strike " + entry + " " + reason
 }
 
+// NotTaken refuses once to take back the last entry, by no number of its own, where
+// what was typed after it was refused: a person takes back what was typed last.
+func NotTaken(text, full string) error {
+	l, err := script.Parse(full)
+	_, entry, strikes := strings.Cut(full, "strike ")
+	if err != nil || l.Blank() || text == full || !strikes || strings.ContainsAny(text, "0123456789") {
+		return nil
+	}
+	entry, _, _ = strings.Cut(entry, " ")
+	return l.Words[0].Errorf("the last line was not taken, so nothing of it is in the record").WithHint("the same once more strikes entry %s", entry)
+}
+
 // lastNamed is the last entry of the commands and points that a text begins with, as
 // in undo temp freezer, and what follows them; 0 when there is none.
 func (c *Call) lastNamed(text string) (entry int, reason string) {

@@ -16,11 +16,11 @@ func (c *Call) weigh(before int) cause.Result {
 	if c.onThreePhases() && slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "phase-lost" || f.Code == "leg-lost" }) {
 		complaint = said.ThreePhase // whatever else it does, it lacks a leg
 	}
-	heard := c.appliance().Heard
+	heard, air := c.appliance().Heard, c.appliance().Air
 	w := &c.weighed
-	if !w.done || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
+	if !w.done || w.air != air || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
 		c.spend(20_000)
-		*w = weighed{done: true, told: false, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
+		*w = weighed{done: true, air: air, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
 	}
 	r := w.result
 	c.lockedNext(&r, facts) // which rests on the plates too
@@ -56,6 +56,9 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 		not += " control-volts-low"
 	}
 	r := cause.Weigh(complaint, facts, heard...)
+	if r.Complaint == "no-cool" && complaint == "" && c.appliance().Air {
+		return c.weigh0(said.ACWarm, facts, heard...)
+	}
 	kept := r.Standings[:0]
 	for i := range r.Standings {
 		if !strings.Contains(not, r.Standings[i].Cause.Code) {
@@ -84,6 +87,7 @@ var withValve = []string{"walk-in", "walk in", "walkin", "pump", "rack", "soleno
 type weighed struct {
 	done      bool
 	three     bool // of a machine on three phases
+	air       bool // of an air conditioner
 	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact
@@ -107,7 +111,7 @@ func (c *Call) finish(reply *Reply) *Reply {
 		return reply
 	}
 	c.standing = now
-	if k, ok := cause.ComplaintBy(now.kind); ok && now.kind != was.kind && now.kind != c.complaint() && c.complaint() != "" {
+	if k, ok := cause.ComplaintBy(now.kind); ok && now.kind != was.kind && now.kind != c.complaint() && c.last("fault") != "" {
 		reply.add(Plain, "By what was found it is taken from here on as: "+k.Name+".")
 	}
 	reply.Causes = &Causes{Open: append(append([]string{}, now.supported...), now.open...), RuledOut: now.ruledOut, Next: now.next}
