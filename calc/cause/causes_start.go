@@ -111,7 +111,7 @@ var startCauses = []Cause{
 	},
 	{
 		Code: "winding-shorted", Name: "winding grossly shorted", Machine: true,
-		Predicts:    []string{"hums", "amps-high", "cuts-out", "comp-hot", "trips-at-once", "windings-do-not-add-up", "starts-after-wait"},
+		Predicts:    []string{"hums", "amps-high", "cuts-out", "comp-hot", "trips-at-once", "windings-do-not-add-up", "starts-after-wait", "windings-odd"},
 		ShownBy:     []string{"winding-shorted", "winding-low"},
 		Contradicts: []string{"windings-sound", "windings-equal", "amps-none", "amps-sound", "amps-agree"},
 		Fix:         "replace the machine",

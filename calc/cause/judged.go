@@ -13,6 +13,7 @@ driven | | by its plate or name a drive runs the machine, without start device a
 brushed | | by its plate it is a universal motor, with brushes and without start device and capacitors | driven windings-equal
 windings-equal | | all three pairs are equal: a three-phase or inverter-driven machine | winding-open winding-shorted protector-open
 windings-isolated | | groups of leads open to each other, each whole by itself; by the wiring diagram a winding may be open between them |
+windings-odd | | run reads low beside start, or more than the LRA is drawn: turns may be shorted |
 windings-do-not-add-up | | the two lower readings do not add up to the highest: suspect the readings first |
 windings-too-high | | the highest pair reads more than the two others together: a contact or a slip, as no winding makes it |
 open-unplaced | | two open pairs on unmarked pins: protector, start or run winding open | windings-sound windings-equal

@@ -216,14 +216,20 @@ func (w *weighing) stand() {
 	r := w.result
 	r.Standings = make([]Standing, len(w.causes))
 	facts := make([]Fact, 0, 4*len(w.items))
+	v := vocabulary()
+	odd := w.known.has(v.number["windings-odd"])
 	for i := range w.causes {
 		c := &w.causes[i]
 		s := &r.Standings[i]
 		s.Cause, s.State = c.Cause, Open
+		against := c.contradicts
+		if odd && c.Code == "winding-shorted" { // windings that only fit each other do not clear it
+			against = against.minus(v.set(c.Code, []string{"windings-sound"}))
+		}
 		facts, s.For = w.pick(facts, &c.fits)
-		facts, s.Against = w.pick(facts, &c.contradicts)
+		facts, s.Against = w.pick(facts, &against)
 		switch {
-		case c.contradicts.meets(w.settled) && (w.bridged == 0 || w.unbridged(s)):
+		case against.meets(w.settled) && (w.bridged == 0 || w.unbridged(s)):
 			s.State = RuledOut
 			continue
 		case c.shownBy.meets(w.settled):

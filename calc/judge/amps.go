@@ -206,6 +206,10 @@ func Surge(in SurgeIn) verdict.Verdict {
 	case p == above:
 		out.Word, out.Fact = a.lockedWord(), []string{"amps-locked-rotor"}
 		out.Text = x + in.held() + ": the rotor is locked (inferred); seized, no start help, or pressures not equal"
+		if in.LRA > 0 && atMost(in.LRA*aboveLRA).place(in.Peak) == above {
+			out.Fact = append(out.Fact, "windings-odd")
+			out.Text = x + in.held() + ", above the LRA: the rotor is locked, or turns are shorted (inferred)"
+		}
 		out.Caution = append(out.Caution, caution.ProtectorStays)
 	case p == inside:
 		out.Word, out.Text = verdict.CannotTell, x+in.held()+", well under locked-rotor current: read it again while it tries to start, on a peak-hold clamp"

@@ -120,6 +120,7 @@ func TestSurge(t *testing.T) {
 		{"stays at LRA", 11, 1.2, 12, Stayed, verdict.Failed, []string{"amps-locked-rotor"}, "and staying"},
 		{"stays at LRA on a weak supply", 9, 1.2, 12, Stayed, verdict.Failed, []string{"amps-locked-rotor"}, "inferred"},
 		{"stays, only running amps known", 7, 1.2, 0, Stayed, verdict.Suspect, []string{"amps-locked-rotor"}, "inferred"},
+		{"stays, far above LRA", 19, 1.2, 12, Stayed, verdict.Failed, []string{"amps-locked-rotor", "windings-odd"}, "or turns are shorted (inferred)"},
 		{"stays, well under", 3, 1.2, 12, Stayed, verdict.CannotTell, nil, "running amps"},
 		{"stays, near the limit", 8.45, 1.2, 12, Stayed, verdict.CannotTell, nil, "near locked-rotor"},
 		{"no start seen", 12, 1.2, 12, NotStarted, verdict.Failed, []string{"amps-locked-rotor"}, "no start seen: the rotor is locked"},

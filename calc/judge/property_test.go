@@ -133,7 +133,7 @@ const vocabulary = `sensor-open sensor-reads-cold sensor-reads-warm insulation-s
 	supply-sound supply-low supply-usable supply-high supply-far-over neutral-poor supply-absent sag-sound sag-deep
 	start-cap-sound start-cap-suspect start-cap-failed start-cap-open start-cap-shorted run-cap-sound run-cap-suspect run-cap-failed
 	start-device-sound start-device-suspect start-device-failed overload-open overload-closed
-	surge-sound amps-locked-rotor amps-sound amps-agree amps-high amps-low amps-none
+	surge-sound amps-locked-rotor windings-odd amps-sound amps-agree amps-high amps-low amps-none
 	heater-sound heater-open heater-failed heater-suspect heater-insulation-sound heater-grounded
 	thermostat-open thermostat-closed thermostat-stuck-closed thermostat-opens limit-closed limit-open
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open

@@ -285,9 +285,14 @@ func (x *three) ratio(n naming) {
 	if r.Lo <= 0 || x.in.EqualByDesign || len(x.res.Conflicts) > 0 {
 		return
 	}
+	sheet := "."
+	if s.Lo/r.Hi > usualHigh {
+		x.res.fact(FactOdd)
+		sheet = "; the ohms of its sheet tell: plate ohms run …."
+	}
 	if k := s.X / r.X; s.Hi/r.Lo < usualLow || s.Lo/r.Hi > usualHigh {
 		x.res.note("Start is " + number(float64(int(k*10+0.5))/10) +
-			" times run; " + number(usualLow) + " to " + number(usualHigh) + " is usual (common practice), sound machines differ: no fault by itself.")
+			" times run; " + number(usualLow) + " to " + number(usualHigh) + " is usual (common practice), sound machines differ: no fault by itself" + sheet)
 	}
 }
 

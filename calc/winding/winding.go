@@ -96,6 +96,7 @@ const (
 	FactNoGround     = "insulation-no-gross-fault"
 	FactEqual        = "windings-equal"
 	FactDoNotAddUp   = "windings-do-not-add-up"
+	FactOdd          = "windings-odd"      // sound by themselves, run low beside start
 	FactTooHigh      = "windings-too-high" // the highest of three exceeds the sum of the others
 	FactNotAWinding  = "not-a-winding"
 	FactOpenCold     = "open-cold"         // what is open was read cold

@@ -23,7 +23,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"fridge", "hums then cuts out", "hums-trips"}, {"fridge", "comp tries to start every few min", "hums-trips"}, {"fridge", "quit cooling, comp silent", "no-start"},
 		{"freezer", "runs but doesnt freeze", "no-cool"}, {"freezer", "runs, wont freeze", "no-cool"}, {"", "stopped freezing", "no-cool"}, {"", "quit cooling", "no-cool"}, {"fridge", "poor cooling", "no-cool"},
 		{"freezer", "freezer defrosted", "no-cool"}, {"freezer", "everything melted", "no-cool"}, {"fridge", "doesn't get cold", "no-cool"}, {"fridge", "cant hold temp", "no-cool"},
-		{"freezer", "freezer not defrosted", "leaks-ices"}, {"freezer", "door frozen shut", ""}, {"freezer", "light melted", ""}, {"window ac", "stopped cooling", said.ACWarm}, 
+		{"freezer", "freezer not defrosted", "leaks-ices"}, {"freezer", "door frozen shut", ""}, {"freezer", "light melted", ""}, {"window ac", "stopped cooling", said.ACWarm},
 		{"fridge", "comp dead, display on", "no-start"}, {"freezer", "comp wont run, lights on", "no-start"}, {"fridge", "not running", "no-start"}, {"fridge", "comp dead", "no-start"},
 		{"fridge", "compressor never comes on", "no-start"}, {"freezer", "the unit stopped working", "no-start"}, {"fridge", "comp quit", "no-start"},
 		{"fridge", "compressor kicks in 3 sec n stops", "hums-trips"}, {"fridge", "comp stops after few seconds", "hums-trips"}, {"fridge", "runs for a few seconds then shuts down", "hums-trips"},

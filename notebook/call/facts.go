@@ -477,6 +477,10 @@ func (c *Call) windingFacts(of string, before int, add func(string, int)) {
 	}
 	for _, code := range res.Facts {
 		switch code {
+		case winding.FactOdd: // unless the sheet has it so
+			if _, ok := c.plateAt(of, "ohms", "run"); !ok {
+				add(code, at)
+			}
 		case winding.FactSound:
 			add(code, at)
 			switch {

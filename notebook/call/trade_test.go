@@ -429,6 +429,18 @@ func TestWithoutCompressor(t *testing.T) {
 	})
 }
 
+// Turns shorted in the run winding leave windings that fit each other and start too many
+// times run: only the sheet clears them.
+func TestRunShortedInPart(t *testing.T) {
+	const odd = "unit fridge; fault hums; ohm A B 1.1, A C 14.1, B C 15.2; "
+	checkTrade(t, []tradeCase{
+		{"start 12.8 times run", odd + "causes", []string{"winding grossly shorted | open | 3"}, nil, nil, "", "common practice"},
+		{"beside the sheet", odd + "plate ohms run 1.1; causes", []string{"winding grossly shorted (entr"}, nil, nil, "", "common practice"},
+		{"start 3.4 times run", "unit fridge; fault hums; ohm A B 4.1, A C 14.1, B C 18.2; causes", []string{"winding grossly shorted (entry 3)"}, nil, nil, "", "common practice"},
+		{"far above the LRA", "unit fridge; fault hums; plate lra 12; ohm A B 4.1, A C 14.1, B C 18.2; amp comp 16.5 peak; trip 3s; causes", []string{"winding grossly shorted | open | 6"}, nil, nil, "", "common practice"},
+	})
+}
+
 // A protector inside the shell sits in the line to common: chiller service manual,
 // p. 12. What was open to another pin and reads again was none.
 func TestProtectorSitsInCommon(t *testing.T) {
