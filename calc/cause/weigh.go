@@ -104,21 +104,29 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 
 // deadByThemselves are causes that a judged fact of the same name shows where the
 // complaint has them not among its own: in what needCapacitors lists a machine that has
-// such a part does not work as it should without it.
+// such a part does not work as it should without it, nor one in a room too hot for it.
 var (
-	deadByThemselves = []string{"run-cap-failed", "start-cap-failed"}
+	deadByThemselves = []string{"run-cap-failed", "start-cap-failed", "room-hot"}
 	needCapacitors   = []string{"trips-breaker", "no-dry", "no-cool", "fridge-warm", "hp-no-heat", "runs-always", "no-drain", "stops-early", "stops-mid", "wont-run"}
 )
 
 // standDead adds such causes where nothing rules them out, from the complaint that has them.
 func (w *weighing) standDead() {
-	has := tables().complaint["no-start"]
-	for i := range has.causes {
-		c := &has.causes[i]
-		if slices.Contains(deadByThemselves, c.Code) && w.settled.has(vocabulary().number[c.Code]) && !c.contradicts.meets(w.settled) {
+	for _, of := range []string{"no-start", "runs-always"} {
+		for i, has := 0, tables().complaint[of]; i < len(has.causes); i++ {
+			c := &has.causes[i]
+			if !slices.Contains(deadByThemselves, c.Code) || slices.Contains(w.Causes, c.Code) || !w.settled.has(vocabulary().number[c.Code]) || c.contradicts.meets(w.settled) {
+				continue
+			}
+			room := c.Code == "room-hot" // which alone is seldom all of it
+			if room && !KeepsNoCold(w.Code) {
+				continue
+			}
 			_, facts := w.pick(nil, &c.fits)
 			w.result.Standings = append(w.result.Standings, Standing{Cause: c.Cause, State: Supported, For: facts})
-			w.mendDead(c)
+			if !room || w.result.Next == nil {
+				w.mendDead(c)
+			}
 		}
 	}
 }

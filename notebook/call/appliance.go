@@ -7,6 +7,7 @@ import (
 
 	"ohmcall/calc/cause"
 	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/winding"
 	"ohmcall/notebook/said"
 )
@@ -206,13 +207,16 @@ func (c *Call) iceCold(before int, add func(string, int)) {
 // made: 5 °F (common practice).
 const freezerWorks = -15
 
-// freezerCold is the last entry of a freezer's temperature before another, 0 when it
-// was not cold enough.
-func (c *Call) freezerCold(key string, before int) int {
-	rs := c.bySubject[key]
+// roomMost is the warmest room that any cabinet is made for, in °C, by the tropical
+// class (IEC 62552, from memory).
+const roomMost = 43
+
+// lastIs is the last entry of temperatures before another, 0 when there is none or it
+// is not as is asked.
+func (c *Call) lastIs(rs []*reading, before int, is func(measure.Value) bool) int {
 	for i := len(rs) - 1; i >= 0; i-- {
 		if c.spend(2); rs[i].entry < before && c.alive(rs[i].entry) {
-			if !rs[i].over && c.value(rs[i]).Hi <= freezerWorks {
+			if !rs[i].over && is(c.value(rs[i])) {
 				return rs[i].entry
 			}
 			break
@@ -220,6 +224,9 @@ func (c *Call) freezerCold(key string, before int) int {
 	}
 	return 0
 }
+
+func freezes(v measure.Value) bool { return v.Hi <= freezerWorks }
+func tooHot(v measure.Value) bool  { return v.Lo > roomMost }
 
 // dries gives what proves an appliance that takes water out of air or clothes.
 func (c *Call) dries() (proofWanted, bool) {

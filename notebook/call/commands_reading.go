@@ -322,6 +322,10 @@ func (c *Call) addReading(r *reading) {
 		if r.over || r.x > leastLive {
 			c.live = append(c.live, r.entry)
 		}
+	case "temp":
+		if among(indoors, strings.ToLower(r.a)) {
+			c.rooms = append(c.rooms, r)
+		}
 	}
 	k := r.key()
 	if len(c.byKey[k]) == 0 {

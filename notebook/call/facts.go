@@ -58,6 +58,9 @@ func (c *Call) facts(before int) []cause.Fact {
 			}
 		}
 	}
+	if n := c.lastIs(c.rooms, before, tooHot); n > 0 {
+		list.add("room-hot", n)
+	}
 	list.doors()
 	list.appliance()
 	list.plates()
@@ -92,7 +95,7 @@ func (l *factList) judgements() {
 			continue
 		}
 		if kind == "temp" && c.spaceOf(name) == judge.Freezer {
-			freezer = max(freezer, c.freezerCold(key, before))
+			freezer = max(freezer, c.lastIs(c.bySubject[key], before, freezes))
 		}
 		if kind == "part" && !c.ownGear(name) {
 			continue
@@ -137,8 +140,8 @@ func (l *factList) judgements() {
 			parts = append(parts, partFact{cause.Fact{Code: code, Entry: k.Points[len(k.Points)-1].Entry}, family, part, word})
 		}
 	}
-	if freezer > 0 && slices.ContainsFunc(parts, func(f partFact) bool {
-		return f.family == coldSpace && f.part == "" && f.Code == "temp-above"
+	if rep := c.repairs(); freezer > 0 && slices.ContainsFunc(parts, func(f partFact) bool {
+		return f.family == coldSpace && f.part == "" && f.Code == "temp-above" && phase(rep, f.Entry) == phase(rep, freezer)
 	}) {
 		l.add("freezer-cold", freezer)
 	}

@@ -441,6 +441,23 @@ func TestRunShortedInPart(t *testing.T) {
 	})
 }
 
+// A room too hot for any cabinet is a cause of what stays warm as of what runs on, read
+// or seen; one that is only warm is none.
+func TestHotRoom(t *testing.T) {
+	const hot = "room hotter than the appliance is made for | supported"
+	const clean = "saw condenser clean, cond-fan runs, evap-fan runs, frost even, gasket sound, starts; "
+	checkTrade(t, []tradeCase{
+		{"read", "unit freezer; fault runs, not cold; temp room 46C; causes", []string{hot + " | 3"}, nil, nil, "", "IEC 62552, from memory"},
+		{"read 42 °C", "unit freezer; fault runs, not cold; temp room 42C; causes", nil, []string{"room hotter"}, nil, "", "IEC 62552, from memory"},
+		{"read again", "unit freezer; fault runs, not cold; temp room 46C; temp room 24C; causes", nil, []string{"room hotter"}, nil, "", "IEC 62552, from memory"},
+		{"stays so beside a warm freezer", "unit freezer; fault runs all the time; saw room hot; " + clean + "temp freezer 20F; causes", []string{hot + " | 3"}, nil, nil, "", "common practice"},
+		{"once in its own list", "unit freezer; fault runs all the time; saw room hot; causes", []string{"1 supported"}, nil, nil, "", "common practice"},
+		{"an air conditioner's", "unit window ac; fault not cold; temp room 46C; causes", nil, []string{"room hotter"}, nil, "", "common practice"},
+		{"a fridge that was warm before the repair", "unit fridge; fault not cold; temp fridge 52F; saw condenser dirty; did cleaned condenser; temp freezer -2F", nil, []string{"taken from here on"}, nil, "", "common practice"},
+		{"a fridge that is warm after it", "unit fridge; fault not cold; saw condenser dirty; did cleaned condenser; temp fridge 52F; temp freezer -2F; causes", []string{"air passages"}, nil, nil, "", "common practice"},
+	})
+}
+
 // A protector inside the shell sits in the line to common: chiller service manual,
 // p. 12. What was open to another pin and reads again was none.
 func TestProtectorSitsInCommon(t *testing.T) {
