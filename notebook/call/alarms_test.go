@@ -219,6 +219,7 @@ func TestDangersToldInPassing(t *testing.T) {
 		"note cabinet live":                               "shock",
 		"note furnace makes us dizzy":                     "co",
 		"close unit condemned, disconnected":              "called-unsafe",
+		"close unit condemned and unsafe, not worth it":   "called-unsafe",
 		"note customer smokes":                            "",
 		"note customer was shocked at the price":          "",
 		"note tingling noise from bottles in the door":    "",

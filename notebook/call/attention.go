@@ -62,13 +62,9 @@ func (c *Call) alerts(r *record.Record) []string {
 			add("Contradiction", j.text)
 		}
 	}
-	if len(c.closed) > 0 {
-		for _, e := range c.entries[c.closed[0]:] {
-			c.spend(1)
-			if e.Kind == "strike" {
-				add("In doubt", "struck after the call had been closed: "+strings.TrimPrefix(e.Line, "strike ")+atEntry(e.N))
-			}
-		}
+	for _, n := range c.struckLate {
+		c.spend(1)
+		add("In doubt", "struck after the call had been closed: "+strings.TrimPrefix(c.entries[n-1].Line, "strike ")+atEntry(n))
 	}
 	for _, t := range c.wirings() {
 		for _, p := range t.Problems {

@@ -17,6 +17,11 @@ func TestStruckAfterClosing(t *testing.T) {
 	if !slices.Contains(r.Header.Doubt, "struck after the call had been closed: 2 probe slipped (entry 4)") || !slices.Contains(r.Alerts, "Note: it was closed and opened again (entry 4)") {
 		t.Errorf("%q, %q", r.Header.Doubt, r.Alerts)
 	}
+	// A slip typed since is none of what was closed.
+	r = applyAll(t, "fault does not cool", "ohm ptc OL cold", "close waiting for part", "ohm ptc 49 cold", "strike 4 mistyped", "ohm ptc 4.9 cold").Record()
+	if strings.Contains(strings.Join(r.Header.Doubt, "\n"), "struck after") {
+		t.Errorf("a slip typed after the closing: %q", r.Header.Doubt)
+	}
 }
 
 // What needs attention stands with the most dangerous first, each line once and

@@ -64,6 +64,7 @@ type typedIn struct {
 	secondLeg     []*reading       // volts that name the second leg of a supply
 	wasSplit      bool             // how resubject last filed them
 	doorOpen      []*reading       // ohms of a switch read with what works it open
+	struckLate    []int            // strikes of what stood in the call when it was closed
 	rooms         []*reading       // temperatures of the room
 	wasPhased     bool
 	marks         []mark

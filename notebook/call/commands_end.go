@@ -107,6 +107,9 @@ func applyStrike(c *Call, a *args) (*Reply, error) {
 		return nil, source.Errorf(r.col, r.col+1, "strike takes one entry").WithHint("strike each with its reason: strike %d probe slipped", n)
 	}
 	c.struck[n] = reason
+	if k := len(c.closed); k > 0 && n < c.closed[k-1] {
+		c.struckLate = append(c.struckLate, c.entry)
+	}
 	r := say("Struck entry " + itoa(n) + " (" + e.Line + "): " + reason + ".")
 	c.shake(r, n)
 	for _, of := range c.machineNames() {

@@ -94,7 +94,7 @@ func TestEndingsAreHeard(t *testing.T) {
 		{"close restored to normal operation", ""},
 		{"close fixed, tested ok", ""},
 		{"close BER, comp grounded", record.NotWorth},
-		{"close condemned", record.NotWorth},
+		{"close condemned", record.NotWorth}, {"close unit condemned, not worth it", record.NotWorth}, {"close sealed unit condemned, start winding open, customer declines", record.Declined},
 		{"close scrap", record.NotWorth},
 		{"close customer scrapping unit", record.Declined},
 		{"close refused repair", record.Declined},
