@@ -91,6 +91,9 @@ func (c *Call) parsePlate(words []script.Word) ([]plate, error) {
 	}
 	var out []plate
 	for i, p := range parts {
+		if i < len(parts)-1 && plateKeyOf(p[0].Text) == nil && startsLikeNumber(p[0].Text) && c.plateSlip(pointWords(p)) == "" {
+			continue // as it stands on a plate: what refuses the line comes behind it
+		}
 		v, err := c.platePart(p)
 		if err == nil {
 			out = append(out, v)
@@ -144,10 +147,14 @@ func (c *Call) platePart(p []script.Word) (plate, error) {
 	k := plateKeyOf(p[0].Text)
 	if k == nil && startsLikeNumber(p[0].Text) {
 		// Where the rest is understood, the word that is not is the one to mend.
-		if _, bad := plateParts(plateWordsOf(pointWords(p))); bad != "" && bad != p[0].Text {
-			for _, w := range p {
+		if bad := c.plateSlip(pointWords(p)); bad != "" && bad != p[0].Text {
+			for i, w := range p {
 				if w.Text == bad {
-					return plate{}, w.Errorf("%q is no value of a plate that is known by itself", bad).WithHint("its key stands before it, as in: %s", Find("plate").Examples[0])
+					hint := "its key stands before it, as in: " + Find("plate").Examples[0]
+					if rest := c.plateSpelt(pointWords(slices.Concat(p[:i], p[i+1:]))); strings.Contains(rest, " ") && plateKeyOf(rest[:strings.Index(rest, " ")]) != nil {
+						hint = "without it: plate " + rest + "; or its key stands before it"
+					}
+					return plate{}, w.Errorf("%q is no value of a plate that is known by itself", bad).WithHint("%s", hint)
 				}
 			}
 		}

@@ -31,14 +31,32 @@ func (c *Call) plateSpelt(text string) string {
 	return text
 }
 
+// plateSlip is the first word of a plate as it stands there that is not understood, ""
+// when all are.
+func (c *Call) plateSlip(text string) string {
+	parts, bad := plateParts(plateWordsOf(text))
+	for i := 0; i < len(parts) && bad == ""; i++ {
+		if !c.takesPlate(strings.Join(sections(parts[i]), ", ")) {
+			bad = parts[i][len(parts[i])-1]
+		}
+	}
+	return bad
+}
+
 // plateWordsOf are the words of a plate with commas by themselves; a comma before
 // the decimals of a value with its unit is a point.
 func plateWordsOf(text string) []string {
-	text = voltsAndHertz().ReplaceAllString(text, "${1}v $2")
+	text = phaseBehind().ReplaceAllString(voltsAndHertz().ReplaceAllString(text, "${1}v ${2}hz "), "$1 ${2}ph$3")
+	text = capTube().ReplaceAllString(text, "capillary")
 	return strings.Fields(strings.ReplaceAll(decimalsOfUnit().ReplaceAllString(text, "$1.$2"), ",", " , "))
 }
 
-var voltsAndHertz = said.Lazily(`(?i)\b(\d+) ?v(?:ac)? ?[/~] ?(\d\d ?hz)\b`)
+// Volts, hertz and phases as plates join them: 115/60/1, 230V~50Hz.
+var (
+	voltsAndHertz = said.Lazily(`(?i)\b(\d{3}(?:[-/]\d{3})?) ?(?:v(?:ac)?)? ?[/~] ?([56]0) ?(?:hz\b/?|(?:/|$|\s))`)
+	phaseBehind   = said.Lazily(`(?i)(\dhz) +([13])(?: ?ph)?(\s|,|$)`)
+	capTube       = said.Lazily(`(?i)\bcap(?:illary)? tubes?\b`)
+)
 
 var decimalsOfUnit = said.Lazily(`(?i)\b(\d+),(\d{1,2}(?:v|hz|a|w|kw|hp|uf|µf|mfd|kg|oz|lbs?)\b)`)
 
@@ -101,7 +119,8 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			part = parts[len(parts)-1]
 		}
 		ofCap := len(part) > 1 && part[0] == "mfd"
-		wants := len(part) == 1 || len(part) == 2 && (ofCap || part[0] == "watts") && !startsLikeNumber(part[1])
+		ofWindings := len(part) > 1 && part[0] == "ohms"
+		wants := len(part) == 1 || len(part) == 2 && (ofCap || ofWindings || part[0] == "watts") && !startsLikeNumber(part[1])
 		number := plateUnits().value.FindStringSubmatch(w)
 		name, n := heaterBefore(words[i:])
 		switch {
@@ -113,6 +132,8 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			parts[len(parts)-1] = []string{"type", w}
 		case wants:
 			parts[len(parts)-1] = append(part, w)
+		case ofWindings && among([]string{"run", "start", "main", "aux"}, strings.ToLower(w)) && startsLikeNumber(at(i+1)):
+			parts = append(parts, []string{"ohms", w})
 		case n > 0:
 			parts = append(parts, []string{"watts", name})
 			i += n - 1
