@@ -431,4 +431,4 @@ func lazily(pattern string) func() *regexp.Regexp {
 }
 
 // clipped are words as they are often typed, with the one that the tables have.
-var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "mtr": "motor", "tst": "test", "od": "outdoor", "hsi": "igniter", "lites": "lights", "lite": "light", "choked": "blocked", "hx": "heat exchanger"}
+var clipped = map[string]string{"wont": "won't", "doesnt": "doesn't", "isnt": "isn't", "dont": "don't", "wouldnt": "won't", "wouldn't": "won't", "ok": "good", "okay": "good", "odour": "odor", "filthy": "dirty", "snapped": "broken", "ignitor": "igniter", "mtr": "motor", "tst": "test", "od": "outdoor", "hsi": "igniter", "lites": "lights", "lite": "light", "choked": "blocked", "w": "with", "hx": "heat exchanger"}

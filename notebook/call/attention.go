@@ -66,10 +66,14 @@ func (c *Call) alerts(r *record.Record) []string {
 		c.spend(1)
 		add("In doubt", "struck after the call had been closed: "+strings.TrimPrefix(c.entries[n-1].Line, "strike ")+atEntry(n))
 	}
-	for _, t := range c.wirings() {
-		for _, p := range t.Problems {
-			if !strings.Contains(p, "no wire ") {
-				add("In doubt", "wiring: "+p)
+	if clash := c.wiresClash(); clash != "" {
+		add("In doubt", "wiring: "+clash)
+	} else {
+		for _, t := range c.wirings() {
+			for _, p := range t.Problems {
+				if !strings.Contains(p, "no wire ") {
+					add("In doubt", "wiring: "+p)
+				}
 			}
 		}
 	}

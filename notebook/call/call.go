@@ -15,6 +15,8 @@ import (
 	"time"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/caution"
+	"ohmcall/calc/repair"
 	"ohmcall/calc/source"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -333,6 +335,9 @@ func (c *Call) Apply(at time.Time, text string) (Entry, error) {
 	}
 	if reopens && e.Kind != "close" {
 		c.reopened = c.entry
+		if repair.Flammable(c.gas()) { // it may be another day, and another person
+			c.warnAgain(e.Reply, caution.Flammable)
+		}
 		e.Reply.Lines = append([]Line{{Warn, "The call was closed; this line opens it again."}}, e.Reply.Lines...)
 	}
 	if closed && e.Kind == "left" {

@@ -345,3 +345,26 @@ func (c *Call) wiring(of string) repair.WireTable {
 	}
 	return t
 }
+
+// wiresClash says which role has no wire while another has two, "" when none is so or
+// the wiring was held against its diagram since.
+func (c *Call) wiresClash() string {
+	n := len(c.wires)
+	if n == 0 || c.lastOf(c.seenAt["wiring-matches"], c.entry) > c.wires[n-1].entry {
+		return ""
+	}
+	for _, t := range c.wirings() {
+		none, two := "", ""
+		for _, p := range t.Problems {
+			if strings.Contains(p, "no wire ") {
+				none = p
+			} else if strings.Contains(p, " wires go ") {
+				two = ", and " + p
+			}
+		}
+		if none != "" && two != "" {
+			return none + two
+		}
+	}
+	return ""
+}

@@ -341,6 +341,9 @@ func (c *Call) proofMissing() []string {
 			out = append(out, p.what)
 		}
 	}
+	if clash := c.wiresClash(); clash != "" {
+		out = append(out, "the wiring settled: "+clash+" (saw wiring right, when it is as the part's diagram has it)")
+	}
 	return slices.Insert(out, first, c.newBad(since, told)...)
 }
 

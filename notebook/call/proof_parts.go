@@ -14,11 +14,11 @@ import (
 var breakers = []struct {
 	name, line    string
 	words, places []string
-	read          []rereading // how its kinds are read, by what was read of the old one
+	read          []rereading // how its kinds are read, by its name or what was read of the old one
 	or            []string    // what may be seen in its place
 }{
 	{"start device", "ohm ptc … cold", []string{"start device", "ptc", "relay"}, []string{"ptc", "relay-coil", "potential-coil"},
-		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright"}}, nil},
+		[]rereading{{"potential-coil", "ohm potential-coil …, potential-contact …", "potential"}, {"relay-coil", "ohm relay-coil …, relay-contact … upright", "current relay"}}, nil},
 	{"defrost heater", "ohm defrost-heater …", []string{"defrost heater", "defrost element"}, []string{"heater"}, nil, []string{"defrost-runs-by-hand", "heats-up"}},
 	{"overload", "ohm overload … cold", []string{"overload", "olp"}, []string{"overload"}, nil, nil},
 	{"monitor switch", "ohm monitor-switch OL closed, then ohm monitor-switch … open", []string{"monitor"}, []string{"monitor-switch"}, nil, nil},
@@ -29,18 +29,24 @@ var breakers = []struct {
 const overloads = 2
 
 // rereading is how a part of one kind is read.
-type rereading struct{ kind, line string }
+type rereading struct{ kind, line, name string }
 
 // renewedBreaker is the last entry by which such a part was replaced, 0 when none
 // was.
 func (c *Call) renewedBreaker(words []string) int {
+	at, _ := c.breakerRenewed(words)
+	return at
+}
+
+// breakerRenewed is that entry, and what was said of the work.
+func (c *Call) breakerRenewed(words []string) (int, string) {
 	for i := len(c.renewed) - 1; i >= max(0, len(c.renewed)-mostRenewals); i-- {
 		c.spend(200)
 		if w := c.renewed[i]; c.alive(w.entry) && !c.saidBefore(w.entry) && said.Has(w.text, words) {
-			return c.workAt(w.entry)
+			return c.workAt(w.entry), strings.ToLower(w.text)
 		}
 	}
-	return 0
+	return 0, ""
 }
 
 // rereads are the readings that prove parts which break a circuit and were
@@ -48,13 +54,13 @@ func (c *Call) renewedBreaker(words []string) int {
 func (c *Call) rereads() (out []proofWanted) {
 	rep := c.repairs()
 	for i, b := range breakers {
-		at := c.renewedBreaker(b.words)
+		at, text := c.breakerRenewed(b.words)
 		if i == overloads && len(rep) > 0 {
 			at = c.overloadOpen(rep[len(rep)-1], at)
 		}
 		if len(rep) > 0 && at >= rep[len(rep)-1] {
 			line := b.line
-			if i := slices.IndexFunc(b.read, func(s rereading) bool { return c.wasRead(s.kind) }); i >= 0 {
+			if i := slices.IndexFunc(b.read, func(s rereading) bool { return strings.Contains(text, s.name) || c.wasRead(s.kind) }); i >= 0 {
 				line = b.read[i].line
 			}
 			if len(b.or) > 0 {
@@ -66,6 +72,12 @@ func (c *Call) rereads() (out []proofWanted) {
 				}
 				r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) && c.ownGear(r.a) })
 				s := c.shownBy(r)
+				if r != nil && s.held && strings.HasSuffix(r.a, "-coil") {
+					contact := strings.Replace(r.a, "-coil", "-contact", 1)
+					if c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return r.a == contact }) == nil {
+						return shown{text: "its " + contact + " was not read"}
+					}
+				}
 				if len(b.or) > 0 && r != nil && !r.over { // not open is enough where no plate tells its ohms
 					kind, name := c.subject(r)
 					v, _ := c.verdictOn(kind, name, r.entry+1)
