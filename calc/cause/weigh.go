@@ -3,7 +3,6 @@ package cause
 import (
 	"slices"
 	"strings"
-	"sync"
 )
 
 // State is where a cause stands.
@@ -64,8 +63,11 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	items := gather(buf[:0], facts, &known)
 	p := tables().complaint[complaint]
 	if p == nil && complaint == "" {
-		if p = opened(items); p == nil && warmSigns().meets(known) {
-			p = tables().complaint["no-cool"]
+		p = opened(items)
+		for i := 0; i < len(items) && p == nil; i++ {
+			if strings.Contains(warmSigns, " "+items[i].Code+" ") {
+				p = tables().complaint["no-cool"]
+			}
 		}
 	}
 	r := Result{}
@@ -97,7 +99,10 @@ func Weigh(complaint string, facts []Fact, heard ...string) Result {
 	w.stand()
 	w.advise()
 	if slices.Contains(needCapacitors, p.Code) {
-		w.standDead()
+		w.standDead("no-start")
+		if p.Code == "no-cool" || p.Code == "fridge-warm" {
+			w.standDead("runs-always")
+		}
 	}
 	return r
 }
@@ -111,20 +116,14 @@ var (
 )
 
 // standDead adds such causes where nothing rules them out, from the complaint that has them.
-func (w *weighing) standDead() {
-	for _, of := range []string{"no-start", "runs-always"} {
-		for i, has := 0, tables().complaint[of]; i < len(has.causes); i++ {
-			c := &has.causes[i]
-			if !slices.Contains(deadByThemselves, c.Code) || slices.Contains(w.Causes, c.Code) || !w.settled.has(vocabulary().number[c.Code]) || c.contradicts.meets(w.settled) {
-				continue
-			}
-			room := c.Code == "room-hot" // which alone is seldom all of it
-			if room && !KeepsNoCold(w.Code) {
-				continue
-			}
+func (w *weighing) standDead(from string) {
+	has := tables().complaint[from]
+	for i := range has.causes {
+		c := &has.causes[i]
+		if slices.Contains(deadByThemselves, c.Code) && w.settled.has(vocabulary().number[c.Code]) && !c.contradicts.meets(w.settled) {
 			_, facts := w.pick(nil, &c.fits)
 			w.result.Standings = append(w.result.Standings, Standing{Cause: c.Cause, State: Supported, For: facts})
-			if !room || w.result.Next == nil {
+			if from == "no-start" || w.result.Next == nil { // a hot room alone is seldom all of it
 				w.mendDead(c)
 			}
 		}
@@ -185,9 +184,7 @@ func opened(items []item) *plan {
 
 // warmSigns are found in what runs and does not cool, and say so where nothing else
 // is known of the complaint; after a repair they say nothing of how it does now.
-var warmSigns = sync.OnceValue(func() set {
-	return vocabulary().set("warm", []string{"temp-above", "frost-partial", "frost-none", "condenser-cold", "suction-low", "oil-stain", "leak-found"})
-})
+const warmSigns = " temp-above frost-partial frost-none condenser-cold suction-low oil-stain leak-found "
 
 // disputed records the contradictions among the facts and gives their codes.
 func disputed(items []item, known set, r *Result) (d set) {
@@ -224,20 +221,18 @@ func (w *weighing) stand() {
 	r := w.result
 	r.Standings = make([]Standing, len(w.causes))
 	facts := make([]Fact, 0, 4*len(w.items))
-	v := vocabulary()
-	odd := w.known.has(v.number["windings-odd"])
+	odd := w.known.has(vocabulary().number["windings-odd"])
 	for i := range w.causes {
 		c := &w.causes[i]
 		s := &r.Standings[i]
 		s.Cause, s.State = c.Cause, Open
-		against := c.contradicts
-		if odd && c.Code == "winding-shorted" { // windings that only fit each other do not clear it
-			against = against.minus(v.set(c.Code, []string{"windings-sound"}))
-		}
 		facts, s.For = w.pick(facts, &c.fits)
-		facts, s.Against = w.pick(facts, &against)
+		facts, s.Against = w.pick(facts, &c.contradicts)
+		if odd && c.Code == "winding-shorted" && len(s.Against) == 1 && s.Against[0].Code == "windings-sound" {
+			s.Against = nil // windings that only fit each other do not clear it
+		}
 		switch {
-		case against.meets(w.settled) && (w.bridged == 0 || w.unbridged(s)):
+		case len(s.Against) > 0 && c.contradicts.meets(w.settled) && (w.bridged == 0 || w.unbridged(s)):
 			s.State = RuledOut
 			continue
 		case c.shownBy.meets(w.settled):

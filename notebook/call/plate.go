@@ -148,13 +148,13 @@ func (c *Call) platePart(p []script.Word) (plate, error) {
 	if k == nil && startsLikeNumber(p[0].Text) {
 		// Where the rest is understood, the word that is not is the one to mend.
 		if bad := c.plateSlip(pointWords(p)); bad != "" && bad != p[0].Text {
-			for i, w := range p {
+			for _, w := range p {
 				if w.Text == bad {
-					hint := "its key stands before it, as in: " + Find("plate").Examples[0]
-					if rest := c.plateSpelt(pointWords(slices.Concat(p[:i], p[i+1:]))); strings.Contains(rest, " ") && plateKeyOf(rest[:strings.Index(rest, " ")]) != nil {
-						hint = "without it: plate " + rest + "; or its key stands before it"
+					hint := Find("plate").Examples[0][6:]
+					if rest := c.plateSpelt(strings.Replace(pointWords(p), " "+bad, "", 1)); !startsLikeNumber(rest) {
+						hint = rest
 					}
-					return plate{}, w.Errorf("%q is no value of a plate that is known by itself", bad).WithHint("%s", hint)
+					return plate{}, w.Errorf("%q is no value of a plate that is known by itself", bad).WithHint("its key stands before it, or it is left out, as in: plate %s", hint)
 				}
 			}
 		}

@@ -132,7 +132,7 @@ func plateParts(words []string) (parts [][]string, bad string) {
 			parts[len(parts)-1] = []string{"type", w}
 		case wants:
 			parts[len(parts)-1] = append(part, w)
-		case ofWindings && among([]string{"run", "start", "main", "aux"}, strings.ToLower(w)) && startsLikeNumber(at(i+1)):
+		case ofWindings && (w == "run" || w == "start") && startsLikeNumber(at(i+1)):
 			parts = append(parts, []string{"ohms", w})
 		case n > 0:
 			parts = append(parts, []string{"watts", name})

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 
+	"ohmcall/calc/source"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -353,13 +354,11 @@ func (c *Call) takeBack(l *script.Line) string {
 // NotTaken refuses once to take back the last entry, by no number of its own, where
 // what was typed after it was refused: a person takes back what was typed last.
 func NotTaken(text, full string) error {
-	l, err := script.Parse(full)
-	_, entry, strikes := strings.Cut(full, "strike ")
-	if err != nil || l.Blank() || text == full || !strikes || strings.ContainsAny(text, "0123456789") {
+	entry, strikes := strings.CutPrefix(full, "strike ")
+	if text == full || !strikes || strings.ContainsAny(text, "0123456789") {
 		return nil
 	}
-	entry, _, _ = strings.Cut(entry, " ")
-	return l.Words[0].Errorf("the last line was not taken, so nothing of it is in the record").WithHint("the same once more strikes entry %s", entry)
+	return source.Errorf(1, 7, "the last line was not taken, so nothing of it is in the record").WithHint("once more, and it strikes entry %s", strings.Fields(entry)[0])
 }
 
 // lastNamed is the last entry of the commands and points that a text begins with, as

@@ -126,7 +126,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
-			if a.Finding == "called-unsafe" && Has(clause, []string{" condemned"}) && !Has(clause, []string{"left", "unsafe", "danger", "not "}) && !(in != nil && (in.Gas || in.Furnace)) && uneconomic.is(text) {
+			if a.Finding == "called-unsafe" && in != nil && !in.Gas && !in.Furnace && condemned.is(clause) && uneconomic.is(text) {
 				continue
 			}
 			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {
@@ -137,7 +137,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	return out
 }
 
-// uneconomic says why what burns no gas is condemned where that is not worth its repair.
+// condemned tells a clause that calls something condemned and no worse, and uneconomic
+// says why what burns no gas is condemned where that is not worth its repair.
+var condemned = pattern{expr: `^ ((sealed|whole|complete) )?((unit|machine|appliance|it|system) )?condemned ((as )?(not|un|beyond)[^,]*)?$`}
 var uneconomic = pattern{expr: `\bsealed (unit|system)|not worth|n.t worth|\bdeclin|\brefus|econom|beyond .{0,10}repair|not repair|too (dear|old|expensive)|\bscrap|a new (one|unit)|\breplace (the )?(unit|machine|appliance)|\bparts? (nla|obsolete)`}
 
 // withs are with and without as they are often typed.
