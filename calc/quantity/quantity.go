@@ -53,6 +53,8 @@ func fault(format string, args ...any) *source.Error {
 }
 
 // Unit is the unit that q is kept in; printing may choose another prefix.
+//
+//go:noinline
 func (q Q) Unit() *Unit {
 	if q.unit == nil {
 		return plain

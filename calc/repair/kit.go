@@ -221,6 +221,8 @@ var flammable = strings.Fields(`600A 600 290 441A 1270 170 436A 436B 432A 443A 4
 	32 152A 143A 1234YF 1234ZE 444A 444B 447A 451A 452B 454A 454B 454C 455A 457A 459A 717`)
 
 // Flammable reports whether a gas named as on a plate burns.
+//
+//go:noinline
 func Flammable(gas string) bool { return burns(gas) >= 0 }
 
 // Hydrocarbon reports whether it is one that may smell of fuel gas, being the same.

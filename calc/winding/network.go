@@ -103,6 +103,7 @@ func (x *network) outline() {
 	}
 }
 
+//go:noinline
 func (x *network) names(pins []int) []string {
 	out := make([]string, len(pins))
 	for k, i := range pins {

@@ -135,6 +135,7 @@ func (c *Call) spaceOf(place string) judge.Space {
 // onlySpaces are names of the one cold space of an appliance.
 var onlySpaces = []string{"box", "cooler", "walk-in", "walkin", "display", caseName, "compartment"}
 
+//go:noinline
 func startsWithAny(s string, starts []string) bool {
 	return slices.ContainsFunc(starts, func(w string) bool { return strings.HasPrefix(s, w) })
 }

@@ -167,6 +167,8 @@ func (c *Call) byItsWork(found *cause.Result) string {
 }
 
 // quoted marks a technician's own words among the program's.
+//
+//go:noinline
 func quoted(s string) string { return "“" + s + "”" }
 
 // closing is what was said when the call was closed, "" of one that was opened
