@@ -84,12 +84,15 @@ type table struct {
 	open   int      // of those, open
 }
 
+//go:noinline
 func (t *table) cell(i, j int) cell { return t.at[i*len(t.pins)+j] }
 
 //go:noinline
 func (t *table) v(i, j int) measure.Value { return t.at[i*len(t.pins)+j].v }
 func (t *table) has(i, j int) bool        { return t.at[i*len(t.pins)+j].known }
-func (t *table) finite(i, j int) bool     { c := t.cell(i, j); return c.known && !c.v.Over }
+
+//go:noinline
+func (t *table) finite(i, j int) bool { c := t.cell(i, j); return c.known && !c.v.Over }
 
 //go:noinline
 func (t *table) pair(i, j int) Pair       { return Pair{t.pins[min(i, j)], t.pins[max(i, j)]} }

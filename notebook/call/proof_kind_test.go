@@ -127,3 +127,38 @@ func TestWorkIsForWhatWasFound(t *testing.T) {
 		}
 	}
 }
+
+// Wires that leave a role without any while another has two leave the work unproved until
+// they are held against the part's diagram; a relay is read by its coil and its contact.
+func TestPartsOfTheProof(t *testing.T) {
+	const wires = "unit fridge; fault clicks; safe; ohm A B 4.1, A C 11.8, B C 15.9; did replaced start device; wire white run; wire red start; "
+	const relay = "unit fridge; fault clicks; safe; ohm relay-coil OL; part current relay; ohm relay-coil 0.5"
+	for _, tt := range []struct {
+		lines, point string
+		wanted       bool
+	}{
+		{wires + "wire black run", "the wiring settled", true},
+		{wires + "wire black run; saw wiring right", "the wiring settled", false},
+		{wires + "wire black common", "the wiring settled", false},
+		{"unit fridge; fault clicks; safe; ohm A B 4.1, A C 11.8, B C 15.9; did replaced start device; wire white run", "the wiring settled", false},
+		{relay, "its relay-contact was not read", true},
+		{relay + "; ohm relay-contact OL upright; ohm relay-contact 0.1 inverted", "the new start device read", false},
+		{"unit fridge; fault clicks; part potential relay", "potential-coil …", true},
+		{"unit fridge; fault clicks; did replaced start relay", "ohm ptc … cold", true},
+	} {
+		c := applyAll(t, strings.Split(tt.lines, "; ")...)
+		if got := strings.Join(c.proofMissing(), "; "); strings.Contains(got, tt.point) != tt.wanted {
+			t.Errorf("%s: %q, wanted %v in it: %q", tt.lines, got, tt.wanted, tt.point)
+		}
+	}
+	c := applyAll(t, "unit fridge", "plate gas r600a", "close waiting for a part")
+	if got := must(t, c, "note back again").Reply.Plain(); !strings.Contains(got, "The gas is flammable") {
+		t.Errorf("opened again: %q", got)
+	}
+	for line, want := range map[string]string{"saw starts w hard start kit": "starts-with-kit", "saw starts w test ptc": "starts-with-test-device", "saw no start w test ptc": "no-start-with-test-device",
+		"saw drive flashes 5 times": "drive-fault-shown", "saw starts and draws 120 w": "starts-and-runs"} {
+		if got := strings.Join(applyAll(t, "unit fridge", "fault clicks", line).seenCodes, " "); got != want {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+}
