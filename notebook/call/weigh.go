@@ -16,11 +16,12 @@ func (c *Call) weigh(before int) cause.Result {
 	if c.onThreePhases() && slices.ContainsFunc(facts, func(f cause.Fact) bool { return f.Code == "phase-lost" || f.Code == "leg-lost" }) {
 		complaint = said.ThreePhase // whatever else it does, it lacks a leg
 	}
-	heard, air := c.appliance().Heard, c.appliance().Air
+	of := c.appliance()
+	heard := of.Heard
 	w := &c.weighed
-	if !w.done || w.air != air || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
+	if !w.done || w.of != of || w.three != c.onThreePhases() || w.complaint != complaint || !slices.Equal(w.facts, facts) || !slices.Equal(w.heard, heard) {
 		c.spend(20_000)
-		*w = weighed{done: true, air: air, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
+		*w = weighed{done: true, of: of, three: c.onThreePhases(), complaint: complaint, facts: facts, heard: heard, result: c.weigh0(complaint, facts, heard...)}
 	}
 	r := w.result
 	c.lockedNext(&r, facts) // which rests on the plates too
@@ -87,7 +88,7 @@ var withValve = []string{"walk-in", "walk in", "walkin", "pump", "rack", "soleno
 type weighed struct {
 	done      bool
 	three     bool // of a machine on three phases
-	air       bool // of an air conditioner
+	of        *said.Appliance
 	told      bool // finish has told it
 	complaint string
 	facts     []cause.Fact
