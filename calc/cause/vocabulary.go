@@ -381,10 +381,21 @@ func Fold(text string) []string {
 	return words
 }
 
-// harmless are a part of a suspension, glass, tests with smoke, and the spark and the
+// feels and aDanger are how it is said that nobody felt one.
+const (
+	feels   = `(?:(?:got|gets?|getting|was|is|were|felt|feels?|feeling|smell\w*|had|has|ever|been|an?|any|the|electric) )+`
+	aDanger = `(?:shock\w*|tingl\w*|zap\w*|jolt\w*|smoke|burning|gas|sparks?)(?: smell| leak)?\b`
+)
+
+// harmless are what nobody felt, a part of a suspension, glass, tests with smoke, and the spark and the
 // flame that a burner is to have, each with words in which no danger is heard; and
 // dangers of which one word would be heard as another thing, in words that are plain.
 var harmless = [...]struct{ holds, is, plain string }{
+	{"nobody", `\bnobody ` + feels + aDanger, "all is well"},
+	{"no one", `\bno one ` + feels + aDanger, "all is well"},
+	{"none of", `\bnone of (?:them|us) ` + feels + aDanger, "all is well"},
+	{"deni", `\bdenie[sd] ` + feels + `?` + aDanger, "all is well"},
+	{"neither", `\bneither (?:a )?` + aDanger + ` nor (?:a )?` + aDanger, "all is well"},
 	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
 	{"smoke ", `\bsmoke (?:alarm|detector)s? [^,;.]{0,28}\b(?:when|whenever|if|while|during) .{0,16}(?:pre-?heat|bak|broil|roast|fry|grill|cook|toast|self.?clean)`, "beeper"},
 	{"burn", `\bburn(?:ing|t) (lint|hair|cloth\w*|insulation|belt|motor|oil|wood|metal|type|sort|kind)( of)? (?:smell|odor)`, "burning smell $1"},

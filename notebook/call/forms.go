@@ -108,6 +108,9 @@ func namedMotor(words []string) (name string, n int) {
 // where they are no two points.
 func (c *Call) oneName(q *quality, words []string, n int) []string {
 	k, ohms := n-1, q.word == "ohm"
+	if ohms && k == 2 {
+		words = c.earthLast(words)
+	}
 	if ohms && k > 0 && isShell(words[k-1]) {
 		k--
 	}
@@ -143,6 +146,25 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	}
 	return append([]string{name}, words[k:]...)
 }
+
+// earthLast puts the earth behind what lives, of which it is the case, and before bare
+// metal, to which it is the path.
+func (c *Call) earthLast(words []string) []string {
+	a, b := strings.ToLower(words[0]), strings.ToLower(words[1])
+	switch {
+	case among(earths, a) && !isShell(b) && b != "g" && (len(b) == 1 || c.pinLike(b) || among(living, b)):
+		return append([]string{words[1], caseName}, words[2:]...)
+	case among(earths, b) && among(bareMetal, a):
+		return append([]string{"earth", words[0]}, words[2:]...)
+	}
+	return words
+}
+
+// living are parts whose conductor is meant by their name, bareMetal those without one.
+var (
+	living    = []string{"winding", "windings", "coil", "element", "terminal", "terminals", "pin"}
+	bareMetal = []string{"door", "hinge", "handle", "panel", "lid", "drum", "tub", "drawer", "bracket", "screw", "knob", "backplate"}
+)
 
 // contactMost is what no closed contact reads, and the element of a tank always does, in
 // ohms (common practice).

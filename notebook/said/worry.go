@@ -19,7 +19,7 @@ func Worries(text string) bool {
 		return false
 	}
 	renews := Has(text, renewalWords)
-	return slices.ContainsFunc(Clauses(text), func(clause string) bool {
+	return slices.ContainsFunc(Clauses(cause.Calmed(text)), func(clause string) bool {
 		// What is renewed in one clause does not put back what another takes out.
 		c, of := " "+clause+" ", worriesFor(clause, renews && (Has(clause, renewalWords) || Has(clause, oldWords)))
 		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
