@@ -113,6 +113,8 @@ func judgements(t testing.TB) []judgement {
 	for _, at := range []bool{false, true} {
 		out = append(out, judgement{"three legs", []float64{230, 225, 218}, func(v []measure.Value) verdict.Verdict {
 			return Phases(PhasesIn{Place: "L1 L2 L3", Machine: at, Pairs: [3]measure.Value(v)})
+		}}, judgement{"three legs of a plate", []float64{230, 228, 229}, func(v []measure.Value) verdict.Verdict {
+			return Phases(PhasesIn{Place: "L1 L2 L3", Machine: at, Pairs: [3]measure.Value(v), Nominal: 208})
 		}})
 	}
 	for _, p := range []Path{Limit, Switched} {

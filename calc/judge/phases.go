@@ -11,9 +11,10 @@ import (
 // PhasesIn is the volts between every two of three legs, before fuse and
 // contactor or at the machine.
 type PhasesIn struct {
-	Place   string // as the legs are called: L1 L2 L3
-	Machine bool   // read at the machine
-	Called  bool   // while it was called on
+	Place   string  // as the legs are called: L1 L2 L3
+	Machine bool    // read at the machine
+	Called  bool    // while it was called on
+	Nominal float64 // volts of the plate, 0 when it has none
 	Pairs   [3]measure.Value
 	Names   [3]string // of the leg that each pair leaves out
 }
@@ -110,8 +111,23 @@ func Phases(in PhasesIn) verdict.Verdict {
 		if u.X > ratedBalance {
 			out.Also = []string{"above 1 % a motor is derated (NEMA MG 1, from memory)"}
 		}
+		if level := in.level(); in.Nominal > 0 && level.Word == verdict.Failed && out.Word != verdict.Failed {
+			level.Subject, level.Also = subject, append(level.Also, x)
+			return level
+		}
 	}
 	return out
+}
+
+// level judges the middle of the three pairs against the plate.
+func (in *PhasesIn) level() verdict.Verdict {
+	var mid measure.Value
+	for _, p := range in.Pairs {
+		mid.X, mid.Lo, mid.Hi = mid.X+p.X/3, mid.Lo+p.Lo/3, mid.Hi+p.Hi/3
+	}
+	v := Supply(SupplyIn{Volts: mid, Nominal: in.Nominal, Edition: "plate"})
+	v.Entries = entries(in.Pairs[:]...)
+	return v
 }
 
 // unbalance is the largest deviation from the average, in percent of it, with

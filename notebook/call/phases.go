@@ -90,6 +90,7 @@ func (c *Call) judgePhases(name string, rs []*reading) (verdict.Verdict, bool) {
 		}
 		in.Pairs[len(pairs)], in.Names[len(pairs)] = c.value(rs[i]), legPairs[p]
 		if pairs = append(pairs, p); len(pairs) == 3 {
+			in.Nominal = c.nominalVolts(in.Pairs[0].X)
 			return judge.Phases(in), true
 		}
 	}
