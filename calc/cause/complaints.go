@@ -75,7 +75,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "no-start", Name: "clicks or stays silent and does not start",
-		Words: "click, comp silent, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick, won't kick, comp not running",
+		Words: "click, comp silent, comp is silent, stays silent, comp not start, not start, won't start, doesn't start, no start, compressor not running, compressor dead, compressor won't run, dead compressor, compressor is dead, not kicking on, not kick, won't kick, comp not running",
 		Signs: []string{"clicks", "does-not-start"},
 		Cured: []string{"starts-and-runs"},
 		Causes: []string{"winding-grounded", "no-supply", "connection-weak", "supply-weak", "control-not-calling", "miswired",

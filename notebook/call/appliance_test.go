@@ -20,7 +20,7 @@ func TestComplaintByAppliance(t *testing.T) {
 		{"washer", "wont drain, pump hums", said.NoDrain},
 		{"washer", "drum doesnt turn", "no-spin"},
 		{"washer", "leaks under the pump", "leaks-water"}, {"refrigerator", "leaks water", "leaks-ices"},
-		{"fridge", "hums then cuts out", "hums-trips"}, {"fridge", "comp tries to start every few min", "hums-trips"}, {"fridge", "quit cooling, comp silent", "no-start"},
+		{"fridge", "hums then cuts out", "hums-trips"}, {"fridge", "comp tries to start every few min", "hums-trips"}, {"fridge", "quit cooling, comp silent", "no-start"}, {"fridge", "compressor is silent", "no-start"}, {"fridge", "silent compressor", "no-start"}, {"freezer", "silent", "no-start"},
 		{"freezer", "runs but doesnt freeze", "no-cool"}, {"freezer", "runs, wont freeze", "no-cool"}, {"", "stopped freezing", "no-cool"}, {"", "quit cooling", "no-cool"}, {"fridge", "poor cooling", "no-cool"},
 		{"freezer", "freezer defrosted", "no-cool"}, {"freezer", "everything melted", "no-cool"}, {"fridge", "doesn't get cold", "no-cool"}, {"fridge", "cant hold temp", "no-cool"},
 		{"freezer", "freezer not defrosted", "leaks-ices"}, {"freezer", "door frozen shut", ""}, {"freezer", "light melted", ""}, {"window ac", "stopped cooling", said.ACWarm},
