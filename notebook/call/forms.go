@@ -111,6 +111,9 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	if ohms && k == 2 {
 		words = c.earthLast(words)
 	}
+	if q.word == "volt" && k == 2 && among(earths, strings.ToLower(words[0])) && isMetal(words[1]) {
+		return words
+	}
 	if ohms && k > 0 && isShell(words[k-1]) {
 		k--
 	}

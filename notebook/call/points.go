@@ -19,15 +19,21 @@ func isShell(p string) bool {
 	return among(shells, p) || among(earths, p)
 }
 
+// isMetal tells the shell and bare metal of it that is touched.
+func isMetal(p string) bool {
+	p = strings.ToLower(p)
+	return among(shells, p) || among(bareMetal, p)
+}
+
 // toShell calls the shell by one name, whatever it was called: a pin to ground
 // is a pin to the case. The earth conductor to the shell is the earth path.
 func (r *reading) toShell() {
 	switch {
 	case r.quality.word == "volt" && r.b != "":
-		if among(shells, strings.ToLower(r.a)) {
+		if isMetal(r.a) {
 			r.a, r.b = r.b, r.a
 		}
-		if among(shells, strings.ToLower(r.b)) {
+		if isMetal(r.b) {
 			r.b = caseName
 			switch a := strings.ToLower(r.a); {
 			case among(earths, a), a == "g" && (r.over || r.x > mostControl): // below it the fan's terminal of a thermostat
