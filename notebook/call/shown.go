@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -290,22 +291,38 @@ func (c *Call) atLegs(r *reading) bool {
 }
 
 // seenAgain is the entry at which the complaint was seen or told again after the last
-// repair, 0 when it was not or was seen to be gone since.
+// repair, or what fails beside it, 0 when it was not or was seen to be gone since.
 func (c *Call) seenAgain() int {
 	complaints, since := c.complaintsTold(), c.since()
 	told := c.lastOf(c.relapsed, c.entry)
 	if told < since {
 		told = 0
 	}
+	var later []string
 	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > max(since, told); i-- {
-		f := c.findings[i]
+		f := &c.findings[i]
 		switch {
 		case f.code == "" || !c.alive(f.entry):
+			continue
 		case cures(complaints, f.code):
 			return 0
-		case persists(complaints, f.code):
+		case persists(complaints, f.code), c.failsBeside(f) && !slices.ContainsFunc(later, func(o string) bool { return cause.Excludes(f.code, o) }):
 			return f.entry
 		}
+		later = append(later, f.code)
 	}
 	return told
 }
+
+// failsBeside reports whether a finding is of a fan that stands, of runs that are short or
+// of a part that burst, and neither of an old part nor of a stop that is due.
+func (c *Call) failsBeside(f *finding) bool {
+	a := c.appliance()
+	return (among(stalls, f.code) && (a.Air || a.Furnace || intersects(c.complaintsTold(), coldWanted)) || among(wrecks, f.code)) && !said.Has(f.text, due)
+}
+
+var (
+	stalls = []string{"short-cycles", "cond-fan-stopped", "evap-fan-stopped", "blower-stopped"}
+	wrecks = []string{"device-burnt", "cap-bulging", "run-cap-bulging", "start-cap-bulging"}
+	due    = []string{"old", "removed", "arriv", "was ", "when", "door", "defrost", "after", "with it", "cycles off", "unplug"}
+)
