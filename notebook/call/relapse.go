@@ -1,6 +1,7 @@
 package call
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -68,7 +69,7 @@ func (c *Call) relapse(r *Reply, text string) {
 			len(codes) == 0 && slices.ContainsFunc(cause.Hits(t.Clause), func(h cause.Hit) bool {
 				return among(complaints, h.Code) && h.Phrase != "warm" && (!said.Denied(t.Clause) || said.Lacks(t.Clause, h.Phrase))
 			}),
-			cold && said.Warms(t.Clause), !cold && said.Cools(t.Clause), c.appliance().Air && said.Iced(t.Clause), slices.ContainsFunc(codes, unfed):
+			cold && (said.Warms(t.Clause) || said.Warmed(t.Clause) && c.cameDown()), !cold && said.Cools(t.Clause), c.appliance().Air && said.Iced(t.Clause), slices.ContainsFunc(codes, unfed):
 			fails = true
 		case cures:
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
@@ -77,6 +78,18 @@ func (c *Call) relapse(r *Reply, text string) {
 	if fails {
 		c.toldAgain(r)
 	}
+}
+
+// cameDown reports whether a course has proved the cold: before, what is warm is only on
+// its way.
+func (c *Call) cameDown() bool {
+	curves := c.curves(c.since(), math.MaxInt)
+	for i := range curves {
+		if good(&curves[i]) {
+			return true
+		}
+	}
+	return false
 }
 
 // failedWork notes of work just written down that its line tells that it did not help.

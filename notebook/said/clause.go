@@ -78,7 +78,7 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<live>`, `(the )?(breaker|power|mains|water|gas|plug|cord|switch|disconnect|supply|tap)`,
 		`<more>`, `( (kit|assy|assembly|new|oem|left|right|upper|lower|inner|outer|front|rear|brass|copper|\S*\d\S*))*`,
 		`<subj>`, `((the|a|it|it's|is|now|still|again|just|also|then|and|that|but|unit|machine|appliance|outdoor|indoor|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|furnace|ac|comp\w*|drum|tub|fan|motor|burners?|elements?|pump|blower|broiler|bake|flame|pilot|heat|heater|door|lid|ice ?maker|air|water|client|customer|cust|owner|tenant|lady|she|he|says|calls|called|rang|phoned|texted|back) )*`,
-		`<does>`, `(start|run|heat|cool|spin|drain|fill|dry|light|ignite|glow|work|turn|agitat|tumbl|pump|freez|hold|latch|defrost|com(e|ing) on|kick|go|power|shut|switch|stop|respond)(s|ing)?( (on|off|in|out|up|over|down|at all|again|now|right|well|properly|anymore|yet|by itself|itself|temp\w*|pressure)\b|$)`,
+		`<does>`, `((re-?)?start|run|heat|cool|spin|drain|fill|dry|light|ignite|glow|work|turn|agitat|tumbl|pump|freez|hold|latch|defrost|com(e|ing) on|kick|go|power|shut|switch|stop|respond)(s|ing)?( (on|off|in|out|up|over|down|at all|again|now|right|well|properly|anymore|yet|by itself|itself|temp\w*|pressure)\b|$)`,
 		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
 		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,
 		`<where>`, `(on|in|up|out|again|together|(into |in )?(place|position)|(against|to|from) (the )?wall)`,

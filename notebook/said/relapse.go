@@ -55,18 +55,20 @@ var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is
 
 // failing are beginnings of words of which a clause that fails holds one.
 var failing = []string{"quit", "stop", "die", "trip", "kick", "goes", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
-	"drip", "too ", "overheat", "exhaust", "vent", "leg", "shot", "toast", "kaput", "finish", "done for", "had it", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "half the", "lock", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los"}
+	"drip", "too ", "overheat", "exhaust", "vent", "leg", "shot", "toast", "kaput", "finish", "done for", "had it", "fried", "dead", "seiz", "burn", "ground", "gone", "fail", "wait", "tag", "meter", "throw", "show", "flash", "code", "wet", "damp", "soak", "barely", "hardly", "times", "intermit", "half the", "lock", "fro", "freez", "ice", "icing", "went", "stall", "no ", "los", "wrong", "made the", "made up"}
 
 // fail and trouble tell what fails, trouble where nothing is denied.
 var (
 	fail = pattern{expr: `
 quits?( (again|after|on|mid\w*|heating|cooling|running|working|spinning)\b|$)
 (stops|stopped) (again|after|heating|cooling|running|working|turning|spinning|mid\w*|half|early|dead|by itself)\b
-^(it |<the><it> )?(stops|stopped)$
+^(it |<the>(<it>|comp\w*) )?(stops|stopped)$
 (it|<it>) (has |just )?(died|dies)\b
 ^died\b
 (trips|tripping)\b
 (breaker|gfci|rcd|fuse|it|<it>) (has |have |just )?tripped\b
+^(it |<the><it> )?(has |just )*tripped <the>(breaker|fuse|gfci|rcd|overload|ol)( (again|when i left|after|overnight|at|later|within|once|twice)\b|$)
+(will|going to) (soon |surely |only )?fail\b
 cuts (out|off)\b
 (it|<it>) cut (out|off)\b
 shuts (itself )?(off|down)\b
@@ -130,6 +132,11 @@ repair (has )?(failed|not holding)\b
 only (gets|reaches|warms|heats|cools)\b
 (did(n't| not)|not|\w*n't) (do (a |the )?)?leak test(ed)?\b
 (could|can)(n't|not| not) find (the |a |any )?leak\b
+made (up )?(the |those )?(temp\w*|readings?|values)( up)?$
+(put|re-?fitted|re-?installed|fitted) <the>old (\w+ )?(one|<part>)( \w+)?( back)?( in)?$
+^<the>old (\w+ )?(one|<part>) (is |was )?(re-?fitted|re-?installed|put back|back in|fitted again)\b
+^(<the>new (\w+ )?(one|<part>) (is |was )?)?not (yet )?(fitted|installed)( yet)?$
+new (\w+ )?(one|<part>) (is|was) (the )?wrong\b
 needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builder|specialist)\b
 `}
 	past = pattern{expr: `
@@ -168,6 +175,15 @@ var warms = pattern{expr: `
 (gets?|getting|going) warm\b
 (temp\w*|cabinet|box|fridge|freezer|\d+ ?[fc]?) .*(climbing|rising|going up|creeping up)\b
 `}
+
+// Warmed reports whether a clause says of what was cold that it is warm: by its word,
+// or by a number that is warm in either unit (common practice).
+func Warmed(clause string) bool { return Has(clause, cabinets) && warmed.get().MatchString(clause) }
+
+var (
+	cabinets = []string{"free", "frid", "refr", "box", "cooler"}
+	warmed   = pattern{expr: `^<the>((freezer|fridge|refrigerator|box|cooler) (is |feels |has gone |gone |went )?warm( inside)?|(freezer( (is|at|back|up|to|now|reads))* [2-9]\d|(fridge|refrigerator|box|cooler)( (is|at|back|up|to|now|reads))* (4[5-9]|[5-9]\d)) ?(°|deg\w*)? ?[fc]?)( (again|now|today|overnight|this morning|when i left))?$`}
+)
 
 // Cools reports whether a clause says that what should heat does not.
 func Cools(clause string) bool { return Has(clause, coolQuick) && unheated.get().MatchString(clause) }
