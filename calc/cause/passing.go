@@ -67,10 +67,3 @@ func Persists(complaint, code string) bool {
 	}
 	return vocabulary().excludes[n].meets(p.cured)
 }
-
-// Excludes reports whether of two facts only one can be true.
-func Excludes(a, b string) bool {
-	n, ok := vocabulary().number[a]
-	m, has := vocabulary().number[b]
-	return ok && has && vocabulary().excludes[n].has(m)
-}

@@ -41,6 +41,8 @@ func (c *Call) replacedSince(key string, j *judged) bool {
 }
 
 // ownerOf is the machine or part that a subject is of.
+//
+//go:noinline
 func ownerOf(key string) string {
 	_, name, _ := strings.Cut(key, "\x00")
 	of, pin, _ := strings.Cut(name, "\x00")
@@ -49,6 +51,8 @@ func ownerOf(key string) string {
 
 // lastEntry is the latest entry that a verdict rests on; one that rests on none
 // is not of anything that could be replaced.
+//
+//go:noinline
 func lastEntry(v verdict.Verdict) int {
 	if n := len(v.Entries); n > 0 {
 		return v.Entries[n-1]

@@ -98,6 +98,7 @@ func (c *Call) againstLetters(of string) string {
 	return "By the ohms " + strings.Join(is, " and ") + ", against the letters: probes exchanged, or letters that are only names; mark settles it before a wire goes on (mark S start)"
 }
 
+//go:noinline
 func toneOf(res winding.Result) Tone {
 	switch res.State {
 	case winding.Sound:

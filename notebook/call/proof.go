@@ -353,35 +353,47 @@ func (c *Call) proofMissing() []string {
 func (c *Call) newBad(since int, told string) (out []string) {
 	for _, key := range c.subjects {
 		j := c.judged[key]
-		if j == nil || len(j.verdict.Entries) == 0 || lastEntry(j.verdict) <= since {
+		if j == nil || len(j.verdict.Entries) == 0 {
+			continue
+		}
+		v := &j.verdict
+		last := v.Entries[len(v.Entries)-1]
+		if last <= since || v.Word == verdict.Sound {
 			continue
 		}
 		kind, name, _ := strings.Cut(key, "\x00")
-		at, by := c.renewedAt(ownerOf(key)), "("+entryList(j.verdict.Entries)+")"
-		what, failed := "the new part sound: ", j.verdict.Word == verdict.Failed
+		at, by := c.renewedAt(ownerOf(key)), "("+entryList(v.Entries)+")"
+		what, failed := "the new part sound: ", v.Word == verdict.Failed
 		switch {
-		case failed && at > 0 && at < lastEntry(j.verdict):
+		case failed && at > 0 && at < last:
 		case failed && among(oneParts, kind):
 			what = "the part sound: "
-		case c.lost(kind, name, &j.verdict):
+		case c.lost(kind, name, v):
 			what = "read right again: "
 		default:
 			continue
 		}
 		if !strings.Contains(told, by) {
-			out = append(out, what+j.verdict.Subject+", "+j.verdict.Text+" "+by)
+			out = append(out, what+v.Subject+", "+v.Text+" "+by)
 		}
 	}
 	if c.pairsLost(since) {
 		out = append(out, "the windings read again: "+c.machines[c.mainMachine()].result.Notes[0])
 	}
-	for _, k := range c.weigh(math.MaxInt).Contradictions {
-		proof, last := k.A, k.B
+	return append(out, c.against(since)...)
+}
+
+// against lists what contradicts a proof that was shown before it.
+func (c *Call) against(since int) (out []string) {
+	c.weigh(math.MaxInt)
+	for i := range c.weighed.result.Contradictions {
+		k := &c.weighed.result.Contradictions[i]
+		proof, last := &k.A, &k.B
 		if proof.Entry > last.Entry {
 			proof, last = last, proof
 		}
 		if proof.Entry > since && last.Entry > proof.Entry && (among(energised, proof.Code) || strings.HasSuffix(proof.Code, "-sound")) {
-			out = append(out, "what contradicts it settled: "+c.factText(last))
+			out = append(out, "what contradicts it settled: "+c.factText(*last))
 		}
 	}
 	return out
@@ -393,7 +405,7 @@ func (c *Call) lost(kind, name string, v *verdict.Verdict) bool {
 	bad := v.Word == verdict.Failed || v.Word == verdict.Suspect
 	switch kind {
 	case "part":
-		return v.Word != verdict.Sound && c.ownGear(name) && partOf(name) == partOf("overload")
+		return partOf(name) == partOf("overload") && c.ownGear(name)
 	case "amp":
 		return bad && strings.HasPrefix(strings.ToLower(name), "flame")
 	case "volt":

@@ -36,10 +36,12 @@ func (c *Call) complaintsTold() []string {
 	return list
 }
 
+//go:noinline
 func cures(complaints []string, code string) bool {
 	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Cures(of, code) })
 }
 
+//go:noinline
 func persists(complaints []string, code string) bool {
 	return slices.ContainsFunc(complaints, func(of string) bool { return cause.Persists(of, code) })
 }

@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"strings"
 	"time"
 
@@ -298,18 +297,15 @@ func (c *Call) seenAgain() int {
 	if told < since {
 		told = 0
 	}
-	var later []string
 	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > max(since, told); i-- {
 		f := &c.findings[i]
 		switch {
 		case f.code == "" || !c.alive(f.entry):
-			continue
 		case cures(complaints, f.code):
 			return 0
-		case persists(complaints, f.code), c.failsBeside(f) && !slices.ContainsFunc(later, func(o string) bool { return cause.Excludes(f.code, o) }):
+		case persists(complaints, f.code), c.failsBeside(f):
 			return f.entry
 		}
-		later = append(later, f.code)
 	}
 	return told
 }
@@ -318,7 +314,8 @@ func (c *Call) seenAgain() int {
 // of a part that burst, and neither of an old part nor of a stop that is due.
 func (c *Call) failsBeside(f *finding) bool {
 	a := c.appliance()
-	return (among(stalls, f.code) && (a.Air || a.Furnace || intersects(c.complaintsTold(), coldWanted)) || among(wrecks, f.code)) && !said.Has(f.text, due)
+	return (among(stalls, f.code) && (a.Air || a.Furnace || intersects(c.complaintsTold(), coldWanted)) || among(wrecks, f.code)) && !said.Has(f.text, due) &&
+		c.lastOf(c.seenAt[strings.Replace(f.code, "stopped", "runs", 1)], c.entry) <= f.entry
 }
 
 var (

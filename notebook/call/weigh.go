@@ -177,6 +177,7 @@ func (c *Call) contradiction(k cause.Contradiction) string {
 	return contradicts + c.factText(k.A) + " and " + c.factText(k.B)
 }
 
+//go:noinline
 func (c *Call) factText(f cause.Fact) string {
 	v, _ := cause.Lookup(f.Code)
 	return v.Help + " (entry " + itoa(f.Entry) + ")"

@@ -133,9 +133,9 @@ only (gets|reaches|warms|heats|cools)\b
 (did(n't| not)|not|\w*n't) (do (a |the )?)?leak test(ed)?\b
 (could|can)(n't|not| not) find (the |a |any )?leak\b
 made (up )?(the |those )?(temp\w*|readings?|values)( up)?$
-(put|re-?fitted|re-?installed|fitted) <the>old (\w+ )?(one|<part>)( \w+)?( back)?( in)?$
-^<the>old (\w+ )?(one|<part>) (is |was )?(re-?fitted|re-?installed|put back|back in|fitted again)\b
-^(<the>new (\w+ )?(one|<part>) (is |was )?)?not (yet )?(fitted|installed)( yet)?$
+put <the>old (\w+ )?(one|<part>) back
+^<the>old (\w+ )?(one|<part>) (is |was )?(re-?(fitt|install)ed|put back|back in)\b
+^(<the>new (\w+ )?(one|<part>) (is |was )?)?not (yet )?(fitt|install)ed( yet)?$
 new (\w+ )?(one|<part>) (is|was) (the )?wrong\b
 needs? (a |an |the )?(plumber|electrician|gas (fitter|co|company)|hvac\w*|builder|specialist)\b
 `}
@@ -181,8 +181,8 @@ var warms = pattern{expr: `
 func Warmed(clause string) bool { return Has(clause, cabinets) && warmed.get().MatchString(clause) }
 
 var (
-	cabinets = []string{"free", "frid", "refr", "box", "cooler"}
-	warmed   = pattern{expr: `^<the>((freezer|fridge|refrigerator|box|cooler) (is |feels |has gone |gone |went )?warm( inside)?|(freezer( (is|at|back|up|to|now|reads))* [2-9]\d|(fridge|refrigerator|box|cooler)( (is|at|back|up|to|now|reads))* (4[5-9]|[5-9]\d)) ?(°|deg\w*)? ?[fc]?)( (again|now|today|overnight|this morning|when i left))?$`}
+	cabinets = []string{"freezer", "fridge", "box", "cooler"}
+	warmed   = pattern{expr: `^<the>((freezer|fridge|box|cooler)( (is|at|back|up|to|now|feels|gone|went))* (warm|4[5-9]|[5-9]\d)|freezer( (is|at|back|up|to|now))* [2-4]\d)( ?(°|deg\w*)? ?[fc])?( (again|now|today|overnight|this morning|when i left))?$`}
 )
 
 // Cools reports whether a clause says that what should heat does not.
