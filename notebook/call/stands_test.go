@@ -46,7 +46,11 @@ on evap-fan | ohm 1 2 OL
 amp evap-fan 5 run
 note freezer at 0 this morning
 note freezer warm on arrival
-note ice maker not fitted`},
+note ice maker not fitted
+safe unplugged | volt comp 0
+saw comp stopped, cycled off at temp
+saw cycles off, cond-fan stopped
+volt evap-fan 60 run`},
 		{[]string{"client B Invented", "unit gas furnace", "fault no heat, flame goes out", "plate volts 115, hz 60", "volt line 118", "amp flame-rod 0.3uA run", "saw flame drops out", "did cleaned the flame rod", "ohm earth 0.08", "saw flame lights", "amp flame-rod 3.2uA run", "amp blower 4 run", "temp return 68F, supply 125F"}, `amp flame-rod 0.20uA
 amp flame-sensor 0.40uA run
 saw blower stopped

@@ -19,7 +19,7 @@ func Now(text string) (now []Telling) {
 	list := Clauses(strings.ReplaceAll(text, "’", "'"))
 	for i, clause := range list {
 		told += clause + ", "
-		if i+1 < len(list) && Has(list[i+1], []string{"no", "as it", "as exp", "usual", "nil", "0"}) && takenBack.get().MatchString(list[i+1]) {
+		if i+1 < len(list) && Has(list[i+1], []string{"no", "as it", "as exp", "usual", "nil", "0", "cycle"}) && takenBack.get().MatchString(list[i+1]) {
 			continue
 		}
 		may := Has(clause, failing)
@@ -51,7 +51,7 @@ func FailsAfter(text string) bool {
 }
 
 // takenBack tells a clause that says of the one before that it is none, or as it should.
-var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is )?(quite |all )?(normal|as it should|as expected|expected|usual)\b|(none|nil|no|0|not any)( (seen|found|now))?$)`}
+var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is )?(quite |all )?(normal|as it should|as expected|expected|usual)\b|cycle[sd] off\b|(none|nil|no|0|not any)( (seen|found|now))?$)`}
 
 // failing are beginnings of words of which a clause that fails holds one.
 var failing = []string{"quit", "stop", "die", "trip", "kick", "goes", "cut", "shut", "act", "same", "better", "change", "back", "part", "need", "not ", "n't", "repair", "again", "still", "only", "leak",
