@@ -4,6 +4,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 )
 
 // nearEnough is the share of words that a text and a finding's wording must
@@ -27,14 +28,11 @@ func Near(text string, most int) []string {
 		words string
 	}
 	var found []near
-	for _, f := range seen() {
+	for i, f := range seen() {
 		best := 0.0
-		for _, w := range f.Words {
-			phrase := Fold(w)
-			if x := share(words, phrase); x > best {
-				if denied, _, _ := tenor(phrase); sound || denied == no {
-					best = x
-				}
+		for _, p := range phrases()[i] {
+			if x := share(words, p.words); x > best && (sound || p.denied == no) {
+				best = x
 			}
 		}
 		if (sound || well && !no) && !vocabulary().vouches(f.Code) {
@@ -51,6 +49,26 @@ func Near(text string, most int) []string {
 	}
 	return out
 }
+
+// phrase is a wording cut into words, and whether it says that something is not so.
+type phrase struct {
+	words  []string
+	denied bool
+}
+
+// phrases are the wordings of each finding.
+var phrases = sync.OnceValue(func() (all [][]phrase) {
+	for _, f := range seen() {
+		var of []phrase
+		for _, w := range f.Words {
+			words := Fold(w)
+			denied, _, _ := tenor(words)
+			of = append(of, phrase{words, denied})
+		}
+		all = append(all, of)
+	}
+	return all
+})
 
 // tenor tells whether words say that something is not so or stands, that something is
 // as it should be, and that a fault is not there.

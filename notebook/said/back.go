@@ -171,7 +171,7 @@ func (g *Guard) putBack(list []Guard) []Guard {
 		d := &list[i]
 		name := strings.Join(d.devices, ", ") + "."
 		switch {
-		case g.letsGo() && !d.byHand(), d.overrated() && !g.rightFor(d), g.way == unbridged && oneOff.is(g.clause) && manyBack.is(d.clause):
+		case g.letsGo() && !d.byHand(), d.passes && !g.rightFor(d), g.way == unbridged && oneOff.is(g.clause) && manyBack.is(d.clause):
 		case len(g.devices) > 0 && len(d.devices) > 0:
 			var rest []string
 			for _, was := range d.devices {
@@ -226,7 +226,7 @@ var (
 //
 //go:noinline
 func (g *Guard) fetter() int {
-	if g.OfEarth() || len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "cover") || g.overrated() {
+	if g.OfEarth() || len(g.devices) == 1 && strings.HasSuffix(g.devices[0], "cover") || g.passes {
 		return -1
 	}
 	return slices.IndexFunc(fetters, func(f fetter) bool { return f.in(g.clause) })
@@ -234,22 +234,27 @@ func (g *Guard) fetter() int {
 
 // BridgedUntil is the entry by which what bridges a device was off again, now while it
 // is there, 0 when nothing was bridged.
-func BridgedUntil(list []Guard, now int) (until int) {
-	for i := range list {
-		switch g := &list[i]; {
-		case g.way == out && g.fetter() >= 0:
-			until = now
-		case g.way != out && until == now && len(Out(list[:i+1])) == 0:
-			until = g.Entry
+func BridgedUntil(list []Guard, now int) int {
+	last := len(list) - 1
+	for ; last >= 0; last-- {
+		if g := &list[last]; g.way == out && g.fetter() >= 0 {
+			break
 		}
 	}
-	return until
+	if last < 0 {
+		return 0
+	}
+	for i := last + 1; i < len(list); i++ {
+		if list[i].way != out && len(Out(list[:i+1])) == 0 {
+			return list[i].Entry
+		}
+	}
+	return now
 }
 
-// overrated reports whether what is wrong is that it passes more than it should.
-//
-//go:noinline
-func (g *Guard) overrated() bool { return overfused(g.clause) || larger.is(g.clause) }
+func newGuard(entry int, line, clause string, is way) Guard {
+	return Guard{entry, line, clause, devicesOf(clause, false), is, overfused(clause) || larger.is(clause)}
+}
 
 var larger = pattern{expr: `\b(bigger|larger|over-?(sized?|rated|fused)|stronger|higher|too (big|large|high)|up(ped|rated|sized))\b`}
 
@@ -257,7 +262,7 @@ var larger = pattern{expr: `\b(bigger|larger|over-?(sized?|rated|fused)|stronger
 //
 //go:noinline
 func Overrated(list []Guard) bool {
-	return !slices.ContainsFunc(list, func(g Guard) bool { return !g.overrated() })
+	return !slices.ContainsFunc(list, func(g Guard) bool { return !g.passes })
 }
 
 // rightFor reports whether a clause tells of the right size for what passed too much:
@@ -342,7 +347,7 @@ func (g *Guard) Clears(others []Guard) string {
 		alone = alone && slices.Equal(others[i].devices, g.devices)
 	}
 	switch f := g.fetter(); {
-	case g.overrated():
+	case g.passes:
 		return "fitted correct " + name
 	case name != "" && (f < 0 || fetters[f].clear == "tape off" && !strings.Contains(g.clause, "tap")):
 		return name + " back"

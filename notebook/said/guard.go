@@ -92,6 +92,7 @@ type Guard struct {
 	clause  string
 	devices []string
 	way     way
+	passes  bool // what is wrong is that it passes more than it should
 }
 
 // way is how a clause is of a device.
@@ -377,7 +378,7 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 		for _, part := range strings.Split(c, " and ") {
 			is, said := wayOf(part, work)
 			offered = (offered || proposes.is(part) && (len(devicesOf(part, false)) > 0 || Has(part, []string{"jumper", "bypass", "new "}))) && !ownWork.is(part)
-			g := Guard{entry, line, part, devicesOf(part, false), is}
+			g := newGuard(entry, line, part, is)
 			back := part
 			if said && is != out {
 				back, _ = beforeExcept(part)
@@ -418,9 +419,9 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 		}
 		if len(list) == before {
 			if whole := last + " " + c; all&(joined|bound|outOf) != 0 && all&(takes|weak) != 0 && goesOn(last, c) {
-				list, it = append(list, Guard{entry, line, whole, devicesOf(whole, false), out}), nil
+				list, it = append(list, newGuard(entry, line, whole, out)), nil
 			} else if takesOut(c) {
-				list, it = append(list, Guard{entry, line, c, devicesOf(c, false), out}), nil
+				list, it = append(list, newGuard(entry, line, c, out)), nil
 			}
 		}
 		last = c
