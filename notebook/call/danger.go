@@ -134,6 +134,9 @@ func (c *Call) heed(w work) {
 			c.opened = append(c.opened, opening{j, w.entry})
 		}
 		for _, what := range list {
+			if !said.MendsIt("", "", w.text) {
+				break
+			}
 			c.renewed = append(c.renewed, work{w.entry, w.at, w.kind, what})
 		}
 	}

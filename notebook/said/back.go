@@ -55,12 +55,14 @@ var backs = sync.OnceValue(func() (p struct{ names, unbridged, plainly, refitted
 // unheld tells a clause of what was not put back: it is to be, or was forgotten.
 var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|needs?|cannot|until|unless|if|when|remember|please|later|tomorrow|could|would|still|yet)\b|n't\b|\bto (be |remove|take|pull|put|refit|reconnect|restore|replace|install|come)`}
 
-// notYet tells a clause of what is to come off or to go back once something else is, or
-// is not at hand.
+// notYet tells a clause of what is to come off or to go back once something else is, is
+// only begun, or is not at hand.
 var notYet = pattern{expr: `\b(after (the |a |my )?(client|customer|owner|tenant|landlord|lunch|dinner|break|parts?|new|deliver\w*|he|she|they|next)\b|once\b|as soon as|pending|back ?order|on order|order(ed)?$|out of stock|not? in stock` +
 	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|cart|box|bag|hands?|supplier\w*|supply house)\b)|\?` +
 	`|\b(mon|tues?|wed|weds|wednes|thurs?|fri|satur|sat|sun)(day)?\b|\b(tmrw?|tmw|2moro?w?|2morrow|tomor\w*)\b|\bnext (shift|visit|week|trip|time|day|month|call)\b|\b(approved|authori[sz]ed|ok'?d)$` +
-	`|\b(when|til|till|until|after) (\w+ ){0,3}(parts?|in|here|comes?|gets?|arriv\w+|approv\w+|calls?|pays|ready|shows)\b`}
+	`|\b(when|til|till|until|after) (\w+ ){0,3}(parts?|in|here|comes?|gets?|arriv\w+|approv\w+|calls?|pays|ready|shows)\b` +
+	`|\b(tried|trying|attempt\w*|began|started) (to|taking|removing|pulling|jumper)\b|\b(almost|nearly|partly|half) (got|had|took|off|out|removed|pulled|the)\b|\btemporar\w*|\bwhile (i|we) (was|were|am)\b` +
+	`|\b(in|on|at|to) (the |my |our |his |a )?(pocket|corner|rack|drawer|garage|mail|counter|shelf|glove ?box|welder)\b|\bneighbou?r\w*|\bnext door\b`}
 
 // proposes tells a clause of what was offered or priced.
 var proposes = pattern{expr: `\b(quot\w+|pric(ed|ing)|recomm?e?n?d?\w*|rec'?d|told|advis\w+|offer\w*|estimat\w*|suggest\w*|propos\w*|sold|bid)\b`}

@@ -10,7 +10,7 @@ import (
 // like one: kinds, then marks that tell one of a kind from another, each with other
 // words for it behind it.
 const (
-	deviceKinds = `overload protector ol|limit limiter|thermostat stat|fuse tf|switch sw|interlock|cutout cutoff tco eco lwco|thermal|earth ground gnd grnd grd|cover guard|lock latch|breaker bkr brkr|rcd gfci gfi elcb rcbo afci|lcdi alci|contactor|thermocouple|rollout|float|sensor rod|control|relay|timer`
+	deviceKinds = `overload protector ol|limit limiter|thermostat stat aquastat|fuse tf|switch sw|interlock|cutout cutoff tco eco lwco|thermal|earth ground gnd grnd grd|cover guard|lock latch|breaker bkr brkr|rcd gfci gfi elcb rcbo afci|lcdi alci|contactor|thermocouple|rollout|float|sensor rod|control|relay|timer`
 	deviceMarks = `thermal|line main mains|door|lid|pressure press pres|flow|sail|vacuum vac|vent|high hi|low|cycling|safety|primary|secondary|monitor|defrost|inlet|outlet|top upper|bottom lower|front|rear|bake|broil|drum|blower|magnetron|` +
 		`cavity|glass|current|air|belt|flame|light lamp|selector|water|level|fan|motor|compressor comp|pump|heater|terminal|start|cold|plug|cord|1|2|3`
 	// deviceParts are of a device and are not it, nor are its wires a new one.

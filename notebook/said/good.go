@@ -33,7 +33,7 @@ var made = []struct{ of, good pattern }{
 var (
 	besides = []string{",", ";", " and ", "pipe", "line", "tube", "discharge"} // what more was told of stays
 	// spoils tells what leaves it as it was, or does so again; harmlessly what does not.
-	spoils     = pattern{expr: `\b(again|still|leaks?|leaking|drips?|dripping|weeps|til|till|no (tube|pipe|discharge|drain)|stuck|seized|frozen|others?|another|temporar\w*|for now|loose|missing|bad)\b|\b<plug> (is |was |put |screwed )*(on|back|in)\b|\b(plug|capp|cork)ed (it|that|the)\b|\bput (it|that) back\b|n't\b|\bre-?(plug|capp|cork)ed\b`}
+	spoils     = pattern{expr: `\b(again|still|leaks?|leaking|drips?|dripping|weeps|til|till|no (tube|pipe|discharge|drain)|stuck|seized|frozen|others?|another|temporar\w*|for now|loose|missing|bad)\b|\b<plug> (is |was |put |screwed )*(on|back|in)\b|\b(plug|capp|cork)ed (it|that|the)\b|\bput (it|that) back\b|\b(put|screwed|fitted|installed)( in)? (a |the )?(cap|plug|nipple|bushing)\b|n't\b|\bre-?(plug|capp|cork)ed\b`}
 	harmlessly = pattern{expr: `\bno (more )?(leaks?|drips?)\b|\bdo(es)?n't (leak|drip)\w*`}
 )
 
@@ -43,7 +43,7 @@ var (
 //go:noinline
 func MadeGood(told, work string) bool {
 	told = strings.ToLower(told)
-	if Has(told, besides) && !Has(told, []string{"copper"}) || strings.ContainsAny(told, ",;") || cause.Partly(work) != "" {
+	if Has(told, besides) && !Has(told, []string{"copper"}) || strings.ContainsAny(told, ",;") || strings.Contains(told, "both ") || cause.Partly(work) != "" || halfway.is(strings.ToLower(work)) {
 		return false
 	}
 	if spoils.is(harmlessly.get().ReplaceAllString(strings.Join(Clauses(work), ", "), "")) {

@@ -367,18 +367,33 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 		return nil
 	}
 	var list []Guard
-	var it []string // what the part before names
+	var it, both []string // what the part before names, and where that is all it says
 	last, text, offered := "", line, false
 	if Has(line, []string{" but "}) {
 		text = allBut().ReplaceAllString(strings.ToLower(line), "except $1")
 	}
-	for _, c := range Clauses(text) {
+	clauses := Clauses(text)
+	for i, c := range clauses {
 		before := len(list)
 		c = thawed(c, ice)
 		for _, part := range strings.Split(c, " and ") {
 			is, said := wayOf(part, work)
 			offered = (offered || proposes.is(part) && (len(devicesOf(part, false)) > 0 || Has(part, []string{"jumper", "bypass", "new "}))) && !ownWork.is(part)
 			g := newGuard(entry, line, part, is)
+			if said && is != out && halfway.is(part+", "+strings.Join(clauses[i:], ", ")) {
+				it = nil
+				continue
+			}
+			if !said && len(g.devices) > 0 && backs().names.MatchString(part) {
+				both = g.devices
+			} else {
+				if said && is == out && len(both) > 0 { // of the first of several the same is said
+					first := newGuard(entry, line, part, out)
+					first.devices = both
+					list = append(list, first)
+				}
+				both = nil
+			}
 			back := part
 			if said && is != out {
 				back, _ = beforeExcept(part)

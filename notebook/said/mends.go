@@ -37,9 +37,6 @@ func MendsIt(finding, told, work string) bool {
 	return true
 }
 
-// halfway tells work that leaves the thing as it was.
-var halfway = pattern{expr: `\b(loose still|still loose|on painted|painted screw|ground\w* .*neutral)\b`}
-
 // LastsBut reports whether a line has one of several words in a clause other than those
 // by which a protective device is out.
 func LastsBut(line string, words []string) bool {
@@ -56,6 +53,10 @@ var atJoint = pattern{expr: `\b(?:at|on|near|around|by) (?:\w+ ){0,2}?(valve|coc
 
 // Elsewhere reports whether a test was at places of which none is told of.
 func Elsewhere(test, told string) bool {
+	if strings.HasSuffix(test, " there") {
+		of := oneJoint.get().FindAllString(strings.ToLower(told), MostClauses)
+		return len(of) > 1 && strings.Count(strings.Join(of, " "), of[0]) < len(of) // at one of several
+	}
 	if !Has(test, []string{" at ", " on ", " near ", " around ", " by "}) {
 		return false
 	}
