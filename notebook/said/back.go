@@ -58,11 +58,11 @@ var unheld = pattern{expr: `\b(not|never|no|nothing|forgot\w*|will|must|should|n
 // notYet tells a clause of what is to come off or to go back once something else is, is
 // only begun, or is not at hand.
 var notYet = pattern{expr: `\b(after (the |a |my )?(client|customer|owner|tenant|landlord|lunch|dinner|break|parts?|new|deliver\w*|he|she|they|next)\b|once\b|as soon as|pending|back ?order|on order|order(ed)?$|out of stock|not? in stock` +
-	`|(in|on|at) (the |my |our )?(truck|van|shop|stock|warehouse|store|car|cart|box|bag|hands?|supplier\w*|supply house)\b)|\?` +
+	`|(in|on|at|to) (the |my |our )?(pocket|corner|rack|drawer|garage|mail|counter|shelf|glove ?box|welder|truck|van|shop|stock|warehouse|store|car|cart|box|bag|hands?|supplier\w*|supply house)\b)|\?` +
 	`|\b(mon|tues?|wed|weds|wednes|thurs?|fri|satur|sat|sun)(day)?\b|\b(tmrw?|tmw|2moro?w?|2morrow|tomor\w*)\b|\bnext (shift|visit|week|trip|time|day|month|call)\b|\b(approved|authori[sz]ed|ok'?d)$` +
 	`|\b(when|til|till|until|after) (\w+ ){0,3}(parts?|in|here|comes?|gets?|arriv\w+|approv\w+|calls?|pays|ready|shows)\b` +
 	`|\b(tried|trying|attempt\w*|began|started) (to|taking|removing|pulling|jumper)\b|\b(almost|nearly|partly|half) (got|had|took|off|out|removed|pulled|the)\b|\btemporar\w*|\bwhile (i|we) (was|were|am)\b` +
-	`|\b(in|on|at|to) (the |my |our |his |a )?(pocket|corner|rack|drawer|garage|mail|counter|shelf|glove ?box|welder)\b|\bneighbou?r\w*|\bnext door\b`}
+	`|\bneighbou?r\w*|\bnext door\b`}
 
 // proposes tells a clause of what was offered or priced.
 var proposes = pattern{expr: `\b(quot\w+|pric(ed|ing)|recomm?e?n?d?\w*|rec'?d|told|advis\w+|offer\w*|estimat\w*|suggest\w*|propos\w*|sold|bid)\b`}
@@ -94,7 +94,7 @@ func unbridges(clause string, work bool) bool {
 	if kept, rest := beforeExcept(clause); kept != clause && len(devicesOf(kept, false)) == 0 && (len(devicesOf(rest, false)) > 0 || someLeft.is(rest)) {
 		return false
 	}
-	if proposes.is(clause[:at[1]]) || setAgain.is(clause[at[1]:]) && !Has(clause, []string{"circuit"}) || bridgedOver.is(clause[at[1]:]) {
+	if proposes.is(clause[:at[1]]) || resets(clause[at[1]:]) || bridgedOver.is(clause[at[1]:]) {
 		return false
 	}
 	return !unheld.is(strings.Replace(clause[:at[1]], "no longer", "", 1)) && !notDone().MatchString(clause) && (strings.HasSuffix(clause, " away") || !inPlace.is(clause))
@@ -211,17 +211,16 @@ func (g *Guard) frees(d *Guard) bool {
 			return false // it is off something else
 		}
 	}
-	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.letsGo() || d.fetter() == len(fetters)-1 && wiringBack.is(g.clause) || g.taken() == len(fetters)-1 && anyBridge.is(g.clause))
+	return d.fetter() >= 0 && (d.fetter() == g.taken() || g.letsGo() || d.fetter() == len(fetters)-1 && wiringBack.is(g.clause) || g.taken() == len(fetters)-1 && Has(g.clause, []string{"bypass", "by-pass", "bridge"}))
 }
 
 var (
-	manyBack  = pattern{expr: `jumpers|bypasses|bridges|links|straps|both|\ball\b|fuses|switches|limits`}
-	oneOff    = pattern{expr: `\b(1|one) (\w+ )?(jumper|bypass|link|strap|bridge|wire|clip|tape)\b`}
-	anyBridge = pattern{expr: `by-?pass|bridge`}
-	atPin     = pattern{expr: `\b(pin|prong)s?\b`}
-	atPlug    = pattern{expr: `\b(pin|prong|plug|cord)`}
-	places    = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
-	anywhere  = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
+	manyBack = pattern{expr: `jumpers|bypasses|bridges|links|straps|both|\ball\b|fuses|switches|limits`}
+	oneOff   = pattern{expr: `\b(1|one) (\w+ )?(jumper|bypass|link|strap|bridge|wire|clip|tape)\b`}
+	atPin    = pattern{expr: `\b(pin|prong)s?\b`}
+	atPlug   = pattern{expr: `\b(pin|prong|plug|cord)`}
+	places   = pattern{expr: `\b(?:from|off|at|on|across|over|of) (?:the |its |a )?(\w+)`}
+	anywhere = pattern{expr: `^(again|now|after|before|and|then|end|once|test|circuit|terminals?|unit|machine|appliance|it|when|today|site|arrival|completion|finish\w*|from|off|at|all|both|them|good)$`}
 )
 
 // fetter is the family of what holds a device out, -1 when it is just left out.

@@ -1,6 +1,9 @@
 package said
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // givenUp reports whether a clause takes back that a device is in its circuit, or says
 // that it does nothing there.
@@ -22,10 +25,17 @@ func (g *Guard) givenUp(clause string) bool {
 	}))
 }
 
+// resets reports whether a clause puts back what was just taken off, other than in its circuit.
+//
+//go:noinline
+func resets(clause string) bool {
+	return setAgain.is(clause) && !strings.Contains(clause, "circuit")
+}
+
 var (
 	// setAgain tells a clause that puts back what was just taken off, bridgedOver one by
 	// which something else holds the device or joins its wires.
-	setAgain    = pattern{expr: `\b(put|stuck|stick|hooked|clipped|set|slapped|threw|shoved) (it|that|them|(the )?(jumper|tape|magnet|strap|clip|foil|cheater)s?) back\b|^(then |it |so |goes |went )*(put )?back on\b|^(then |so )*put back\b|\bback (on|in) (til|till|until|after|for|cause|bc|so)\b`}
+	setAgain    = pattern{expr: `\b(put|stuck|stick|hooked|clipped|set|slapped|threw|shoved) (it|that|them|her|(the )?(jumper|tape|magnet|strap|clip|foil|cheater)s?) back\b|^(then |it |so |goes |went )*(put )?back on\b|^(then |so )*put back\b|\bre-?installed( it)?$|\bback (on|in) (til|till|until|after|for|cause|bc|so)\b`}
 	bridgedOver = pattern{expr: `\b<holder> (is |was |now )*(on|in|instead|across|there|holding)\b|\b(us(ed|ing)|holding|held|stuck|put)( it)?( w| with| by| on| in)?( a| an| the)? <holder>\b` +
 		`|\b(tied|nutted|twisted|joined|butted|spliced|crimped|soldered|wirenutted|married|bolted|screwed) (the |both |two |its )*(\w+ )?(wires?|leads?|ends?|spades?|them|it) together\b|\b(wires?|leads?|ends|spades) (\w+ )?(together|under (one|a|the same|same)|on one|wirenutted|nutted|tied|twisted|spliced|joined|butted|soldered)\b|^(soldered|joined|nutted|spliced|twisted|tied|crimped) (the |both |two |its )*(leads|wires|ends)$`}
 	bridgedAnew = pattern{expr: `\b(tied|taped|wedged|strapped|bound) (it|them)( up| shut| down)? again\b|\bre-?(jump|tap(ed|ing)\b|by-?pass|bridg|strap|tied\b|wedg)\w*`}

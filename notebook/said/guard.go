@@ -306,14 +306,16 @@ func overfused(clause string) bool {
 // circuit: until one does, nothing need be read of what is put back.
 func TakesOut(line string) bool {
 	line = spelt(line)
-	if all := wordsIn(line); !mayBe(all, outs) && all&(breaker|there) == 0 && (all&no == 0 || all&(guarded|fixed) == 0) && (all&fused == 0 || all&number == 0) {
+	all := wordsIn(line)
+	again := all&bond != 0 && all&takes != 0 && backs().unbridged.MatchString(strings.ToLower(line))
+	if !again && !mayBe(all, outs) && all&(breaker|there) == 0 && (all&no == 0 || all&(guarded|fixed) == 0) && (all&fused == 0 || all&number == 0) {
 		return false
 	}
 	before := ""
 	return slices.ContainsFunc(Clauses(line), func(c string) bool {
 		last := before
 		before = c
-		return takesOut(c) || slices.ContainsFunc(strings.Split(c, " and "), takesOut) || goesOn(last, c)
+		return again && resets(c) || takesOut(c) || slices.ContainsFunc(strings.Split(c, " and "), takesOut) || goesOn(last, c)
 	})
 }
 
@@ -408,7 +410,10 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 				g.devices = devicesOf(beside.get().ReplaceAllString(back, ""), false)
 			}
 			switch last := len(list) - 1; {
-			case last >= 0 && list[last].way == unbridged && bridgesAgain(part, len(list[last].devices) > 0), last >= 0 && list[last].givenUp(part):
+			case last >= 0 && list[last].way == unbridged && bridgesAgain(part, len(list[last].devices) > 0):
+				list[last].way, list[last].devices, it = out, nil, nil
+				continue
+			case last >= 0 && list[last].givenUp(part):
 				list, it = list[:last], nil
 				continue
 			case offered && said && is != out && !ownWork.is(part):
@@ -449,7 +454,7 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 //
 //go:noinline
 func bridgesAgain(clause string, named bool) bool {
-	return otherBridge.is(clause) || bridgedOver.is(clause) || setAgain.is(clause) && !Has(clause, []string{"circuit"}) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
+	return otherBridge.is(clause) || bridgedOver.is(clause) || resets(clause) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
 }
 
 // beside tells where a part is that is put back.
@@ -494,7 +499,7 @@ func wayOf(clause string, work bool) (way, bool) {
 	switch {
 	case unbridges(clause, work):
 		return unbridged, true
-	case takesOut(clause):
+	case takesOut(clause), resets(clause) && backs().unbridged.MatchString(clause):
 		return out, true
 	case refits(clause, work):
 		return refitted, true

@@ -4,7 +4,7 @@ package said
 // held it out is there still, or no device is in its place (common practice).
 var halfway = pattern{expr: `
 (loose still|still loose|on painted|painted screw|ground\w* .*neutral)\b
-(not|never|isn't|aren't|wasn't|weren't) (yet |been )*(wired|connected|hooked|landed|in (line|circuit|it))\b
+(not|never|\w+n't) (yet |been )*(wired|connected|hooked|landed|in (line|circuit|it))\b
 (neutral|wires?|leads?) not on\b
 one (wire|lead) off\b
 not (in|on|fitted) yet\b
@@ -13,7 +13,7 @@ un(wired|hooked|landed|connected)\b
 (wires?|leads?|it|wired) (\w+ )?(past|around|out of)( it)?( circuit)?(,|$)
 no (power|wires?|leads?) (to|on|in) it\b
 no (\w+ )?(fuse|limit|switch|sw|cutout|overload|eco|interlock) (in|on|fitted)\b
-(electrician|elec) (to|will|com)\w*
+elec\w* (to|will|com)
 wiring (to be )?by\b
 (tape|tie|jumper|bypass|plug|wire|loop|cap|strap|link|primary|secondary|side)s? (is |are )?still \w+
 (falls off again|but broke|floating|wrong (end|one|side)|locked in (manual|hand))\b

@@ -10,19 +10,20 @@ import (
 var inRows = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`<w>`, `(\w+ )?`, // words that may stand between
+		`<e>`, `(ground|earth)`,
 		`<w2>`, `(\w+ ){0,2}`,
 		`<w3>`, `(\w+ ){0,3}`,
 		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|lid|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<hull>`, `(metal|cas(?:e|ing)|cabinet|door|frame|chassis|shell|handle|drum|knob)`,
-		`<mach>`, `(fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|boiler)`,
+		`<mach>`, `(` + kin + `|stove|cooktop|hob|microwave|furnace|boiler)`,
 		`<earthy>`, `(sink|tap|faucet|radiator|pipe)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
-		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted|put back)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|on (floor|wall))`,
+		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted|put back)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|(on|in) (floor|wall|corner))`,
 		`<fails>`, `(does not|doesn't|don't|did not|didn't|will not|won't|not|never)`,
 		`<relief>`, `(relief|t (?:and )?p|p (?:and )?t|tp|tpr|prv)`,
-		`<machine>`, `(unit|machine|appliance|fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
+		`<machine>`, `(unit|machine|appliance|` + kin + `|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
 		`<who>`, `(i|you|we|he|she|they|one|somebody|someone|anyone|client|customer|tenant)`,
 		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
@@ -51,7 +52,7 @@ zap(s|ped)?\b
 tickle[sd]?\b
 felt (some )?(electricity|current)\b
 (volts?|voltage|[1-9]\d+ ?v) (on|between) <shell>\b
-<shell> (energi[sz]ed|electrified|hot to (ground|earth))
+<shell> (energi[sz]ed|electrified|hot to <e>)
 [1-9]\d+ ?v\w* ((between|from) )?<metal> (and|to) (ground|earth|neutral)
 <metal> (to|and) (ground|earth|neutral) <w2>[1-9]\d+ ?v
 [1-9]\d+ ?v\w* (from|between) (<mach> )?(<hull> )+(and|to) <w2>(<hull>|<mach>|<earthy>) $
@@ -303,14 +304,14 @@ earth leakage
 	{Finding: "outlet-wrong", absent: true, quick: "ground|earth|polarity|revers|neutral|prong|wired",
 		said: rows{text: `
 open ground\b
-<outlet> (isn't |not |no |without |lacks |missing |with )*(any )?(un|no |open |missing )?(ground|earth)(ed|ing)?( wire| connection| pin)?( missing| open| dead)? $
-(un(ground|earth)ed|no (ground|earth)\w*( wire| connection| pin)?) (at|in|on|to) (this |that |her )?(wall |kitchen |laundry )?<outlet>
-(un(ground|earth)ed|(2|two) prong) <w><outlet>
-<outlet> .{0,12}(not|n't|no|without|lacks|missing) (properly )?(ground|earth)
-(ground|earth)( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
-(ground|earth) (at|in|on) <outlet> (dead|open|missing|bad)
+<outlet> (isn't |not |no |without |lacks |missing |with )*(any )?(un|no |open |missing )?<e>(ed|ing)?( wire| connection| pin)?( missing| open| dead)? $
+(un<e>ed|no <e>\w*( wire| connection| pin)?) (at|in|on|to) (this |that |her )?(wall |kitchen |laundry )?<outlet>
+(un<e>ed|(2|two) prong) <w><outlet>
+<outlet> .{0,12}(not|n't|no|without|lacks|missing) (properly )?<e>
+<e>( wire| pin)? (missing|open|dead|not connected|disconnected) (at|in|on) <outlet>
+<e> (at|in|on) <outlet> (dead|open|missing|bad)
 revers\w* polarity
-^ no (ground|earth)( wire)? (behind|present|there|in box)\b
+^ no <e>( wire)? (behind|present|there|in box)\b
 polarity (revers\w*|backward\w*|wrong|swapped)
 (hot|line|live|neutral|ground|earth) (and |to |with )?(hot|neutral|ground|earth)( wires?)? (revers\w*|swap\w*|cross\w*|mixed|interchanged)
 (swapped|crossed|reversed) (hot|neutral|ground|earth|line|live) (and|with) (neutral|ground|earth|hot)
@@ -319,15 +320,15 @@ polarity (revers\w*|backward\w*|wrong|swapped)
 (open|lost|floating|loose|broken|missing) neutral\b
 neutral (open|lost|floating|missing|broken)\b
 bootleg ground
-(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? <w>(to|onto) <w2>(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
-us(ed|es|ing) <w2>pipe <w>(as|for) (ground|earth)
+<e>(ed|ing)?( wire| lead| strap| conductor)? <w>(to|onto) <w2>(pipe|tap|faucet|spigot|radiator|gas line|water line)\b
+us(ed|es|ing) <w2>pipe <w>(as|for) <e>
 `},
 		harmless: rows{text: `
 (motor|dc|fan|board|diode|battery|magnet|valve|probes?|leads?|transformer|winding|coil|meter)s?\b
 not? (revers|open ground)
-(measur|ohm|check|test|read)\w* <w2>(ground|earth)(ed|ing)?( wire| lead| strap| conductor)? to\b
+(measur|ohm|check|test|read)\w* <w2><e>(ed|ing)?( wire| lead| strap| conductor)? to\b
 (mended|repaired|fixed|corrected|cured|ruled out)\b
-<outlet> (well |properly )?(ground|earth)ed $
+<outlet> (well |properly )?<e>ed $
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
@@ -337,16 +338,16 @@ no bond(ing)?( wire| lug)?( $| (on|at|to)\b)
 (earth|ground|bonding) (wire |lead |strap |lug |screw |tab |tag |stud )?((on|at|of|to|from) (\w+ ){1,3})?(never|not|un) ?(been )?(connected|attached|fitted|made|bonded|landed|hooked)\b
 bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
 (chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
-(earth|ground) screw (missing|loose|gone|stripped)\b
+<e> screw (missing|loose|gone|stripped)\b
 green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
-(earth|ground) left (off|disconnected|loose|out|open)\b
-(earth|ground)( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
-forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?(earth|ground)\b
+<e> left (off|disconnected|loose|out|open)\b
+<e>( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
+forgot (to )?((hook up|hook|connect|reconnect|put|refit|fit|attach|tighten) )?(back )?<e>\b
 ^ (it |unit |machine |cabinet |case )?(not|isn't|un|never) ?(earthed|grounded)\b
-^ no (ground|earth) (wire )?(hooked|connected|landed)
+^ no <e> (wire )?(hooked|connected|landed)
 ^ no earth $
-no (earth|ground) (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
+no <e> (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 `},
 		harmless: rows{text: `
 (outlet|receptacle|socket|cord|neutral)\b
@@ -374,13 +375,17 @@ normal
 water
 leak (test|check|search)\w* <w>(clean|good|neg\w*|passed|tight)
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral|propane| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condensate|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
+	{Finding: "hazard", absent: true, quick: "neutral|propane|290|600a|isobut| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condensate|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) <w>(on|to) neutral
 (strap|link|jumper|bond\w*) <w2>(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
 neutral <w>(bonded|strapped|linked|tied) <w>(to|at) <shell>.{0,30}(4|four) ?(wire|prong|pin|core|conductor)
 (strap|link|jumper) (left|kept) (on|to|at) neutral
-(plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?<w>(relief|t (and )?p|tpr|prv)\b
+<relief> (\w+ ){0,5}(swapped|replaced|put) <w3>(plug|cap|nipple|bushing)\b
+(put|screwed) (plug|cap) (on|in|over) <w><relief>
+(propane|isobutane|r ?290|r ?600a?) (drop|<w3>(in|for|of) (r ?)?(134a|22|4\d\da)\b)
+dropped in (r ?290|propane)\b
+(plugg|capp|block|cork|wedg|solder|screw)ed (off |up |shut )?<w><relief>\b
 tied (off |up |shut )?<w>(relief|t (and )?p|tpr|prv)\b
 (plug|cap|cork|bung|stopper) (in|on|into|over|onto) <w>(t p|tpr|prv|relief)
 (hard ?)?(wired|spliced) <w>(to|into|onto) <w>(extension|ext)\b
@@ -401,7 +406,7 @@ no (bulg|bare|exposed|water|sharp|burn|delayed|flash|fire|leak)
 sharp edges? (\w+ ){0,4}(filed|smooth\w*|deburred|rounded|taken off|folded)
 (years?|months?) ago
 last year
-bare (copper )?(wire )?((for|to|is|as) )?(ground|earth)
+bare (copper )?(wire )?((for|to|is|as) )?<e>
 ^ (stripped|trimmed) insulation
 (took|take|pulled|had|removed) <w2>guards? off
 (talk|spoke|discuss|explain|told|warn|advis|ask)\w* <w3>(about|of) <w>lint <w>(fire )?(risk|hazard)

@@ -70,7 +70,11 @@ light curtain (muted|blocked|out|off|dead|bypassed)\b
 (fan|belt|pulley|chain|coupling|sprocket)s? <w>(wide open|(runs?|running) open|unguarded|without (guard|cover)|open no guard)\b
 (emergency stop|e ?stop|stop button|mushroom|pull cord( stop)?)( button| switch)? (no effect|no good|does nothing|dead|bad|broken|without effect|wired out|<fails> (stop|work|drop|kill|do)\w*)\b
 delayed ignition
-propane in r ?22\b
+(bbq|grill) propane
+propane in <w2>(r ?)?(22|134a)\b
+(ball|gate|shut ?off) valve <w3>(on|in|before|ahead of) <relief>
+<relief> (\w+ ){0,5}(ball|gate) valve
+valve on <relief> (line )?(shut|closed)
 (comp\w*( terminal)?|terminal( block)?|disconnect|junction( box)?|element|access|outlet) covers? (missing|gone|lost|not (on|there|fitted)|left off)\b
 no <w>(comp\w*|terminal|disconnect|junction( box)?|element) covers?\b
 no (terminal )?cover (on|over) (comp\w*|disconnect|junction|terminal|box|panel)
