@@ -396,7 +396,7 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"none of", `\bnone of (?:them|us) ` + feels + aDanger, "all is well"},
 	{"deni", `\bdenie[sd] ` + feels + `?` + aDanger, "all is well"},
 	{"neither", `\bneither (?:a )?` + aDanger + ` nor (?:a )?` + aDanger, "all is well"},
-	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
+	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (ok|good|fine|worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
 	{"smoke ", `\bsmoke (?:alarm|detector)s? [^,;.]{0,28}\b(?:when|whenever|if|while|during) .{0,16}(?:pre-?heat|bak|broil|roast|fry|grill|cook|toast|self.?clean)`, "beeper"},
 	{"burn", `\bburn(?:ing|t) (lint|hair|cloth\w*|insulation|belt|motor|oil|wood|metal|type|sort|kind)( of)? (?:smell|odor)`, "burning smell $1"},
 	{"rotten", `\bwater (?:(?:now|still|is|has|from|at|in|the|hot|taps?|shower|kitchen) )*(?:smell|stink|stank|reek)\w* (?:\w+ ){0,3}?rotten.?egg\w*|\brotten.?egg\w* (?:smell |odor )?(?:in|from|of|on|when) (?:(?:the|hot|her|my) )*(?:water(?:$| (?:run|on|tap|comes))|taps?\b|shower)`, "sulfur"},

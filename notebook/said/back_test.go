@@ -118,6 +118,7 @@ func TestPutBack(t *testing.T) {
 		{"float taken out, cleaned and put back", "", false},
 		{"float taken out, cleaned, drain put back", "", true},
 		{"limit taken out, motor bad, replaced it", "", true},
+		{"limit jumped r to w", "", true},
 		{"removed jumper to test then reinstalled", "", true},
 		{"pulled jumper, put jumper back", "", true},
 		{"took jumper off then put her back on", "", true},

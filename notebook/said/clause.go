@@ -71,8 +71,8 @@ var kin = "fridge|freezer|refrigerator|dryer|washer|dishwasher|oven|range"
 var short = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`<who>`, `(client|cust|customer|cx|consumer|owner|homeowner|tenant|resident|landlord|landlady|he|she|they|who)`,
-		`<it>`, `(unit|machine|appliance|` + kin + `|it)`,
-		`<left>`, `(?:it|the|unit|machine|appliance|` + kin + `|switched|turned)`,
+		`<it>`, `(unit|machine|appliance|`+kin+`|it)`,
+		`<left>`, `(?:it|the|unit|machine|appliance|`+kin+`|switched|turned)`,
 		`<part>`, `(?:part|device|kit|relay|overload|capacitor|cap|compressor|fan|motor|heater|element|board|pcb|control|sensor|thermistor|thermostat|valve|seal|gasket|switch|timer|belt|pump|fuse|cord|igniter|bearing|magnetron|module|contactor)`,
 		`<trade>`, `(electrician|sparky|hvac( (tech\w*|contractor|company|firm))?|(gas|refrigeration|licen[sc]ed|approved) (tech\w*|contractor|person|engineer|firm|installer|mechanic)|gas ?fitter|plumber|builder|gas supplier|specialist|certified (person|tech\w*|man|firm)|sealed.system (tech\w*|man|firm))`,
 		`<price>`, `(quote|quotation|estimate|est|price)`,
@@ -80,7 +80,7 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<fit>`, `(replac|fit|chang|done|do\b|install|swap|repair|renew|exchang|get\b|buy|find|order)`,
 		`<live>`, `(the )?(breaker|power|mains|water|gas|plug|cord|switch|disconnect|supply|tap)`,
 		`<more>`, `( (kit|assy|assembly|new|oem|left|right|upper|lower|inner|outer|front|rear|brass|copper|\S*\d\S*))*`,
-		`<subj>`, `((the|a|it|it's|is|now|still|again|just|also|then|and|that|but|unit|machine|appliance|outdoor|indoor|` + kin + `|stove|furnace|ac|comp\w*|drum|tub|fan|motor|burners?|elements?|pump|blower|broiler|bake|flame|pilot|heat|heater|door|lid|ice ?maker|air|water|client|customer|cust|owner|tenant|lady|she|he|says|calls|called|rang|phoned|texted|back) )*`,
+		`<subj>`, `((the|a|it|it's|is|now|still|again|just|also|then|and|that|but|unit|machine|appliance|outdoor|indoor|`+kin+`|stove|furnace|ac|comp\w*|drum|tub|fan|motor|burners?|elements?|pump|blower|broiler|bake|flame|pilot|heat|heater|door|lid|ice ?maker|air|water|client|customer|cust|owner|tenant|lady|she|he|says|calls|called|rang|phoned|texted|back) )*`,
 		`<does>`, `((re-?)?start|run|heat|cool|spin|drain|fill|dry|light|ignite|glow|work|turn|agitat|tumbl|pump|freez|hold|latch|defrost|com(e|ing) on|kick|go|power|shut|switch|stop|respond)(s|ing)?( (on|off|in|out|up|over|down|at all|again|now|right|well|properly|anymore|yet|by itself|itself|temp\w*|pressure)\b|$)`,
 		`<place>`, `((back|rear|front|top|bottom|lower|upper|access|side|service|kick|terminal|relay|burner|blower|evap\w*|cond\w*) )*`,
 		`<unit>`, `(unit|machine|appliance|fridge|freezer|refrigerator|refrig|dryer|washer|dishwasher|oven|range|stove|cooker|ac|cabinet)`,

@@ -25,6 +25,14 @@ func (g *Guard) givenUp(clause string) bool {
 	}))
 }
 
+// bridgesAgain reports whether a clause says that another bridge took the place of the
+// one just taken off; "a new one" is of the device where that was named.
+//
+//go:noinline
+func bridgesAgain(clause string, named bool) bool {
+	return otherBridge.is(clause) || bridgedOver.is(clause) || resets(clause) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
+}
+
 // resets reports whether a clause puts back what was just taken off, other than in its circuit.
 //
 //go:noinline

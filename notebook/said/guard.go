@@ -118,7 +118,7 @@ func goes(clause string, ways [][]tag) bool {
 	if all&fused != 0 && all&number != 0 && overfused(clause) {
 		return true
 	}
-	if all&(bond|bare) != 0 && (all&held == 0 && onBoard.is(clause) || toRc.is(clause)) || all&bare != 0 && all&guarded == 0 && rerun.is(clause) {
+	if all&(bond|bare) != 0 && (all&held == 0 && onBoard.is(clause) || toRc.is(clause) && (all&held == 0 || !strings.Contains(clause, " w"))) || all&bare != 0 && all&guarded == 0 && rerun.is(clause) {
 		return false
 	}
 	if all&fused != 0 && all&(bit|bigger) != 0 && suits.is(clause) {
@@ -150,11 +150,11 @@ func goes(clause string, ways [][]tag) bool {
 	return false
 }
 
-// onBoard tells a clause of a jumper by which a board is set, rerun one of a wire that a
+// onBoard tells a clause of a jumper by which a board is set or of a bypass of water, rerun one of a wire that a
 // new one goes round.
 var (
-	onBoard = pattern{expr: `\bjump(ers?|ered|ed)\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label|print|schematic)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bjumper [\w -]*\bfactory$|\bfactory (fitted|installed|set|made)\b|\b(from|by) (the )?factory\b|\b(dip|board) jumpers?\b`}
-	toRc    = pattern{expr: `\br ?(to|-|&) ?r[ch]\b`}
+	onBoard = pattern{expr: `\bjump(ers?|ered|ed)\b.*\b(by|per|as|on|in) (the |its |their )?(\w+ )?(sheet|manual|diagram|plate|instructions?|booklet|label|print|schematic)\b|\bjumper (pin|cap|block|plug)s? (is |was |set |moved |left )*(to|on|at|in)\b|\bjumper [\w -]*\bfactory$|\bfactory (fitted|installed|set|made)\b|\b(from|by) (the )?factory\b|\b(dip|board) jumpers?\b|\b(zone|loop) by-?pass\b|\bby-?pass (loop|set|valved)\b`}
+	toRc    = pattern{expr: `\br ?(to|-|&) ?(r[ch]|w( to call\b.*)?$)`}
 	rerun   = pattern{expr: `\bby-?passed (the |an? |that |old |bad |broken |burnt |damaged |chewed )*(\w+ )?(wir\w+|cable|splice|run|joint|connection|line|harness|lead) (with|by|using) (a |an |some )?(new|fresh|good|proper)( \w+)* (wire|cable|run|lead|cord|line|harness)\b`}
 )
 
@@ -447,14 +447,6 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 		last = c
 	}
 	return list
-}
-
-// bridgesAgain reports whether a clause says that another bridge took the place of the
-// one just taken off; "a new one" is of the device where that was named.
-//
-//go:noinline
-func bridgesAgain(clause string, named bool) bool {
-	return otherBridge.is(clause) || bridgedOver.is(clause) || resets(clause) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
 }
 
 // beside tells where a part is that is put back.

@@ -369,6 +369,10 @@ warned against bypassing the limit
 must not be jumpered
 instead of bypassing replaced the limit
 needle jumped
+zone bypass set right
+bypass loop valved ok
+bypass set per book
+jumped r to w to call heat
 pressure jumped to 200
 belt jumped off the pulley
 amps jumped to 12

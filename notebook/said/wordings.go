@@ -16,14 +16,14 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<metal>`, `(metal|cas(?:e|ing)|cabinet|body|door|lid|frame|chassis|housing|panel|shell|sheath|handle|knob)`,
 		`<shell>`, `(cas(?:e|ing)|cabinet|chassis|frame|body|shell|metal|handle|housing)`,
 		`<hull>`, `(metal|cas(?:e|ing)|cabinet|door|frame|chassis|shell|handle|drum|knob)`,
-		`<mach>`, `(` + kin + `|stove|cooktop|hob|microwave|furnace|boiler)`,
+		`<mach>`, `(`+kin+`|stove|cooktop|hob|microwave|furnace|boiler)`,
 		`<earthy>`, `(sink|tap|faucet|radiator|pipe)`,
 		`<mains>`, `(plug|outlet|socket|receptacle|cord|flex|terminal block)`,
 		`<outlet>`, `(outlet|receptacle|wall socket|socket|wall plug)`,
 		`<gone>`, `((was |left |taken |all )*(off|missing|gone|lost|removed|unhooked)|(not|never|isn't|wasn't) (on|there|fitted|put back)|(cut|snapped|sheared|broken|broke|torn|ripped|bent|fell|fallen) off|(lay|ly|lean|hang)ing|(on|in) (floor|wall|corner))`,
 		`<fails>`, `(does not|doesn't|don't|did not|didn't|will not|won't|not|never)`,
 		`<relief>`, `(relief|t (?:and )?p|p (?:and )?t|tp|tpr|prv)`,
-		`<machine>`, `(unit|machine|appliance|` + kin + `|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
+		`<machine>`, `(unit|machine|appliance|`+kin+`|stove|cooktop|hob|microwave|furnace|heater|boiler|it)`,
 		`<who>`, `(i|you|we|he|she|they|one|somebody|someone|anyone|client|customer|tenant)`,
 		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
@@ -375,7 +375,7 @@ normal
 water
 leak (test|check|search)\w* <w>(clean|good|neg\w*|passed|tight)
 `}},
-	{Finding: "hazard", absent: true, quick: "neutral|propane|290|600a|isobut| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condensate|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
+	{Finding: "hazard", absent: true, quick: "neutral|propane|290|600|isobut| lost|pulley|chain|sprocket|coupling|e stop|estop|stop button|mushroom|emerg|cover|nip |oversiz|overfus| dry |splic|strain|relief|vinyl|condensate|fire|fall|bracket|slug|overload|stays on|glows|t off|drip|leak|bare|exposed|chewed|gnawed|earth|ground|green|blew|shot o|spat|popped|bulg|swoll|swell|ballo| hot | and b|accessible|tpr|prv|too small|too thin|frayed|copper|water|scald|hurt|burn|cut|caught|trapped|too hot|plug|cord|t&p| t p |insulation|explo|gas valve|tip|guard|delayed|light|ignites|blow|flash|fell|sharp|glass|inside|ammonia|injured|flex|sheath|jacket|socket|outlet|recept|knob off|lick|control off|dial off|live |urn off|en off|not be |n't be |tch off|go off|extension| ext |safety valve| cap|harness|spade|terminal|wire nut|melt|scorch|charred|cooked|connector|heaters|solder|too big|too large|nail |t trip|dead front|ct won|plastic duct|for fuse",
 		acts: rows{text: `
 (4|four) ?(wire|prong|pin|core|conductor)\b.{0,60}(strap|link|jumper|bond\w*|screw) <w>(on|to) neutral
 (strap|link|jumper|bond\w*) <w2>(on|to|at) neutral .{0,24}(4|four) ?(wire|prong|pin|core|conductor)
