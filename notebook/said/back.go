@@ -253,8 +253,8 @@ func BridgedUntil(list []Guard, now int) int {
 	return now
 }
 
-func newGuard(entry int, line, clause string, is way) Guard {
-	return Guard{entry, line, clause, devicesOf(clause, false), is, overfused(clause) || larger.is(clause)}
+func newGuard(entry int, line, clause string, is way) *Guard {
+	return &Guard{entry, line, clause, devicesOf(clause, false), is, overfused(clause) || larger.is(clause)}
 }
 
 var larger = pattern{expr: `\b(bigger|larger|over-?(sized?|rated|fused)|stronger|higher|too (big|large|high)|up(ped|rated|sized))\b`}

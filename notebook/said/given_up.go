@@ -25,6 +25,11 @@ func (g *Guard) givenUp(clause string) bool {
 	}))
 }
 
+// listed lists one more; apart, as it takes room wherever it stands.
+//
+//go:noinline
+func listed(list []Guard, g *Guard) []Guard { return append(list, *g) }
+
 // bridgesAgain reports whether a clause says that another bridge took the place of the
 // one just taken off; "a new one" is of the device where that was named.
 //
@@ -32,6 +37,11 @@ func (g *Guard) givenUp(clause string) bool {
 func bridgesAgain(clause string, named bool) bool {
 	return otherBridge.is(clause) || bridgedOver.is(clause) || resets(clause) || !named && newOne.is(clause) && len(devicesOf(clause, false)) == 0
 }
+
+// frees reports whether words say that a bridge came off, whatever else they say.
+//
+//go:noinline
+func frees(text string) bool { return backs().unbridged.MatchString(text) }
 
 // resets reports whether a clause puts back what was just taken off, other than in its circuit.
 //

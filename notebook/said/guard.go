@@ -307,7 +307,7 @@ func overfused(clause string) bool {
 func TakesOut(line string) bool {
 	line = spelt(line)
 	all := wordsIn(line)
-	again := all&bond != 0 && all&takes != 0 && backs().unbridged.MatchString(strings.ToLower(line))
+	again := all&bond != 0 && all&takes != 0 && frees(strings.ToLower(line))
 	if !again && !mayBe(all, outs) && all&(breaker|there) == 0 && (all&no == 0 || all&(guarded|fixed) == 0) && (all&fused == 0 || all&number == 0) {
 		return false
 	}
@@ -382,7 +382,7 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 			is, said := wayOf(part, work)
 			offered = (offered || proposes.is(part) && (len(devicesOf(part, false)) > 0 || Has(part, []string{"jumper", "bypass", "new "}))) && !ownWork.is(part)
 			g := newGuard(entry, line, part, is)
-			if said && is != out && halfway.is(part+", "+strings.Join(clauses[i:], ", ")) {
+			if said && is != out && halfway.is(strings.Join(clauses[i:], ", ")) {
 				it = nil
 				continue
 			}
@@ -392,7 +392,7 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 				if said && is == out && len(both) > 0 { // of the first of several the same is said
 					first := newGuard(entry, line, part, out)
 					first.devices = both
-					list = append(list, first)
+					list = listed(list, first)
 				}
 				both = nil
 			}
@@ -428,20 +428,20 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 				list, it = list[:last], nil // it was out to be read
 				continue
 			case last >= 0 && len(g.devices) > 0 && backs().names.MatchString(part): // the last of several of which the same is said
-				g.way, g.clause = list[last].way, list[last].clause
+				g.way, g.clause, g.passes = list[last].way, list[last].clause, list[last].passes
 			default:
 				if strings.Contains(part, " ") { // a lone "cleaned" is of it
 					it = nil
 				}
 				continue
 			}
-			list, it = append(list, g), g.devices
+			list, it = listed(list, g), g.devices
 		}
 		if len(list) == before {
 			if whole := last + " " + c; all&(joined|bound|outOf) != 0 && all&(takes|weak) != 0 && goesOn(last, c) {
-				list, it = append(list, newGuard(entry, line, whole, out)), nil
+				list, it = listed(list, newGuard(entry, line, whole, out)), nil
 			} else if takesOut(c) {
-				list, it = append(list, newGuard(entry, line, c, out)), nil
+				list, it = listed(list, newGuard(entry, line, c, out)), nil
 			}
 		}
 		last = c
@@ -491,7 +491,7 @@ func wayOf(clause string, work bool) (way, bool) {
 	switch {
 	case unbridges(clause, work):
 		return unbridged, true
-	case takesOut(clause), resets(clause) && backs().unbridged.MatchString(clause):
+	case takesOut(clause), resets(clause) && frees(clause):
 		return out, true
 	case refits(clause, work):
 		return refitted, true
