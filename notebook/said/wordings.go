@@ -354,13 +354,13 @@ no <e> (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 winding|pin|coil
 (4|four) wire
 `}},
-	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector|freon|charge|a2l",
+	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector|charge|a2l",
 		said: rows{text: `
-(refrig\w*|freon|charge|propane|iso ?butane|(r ?)?(600a?|290|32|454b)|a2l|joint|flare|braze|schrader|coil|evap\w*|flammable gas) (gas )?(leak|escap)
+(refrig\w*|charge|propane|iso ?butane|(r ?)?(600a?|290|32|454b)|a2l|joint|flare|braze|schrader|coil|evap\w*|flammable gas) (gas )?(leak|escap)
 (sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas|a2l) (gas |leak )?(detector|sensor)) <sounds>
 detector <sounds> (at|near|by|on) (evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
-leak\w* (of )?(refrigerant|freon|propane|iso ?butane)\b
-los(es|ing|t) <w>(refrigerant|freon|charge|410a?)\b
+leak\w* (of )?(refrigerant|propane|iso ?butane)\b
+los(es|ing|t) <w>(refrigerant|charge|410a?)\b
 (pierced|punctured|poked hole in|holed) (her )?<w>(evaporator|evap|coil|tub(e|ing)|liner)
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
