@@ -28,8 +28,6 @@ damper-stuck | air damper stuck open | damper-stuck-open | freezes-food | no-sea
 restriction | drier or capillary tube restricted | restriction-frost | does-not-cool cools-slowly runs-all-the-time frost-partial frost-none does-not-dry condenser-cold glass-bubbles amps-low suction-low will-not-reach leak-not-found split-small coil-partial coil-iced coil-warm rise-small does-not-heat heats-slowly | rise-cooled rise-sound rise-large no-sealed-system restriction-none frost-even frost-heavy suction-normal suction-high freezes-food pulls-down-on-course cools-down split-sound split-large coil-cold | replace drier or capillary tube, evacuate and charge by weight: by a person certified for the refrigerant only | drier, capillary, cap tube, filter
 `
 
-var plainColdCauses = causesIn(coldRows)
-
 // coldCauses are the causes for which a machine that runs does not cool, never
 // stops, cools too much, ices up or leaks.
 var coldCauses = []Cause{

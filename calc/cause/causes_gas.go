@@ -50,11 +50,6 @@ liquid-valve | call for cold, hear and feel the valve of the liquid line open | 
 siphon | look how high and how deep the drain hose hangs, and whether water runs out of it while it fills | saw drain hose high enough | hose-high hose-deep | 1 | overfills
 `
 
-var (
-	gasCauses = causesIn(gasRows)
-	gasTests  = testsIn(gasTestRows)
-)
-
 func causesIn(rows string) []Cause {
 	out := make([]Cause, strings.Count(rows, "\n")-1)
 	for i := range out {

@@ -18,8 +18,6 @@ load-jammed | what the motor drives is jammed | load-jammed | hums amps-locked-r
 impeller-loose | impeller broken or loose on its shaft | impeller-loose | does-not-drain pump-runs amps-low | impeller-sound load-jammed hums silent amps-none amps-locked-rotor | replace the impeller, or the pump with its impeller | impeller, pump
 `
 
-var plainOtherCauses = causesIn(otherRows)
-
 // otherCauses are the causes for which an appliance is dead, trips the
 // breaker, does not heat, or has a motor that does not turn.
 var otherCauses = []Cause{

@@ -151,13 +151,13 @@ type trial struct {
 
 func buildTables() *tableIndex {
 	x := &tableIndex{cause: map[string]int{}, test: map[string]*Test{}, complaint: map[string]*plan{}}
-	for _, table := range causeTables {
+	for _, table := range causeTables() {
 		for i := range table {
 			x.cause[table[i].Code] = len(x.causes)
 			x.causes = append(x.causes, &table[i])
 		}
 	}
-	for _, table := range testTables {
+	for _, table := range testTables() {
 		for i := range table {
 			x.tests = append(x.tests, &table[i])
 		}

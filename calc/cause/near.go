@@ -57,7 +57,9 @@ type phrase struct {
 }
 
 // phrases are the wordings of each finding.
-var phrases = sync.OnceValue(func() (all [][]phrase) {
+var phrases = sync.OnceValue(readPhrases)
+
+func readPhrases() (all [][]phrase) {
 	for _, f := range seen() {
 		var of []phrase
 		for _, w := range f.Words {
@@ -68,7 +70,7 @@ var phrases = sync.OnceValue(func() (all [][]phrase) {
 		all = append(all, of)
 	}
 	return all
-})
+}
 
 // tenor tells whether words say that something is not so or stands, that something is
 // as it should be, and that a fault is not there.

@@ -243,7 +243,7 @@ func allowed(p *plan, i int, x *Test, f []Fact, rng *rand.Rand) string {
 		if p.cured.has(n) {
 			continue
 		}
-		shows := slices.ContainsFunc(slices.Concat(causeTables...), func(c Cause) bool { return !c.Consequence && slices.Contains(c.ShownBy, o) })
+		shows := slices.ContainsFunc(slices.Concat(causeTables()...), func(c Cause) bool { return !c.Consequence && slices.Contains(c.ShownBy, o) })
 		switch {
 		case p.causes[i].shownBy.has(n):
 			showing = append(showing, o)

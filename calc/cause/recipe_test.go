@@ -13,13 +13,13 @@ func withCause(t *testing.T, c Cause, complaint string) {
 	t.Helper()
 	oldCauses, oldComplaints := causeTables, complaints
 	fresh := func() {
-		seen, vocabulary, tables = sync.OnceValue(readSeen), sync.OnceValue(buildVocabulary), sync.OnceValue(buildTables)
+		seen, vocabulary, tables, phrases = sync.OnceValue(readSeen), sync.OnceValue(buildVocabulary), sync.OnceValue(buildTables), sync.OnceValue(readPhrases)
 	}
 	t.Cleanup(func() {
 		causeTables, complaints = oldCauses, oldComplaints
 		fresh()
 	})
-	causeTables = append(slices.Clone(causeTables), []Cause{c})
+	causeTables = func() [][]Cause { return append(slices.Clone(oldCauses()), []Cause{c}) }
 	complaints = slices.Clone(complaints)
 	i := slices.IndexFunc(complaints, func(x Complaint) bool { return x.Code == complaint })
 	complaints[i].Causes = append(slices.Clone(complaints[i].Causes), c.Code)

@@ -34,7 +34,7 @@ var (
 // readSeen reads the findings that are shared, then those of each cause.
 func readSeen() []Finding {
 	out := findings(seenRows)
-	for _, table := range causeTables {
+	for _, table := range causeTables() {
 		for i := range table {
 			if o := table[i].Own; o != nil {
 				out = append(out, findings(o.Seen)...)
@@ -205,7 +205,7 @@ func (v *lexicon) vouches(code string) bool {
 // complaints; what clears a danger does.
 func (v *lexicon) buildVouching() *set {
 	var against, fault set
-	for _, table := range causeTables {
+	for _, table := range causeTables() {
 		for i := range table {
 			against = against.or(v.set(table[i].Code, table[i].Contradicts))
 			fault = fault.or(v.set(table[i].Code, table[i].ShownBy))

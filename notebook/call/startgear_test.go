@@ -15,7 +15,7 @@ import (
 func TestOverloadLeftOut(t *testing.T) {
 	const open, closed = "ohm ol OL cold; ", "ohm ol 0.2; "
 	for lines, want := range map[string]bool{
-		open + "did removed protector, twisted wires together":                true,
+		open + "did removed protector, twisted wires together":             true,
 		open + "did replaced compressor relay":                             true,
 		open + "did replaced overload":                                     true,
 		open + "did replaced overload; ohm overload 0.3 cold":              false,
