@@ -30,6 +30,12 @@ func (g *Guard) givenUp(clause string) bool {
 //go:noinline
 func listed(list []Guard, g *Guard) []Guard { return append(list, *g) }
 
+// otherBridge tells a clause of a bridge that is put in, newOne of what may be one.
+var (
+	otherBridge = pattern{expr: `\b(put|fitt?ed|fit|made|used?|added|wired|soldered|crimped|twisted)\b.*\b(an?|another|some)( [\w-]+)? (jumper|wire|link|bridge|strap|(clip )?lead|nut|(piece|bit) of (wire|copper))\b|\b((long|short|bett|thick|fatt|neat|strong|heavi|tidi|tight|fresh)er|another|proper) one\b|\b(wire ?nut|clip|wire|link|lead|strap|splice) on$`}
+	newOne      = pattern{expr: `\b(a |the )?(new|second|other|spare) one\b`}
+)
+
 // bridgesAgain reports whether a clause says that another bridge took the place of the
 // one just taken off; "a new one" is of the device where that was named.
 //

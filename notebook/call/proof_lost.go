@@ -1,0 +1,109 @@
+package call
+
+import (
+	"math"
+	"strings"
+
+	"ohmcall/calc/verdict"
+	"ohmcall/calc/winding"
+)
+
+// newBad lists what reads bad since: what was renewed, parts, and what the machine that
+// was mended lives by, but for those that the other points of the proof tell of.
+func (c *Call) newBad(since int, told string) (out []string) {
+	for _, key := range c.subjects {
+		j := c.judged[key]
+		if j == nil || len(j.verdict.Entries) == 0 {
+			continue
+		}
+		v := &j.verdict
+		last := v.Entries[len(v.Entries)-1]
+		if last <= since || v.Word == verdict.Sound {
+			continue
+		}
+		kind, name, _ := strings.Cut(key, "\x00")
+		at, by := c.renewedAt(ownerOf(key)), "("+entryList(v.Entries)+")"
+		what, failed := "the new part sound: ", v.Word == verdict.Failed
+		switch {
+		case failed && at > 0 && at < last:
+		case failed && among(oneParts, kind):
+			what = "the part sound: "
+		case c.lost(kind, name, v):
+			what = "read right again: "
+		default:
+			continue
+		}
+		if !strings.Contains(told, by) {
+			out = append(out, what+v.Subject+", "+v.Text+" "+by)
+		}
+	}
+	if c.pairsLost(since) {
+		out = append(out, "the windings read again: "+c.machines[c.mainMachine()].result.Notes[0])
+	}
+	return append(out, c.against(since)...)
+}
+
+// against lists what contradicts a proof that was shown before it.
+func (c *Call) against(since int) (out []string) {
+	c.weigh(math.MaxInt)
+	for i := range c.weighed.result.Contradictions {
+		k := &c.weighed.result.Contradictions[i]
+		proof, last := &k.A, &k.B
+		if proof.Entry > last.Entry {
+			proof, last = last, proof
+		}
+		if proof.Entry > since && last.Entry > proof.Entry && (among(energised, proof.Code) || strings.HasSuffix(proof.Code, "-sound")) {
+			out = append(out, "what contradicts it settled: "+c.factText(*last))
+		}
+	}
+	return out
+}
+
+// lost reports whether a verdict says that the machine which was mended has lost what it
+// lives by: its volts, its protector, its flame.
+func (c *Call) lost(kind, name string, v *verdict.Verdict) bool {
+	bad := v.Word == verdict.Failed || v.Word == verdict.Suspect
+	switch kind {
+	case "part":
+		return partOf(name) == partOf("overload") && c.ownGear(name)
+	case "amp":
+		return bad && strings.HasPrefix(strings.ToLower(name), "flame")
+	case "volt":
+		return bad && c.machineFor(name) == c.mainMachine()
+	}
+	return v.Word == verdict.Failed && among(feeds, kind)
+}
+
+// pairsLost reports whether pairs of the machine that was mended read open or shorted
+// since: of one that is open beside two that are not a probe missed its contact.
+func (c *Call) pairsLost(since int) bool {
+	of := c.mainMachine()
+	m := c.machines[of]
+	if m == nil || m.result.State == winding.Sound || len(m.result.Notes) == 0 {
+		return false
+	}
+	open, lost := 0, false
+	for _, key := range c.keysOf(of) {
+		prev, now := c.last2(key)
+		switch {
+		case now == nil || now.entry <= since || now.b == caseName:
+		case toneOf(m.result) == Bad:
+			return true
+		case now.over:
+			open++
+		case prev != nil && !prev.over:
+			lost = lost || shortedTo*c.value(now).Hi < c.value(prev).Lo
+		}
+	}
+	return lost || open > 1 && len(m.result.Pins) == 3
+}
+
+// shortedTo is by how many times a pair reads less than it did when that is no doubt of
+// the meter or of how warm it is (common practice).
+const shortedTo = 2
+
+// feeds are the kinds of subject that are the supply.
+var feeds = []string{"supply", "leg", phasesKind, starKind}
+
+// oneParts are the kinds of subject that are one part, which reads as it does by itself.
+var oneParts = []string{"part", "mfd", "sheath"}
