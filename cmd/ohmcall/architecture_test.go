@@ -74,6 +74,45 @@ func TestLayers(t *testing.T) {
 	}
 }
 
+// TestFilesOfCallStandInGroups holds each file of notebook/call to a group that the
+// map names, and each group to files.
+func TestFilesOfCallStandInGroups(t *testing.T) {
+	doc, err := os.ReadFile("../../DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, table, ok := strings.Cut(string(doc), "| files | hold |\n")
+	table, _, end := strings.Cut(table, "\n\n")
+	if !ok || !end {
+		t.Fatal("DEVELOPERS.md has no table of the files of notebook/call")
+	}
+	files := map[string]int{}
+	for _, row := range strings.Split(table, "\n")[1:] {
+		for _, word := range strings.Split(strings.Split(row, "|")[1], ",") {
+			files[strings.Trim(word, " `")] = 0
+		}
+	}
+	entries, err := os.ReadDir("../../notebook/call")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries {
+		if !strings.HasSuffix(e.Name(), ".go") || strings.HasSuffix(e.Name(), "_test.go") {
+			continue
+		}
+		group, _, _ := strings.Cut(strings.TrimSuffix(e.Name(), ".go"), "_")
+		if _, ok := files[group]; !ok {
+			t.Errorf("%s stands in no group of DEVELOPERS.md", e.Name())
+		}
+		files[group]++
+	}
+	for group, n := range files {
+		if n == 0 {
+			t.Errorf("DEVELOPERS.md names %s, of which notebook/call has no file", group)
+		}
+	}
+}
+
 // TestCalcHasNoClock keeps the wall clock out of the calculating layer.
 func TestCalcHasNoClock(t *testing.T) {
 	out, err := exec.Command("grep", "-rnE", `time\.(Now|Since|Until|After|Tick|Sleep)\(`, "--include=*.go", "../../calc", "../../notebook/call").CombinedOutput()

@@ -116,7 +116,7 @@ func TestOtherUnit(t *testing.T) {
 
 // Each word that an alert begins with is one of those by which pages know it.
 func TestAlertsBeginWithTheirWords(t *testing.T) {
-	source, err := os.ReadFile("attention.go")
+	source, err := os.ReadFile("end_attention.go")
 	if err != nil {
 		t.Fatal(err)
 	}
