@@ -25,7 +25,7 @@ var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
 	codes := c.sighted(t)
-	live := false
+	asked, live := c.toRead(), false
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})
 	}
@@ -78,6 +78,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
+	c.answers(r, asked)
 	c.stands(r, codes)
 	parts := strings.Split(c.fanWords(t), ",")
 	if mended != "" {

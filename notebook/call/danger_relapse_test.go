@@ -348,14 +348,17 @@ func TestNotUnderstoodIsToBeRead(t *testing.T) {
 		}
 		return list
 	}
-	if got := must(t, c, "note L1 spade brown and brittle").Reply.Plain(); !strings.Contains(got, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard.") {
+	if got := must(t, c, "note L1 spade brown and brittle").Reply.Plain(); !strings.Contains(got, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard; else: saw no hazard.") {
 		t.Errorf("%q", got)
 	}
 	if got := toRead(); len(got) != 1 || !strings.Contains(got[0], "“L1 spade brown and brittle” (entry 16)") {
 		t.Errorf("to read: %q", got)
 	}
-	if got := c.Record().Header; got.Result != record.Proved || !slices.Equal(got.Said, []string{"to read: L1 spade brown and brittle"}) {
+	if got := c.Record().Header; got.Result != record.NotProved || !slices.Equal(got.Said, []string{"to read: L1 spade brown and brittle"}) {
 		t.Errorf("%s, said %q", got.Result, got.Said)
+	}
+	if got := c.proofMissing(); len(got) != 1 || !strings.Contains(got[0], "“L1 spade brown and brittle” (entry 16): saw hazard, or saw no hazard") {
+		t.Errorf("missing: %q", got)
 	}
 	if got := must(t, c, "note client happy").Reply.Plain(); strings.Contains(got, "Not read") {
 		t.Errorf("%q", got)
@@ -367,6 +370,15 @@ func TestNotUnderstoodIsToBeRead(t *testing.T) {
 	must(t, c, "saw hazard gone")
 	if got := c.Record().Header; got.Result != record.Proved || len(toRead()) > 0 {
 		t.Errorf("and gone: %s, to read %q", got.Result, toRead())
+	}
+	must(t, c, "note lead brittle at the motor")
+	must(t, c, "note L2 spade brown and brittle")
+	asked := strings.Join(toRead(), "; ")
+	if got := must(t, c, "saw no hazard").Reply.Plain(); strings.Count(asked, "entry") != 2 || !strings.Contains(got, "Answers what was asked of entries 20, 21.") {
+		t.Errorf("%q, asked %s", got, asked)
+	}
+	if got := c.Record().Header; got.Result != record.Proved {
+		t.Errorf("answered: %s", got.Result)
 	}
 }
 

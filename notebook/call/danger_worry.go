@@ -30,7 +30,7 @@ func (c *Call) worry(r *Reply, text string) {
 	}
 	c.unread = append(c.unread, unread{entry: c.entry, text: text})
 	if c.lastOf(c.relapsed, c.entry) != c.entry {
-		r.add(Ask, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard.").flag("not-understood")
+		r.add(Ask, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard; else: saw no hazard.").flag("not-understood")
 	}
 }
 
@@ -66,6 +66,18 @@ func (c *Call) toRead() (list []unread) {
 		}
 	}
 	return list
+}
+
+// answers says which questions a finding answers, when there was more than one.
+func (c *Call) answers(r *Reply, asked []unread) {
+	if len(asked) < 2 || len(c.toRead()) > 0 {
+		return
+	}
+	list := make([]int, len(asked))
+	for i, u := range asked {
+		list[i] = u.entry
+	}
+	r.add(Plain, "Answers what was asked of "+entryList(list)+".")
 }
 
 // unreadWords are those, with what is to be done with them.

@@ -156,7 +156,7 @@ func wordByte(b byte) bool {
 // begins with no or zero.
 var (
 	allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-		`|\b(like for like|as marked|as it should|no longer|ruled out)\b|\bplugged( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
+		`|\b(like for like|as marked|as it should|no longer|ruled out)\b|\bplugged( it| the \w+)?( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
 	wellPhrases = []string{"like for", "as marked", "as it", "no longer", "ruled", "plugged", "off at", "to ", "breaker", "power", "gas", "water", "cock", "valve"}
 )
 
@@ -165,8 +165,8 @@ const soundly = `(limit|rollout|safet\w+|eco|tco|lwco|interlock|switch|sw|fuse|t
 
 // alsoWell does so in words of which each clause that it tells has one of wellWords.
 var (
-	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\bburnt (on )?(food|cheese|grease|popcorn|sugar|spill)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\bno jumpers?\b|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
-	wellWords = []string{"closed", "ol ", "overload", "circuit", "work", "match", "open", "kills", "reset", "burnt", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "neutral", "mended", "smooth", "safet"}
+	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\bburnt (on )?(food|cheese|grease|popcorn|sugar|spill)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\bno jumpers?\b|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\b(cuts|shuts|cycles|kicks) (out|off) (at|on) (\d|(the |its )?(thermostat|t-?stat|stat|control)\b)|\bold (\w+ )?cap(acitor)? (was |is )?(bulg|swell|swollen)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	wellWords = []string{"closed", "ol ", "overload", "circuit", "work", "match", "open", "kills", "reset", "burnt", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "cuts", "shuts", "cycles", "kicks", "bulg", "swell", "swoll", "neutral", "mended", "smooth", "safet"}
 )
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need

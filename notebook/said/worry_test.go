@@ -95,6 +95,11 @@ burnt cheese on the bottom
 fire ext on wall
 reset the eco, holds
 no jumpers anywhere
+element shuts off on thermostat
+thermostat cuts out at 155F
+plugged it in
+plugged the unit back in
+old run cap was bulging
 OL trips at 6`: false} {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
 			if Worries(line) != want {
