@@ -50,9 +50,9 @@ func endCommands() []Command {
 					for _, s := range c.alarms() {
 						r.add(Ask, "What is wanted is "+c.proofOf(s.alarm, s.at)+".")
 					}
-					for _, s := range c.unreadWords() {
-						r.add(Ask, "To read: "+s+".")
-					}
+				}
+				for _, s := range c.unreadWords() {
+					r.add(Ask, "To read: "+s+".")
 				}
 				if s := c.faultless(); s != "" {
 					r.add(Ask, "Contradiction: "+s+".")

@@ -78,7 +78,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 		seen = append(seen, f.Help)
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
-	c.answers(r, asked)
+	c.answers(r, codes, asked)
 	c.stands(r, codes)
 	parts := strings.Split(c.fanWords(t), ",")
 	if mended != "" {

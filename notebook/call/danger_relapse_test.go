@@ -354,10 +354,11 @@ func TestNotUnderstoodIsToBeRead(t *testing.T) {
 	if got := toRead(); len(got) != 1 || !strings.Contains(got[0], "“L1 spade brown and brittle” (entry 16)") {
 		t.Errorf("to read: %q", got)
 	}
-	if got := c.Record().Header; got.Result != record.NotProved || !slices.Equal(got.Said, []string{"to read: L1 spade brown and brittle"}) {
+	if got := c.Record().Header; got.Result != record.Proved || !slices.Equal(got.Said, []string{"to read: L1 spade brown and brittle"}) {
 		t.Errorf("%s, said %q", got.Result, got.Said)
 	}
-	if got := c.proofMissing(); len(got) != 1 || !strings.Contains(got[0], "“L1 spade brown and brittle” (entry 16): saw hazard, or saw no hazard") {
+	must(t, c, "note L2 lug is loose") // names a danger, so it wants its answer
+	if got := c.proofMissing(); len(got) != 1 || !strings.Contains(got[0], "“L2 lug is loose” (entry 17): saw hazard, or saw no hazard") || c.Record().Header.Result != record.NotProved {
 		t.Errorf("missing: %q", got)
 	}
 	if got := must(t, c, "note client happy").Reply.Plain(); strings.Contains(got, "Not read") {
@@ -371,10 +372,10 @@ func TestNotUnderstoodIsToBeRead(t *testing.T) {
 	if got := c.Record().Header; got.Result != record.Proved || len(toRead()) > 0 {
 		t.Errorf("and gone: %s, to read %q", got.Result, toRead())
 	}
-	must(t, c, "note lead brittle at the motor")
-	must(t, c, "note L2 spade brown and brittle")
+	must(t, c, "note breaker rusty")
+	must(t, c, "note L2 lug is loose")
 	asked := strings.Join(toRead(), "; ")
-	if got := must(t, c, "saw no hazard").Reply.Plain(); strings.Count(asked, "entry") != 2 || !strings.Contains(got, "Answers what was asked of entries 20, 21.") {
+	if got := must(t, c, "saw no hazard").Reply.Plain(); strings.Count(asked, "entry") != 2 || !strings.Contains(got, "Answers what was asked of entries 21, 22.") {
 		t.Errorf("%q, asked %s", got, asked)
 	}
 	if got := c.Record().Header; got.Result != record.Proved {

@@ -5,30 +5,36 @@ import (
 	"ohmcall/notebook/said"
 )
 
-// worries reports whether a text has words of danger or of a protective device that
+// worries tells how much a text has of words of danger or of a protective device that
 // nothing else here understands.
-func (c *Call) worries(text string) bool {
+func (c *Call) worries(text string) said.Worry {
 	if text == "" {
-		return false
+		return said.Calm
 	}
 	c.spend(400 * min(len(text), said.MostBytes))
-	return said.Worries(text) && len(c.alarmsIn(text, false)) == 0 && !said.TakesOut(text)
+	w := said.Worries(text)
+	if w == said.Calm || len(c.alarmsIn(text, false)) > 0 || said.TakesOut(text) {
+		return said.Calm
+	}
+	return w
 }
 
 // unread is a line with such words, and the work by which what it tells of was put right.
 type unread struct {
-	entry int
-	text  string
-	right int
+	entry  int
+	text   string
+	feared bool
+	right  int
 }
 
 // worry asks about such words, and keeps them: they count as nothing until they are
-// answered, whatever is done after them.
+// answered, whatever is done after them, and what is feared proves nothing until then.
 func (c *Call) worry(r *Reply, text string) {
-	if !c.worries(text) {
+	w := c.worries(text)
+	if w == said.Calm {
 		return
 	}
-	c.unread = append(c.unread, unread{entry: c.entry, text: text})
+	c.unread = append(c.unread, unread{entry: c.entry, text: text, feared: w == said.Feared})
 	if c.lastOf(c.relapsed, c.entry) != c.entry {
 		r.add(Ask, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard; else: saw no hazard.").flag("not-understood")
 	}
@@ -47,11 +53,14 @@ func (c *Call) putRight(done string) {
 
 func (c *Call) righted(u *unread) bool { return u.right > 0 && c.alive(u.right) }
 
+// answering are the findings that answer what was asked about as a danger.
+var answering = []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"}
+
 // toRead is what was asked about and neither put right nor answered by what was seen of
 // a danger, or of none.
 func (c *Call) toRead() (list []unread) {
 	answered := 0
-	for _, code := range []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"} {
+	for _, code := range answering {
 		for _, n := range c.seenAt[code] {
 			c.spend(1)
 			if n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, []string{"hazard", "safe"}) {
@@ -69,8 +78,8 @@ func (c *Call) toRead() (list []unread) {
 }
 
 // answers says which questions a finding answers, when there was more than one.
-func (c *Call) answers(r *Reply, asked []unread) {
-	if len(asked) < 2 || len(c.toRead()) > 0 {
+func (c *Call) answers(r *Reply, codes []string, asked []unread) {
+	if len(asked) < 2 || !intersects(codes, answering) {
 		return
 	}
 	list := make([]int, len(asked))

@@ -344,7 +344,9 @@ func (c *Call) proofMissing() []string {
 		out = append(out, "the wiring settled: "+clash+" (saw wiring right, when it is as the part's diagram has it)")
 	}
 	for _, u := range c.toRead() {
-		out = append(out, "an answer, for it may be a danger: "+quoted(clip(u.text, 60))+atEntry(u.entry)+": saw hazard, or saw no hazard")
+		if u.feared {
+			out = append(out, "an answer, for it may be a danger: "+quoted(clip(u.text, 60))+atEntry(u.entry)+": saw hazard, or saw no hazard")
+		}
 	}
 	return slices.Insert(out, first, c.newBad(since, told)...)
 }

@@ -8,25 +8,43 @@ import (
 	"ohmcall/calc/cause"
 )
 
-// Worries reports whether a text has words of danger, or of a protective device and of
+// Worry is how much a text speaks of danger that nothing else here understands.
+type Worry int
+
+// What is Feared names a danger or takes out what protects; what is Doubted has words of
+// things that are dangerous when they are not as they should be.
+const (
+	Calm Worry = iota
+	Doubted
+	Feared
+)
+
+// Worries tells how much a text has of words of danger, or of a protective device and of
 // what takes one out, in a clause that does not say that all is well. It is asked of
 // what nothing else here understands: no list has all that people write, so who wrote it
 // is asked and who reads the record is told (common practice throughout).
-func Worries(text string) bool {
+func Worries(text string) Worry {
 	text = strings.ToLower(spelt(text[:min(len(text), MostBytes)]))
 	whole := " " + text + " "
 	if !worrying(whole, false) && wordsIn(text)&ofGuards == 0 {
-		return false
+		return Calm
 	}
-	renews := Has(text, renewalWords)
-	return slices.ContainsFunc(Clauses(cause.Calmed(text)), func(clause string) bool {
+	renews, most := Has(text, renewalWords), Calm
+	for _, clause := range Clauses(cause.Calmed(text)) {
 		// What is renewed in one clause does not put back what another takes out.
 		c, of := " "+clause+" ", worriesFor(clause, renews && (Has(clause, renewalWords) || Has(clause, oldWords)))
-		if !of && (!worrying(c, renews) || !renews && mending.is(clause) && !worrying(c, true)) {
-			return false
+		feared := worrying(c, true)
+		if of == Calm && (!worrying(c, renews) || !renews && mending.is(clause) && !feared) {
+			continue
 		}
-		return !saysWell(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (worrying(c, true) || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause))
-	})
+		if !saysWell(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (feared || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause)) {
+			most = max(most, Doubted, of)
+			if feared && !mending.is(clause) {
+				most = Feared
+			}
+		}
+	}
+	return most
 }
 
 // PutRight reports whether words of work name each thing, in clauses that mend, of which
@@ -100,7 +118,7 @@ var touchy = []string{" wire", " lead", " cord", " receptacle", " outlet", " plu
 
 // together are words of danger: one, or those that are when they stand together.
 var together = [][][]string{
-	{{" burnt", " burned", " burning", " melt", " charred", " scorch", " singed", " spark", " arcs ", " arced", " arcing", " frayed", " chafe", " swell", " swollen", " bulg", " fume", " fire ", " shock", " adapter", " adaptor"}},
+	{{" burnt", " burned", " burning", " melt", " charred", " scorch", " singed", " sparks", " sparked", " sparking", " arcs ", " arced", " arcing", " frayed", " chafe", " swell", " swollen", " bulg", " fume", " fire ", " shock", " adapter", " adaptor"}},
 	{{" bare", " exposed", " cracked", " loose", " live ", " black", " warm", " hot ", " overheat"}, {" wire", " lead", " copper", " conductor", " cord", " plug", " outlet", " receptacle", " socket", " breaker", " panel", " terminal", " spade", " connector", " lug", " glass", " handle", " case", " cabinet"}},
 	{{" flame"}, {" high", " yellow", " orange", " lick", " out ", " loud"}},
 	{{" prong"}, {" cut", " missing", " bent", " off ", " broke"}},
@@ -165,8 +183,8 @@ const soundly = `(limit|rollout|safet\w+|eco|tco|lwco|interlock|switch|sw|fuse|t
 
 // alsoWell does so in words of which each clause that it tells has one of wellWords.
 var (
-	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\bburnt (on )?(food|cheese|grease|popcorn|sugar|spill)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\bno jumpers?\b|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\b(cuts|shuts|cycles|kicks) (out|off) (at|on) (\d|(the |its )?(thermostat|t-?stat|stat|control)\b)|\bold (\w+ )?cap(acitor)? (was |is )?(bulg|swell|swollen)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
-	wellWords = []string{"closed", "ol ", "overload", "circuit", "work", "match", "open", "kills", "reset", "burnt", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "cuts", "shuts", "cycles", "kicks", "bulg", "swell", "swoll", "neutral", "mended", "smooth", "safet"}
+	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\bburnt (on )?(food|cheese|grease|popcorn|sugar|spill)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\b(no|not|never|nor) (a |any |been )?(smell|smok|shock|spark|burn|scorch|melt|by-?pass|jump|bridg|crack|loose|hot)\w*|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\b(cuts|shuts|cycles|kicks) (out|off) (at|on) (\d|(the |its )?(thermostat|t-?stat|stat|control)\b)|\bold (\w+ )?cap(acitor)? (was |is )?(bulg|swell|swollen)|\b(watched|saw|see) (it|the (ice|frost)) (melt|thaw)|\b(ice|frost) (is |was |now )*(melt|thaw)\w*|\bin (a )?(manual|forced) defrost\b|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	wellWords = []string{"closed", "ol ", "overload", "circuit", "no ", "not ", "never ", "nor ", "work", "match", "open", "kills", "reset", "burnt", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "cuts", "melt", "thaw", "defrost", "shuts", "cycles", "kicks", "bulg", "swell", "swoll", "neutral", "mended", "smooth", "safet"}
 )
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need
@@ -177,15 +195,23 @@ const (
 	slack    = takes | off | outOf | without | wiry | led | weak | across
 )
 
-// worriesFor reports whether a clause is of a protective device or of earth and of what
+// worriesFor tells how much a clause is of a protective device or of earth and of what
 // takes one out, or of amps of a fuse beside others.
-func worriesFor(clause string, renews bool) bool {
+func worriesFor(clause string, renews bool) Worry {
 	if Has(clause, fusing) && (rated.is(clause) || another.is(clause) && !exchanges.is(clause)) {
-		return true
+		return Feared
 	}
 	var room [48]tag
 	all := union(tagsOf(clause, room[:0]))
-	return all&ofGuards != 0 && (all&guarded != 0 && !renews || all&strong != 0 || !renews && all&slack != 0)
+	switch {
+	case all&ofGuards == 0:
+		return Calm
+	case all&strong != 0:
+		return Feared
+	case !renews && all&(guarded|slack) != 0:
+		return Doubted
+	}
+	return Calm
 }
 
 // fusing are what has a rating in amps that another has to bear.

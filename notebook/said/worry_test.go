@@ -100,10 +100,40 @@ thermostat cuts out at 155F
 plugged it in
 plugged the unit back in
 old run cap was bulging
+forced a defrost, watched it melt
+customer said no smell of burning
 OL trips at 6`: false} {
 		for _, line := range strings.Split(strings.TrimSpace(text), "\n") {
-			if Worries(line) != want {
+			if (Worries(line) > Calm) != want {
 				t.Errorf("%q: asked about %t", line, !want)
+			}
+		}
+	}
+}
+
+// What names a danger, or takes out what protects, is feared; of things that are dangerous
+// only when they are not as they should be, and of what was mended, the words are doubted.
+func TestWorriesAreFearedOrDoubted(t *testing.T) {
+	for text, want := range map[string]Worry{`
+glass hob cracked right across
+bobby pin across the limit
+breaker hot
+60 A fuses on a 30 A circuit
+earth prong has been broken off the plug
+door lock connector charred`: Feared, `
+thermostat stuck on
+float switch stuck up
+coil plugged with lint
+tightened loose wire at C terminal
+vent pipe blocked by a nest
+removed extension cord, plugged straight in`: Doubted, `
+spark module is new
+old run cap was bulging
+customer said no smell of burning
+limit not bypassed, all ok`: Calm} {
+		for line := range strings.SplitSeq(strings.TrimSpace(text), "\n") {
+			if got := Worries(line); got != want {
+				t.Errorf("%q: %d, want %d", line, got, want)
 			}
 		}
 	}
