@@ -26,8 +26,7 @@ func build(dir, bin, hello string) error {
 		return err
 	}
 	for _, b := range [][2]string{{hello, src}, {bin, "ohmcall/cmd/ohmcall"}} {
-		c := exec.Command("go", "build", "-trimpath", "-gcflags", "github.com/...=-l", "-gcflags", "modernc.org/sqlite/lib=-l", "-gcflags", "text/template/...=-l", "-gcflags", "html/template=-l", "-gcflags", "ohmcall/notebook/call=-l", "-ldflags", "-s -w -funcalign=1", "-o", b[0], b[1])
-		c.Env = append(os.Environ(), "CGO_ENABLED=0")
+		c := exec.Command(".ci/build", b[0], b[1])
 		if out, err := c.CombinedOutput(); err != nil {
 			return fmt.Errorf("%w: %s", err, out)
 		}
