@@ -137,7 +137,11 @@ func workCommands() []Command {
 				} else if r := guarded(met, "not noted"); r != nil {
 					return r, nil
 				}
-				c.worked(work{c.entry, c.at, "note", a.text("TEXT")})
+				kind := kindOfNote(a.text("TEXT"))
+				c.worked(work{c.entry, c.at, kind, a.text("TEXT")})
+				if kind == ofTheFile {
+					return say("Noted."), nil
+				}
 				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))

@@ -92,16 +92,29 @@ const NotAsWritten = "replies in the file were not those that its lines give whe
 // told of danger, that stands until the note is struck.
 const HeadSpoke = "the head of the file as it was found spoke of "
 
+// ofTheFile is the kind of a note that the program writes about the file itself:
+// nobody tells anything of the machine in it, so it is not listened to.
+const ofTheFile = "file"
+
+// kindOfNote is ofTheFile for a text that the program has written, else note.
+func kindOfNote(text string) string {
+	if text == NotAsClosed || text == NotAsWritten || strings.HasPrefix(text, HeadSpoke) {
+		return ofTheFile
+	}
+	return "note"
+}
+
 // worked writes a line of work down.
 func (c *Call) worked(w work) {
 	c.works = append(c.works, w)
-	if w.text == NotAsClosed || w.text == NotAsWritten {
+	switch {
+	case w.kind != ofTheFile:
+		c.heed(w)
+	case !strings.HasPrefix(w.text, HeadSpoke):
 		c.broken = append(c.broken, w.entry)
-	}
-	if strings.HasPrefix(w.text, HeadSpoke+"unsafe") {
+	case strings.HasPrefix(w.text, HeadSpoke+"unsafe"):
 		c.spoken = append(c.spoken, w)
 	}
-	c.heed(w)
 	c.restTold(w)
 }
 

@@ -264,7 +264,11 @@ func marginShort(m float64) string {
 
 func (c *Call) drawWork(r *record.Record) {
 	for _, w := range c.works {
-		r.Work = append(r.Work, record.Work{Entry: w.entry, At: w.at, Kind: w.kind, Text: w.text, Struck: c.struck[w.entry]})
+		kind := w.kind
+		if kind == ofTheFile {
+			kind = "note" // as it was typed
+		}
+		r.Work = append(r.Work, record.Work{Entry: w.entry, At: w.at, Kind: kind, Text: w.text, Struck: c.struck[w.entry]})
 	}
 	for _, p := range c.parts {
 		r.Parts = append(r.Parts, record.Part{Entry: p.entry, Name: p.name, Serial: p.serial, Count: p.count, Price: p.price, Priced: p.priced, Struck: c.struck[p.entry]})

@@ -183,7 +183,9 @@ func (c *Call) rested(cold int) bool {
 }
 
 // offLong reports whether a line of work tells of a long rest without power.
-func (w work) offLong() bool { return said.OffLong(w.text) && !said.Has(w.text, shortly) }
+func (w work) offLong() bool {
+	return w.kind != ofTheFile && said.OffLong(w.text) && !said.Has(w.text, shortly)
+}
 
 // restTold reads the machines anew when a long rest without power is told: what is
 // open on them is open though it is cold.
