@@ -37,7 +37,7 @@ func (c *Call) hearEnding(text string, closing bool) {
 	}
 	var heard []*said.Ending
 	for _, clause := range said.Clauses(text) {
-		heard = append(heard, said.Stops(clause, closing)...)
+		heard = append(heard, said.Stops(clause, text, closing)...)
 		if left := said.Left(clause); left != "" {
 			c.set("left", left)
 		}
