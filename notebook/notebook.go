@@ -65,8 +65,7 @@ type Opening struct {
 	Stray   int    // lines in the log that are neither entries nor replies
 	Broken  bool   // it was closed, and its log is not what was closed
 	Spoke   string // what its head says of the end that its log no longer shows
-	Changed int    // replies that differ from what this program says today
-	Edited  int    // those of them that no crash can have cut off
+	Changed int    // replies that differ from what this program says today, as no crash can have left them
 	Lost    []lostEntry
 }
 
@@ -148,14 +147,12 @@ func load(h Host, content []byte) (*Notebook, error) {
 			return
 		}
 		if !equal(reply, e.Reply) {
-			// A crash may have cut off the last reply at the end of a line.
+			// A crash may have cut off the last reply at the end of a line, or left
+			// blocks of it unwritten, which read as zeros.
 			last := i == len(f.Entries)-1
 			n.mend = n.mend || last
-			if k := len(e.Reply); !last || f.Closed || k >= len(reply) || !equal(reply[:k], e.Reply) {
+			if k := len(e.Reply); !last || f.Closed || !(k < len(reply) && equal(reply[:k], e.Reply) || strings.Contains(strings.Join(e.Reply, ""), "\x00")) {
 				n.Opening.Changed++
-			}
-			if !last || f.Closed {
-				n.Opening.Edited++
 			}
 		}
 	})
@@ -285,7 +282,7 @@ func (n *Notebook) marks(first *call.Statement) []string {
 	switch {
 	case o.Broken:
 		out = append(out, "note "+call.NotAsClosed)
-	case o.Edited > 0:
+	case o.Changed > 0:
 		out = append(out, "note "+call.NotAsWritten)
 	}
 	if o.Spoke != "" {

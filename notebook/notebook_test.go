@@ -166,6 +166,63 @@ func TestCutReplyIsNoOther(t *testing.T) {
 	if again, err := load(h, other); err != nil || again.Opening.Changed != 1 {
 		t.Errorf("another text: %+v, %v", again.Opening, err)
 	}
+	zeros := bytes.Replace(content, []byte("C is not common"), make([]byte, len("C is not common")), 1)
+	if again, err := load(h, zeros); err != nil || again.Opening.Changed > 0 {
+		t.Errorf("blocks unwritten: %+v, %v", again.Opening, err)
+	}
+}
+
+// TestEditedLastEntryIsNoted: whoever changes the last typed line of an open notebook by
+// hand leaves a note and a doubt, as whoever changes an earlier one does.
+func TestEditedLastEntryIsNoted(t *testing.T) {
+	h := Host{FS: journal.Disk{}, Now: wall}
+	for _, x := range []struct{ typed, edited string }{
+		{"ohm A case 0.5", "ohm A case OL"},
+		{"did jumpered the thermal fuse", "did replaced the thermal fuse"},
+		{"volt case earth 118", "volt case earth 0"},
+		{"note looked", ""}, // left as it is
+	} {
+		for _, more := range [][]string{nil, {"note went on"}} { // it is the last entry, or one before it
+			name := filepath.Join(t.TempDir(), "a.md")
+			n, err := Create(h, name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, l := range append([]string{"unit electric dryer", "fault does not heat", x.typed}, more...) {
+				if _, err := n.Do(l); err != nil {
+					t.Fatal(err)
+				}
+			}
+			if err := n.Close(); err != nil {
+				t.Fatal(err)
+			}
+			content, err := os.ReadFile(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			want := 1
+			if x.edited != "" {
+				at := bytes.LastIndex(content, []byte(" "+x.typed+"\n"))
+				content = append(content[:at:at], append([]byte(" "+x.edited), content[at+1+len(x.typed):]...)...)
+				want = 2
+			}
+			if err := os.WriteFile(name, content, 0o600); err != nil {
+				t.Fatal(err)
+			}
+			n, err = Open(h, name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			entries, err := n.Do("note looked")
+			if err != nil || len(entries) != want || want == 2 && entries[0].Line != "note "+call.NotAsWritten {
+				t.Errorf("%q made %q: %v, %v", x.typed, x.edited, entries, err)
+			}
+			if alerts := strings.Join(n.Call().Record().Alerts, "\n"); strings.Contains(alerts, call.NotAsWritten) != (want == 2) {
+				t.Errorf("%q made %q: %s", x.typed, x.edited, alerts)
+			}
+			n.Close()
+		}
+	}
 }
 
 // What was refused is not in the call: to take the last line back then asks once
