@@ -36,10 +36,14 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 		complaint += " (taken as: " + k.Name + ")"
 	}
 	add("Complaint", complaint)
-	var causes []string
-	for _, g := range groupsOf(&found) {
-		causes = append(causes, g.name()+c.partsNamed(g[0])+", inferred from "+c.foundBy(g.rests()))
+	told := func(list []group) (out []string) {
+		for _, g := range list {
+			out = append(out, g.name()+c.partsNamed(g[0])+", inferred from "+c.foundBy(g.rests()))
+		}
+		return out
 	}
+	shown, follow := causesOf(&found)
+	causes := told(shown)
 	if len(causes) == 0 {
 		open := len(found.Codes(cause.Open))
 		causes = []string{"not found; " + itoa(open) + " possible causes are open"}
@@ -47,6 +51,8 @@ func (c *Call) drawOutcome(r *record.Record, found cause.Result) {
 			causes = []string{"no complaint was weighed"}
 		} else if by := c.byItsWork(&found); by != "" {
 			causes = []string{"not shown before the repair; by its words the work is for: " + by}
+		} else if len(follow) > 0 {
+			causes = []string{"not found yet; " + strings.Join(told(follow), "; ") + ", follows from another cause, which is still to be found"}
 		}
 	}
 	add("Cause found", strings.Join(causes, "; "))

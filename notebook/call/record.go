@@ -476,7 +476,8 @@ func (c *Call) Windings() (model string, ohms []string) {
 
 func causeNames(found cause.Result) []string {
 	var out []string
-	for _, g := range groupsOf(&found) {
+	causes, _ := causesOf(&found)
+	for _, g := range causes {
 		out = append(out, g.name())
 	}
 	return out

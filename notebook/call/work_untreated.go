@@ -78,6 +78,17 @@ func consequence(g group) int {
 	return 0
 }
 
+// causesOf are the groups found, those that only follow from another cause apart: that
+// is then still to be found.
+func causesOf(r *cause.Result) (causes, follow []group) {
+	list := groupsOf(r)
+	n := len(list)
+	for n > 0 && consequence(list[n-1]) > 0 {
+		n--
+	}
+	return list[:n], list[n:]
+}
+
 // shows are the facts that show a cause by themselves.
 func shows(s *cause.Standing) []cause.Fact {
 	return slices.DeleteFunc(slices.Clone(s.For), func(f cause.Fact) bool { return !among(s.Cause.ShownBy, f.Code) })
