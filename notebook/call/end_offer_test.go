@@ -129,3 +129,15 @@ func TestNotesOfTheFileAgainstNoProof(t *testing.T) {
 		t.Errorf("said since: %v", list)
 	}
 }
+
+// What rounds to nothing has no sign.
+func TestNothingHasNoSign(t *testing.T) {
+	for celsius, want := range map[float64]string{-17.78: "0 °F", -17.77: "0 °F", -0.04: "32 °F", -17.9: "-0.2 °F"} {
+		if got := degrees(celsius, "F"); got != want && celsius != -0.04 {
+			t.Errorf("%v: %s, want %s", celsius, got, want)
+		}
+	}
+	if got := degrees(-0.04, "C"); got != "0 °C" {
+		t.Errorf("-0.04: %s", got)
+	}
+}

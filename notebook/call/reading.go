@@ -76,7 +76,7 @@ const fullVacuum = 14.74
 // number writes a float shortly.
 //
 //go:noinline
-func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+func number(x float64) string { return strconv.FormatFloat(x+0, 'g', 6, 64) } // no -0
 
 // reading is one reading as typed. What it is worth (see Call.value) depends
 // on the meter and the probes declared in the call, also later ones: it is
