@@ -88,6 +88,7 @@ type typedIn struct {
 type workDone struct {
 	mended     []int            // entries of did and part
 	relapsed   []int            // entries that tell of a failure after them
+	unsupplied []int            // those of them that tell only of a part that is waited for
 	placed     map[int]placed   // of mended, those that count from another entry on
 	mendedWhat map[int][]string // the facts that showed what each was done for
 	works      []work

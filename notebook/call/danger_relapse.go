@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
 
@@ -52,7 +53,7 @@ func (c *Call) relapse(r *Reply, text string) {
 	if len(c.mended) == 0 || text == "" {
 		return
 	}
-	fails, outright, now := false, false, said.Now(text)
+	fails, outright, worse, now := false, false, false, said.Now(text)
 	c.spend(2000 * len(now))
 	complaints := c.complaintsTold()
 	cold, hums := intersects(complaints, coldWanted), said.Has(c.last("fault"), []string{"hum", "buzz"})
@@ -73,12 +74,17 @@ func (c *Call) relapse(r *Reply, text string) {
 			}),
 			cold && (said.Warms(t.Clause) || said.Warmed(t.Clause) && c.cameDown()), !cold && said.Cools(t.Clause), c.appliance().Air && said.Iced(t.Clause), slices.ContainsFunc(codes, unfed):
 			fails = true
+			c.spend(400 * len(t.Clause))
+			worse = worse || !said.Waits(t.Clause)
 		case cures:
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
 		}
 	}
 	if fails {
 		c.toldAgain(r)
+		if e := c.endings[max(0, len(c.endings)-1):]; c.lastOf(c.relapsed, c.entry) == c.entry && len(e) > 0 && e[0].entry == c.entry && e[0].Result == record.Waits && !worse {
+			c.unsupplied = append(c.unsupplied, c.entry)
+		}
 	}
 }
 

@@ -364,6 +364,9 @@ func (c *Call) wanting() []want {
 	}
 	repaired := "repair, entry " + itoa(c.since())
 	for _, p := range c.proofMissing() {
+		if e != nil && e.Result == record.Waits && strings.HasPrefix(p, partAwaited) {
+			continue // it stands above, by its name
+		}
 		add("proof: "+p, repaired)
 	}
 	return list

@@ -75,6 +75,9 @@ func (c *Call) fuller(e *heardEnding) *heardEnding {
 	return e
 }
 
+// partAwaited is what proves nothing before it came.
+const partAwaited = "the part that is waited for, fitted and seen to work"
+
 // awaited is the text that names the part that is waited for: the first that
 // speaks of it since the last work.
 func (c *Call) awaited() string {

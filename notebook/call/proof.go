@@ -324,7 +324,9 @@ func (c *Call) proofMissing() []string {
 		return []string{g + " replaced, or read again and sound; until then it must not be energised"}
 	}
 	var out []string
-	if n := c.seenAgain(); n > 0 {
+	if n := c.seenAgain(); n > 0 && c.lastOf(c.unsupplied, c.entry) == n {
+		out = append(out, partAwaited+atEntry(n))
+	} else if n > 0 {
 		out = append(out, "that the complaint is gone: it was "+c.againBy(n)+" again, entry "+itoa(n))
 	}
 	for _, j := range c.verdictsWith(inDoubt...) {

@@ -294,6 +294,10 @@ func (c *Call) atLegs(r *reading) bool {
 func (c *Call) seenAgain() int {
 	complaints, since := c.complaintsTold(), c.since()
 	told := c.lastOf(c.relapsed, c.entry)
+	for told > 0 && c.lastOf(c.unsupplied, told) == told && c.lastMended() > told {
+		c.spend(10)
+		told = c.lastOf(c.relapsed, told-1) // the part came
+	}
 	if told < since {
 		told = 0
 	}

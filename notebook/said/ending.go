@@ -2,6 +2,7 @@ package said
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/cause"
@@ -94,6 +95,11 @@ func Stops(clause, text string, closing bool) []*Ending {
 		}
 	}
 	return out
+}
+
+// Waits reports whether a clause says that a part is waited for.
+func Waits(clause string) bool {
+	return slices.ContainsFunc(Stops(clause, clause, true), func(e *Ending) bool { return e.Result == record.Waits })
 }
 
 // hears reports whether an ending that is heard before closing is so in such a text.
