@@ -194,6 +194,16 @@ func (c *Call) leftAs() (text string, entry int) {
 // WantsLeft reports whether a closed call wants to be told how the unit was left.
 func (c *Call) WantsLeft() bool { return c.Closed() && c.leftMatters() }
 
+// answersLeft reports whether a text that is no line of its own tells, behind a closing
+// that lacks it, how the unit was left.
+func (c *Call) answersLeft(text string) bool {
+	if !c.Closed() || said.StateLeft(text) == "" || said.NotLeft(text) || !c.leftMatters() {
+		return false
+	}
+	_, err := c.Parse(text)
+	return err != nil
+}
+
 // leftMatters reports whether the record is not whole without how the unit was
 // left: it is unsafe, or was touched and not repaired.
 func (c *Call) leftMatters() bool {

@@ -46,6 +46,9 @@ func (c *Call) expand(text string) string {
 		return s
 	}
 	if cmd := Find(l.Words[0].Text); cmd == nil || cmd.Group == Sums {
+		if cmd == nil && c.answersLeft(text) {
+			return "left " + strings.TrimSpace(text)
+		}
 		return c.withGas(text)
 	}
 	return text
