@@ -69,7 +69,7 @@ func (a *app) scan(args []string, o fleet.Options) (iter.Seq[fleet.Item], error)
 	if os.Getenv("GOGC") == "" {
 		debug.SetGCPercent(garbage)
 	}
-	o.Replay = replay
+	o.Replay, o.Renamed = replay, true
 	bar := a.bar()
 	o.Progress = bar.step
 	items := fleet.Scan(args, o)

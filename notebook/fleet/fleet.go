@@ -85,6 +85,9 @@ type Options struct {
 	Records bool
 	// Text is looked for in the typed lines of each log, letter case aside.
 	Text string
+	// Renamed names the notebooks in folders whose names do not end in .md: each
+	// file there is looked into for it.
+	Renamed bool
 	// Progress is told after each file how many are done.
 	Progress func(done, total int)
 	// Workers is how many files are read at once; 0 means one per processor.

@@ -22,7 +22,7 @@ const batch = 16
 //go:noinline
 func Scan(paths []string, o Options) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
-		files := find(paths)
+		files := find(paths, o.Renamed)
 		names := naming{byID: map[string]bool{}}
 		done := 0
 		for items := range inOrder(files, &o) {

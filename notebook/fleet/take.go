@@ -135,12 +135,15 @@ func (w *worker) find(log []byte) bool {
 	return false
 }
 
+// begins is what a notebook begins with.
+const begins = "---\nohmcall:"
+
 // unlike tells the files that are no notebook before they are taken apart.
 func unlike(text []byte) (State, string) {
 	switch {
 	case len(text) == 0:
 		return Bad, "empty file"
-	case !bytes.HasPrefix(text, []byte("---\nohmcall:")):
+	case !bytes.HasPrefix(text, []byte(begins)):
 		return Foreign, "not a notebook"
 	}
 	end := bytes.Index(text[:min(len(text), page.MaxFront)], []byte("\n---\n"))

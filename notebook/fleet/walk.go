@@ -1,6 +1,7 @@
 package fleet
 
 import (
+	"bytes"
 	"errors"
 	"io/fs"
 	"os"
@@ -8,6 +9,8 @@ import (
 	"slices"
 	"sort"
 	"strings"
+
+	"ohmcall/notebook/page"
 )
 
 // found is a file to read, or one that is already known not to be readable.
@@ -19,15 +22,16 @@ type found struct {
 
 // walker lists the notebooks below some paths.
 type walker struct {
-	list  []found
-	links map[string]bool // targets of links that are already listed
+	list    []found
+	links   map[string]bool // targets of links that are already listed
+	renamed bool            // see Options
 }
 
 // find lists the files of a scan, sorted by path, each once. Folders are
 // searched for names that end in .md; hidden folders and files are passed
 // over, as are links to what lies in the same folder tree.
-func find(paths []string) []found {
-	w := walker{links: map[string]bool{}}
+func find(paths []string, renamed bool) []found {
+	w := walker{links: map[string]bool{}, renamed: renamed}
 	for _, p := range paths {
 		w.argument(filepath.Clean(p))
 	}
@@ -79,12 +83,28 @@ func (w *walker) folder(path, root, rel string) {
 		case t&fs.ModeSymlink != 0:
 			w.link(full, root, below, ours)
 		case !ours:
+			if w.renamed && t.IsRegular() && isNotebook(full) {
+				w.add(full, below, Bad, "a notebook by its first line, whose name does not end in .md")
+			}
 		case t.IsRegular():
 			w.add(full, below, "", "")
 		default:
 			w.add(full, below, Bad, "not a regular file")
 		}
 	}
+}
+
+// isNotebook reports whether a file begins as a notebook does.
+func isNotebook(path string) bool {
+	f, err := openFile(path)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	var b [64]byte
+	n, _ := f.Read(b[:])
+	text, _ := page.Unix(b[:n], nil)
+	return bytes.HasPrefix(text, []byte(begins))
 }
 
 // link takes a link inside a tree. Links to folders are not followed, so
