@@ -30,7 +30,8 @@ func (a *app) pageCommand() *cobra.Command {
 		Long: `Replays the notebook and writes one self-contained HTML file: no network, no
 script, light and dark, fit to print. Without -o it is written into the folder
 one stands in, under the notebook's name. - writes to standard output. That the
-call is a call-back, or a return, is told by the closed calls of its folder.`,
+call is a call-back or a return, or that one followed, is told by the closed calls
+of its folder.`,
 		Args: exact(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			content, err := journal.Read(journal.Disk{}, args[0])
@@ -45,7 +46,7 @@ call is a call-back, or a return, is told by the closed calls of its folder.`,
 				a.code = fault
 				fmt.Fprintf(a.err, "ohmcall: the notebook differs from what its lines say in %s; ohmcall check lists them\n", notebook.Places(len(r.Faults)))
 			}
-			html, err := sheet.Render(r.Record, r.Remarks, r.Warning(), a.before(args[0], &r.Record.Header)...)
+			html, err := sheet.Render(r.Record, r.Remarks, r.Warning(), a.beside(args[0], &r.Record.Header)...)
 			if err != nil {
 				return err
 			}
@@ -75,9 +76,9 @@ call is a call-back, or a return, is told by the closed calls of its folder.`,
 // doctype is what a page begins with.
 const doctype = "<!DOCTYPE html>"
 
-// before tells what a call is to the last one on the same unit that is closed in its
-// folder. No notebook can tell it of itself: it holds what its own lines say.
-func (a *app) before(path string, h *record.Header) []record.Fact {
+// beside tells what a call is to the last one before it on the same unit that is closed
+// in its folder, and what the first one after it is to it. No notebook can tell it of itself: it holds what its own lines say.
+func (a *app) beside(path string, h *record.Header) []record.Fact {
 	if h.Serial == "" {
 		return nil
 	}
@@ -86,12 +87,15 @@ func (a *app) before(path string, h *record.Header) []record.Fact {
 		fmt.Fprintf(a.err, "ohmcall: whether the call is a call-back is not told: %s\n", cleanName(err.Error()))
 		return nil
 	}
-	v := k.VisitOf(h)
-	if v == nil || v.Told(h) == "" {
-		return nil
+	var out []record.Fact
+	if v := k.VisitOf(h); v != nil && v.Told(h) != "" {
+		day, _, _ := strings.Cut(v.Header.Started, "T")
+		out = append(out, record.Fact{Label: "Follows on", Text: day + ": " + v.Told(h)})
 	}
-	day, _, _ := strings.Cut(v.Header.Started, "T")
-	return []record.Fact{{Label: "Follows on", Text: day + ": " + v.Told(h)}}
+	if on, told := k.FollowedBy(h); told != "" {
+		out = append(out, record.Fact{Label: "Followed by", Text: on + ": " + told})
+	}
+	return out
 }
 
 // writeNew writes a file for its owner alone; it takes the place of another

@@ -62,6 +62,25 @@ func (k *Known) VisitOf(h *record.Header) (last *Visit) {
 	return last
 }
 
+// FollowedBy tells of the first call known on a unit after one, as a digest does:
+// "call-back after 9 days", with its day; "" when there is none, or it is neither that
+// nor a return.
+func (k *Known) FollowedBy(h *record.Header) (on, told string) {
+	v := Visit{Header: *h, unit: unitOf(h), returns: h.Returns()}
+	var next *record.Header
+	list := k.visits[v.unit.serial]
+	for i := range list {
+		if o := &list[i]; o.unit.same(&v.unit) && h.Started != "" && o.Header.Started > h.Started && (next == nil || o.Header.Started < next.Started) {
+			next = &o.Header
+		}
+	}
+	if next == nil {
+		return "", ""
+	}
+	on, _, _ = strings.Cut(next.Started, "T")
+	return on, v.Told(next)
+}
+
 // mostVisits is how many calls on one serial number are kept, the last by path.
 const mostVisits = 20
 
