@@ -426,6 +426,8 @@ func (c *Call) drawHeader(r *record.Record, found cause.Result) {
 		h.Parts = append(h.Parts, number(p.count)+" x "+p.name)
 		if p.priced {
 			h.Cost += p.count * p.price
+		} else {
+			h.Unpriced++
 		}
 	}
 	h.Result, h.Said = c.result(), c.wordsSince()

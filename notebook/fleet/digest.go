@@ -33,6 +33,7 @@ type Row struct {
 	Left       string   `json:"left"`
 	Minutes    int      `json:"minutes"`
 	Cost       float64  `json:"cost"`
+	Unpriced   int      `json:"unpriced"` // parts that the cost lacks
 	Missing    []string `json:"missing"`
 	Unsafe     []string `json:"unsafe"`
 	Doubt      []string `json:"doubt"`
@@ -49,6 +50,7 @@ type Totals struct {
 	Calls     int     `json:"calls"`
 	Minutes   int     `json:"minutes"`
 	Cost      float64 `json:"cost"`
+	Unpriced  int     `json:"unpriced"` // parts without a price, which the cost lacks
 	Proved    int     `json:"proved"`
 	NotProved int     `json:"not_proved"`
 	Unsafe    int     `json:"unsafe"` // with anything unsafe, whatever the result
@@ -147,7 +149,7 @@ func newRow(it *Item, same texts, follow *Follow) Row {
 	return Row{
 		ID: it.ID, Path: it.Path, Date: date(h), Started: clip(h.Started), Technician: same.clip(h.Technician), Client: same.clip(h.Client),
 		Unit: same.clip(h.Unit), Model: same.clip(h.Model), Serial: clip(h.Serial), Machine: same.clip(h.Machine), Complaint: same.clip(h.Complaint),
-		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost,
+		Kind: same.clip(h.Kind), Cause: same.clip(h.Cause), Result: same.clip(h.Result), Left: same.clip(h.Left), Minutes: h.Minutes, Cost: h.Cost, Unpriced: h.Unpriced,
 		Missing: same.clipAll(h.Missing), Unsafe: same.clipAll(h.Unsafe), Doubt: same.clipAll(h.Doubt), Said: same.clipAll(h.Said), Next: same.clip(it.next), Parts: same.clipEach(h.Parts), State: it.State, Reason: same.clip(it.Reason),
 		Follow: follow,
 	}
@@ -194,6 +196,7 @@ func (d *Digest) add() {
 		t.Calls++
 		t.Minutes += r.Minutes
 		t.Cost += r.Cost
+		t.Unpriced += r.Unpriced
 		count(&t.Unsafe, len(r.Unsafe) > 0)
 		count(&t.MadeGood, r.MadeGood)
 		for word, n := range t.byResult() {

@@ -182,6 +182,9 @@ func (d *Digest) totalTable() TextTable {
 		}
 	}
 	t.Rows = append(t.Rows, []string{"cost of parts", record.Money(s.Cost)})
+	if s.Unpriced > 0 {
+		t.Rows = append(t.Rows, []string{"parts without a price, not in it", strconv.Itoa(s.Unpriced)})
+	}
 	return t
 }
 

@@ -46,7 +46,7 @@ func TestDigestGolden(t *testing.T) {
 
 func TestDigestAddsUp(t *testing.T) {
 	d := NewDigest(fixtureItems(), Filter{})
-	want := Totals{Calls: 4, Minutes: 210, Cost: 73.5, Proved: 1, NotProved: 1, Unsafe: 1, Open: 1, Changed: 1, CallBacks: 1}
+	want := Totals{Calls: 4, Minutes: 210, Cost: 73.5, Unpriced: 1, Proved: 1, NotProved: 1, Unsafe: 1, Open: 1, Changed: 1, CallBacks: 1}
 	if d.Totals != want {
 		t.Errorf("totals %+v, want %+v", d.Totals, want)
 	}

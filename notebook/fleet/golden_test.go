@@ -60,7 +60,7 @@ func fixture() []Item {
 			h.Cause, h.Cost, h.Parts, h.Ohms = "start device or relay failed", 24.5, []string{"1 x start device", "0.5 x solder"}, []string{"common-run 4.6"}
 		})},
 		{Path: "n/b.md", Rel: "b.md", ID: "b2", State: Trusted, Header: h("2026-04-01", "Petra Placeholder", "demo-1 ", "not proved", func(h *record.Header) {
-			h.Missing, h.Parts, h.Cost, h.Technician = []string{"proof: the start seen"}, []string{"2 x Start Device"}, 49, "Max Muster"
+			h.Missing, h.Parts, h.Cost, h.Unpriced, h.Technician = []string{"proof: the start seen"}, []string{"2 x Start Device"}, 49, 1, "Max Muster"
 		})},
 		{Path: "n/c.md", Rel: "c.md", ID: "c3", State: Changed, Reason: "the log is not what was closed", Header: h("2026-05-02", "=HYPERLINK(\"x\")", "DEMO-1", "unsafe", func(h *record.Header) {
 			h.Unsafe, h.Cause, h.Model = []string{"winding to case: grounded | really"}, "winding grounded to the case", "UNREAL-12"

@@ -41,6 +41,7 @@ var fields = []field{
 	{"left", func(h *record.Header) any { return &h.Left }, false},
 	{"minutes", func(h *record.Header) any { return &h.Minutes }, false},
 	{"cost", func(h *record.Header) any { return &h.Cost }, false},
+	{"unpriced", func(h *record.Header) any { return &h.Unpriced }, false},
 	{"missing", func(h *record.Header) any { return &h.Missing }, false},
 	{"unsafe", func(h *record.Header) any { return &h.Unsafe }, false},
 	{"doubt", func(h *record.Header) any { return &h.Doubt }, false},

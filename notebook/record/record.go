@@ -40,6 +40,7 @@ type Header struct {
 	Left       string // the state in which the unit was left, "" when it is not written down
 	Minutes    int
 	Cost       float64
+	Unpriced   int // parts written down without a price, which the cost lacks
 	Missing    []string
 	Unsafe     []string
 	Doubt      []string // dangers told of, what is in doubt, and what cannot be so
