@@ -141,3 +141,19 @@ func TestNothingHasNoSign(t *testing.T) {
 		t.Errorf("-0.04: %s", got)
 	}
 }
+
+// A part that is condemned makes no appliance unsafe, whatever the order of the words.
+func TestCondemnedPart(t *testing.T) {
+	for line, want := range map[string]string{
+		"close condemned compressor":            record.NotWorth,
+		"close compressor condemned":            record.NotWorth,
+		"close condemned, replacement quoted":   record.NotWorth,
+		"note condemned the compressor":         record.Unfinished,
+		"close condemned compressor and unsafe": record.Unsafe,
+		"close unit condemned, do not use":      record.Unsafe,
+	} {
+		if got := applyAll(t, "unit central AC condenser", "fault comp not running", line).result(); got != want {
+			t.Errorf("%q: %s, want %s", line, got, want)
+		}
+	}
+}

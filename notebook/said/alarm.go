@@ -126,10 +126,14 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
-			if a.Finding == "called-unsafe" && in != nil && !in.Gas && !in.Furnace && condemned.is(clause) && uneconomic.is(text) {
-				continue
+			told := clause
+			if a.Finding == "called-unsafe" && strings.Contains(clause, "condemned") {
+				if in != nil && !in.Gas && !in.Furnace && condemned.is(clause) && uneconomic.is(text) {
+					continue
+				}
+				told = partCondemned.get().ReplaceAllString(clause, " ")
 			}
-			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(clause, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {
+			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(told, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {
 				out = append(out, a)
 			}
 		}
@@ -140,7 +144,10 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 // condemned tells a clause that calls something condemned and no worse, and uneconomic
 // says why what burns no gas is condemned where that is not worth its repair.
 var condemned = pattern{expr: `^ ((sealed|whole|complete) )?((unit|machine|appliance|it|system) )?condemned ((as )?(not|un|beyond)[^,]*)?$`}
-var uneconomic = pattern{expr: `\bsealed (unit|system)|not worth|n.t worth|\bdeclin|\brefus|econom|beyond .{0,10}repair|not repair|too (dear|old|expensive)|\bscrap|a new (one|unit)|\breplace (the )?(unit|machine|appliance)|\bparts? (nla|obsolete)`}
+var uneconomic = pattern{expr: `\bsealed (unit|system)|not worth|n.t worth|\bdeclin|\brefus|econom|beyond .{0,10}repair|not repair|too (dear|old|expensive)|\bscrap|a new (one|unit)|\breplace (the )?(unit|machine|appliance)|\bparts? (nla|obsolete)|\bquot(e|ed|ing|ation)\b|\breplacement\b`}
+
+// partCondemned is what is said of a part that is past its repair, and not of the whole.
+var partCondemned = pattern{expr: `\bcondemned ((the|this|its|a|old|both|outdoor|indoor|start|run|drain|inverter|main) )*(comp\w*|sealed (system|unit)|evap\w*|condenser|coil|(\w+ )?(motor|fan|pump)|board|pcb|drum|tub|bearings?|transmission|gear ?box|windings?|timer|module)\b`}
 
 // withs are with and without as they are often typed.
 var withs = strings.NewReplacer("w/out", "without", "w/o", "without", "w/", "with ")
