@@ -32,7 +32,7 @@ func endCommands() []Command {
 				c.told(r, a.text("TEXT"), false)
 				c.guards(r, a.text("TEXT"))
 				c.shownGone(r, a.text("TEXT"))
-				c.worry(r, a.text("TEXT"))
+				c.wonder(r, a.text("TEXT"))
 				m := c.missing()
 				unsafe := c.unsafe()
 				switch {

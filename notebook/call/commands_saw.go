@@ -24,7 +24,7 @@ var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", 
 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
-	codes := c.sighted(t)
+	codes := c.eased(c.sighted(t), t)
 	asked, live := c.toRead(), false
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})
@@ -54,7 +54,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 			r.add(Plain, "Seen: "+t+". It is none of the listed findings, so it bears on no cause.")
 		}
 		c.shownGone(r, t)
-		c.worry(r, t)
+		c.wonder(r, t)
 		if _, by := cause.Limited(c.fanWords(t)); by != "" {
 			return c.finish(r), nil
 		}
@@ -86,7 +86,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	for _, part := range parts {
 		part = strings.TrimSpace(part)
-		if first, _, _ := strings.Cut(part, " "); part != "" && !among(placing, first) && len(cause.FindFindings(part)) == 0 && len(c.alarmsIn(part, false)) == 0 {
+		if first, _, _ := strings.Cut(part, " "); part != "" && !among(codes, "complaint-gone") && !among(placing, first) && len(cause.FindFindings(part)) == 0 && len(c.alarmsIn(part, false)) == 0 {
 			r.add(Plain, "Not a listed finding, so it bears on no cause: "+part+".")
 		}
 	}

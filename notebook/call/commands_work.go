@@ -145,7 +145,7 @@ func workCommands() []Command {
 				r := c.warnOfWork(say("Noted."), a.text("TEXT"))
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))
-				c.worry(r, a.text("TEXT"))
+				c.wonder(r, a.text("TEXT"))
 				if len(c.repairs()) > 0 && c.result() == record.Proved {
 					r.Lines[0].Text = "Noted; the proof stands."
 				}

@@ -53,11 +53,18 @@ func (c *Call) relapse(r *Reply, text string) {
 	if len(c.mended) == 0 || text == "" {
 		return
 	}
-	fails, outright, worse, now := false, false, false, said.Now(text)
+	fare, kept, rests := c.fares(text), c.kept(), said.Rests(text)
+	if c.listedBad() {
+		fare = said.Beside // it is gone when what was seen is
+	}
+	fails, outright, worse, now := fare == said.Fails, fare == said.Fails, false, said.Now(text)
 	c.spend(2000 * len(now))
 	complaints := c.complaintsTold()
 	cold, hums := intersects(complaints, coldWanted), said.Has(c.last("fault"), []string{"hum", "buzz"})
 	for _, t := range now {
+		if kept.Eased(t.Clause, rests) {
+			continue
+		}
 		var codes []string
 		for _, code := range cause.Heard(t.Clause) {
 			codes = append(codes, c.inAppliance(code))
@@ -80,12 +87,82 @@ func (c *Call) relapse(r *Reply, text string) {
 			fails = fails && outright && !strings.Contains(t.Clause, "now") // and then it did
 		}
 	}
+	if fare == said.Warm && !outright && (fails || c.cameDown() || c.result() == record.Proved) {
+		c.warmed = append(c.warmed, c.entry)
+		fails, worse = true, true
+	}
 	if fails {
 		c.toldAgain(r)
 		if e := c.endings[max(0, len(c.endings)-1):]; c.lastOf(c.relapsed, c.entry) == c.entry && len(e) > 0 && e[0].entry == c.entry && e[0].Result == record.Waits && !worse {
 			c.unsupplied = append(c.unsupplied, c.entry)
 		}
 	}
+}
+
+// listedBad reports whether the line at hand holds a finding by which the proof is lost.
+func (c *Call) listedBad() bool {
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry == c.entry; i-- {
+		if f := &c.findings[i]; c.failsBeside(f) || f.code != "" && persists(c.complaintsTold(), f.code) {
+			return true
+		}
+	}
+	return false
+}
+
+// kept is what the machine is for, by which words of it are read.
+func (c *Call) kept() said.Kept {
+	list := c.complaintsTold()
+	k := said.Kept{Cold: intersects(list, coldWanted), Ice: intersects(list, iceWanted), Rooms: c.appliance().Air}
+	if n := len(c.bySubjectKind["temp"]); n > 0 {
+		k.Celsius = c.bySubjectKind["temp"][n-1].q.UCUM() != "[degF]"
+	}
+	return k
+}
+
+// iceWanted are the complaints of what makes ice.
+var iceWanted = []string{"no-ice", "poor-ice"}
+
+// fares is what the words of the line at hand say of how the machine does.
+func (c *Call) fares(text string) said.Fare {
+	if c.faredAt != c.entry {
+		c.spend(400 * min(len(text), said.MostBytes))
+		c.faredAt, c.faredOf = c.entry, c.kept().Fares(text)
+	}
+	return c.faredOf
+}
+
+// eased gives what a text says after the work to what it is seen to be: a machine that
+// rests does not fail to start, and a sound that was complained of and is there no more is
+// the complaint gone, as is warmth that was told of where it is cold.
+func (c *Call) eased(codes []string, text string) []string {
+	if len(c.mended) == 0 {
+		return codes
+	}
+	not := func(list ...string) bool {
+		n := len(codes)
+		codes = slices.DeleteFunc(codes, func(code string) bool { return among(list, code) })
+		return len(codes) < n
+	}
+	if said.Rests(text) {
+		if not("does-not-start", "silent", "cuts-out") {
+			codes = append(codes, "cycles-off")
+		}
+		return codes
+	}
+	told := c.seenAgain()
+	of := c.last("fault")
+	if told > 0 {
+		of = c.entries[told-1].Line
+	}
+	if sound := said.SoundWord(text); sound != "" {
+		not("hums", "clicks", "noisy")
+		if said.Has(of, []string{sound}) && (len(codes) == 0 || not("silent")) {
+			codes = append(codes, "complaint-gone")
+		}
+	} else if len(codes) == 0 && told > 0 && slices.Contains(c.warmed, told) && c.fares(text) == said.Well {
+		codes = append(codes, "complaint-gone")
+	}
+	return codes
 }
 
 // cameDown reports whether a course has proved the cold: before, what is warm is only on
@@ -114,6 +191,25 @@ func (c *Call) toldAgain(r *Reply) {
 	}
 	c.relapsed = append(c.relapsed, c.entry)
 	if n := len(c.closed); n == 0 || c.closed[n-1] < c.entry {
-		r.add(Warn, "Told as not mended: it is not proved until it is seen to be gone. If it is not so, strike "+itoa(c.entry)+".").flag("told-again")
+		r.add(Warn, "Told as not mended: it is not proved until it is seen to be gone ("+c.goneBy(c.entry)+"). If it is not so, strike "+itoa(c.entry)+".").flag("told-again")
 	}
+}
+
+// goneBy are the words by which what was told at an entry is seen to be gone.
+func (c *Call) goneBy(entry int) string {
+	if slices.Contains(c.warmed, entry) && !c.appliance().Air {
+		return "saw complaint gone, or a temperature that is right again"
+	}
+	return "saw complaint gone"
+}
+
+// coldAgain reports whether a course of temperatures that is proved ends after an entry.
+func (c *Call) coldAgain(entry int) bool {
+	curves := c.curves(c.since(), math.MaxInt)
+	for i := range curves {
+		if k := &curves[i]; good(k) && k.Points[len(k.Points)-1].Entry > entry {
+			return true
+		}
+	}
+	return false
 }

@@ -1,6 +1,9 @@
 package call
 
 import (
+	"slices"
+	"strings"
+
 	"ohmcall/notebook/record"
 	"ohmcall/notebook/said"
 )
@@ -13,7 +16,7 @@ func (c *Call) worries(text string) said.Worry {
 	}
 	c.spend(400 * min(len(text), said.MostBytes))
 	w := said.Worries(text)
-	if w == said.Calm || len(c.alarmsIn(text, false)) > 0 || said.TakesOut(text) {
+	if w == said.Calm || len(c.mended) > 0 && said.Rests(text) || len(c.alarmsIn(text, false)) > 0 || said.TakesOut(text) {
 		return said.Calm
 	}
 	return w
@@ -23,9 +26,22 @@ func (c *Call) worries(text string) said.Worry {
 type unread struct {
 	entry  int
 	text   string
-	feared bool
+	feared bool // it proves nothing until it is answered
 	right  int
+	about  *question
 }
+
+// question is what is asked about words that are not understood.
+type question struct {
+	may, answers string
+	codes        []string // the findings that answer it
+	by           []string // words of which a line has one that is such an answer
+}
+
+var (
+	ofDanger = &question{"a danger or of a protective device", "saw hazard, or saw no hazard", answering, []string{"hazard", "safe"}}
+	ofReturn = &question{"the complaint again", "saw complaint back, or saw complaint gone", []string{"complaint-back", "complaint-gone"}, []string{"saw "}}
+)
 
 // worry asks about such words, and keeps them: they count as nothing until they are
 // answered, whatever is done after them, and what is feared proves nothing until then.
@@ -34,10 +50,25 @@ func (c *Call) worry(r *Reply, text string) {
 	if w == said.Calm {
 		return
 	}
-	c.unread = append(c.unread, unread{entry: c.entry, text: text, feared: w == said.Feared})
+	c.unread = append(c.unread, unread{entry: c.entry, text: text, feared: w == said.Feared, about: ofDanger})
 	if c.lastOf(c.relapsed, c.entry) != c.entry {
 		r.add(Ask, "Not read as a danger. If it leaves one, or a protective device out of its circuit: saw hazard; else: saw no hazard.").flag("not-understood")
 	}
+}
+
+// wonder asks about such words too, and, once the repair was proved, about those on the
+// machine or from the client that nothing here understands.
+func (c *Call) wonder(r *Reply, text string) {
+	c.worry(r, text)
+	n := len(c.unread)
+	if len(c.mended) == 0 || c.lastOf(c.relapsed, c.entry) == c.entry || n > 0 && c.unread[n-1].entry == c.entry || c.fares(text) != said.Unclear {
+		return
+	}
+	if c.result() != record.Proved && !slices.ContainsFunc(c.toRead(), func(u unread) bool { return u.about == ofReturn }) {
+		return
+	}
+	c.unread = append(c.unread, unread{entry: c.entry, text: text, feared: true, about: ofReturn})
+	r.add(Ask, "Not understood. If the complaint is back: saw complaint back; else: saw complaint gone.").flag("not-understood")
 }
 
 // putRight takes what was asked about for put right, where work names all of it.
@@ -59,32 +90,47 @@ var answering = []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsa
 // toRead is what was asked about and neither put right nor answered by what was seen of
 // a danger, or of none.
 func (c *Call) toRead() (list []unread) {
-	answered := 0
-	for _, code := range answering {
-		for _, n := range c.seenAt[code] {
-			c.spend(1)
-			if n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, []string{"hazard", "safe"}) {
-				answered = max(answered, n)
-			}
-		}
+	var danger, back int
+	if len(c.unread) > 0 {
+		danger, back = c.answered(ofDanger), max(c.since(), c.answered(ofReturn))
 	}
 	c.spend(len(c.unread))
 	for i := range c.unread {
-		if u := &c.unread[i]; u.entry >= answered && c.alive(u.entry) && !c.righted(u) {
+		u, by := &c.unread[i], danger
+		if u.about == ofReturn {
+			by = back
+		}
+		if u.entry >= by && c.alive(u.entry) && !c.righted(u) {
 			list = append(list, *u)
 		}
 	}
 	return list
 }
 
+// answered is the last entry that answers what is asked of a kind, 0 when none does.
+func (c *Call) answered(q *question) int {
+	last := 0
+	for _, code := range q.codes {
+		for _, n := range c.seenAt[code] {
+			c.spend(1)
+			if n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, q.by) {
+				last = max(last, n)
+			}
+		}
+	}
+	return last
+}
+
 // answers says which questions a finding answers, when there was more than one.
 func (c *Call) answers(r *Reply, codes []string, asked []unread) {
-	if len(asked) < 2 || !intersects(codes, answering) {
-		return
+	var list []int
+	for _, u := range asked {
+		if intersects(codes, u.about.codes) {
+			list = append(list, u.entry)
+		}
 	}
-	list := make([]int, len(asked))
-	for i, u := range asked {
-		list[i] = u.entry
+	if len(list) < 2 {
+		return
 	}
 	r.add(Plain, "Answers what was asked of "+entryList(list)+".")
 }
@@ -92,7 +138,7 @@ func (c *Call) answers(r *Reply, codes []string, asked []unread) {
 // unreadWords are those, with what is to be done with them.
 func (c *Call) unreadWords() (list []string) {
 	for _, u := range c.toRead() {
-		list = append(list, quoted(u.text)+atEntry(u.entry)+": it may tell of a danger or of a protective device, and is not understood here; saw hazard or saw no hazard answers it")
+		list = append(list, quoted(u.text)+atEntry(u.entry)+": it may tell of "+u.about.may+", and is not understood here; "+strings.Replace(u.about.answers, ",", "", 1)+" answers it")
 	}
 	return list
 }

@@ -327,7 +327,7 @@ func (c *Call) proofMissing() []string {
 	if n := c.seenAgain(); n > 0 && c.lastOf(c.unsupplied, c.entry) == n {
 		out = append(out, partAwaited+atEntry(n))
 	} else if n > 0 {
-		out = append(out, "that the complaint is gone: it was "+c.againBy(n)+" again, entry "+itoa(n))
+		out = append(out, "that the complaint is gone: it was "+c.againBy(n)+" again, entry "+itoa(n)+" ("+c.goneBy(n)+")")
 	}
 	for _, j := range c.verdictsWith(inDoubt...) {
 		out = append(out, "the insulation settled: "+j.verdict.Subject+" is "+string(j.verdict.Word)+" ("+entryList(j.verdict.Entries)+")")
@@ -347,7 +347,8 @@ func (c *Call) proofMissing() []string {
 	}
 	for _, u := range c.toRead() {
 		if u.feared {
-			out = append(out, "an answer, for it may be a danger: "+quoted(clip(u.text, 60))+atEntry(u.entry)+": saw hazard, or saw no hazard")
+			what, _, _ := strings.Cut(u.about.may, " or ")
+			out = append(out, "an answer, for it may be "+what+": "+quoted(clip(u.text, 60))+atEntry(u.entry)+": "+u.about.answers)
 		}
 	}
 	return slices.Insert(out, first, c.newBad(since, told)...)

@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -298,16 +299,16 @@ func (c *Call) seenAgain() int {
 		c.spend(10)
 		told = c.lastOf(c.relapsed, told-1) // the part came
 	}
-	if told < since {
+	if told < since || slices.Contains(c.warmed, told) && c.coldAgain(told) {
 		told = 0
 	}
 	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry > max(since, told); i-- {
 		f := &c.findings[i]
 		switch {
 		case f.code == "" || !c.alive(f.entry):
-		case cures(complaints, f.code):
+		case f.code == "complaint-gone", cures(complaints, f.code):
 			return 0
-		case persists(complaints, f.code), c.failsBeside(f):
+		case f.code == "complaint-back", persists(complaints, f.code), c.failsBeside(f):
 			return f.entry
 		}
 	}

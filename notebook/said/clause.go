@@ -89,6 +89,14 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<newly>`, `(?:new|replaced|renewed|re-?fitted|fitted|installed|put)`, `<isnew>`, `(?:replaced|renewed|re-?fitted|fitted|back|in place)\b`, `<now>`, `(?: (?:is|was|now|all))*`,
 		`<tpr>`, `(?:relief(?: valve)?|(?:t ?& ?p|tpr|prv)(?: valve)?)`, `<plug>`, `(?:plug|cap|cork)`, `<wires>`, `(?:wire|whip|cord|cable|lead)s?`, `<antitip>`, `(?:anti[ -]?tip|tip(?:ping)? bracket)`,
 		`<holder>`, `(?:magnet|zip ?tie|ty-?rap|tape|nail|wire ?nut|foil|copper|slug|penny|coin|stick|bungee|rubber band|clamp|wedge|paper ?clip)s?`,
+		`<mach>`, `(comp\w*|cond\w*( fan)?|evap\w*( fan)?|(outdoor|outside|indoor|cooling|freezer|fridge) (fan|unit)|fans?( motor)?|blower|(water |circ\w* )?pump|unit|machine|ice ?maker|motor|system|ac|a/c|fridge|freezer|cooler|cabinet|it)`,
+		`<goods>`, `(milk|butter|meat|food|fish|chicken|(ice ?)?cream|ice ?(pop|cube|lol\w*)s?|pop(sicle)?s|frozen (\w+ )?|veg\w*|grocer\w*|produce|beer|drinks?|bottles?|sodas?|juice|yog\w*|cheese|salad|lettuce|stuff|goods|contents|products?|stock|dairy|pizza|peas|fries|bread|dough|vaccines?|everything( in( the)? \w+)?|all)`,
+		`<chilled>`, `(freezer|fridge|refrigerator|box|cooler|cabinet|case|compartment|section|walk-?in|reach-?in|unit|inside|drawer|temp\w*|shel\w+|it)`,
+		`<rooms>`, `(house|home|(\w+ )?rooms?|bedrooms?|upstairs|downstairs|office|kitchen|store|shop|lounge|place|inside|indoors|apartment|flat|condo|floor|studio|attic|den|basement|it)`,
+		`<being>`, `( (is|are|was|'?s|has|have|now|all|still|again|just|too|very|so|quite|a bit|pretty|really|back|come|comes|coming|came|out|feels?|turn\w*|went|gone|go|goes|going|get\w*|got|stays?|staying|been|be|already|half|partly|in the \w+|in \w+))*`,
+		`<whom>`, `((the|our|my|his|her|their|this|a|an) )*(cust\w*|clients?|cx|consumer|owners?|home ?owner|tenants?|residents?|land(lord|lady)|lady|guy|man|woman|husband|wife|son|daughter|boss|manager|chef|cook|bar|bartender|staff|super|caretaker|neighbou?r|mr|mrs|he|she|they)`,
+		`<said>`, `(rang|rung|rings|phon\w+|call(s|ed)|text(s|ed)?|e?mail(s|ed)|messag\w+|wrote|writes|says?|said|report(s|ed)?|complain(s|ed|ing)?|claims?|tells|told|states?|feels|thinks|noticed|notices|swears|found|finds|hears|heard|reckons|insists)`,
+		`<there>`, `( (outside|outdoors?|inside|indoors?|on the roof|out there))?`,
 		`<mend>`, `((replac|renew|swapp|exchang|chang|clean|tighten|seal|solder|braz|repair|mend|fix|clear|unblock|unclogg|adjust|straighten|rewir|recharg|evacuat|defrost|fre|lubricat|oil|greas|crimp|levell?|flush|descal|unjamm|fitt|install|reconnect|remov|pull)ed|clean|replace|fit|tighten|unblock)\b`, // words of work for certain
 	)
 })
