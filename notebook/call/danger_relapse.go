@@ -124,9 +124,12 @@ var iceWanted = []string{"no-ice", "poor-ice"}
 
 // fares is what the words of the line at hand say of how the machine does.
 func (c *Call) fares(text string) said.Fare {
-	if c.faredAt != c.entry {
-		c.spend(400 * min(len(text), said.MostBytes))
-		c.faredAt, c.faredOf = c.entry, c.kept().Fares(text)
+	if c.faredAt != c.entry || c.faredText != text {
+		c.faredAt, c.faredText, c.faredOf = c.entry, text, said.Beside
+		if c.spend(4 * len(text)); said.OnMachine(text) {
+			c.spend(1600 * min(len(text), said.MostBytes))
+			c.faredOf = c.kept().Fares(text)
+		}
 	}
 	return c.faredOf
 }

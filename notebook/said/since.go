@@ -20,19 +20,22 @@ const (
 // Kept is what a machine is for, by which its words are read, and whether its degrees are °C.
 type Kept struct{ Cold, Ice, Rooms, Celsius bool }
 
+// OnMachine reports whether a text has a word of a machine, of what it cools, or of who
+// tells of it: without one Fares has nothing to read.
+func OnMachine(text string) bool {
+	return ofMachine().in(" " + strings.ToLower(text[:min(len(text), MostBytes)]) + " ")
+}
+
 // Fares reads words of how a machine does, for the worst of its clauses. No list has all that people write: what is of the machine or from the
 // client and not understood is asked about (common practice throughout).
 func (k Kept) Fares(text string) Fare {
 	text = strings.ToLower(spelt(text[:min(len(text), MostBytes)]))
-	if !ofMachine().in(" " + text + " ") {
-		return Beside
-	}
 	rests, worst := Rests(text), Beside
 	told := false
 	for _, clause := range Clauses(strings.ReplaceAll(text, "’", "'")) {
 		rest := reporter.get().ReplaceAllString(clause, "")
 		told = told || rest != clause
-		for part := range strings.SplitSeq(unparted.Replace(rest), " and ") {
+		for _, part := range strings.Split(unparted.Replace(rest), " and ") {
 			worst = max(worst, k.clause(strings.TrimSpace(part), rests, told))
 		}
 	}
