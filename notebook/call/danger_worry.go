@@ -90,14 +90,17 @@ var answering = []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsa
 // toRead is what was asked about and neither put right nor answered by what was seen of
 // a danger, or of none.
 func (c *Call) toRead() (list []unread) {
-	var danger, back int
-	if len(c.unread) > 0 {
-		danger, back = c.answered(ofDanger), max(c.since(), c.answered(ofReturn))
+	if len(c.unread) == 0 {
+		return nil
 	}
+	danger, back := c.answered(ofDanger), -1
 	c.spend(len(c.unread))
 	for i := range c.unread {
 		u, by := &c.unread[i], danger
 		if u.about == ofReturn {
+			if back < 0 {
+				back = max(c.since(), c.answered(ofReturn))
+			}
 			by = back
 		}
 		if u.entry >= by && c.alive(u.entry) && !c.righted(u) {
