@@ -88,10 +88,10 @@ type typedIn struct {
 type workDone struct {
 	mended     []int // entries of did and part
 	relapsed   []int // entries that tell of a failure after them
+	unsupplied []int // those of them that tell only of a part that is waited for
 	warmed     []int // those that tell of warmth where it should be cold
 	faredAt    int   // the entry whose words were read for how the machine does
 	faredText  string
-	unsupplied []int            // those of them that tell only of a part that is waited for
 	faredOf    said.Fare        // and what they say
 	placed     map[int]placed   // of mended, those that count from another entry on
 	mendedWhat map[int][]string // the facts that showed what each was done for
