@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/quantity"
+	"ohmcall/calc/source"
 	"ohmcall/notebook/said"
 	"ohmcall/notebook/script"
 )
@@ -63,7 +64,7 @@ func (c *Call) carry(l *script.Line) (string, bool) {
 	if Find(first) != nil || qualityOf(strings.ToLower(strings.TrimSuffix(first, "s"))) != nil {
 		return "", false // a command, or a slip in one: volts for volt
 	}
-	if among(mends, strings.ToLower(first)) {
+	if among(mends, strings.ToLower(first)) || c.slipOfCommand(l) {
 		return "", false
 	}
 	last := c.readings[len(c.readings)-1]
@@ -124,6 +125,9 @@ func (c *Call) expandPart(last *reading, words []script.Word) (string, bool) {
 	}
 	if len(points) == 1 && last.b != "" && !c.alive(last.entry) {
 		return "", false // where the probes stood is struck too
+	}
+	if only := points[0].Text; len(points) == 1 && last.b == "" && last.quality.word == "ohm" && partOf(only) == nil && !c.isPoint(only) {
+		return "", false // no probe stands on a pin that this one could go with
 	}
 	for _, p := range points {
 		if p.Text == "-" || strings.ContainsAny(p.Text, `()+*/<>="`) || p.Quoted || len(p.Text) > 1 && startsLikeNumber(p.Text) && !onlyDigits(p.Text) {
@@ -193,6 +197,29 @@ func (c *Call) carriesOn(last *reading, word string) bool {
 		return false
 	}
 	return isShell(word) || len([]rune(word)) <= 3 || partOf(word) != nil
+}
+
+// beforeParts are words before a part's name that are a letter away from a command, or
+// stand before one of which a machine has one.
+var beforeParts = []string{"drip", "strip", "side", "gate", "slow", "node", "clamp", "thermal", "external", "internal", "new", "old"}
+
+// slipOfCommand reports whether the first word of a line is a slip in a command word
+// rather than a point or the beginning of a part's name: ohmm ptc OL is no new part.
+// A word that is not known before a part of which a machine has one is doubtful too.
+func (c *Call) slipOfCommand(l *script.Line) bool {
+	low := strings.TrimSuffix(strings.ToLower(l.Words[0].Text), "s")
+	if len(l.Words) < 2 || len(low) < 2 || !isWord(low) || among(beforeParts, low) || partOf(low) != nil || c.pinLike(low) || c.isPoint(low) || isMotor(low) || anyPlace(low) || among(atMains, low) {
+		return false
+	}
+	next := l.Words[1].Text
+	if p := partOf(next); len(l.Words) > 2 && p != nil && among(onePer, p.words[0]) && partStarting(low+"-"+next) == nil {
+		return true
+	}
+	if len(low) == 2 { // ohm without one of its letters
+		return len(l.Words) > 2 && (low == "oh" || low == "om" || low == "hm") && !c.pinName(next)
+	}
+	name := source.Slip(low, commandWords())
+	return name != "" && c.slipped(name, l) != ""
 }
 
 //go:noinline

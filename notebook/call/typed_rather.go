@@ -25,6 +25,7 @@ var rathers = []struct{ words, beside, line string }{
 	{" c1 c2 ", "", "mfd %[2]s %[1]s"},
 	{" fan ", "", "amp fan %s"},
 	{" rh ", "", "note rh %s"},
+	{" age ", "", "worth age %s"},
 	{" ff ", "", "temp fridge %s"},
 	{" meg ", "", "ohm A case %s"},
 }

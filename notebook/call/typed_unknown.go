@@ -247,6 +247,9 @@ func (c *Call) slipBeforePlace(l *script.Line) string {
 			return line
 		}
 	}
+	if n := source.Slip(first, commandWords()); q == nil && n != "" && len(l.Words) == 3 && partOf(l.Words[1].Text) != nil && c.slipOfCommand(l) {
+		return c.slipped(n, l)
+	}
 	if q == nil || len(l.Words) < 3 || partOf(first) != nil || among(atMains, first) {
 		return ""
 	}
@@ -256,7 +259,7 @@ func (c *Call) slipBeforePlace(l *script.Line) string {
 			return ""
 		}
 	}
-	if !among(placeWords(q.word), strings.ToLower(next)) && !(q.word == "ohm" && c.pinName(next)) {
+	if !among(placeWords(q.word), strings.ToLower(next)) && !(q.word == "ohm" && (c.pinName(next) || partOf(next) != nil)) {
 		return ""
 	}
 	return c.slipped(q.word, l)
