@@ -116,7 +116,7 @@ func applyLet(c *Call, a *args) (*Reply, error) {
 	if again {
 		r.add(Plain, "It was: "+old.said()+".")
 	}
-	for _, n := range s.notes {
+	for _, n := range append(s.doubts(), s.notes...) {
 		r.add(Plain, n)
 	}
 	r.Sum = sumOf(q)
@@ -218,7 +218,7 @@ func (c *Call) applySum(l *script.Line) (*Reply, error) {
 			r.add(Plain, s.value)
 		}
 	}
-	for _, n := range scope.notes {
+	for _, n := range append(scope.doubts(), scope.notes...) {
 		r.add(Plain, n)
 	}
 	c.sums = append(c.sums, s)

@@ -46,7 +46,7 @@ func (c *Call) alerts(r *record.Record) []string {
 		add("Contradiction", s)
 	}
 	for _, e := range c.expects {
-		if s := c.shaken(e.from); s != "" && c.alive(e.entry) {
+		if s := c.inDoubt(e.from, e.worked); s != "" && c.alive(e.entry) {
 			add("In doubt", e.meaning+atEntry(e.entry)+": "+s)
 		} else if e.met == sum.No && c.alive(e.entry) {
 			add("Expectation not met", e.meaning+atEntry(e.entry))

@@ -142,7 +142,7 @@ func (c *Call) drawEvidence(r *record.Record) {
 		r.Verdicts = append(r.Verdicts, drawn(v))
 	}
 	for _, s := range c.sums {
-		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: joined(s.by, c.shaken(s.from)), Struck: c.struck[s.entry]}
+		out := record.Sum{Entry: s.entry, Text: s.text, Value: s.value, Meaning: joined(s.by, c.inDoubt(s.from, s.entry)), Struck: c.struck[s.entry]}
 		if s.out != nil {
 			out.Number, out.Unit, out.U = s.out.Value, s.out.Unit, s.out.U
 		}
@@ -153,12 +153,12 @@ func (c *Call) drawEvidence(r *record.Record) {
 			continue
 		}
 		v, unit, u := d.value.Shown()
-		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.shaken(d.from)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
+		r.Sums = append(r.Sums, record.Sum{Entry: d.entry, Text: d.name, Value: d.value.String(), Meaning: joined(joined(d.help, d.by), c.inDoubt(d.from, math.MaxInt)), Number: v, Unit: unit, U: u, Struck: c.struck[d.entry]})
 	}
 	for _, e := range append(slices.Clip(c.expects), c.waiting...) {
 		row := record.Sum{Entry: e.entry, Text: e.text, Meaning: joined(joined(e.meaning, e.by), e.waits), Struck: c.struck[e.entry]}
 		row.Met = [...]string{sum.Yes: "met", sum.No: "not met", sum.Unsure: "cannot tell"}[e.met]
-		if s := c.shaken(e.from); s != "" {
+		if s := c.inDoubt(e.from, e.worked); s != "" {
 			row.Met, row.Meaning = "in doubt", joined(row.Meaning, s)
 		} else if e.waits != "" {
 			row.Met = "waiting"

@@ -66,9 +66,6 @@ func (s *scope) Lookup(name string) (quantity.Q, bool) {
 	}
 	s.own(d)
 	s.rest(d.from...)
-	if why := s.c.shaken(d.from); why != "" {
-		s.notes = append(s.notes, name+" "+why+".")
-	}
 	return d.value, true
 }
 

@@ -13,6 +13,7 @@ import (
 // a reading waits, and is judged when that is there.
 type expectation struct {
 	entry   int
+	worked  int // in which entry it was worked out
 	line    *script.Line
 	text    string
 	col     int // of text in the line
@@ -61,9 +62,12 @@ func (c *Call) workOut(e *expectation, r *Reply) error {
 	if e.met, err = sum.Condition(e.text, s); err != nil {
 		return shifted(err, e.col)
 	}
-	e.from, e.by, e.waits = s.used, s.by(), ""
+	e.from, e.by, e.waits, e.worked = s.used, s.by(), "", c.entry
 	c.expects = append(c.expects, e)
 	c.tellOutcome(e, r)
+	for _, d := range s.doubts() {
+		r.add(Warn, d)
+	}
 	return nil
 }
 

@@ -47,7 +47,7 @@ func plateFunc(in *scope) sum.Func {
 				}
 				return nil, e.WithHint("as in: plate volts 115")
 			}
-			in.rest(basis{p.entry, c.entry, p.id()})
+			in.rest(basis{entry: p.entry, asOf: c.entry, plate: p.id()})
 			return p.q, nil
 		}}
 }

@@ -2,15 +2,15 @@ package call
 
 import (
 	"cmp"
-	"math"
 	"slices"
 )
 
 // basis is an entry that a sum rests on, and the entry whose sum took what it
-// was worth then; of a line of plate which of its values.
+// was worth then; of a line of plate which of its values, of one of readings which.
 type basis struct {
 	entry, asOf int
 	plate       string
+	read        *reading
 }
 
 // rest notes that the sum rests on entries; the oldest use of one counts.
@@ -20,7 +20,7 @@ func (s *scope) rest(on ...basis) {
 next:
 	for _, b := range on {
 		for i := range s.used {
-			if u := &s.used[i]; u.entry == b.entry && u.plate == b.plate {
+			if u := &s.used[i]; u.entry == b.entry && u.plate == b.plate && u.read == b.read {
 				u.asOf = min(u.asOf, b.asOf)
 				continue next
 			}
@@ -33,11 +33,10 @@ next:
 // of meter and probes.
 func (s *scope) restOnReading(r *reading) {
 	c := s.c
+	s.rest(basis{entry: r.entry, asOf: c.entry, read: r})
 	if r.derived { // it has a doubt of its own, whatever is declared
-		s.rest(basis{entry: r.entry, asOf: math.MaxInt})
 		return
 	}
-	s.rest(basis{entry: r.entry, asOf: c.entry})
 	if n := c.meterFor(r.quality.word).entry; n > 0 {
 		s.rest(basis{entry: n, asOf: c.entry})
 	}
@@ -99,6 +98,9 @@ func (v *plate) id() string { return v.of + "\x00" + v.key + "\x00" + v.name }
 //
 //go:noinline
 func (c *Call) otherwise(b basis) int {
+	if b.read != nil && b.read.derived {
+		return 0
+	}
 	if n := c.revalued[cmp.Or(b.plate, c.entries[b.entry-1].Kind)]; n > b.asOf {
 		return n
 	}
@@ -120,6 +122,48 @@ func (c *Call) shaken(from []basis) string {
 		}
 	}
 	return why
+}
+
+// readSince says which reading that a sum rests on had been read again by an entry, ""
+// for none. What rests on the later one too compares the two.
+func (c *Call) readSince(from, all []basis, by int) string {
+	for _, b := range from {
+		if b.read == nil {
+			continue
+		}
+		at := c.byKey[b.read.key()]
+		c.spend(8 + len(at))
+		for _, r := range slices.Backward(at) {
+			if r.entry <= max(b.asOf, b.entry) {
+				break
+			}
+			if r.entry > by || !c.alive(r.entry) || r.cond.String() != b.read.cond.String() {
+				continue
+			}
+			if r.shown() != b.read.shown() && !slices.ContainsFunc(all, func(o basis) bool { return o.read == r }) {
+				return "rests on " + b.read.where() + " " + b.read.shown() + atEntry(b.entry) + ", read again as " + r.shown() + atEntry(r.entry)
+			}
+			break
+		}
+	}
+	return ""
+}
+
+// inDoubt says why a sum of an entry is in doubt, "" when it is not.
+func (c *Call) inDoubt(from []basis, entry int) string {
+	return cmp.Or(c.shaken(from), c.readSince(from, from, entry))
+}
+
+// doubts are those of the own names that the sum used.
+func (s *scope) doubts() []string {
+	var out []string
+	for i := range s.asked {
+		d := &s.asked[i]
+		if why := cmp.Or(s.c.shaken(d.from), s.c.readSince(d.from, s.used, s.c.entry)); why != "" {
+			out = append(out, d.name+" "+why+".")
+		}
+	}
+	return out
 }
 
 // shake tells the sums that are in doubt by an entry: one that was struck, or
