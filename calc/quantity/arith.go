@@ -116,7 +116,7 @@ func twoPoints(a, b *Unit) *source.Error {
 	if a.kind == Point {
 		return e.WithHint("a rise or fall is written in K or Fdiff, such as 5Fdiff")
 	}
-	return e.WithHint("a rise or fall is written in psid, kPad or bard, such as 5psid")
+	return e.WithHint("a rise or fall is written in psid, kPad, bard or inWCd, such as 5%s", a.difference().symbol)
 }
 
 // Neg is -q. A temperature point has none: the minus of `-2F` belongs to the
@@ -138,7 +138,7 @@ func scales(u *Unit, verb string) error {
 			WithHint("take a difference first, such as (75F - 40F)")
 	case Gauge:
 		return fault("%s gauge cannot be %s: it starts at the pressure of the air", u.named(), verb).
-			WithHint("convert first, such as `(40psi in psia)`")
+			WithHint("what it is above the air is such as (40psi - 0psi), in psid; absolute it is (40psi in psia)")
 	}
 	return nil
 }
@@ -175,6 +175,10 @@ func product(a, b *Unit, sign int8) (*Unit, error) {
 	if sign < 0 {
 		verb = "divided"
 	}
+	if sign < 0 && a.dim == dimPressure && b.dim == dimPressure && (a.kind == Gauge || b.kind == Gauge) {
+		return nil, fault("a ratio is of absolute pressures, and these are gauge").
+			WithHint("convert both, such as (250psi in psia) / (40psi in psia)")
+	}
 	if err := scales(a, verb); err != nil {
 		return nil, err
 	}
@@ -196,7 +200,7 @@ func product(a, b *Unit, sign int8) (*Unit, error) {
 	if d == dimEnergy && (a.hours() || b.hours()) {
 		return units().bySpelling["Wh"], nil
 	}
-	if sign < 0 && b.dim == dimTime && a.dim != (Dim{}) && (d == dimFlow || units().firstOf[dimKind{d, Plain}] == nil) {
+	if sign < 0 && b.dim == dimTime && (a == plain && b.hours() || a.dim != (Dim{}) && (d == dimFlow || units().firstOf[dimKind{d, Plain}] == nil)) {
 		return typed(a, b, -1)
 	}
 	if sign > 0 && a == b && a.dim == dimLength {

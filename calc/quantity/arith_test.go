@@ -71,6 +71,10 @@ func TestArithmetic(t *testing.T) {
 		{"120V", "+", "5%", "!120V * (1 + 10%)"},
 		// Rates, areas and energies in the units typed.
 		{"20Fdiff", "/", "10min", "2 Fdiff/min"},
+		{"80", "/", "1h", "80 1/h"},
+		{"3", "/", "1min", "3 1/min"},
+		{"1", "/", "20ms", "50 Hz"},
+		{"1.0inWC", "-", "0.2inWC", "0.8 inWCd"},
 		{"50L", "/", "8min", "6.25 L/min"},
 		{"20psid", "/", "10min", "2 psid/min"},
 		{"12in", "*", "12in", "144 in²"},

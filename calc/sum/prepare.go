@@ -181,6 +181,10 @@ func (p *preparer) number() error {
 			return p.fault(p.at, p.at+lead+n, "the power can be of %s or of its unit alone", text)
 		}
 	}
+	if p.ev.strict && q.Kind() == quantity.Point && q.SI() < 0 {
+		p.ev.doubted = true
+		return p.fault(p.at, p.at+lead+n, "nothing is colder than -459.67F, which is -273.15C")
+	}
 	if p.ev.strict && q.Symbol() == "inHg" && q.SI() > 0 {
 		p.ev.doubted = true
 		return p.fault(p.at, p.at+n, "inches of mercury on a gauge are a vacuum").WithHint("-10inHg is below the air, 10inHga is above a vacuum")

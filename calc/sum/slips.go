@@ -19,7 +19,10 @@ a vacuum|(?i)(\d) ?inHg\b|${1}inHga
 quote|(\d+)' ?(\d+)"|${1}ft + ${2}in
 quote|(\d)"( ?[-+*/)]|$)|${1}in$2
 missing|(\d) ?ft (\d+) in$|${1}ft + ${2}in
-after in|^([\d./]+) in$|($1) * 1in
+two gauge|([\d.]) ?inWC\b|${1}inWCd
+two gauge|([\d.]) ?(psi|kPa|bar)g?$|$1${2}d
+starts at|([\d.]) ?(psi|kPa|bar|inWC)g?\b|$1${2}d
+after in|(\d) in( ?[-+*/)]|$)|${1}in$2
 after in|^(.*[-+*/].*) in$|($1) * 1in
 zero|\b(wire_(?:drop|ohms)\()1/0|${1}0
 zero|\b(wire_(?:drop|ohms)\()2/0|${1}-1
@@ -72,6 +75,9 @@ used|√ ?([\w.]+)|sqrt($1)
 used|√|sqrt
 used|<>|!=
 used|~|
+money|(?i)(\d ?)(h|hr|hours?|kWh) ?\* ?[$€£]([\d.]+)|$1$2 * $3/$2
+money|(?i)[$€£]([\d.]+) ?\* ?([\d.]+ ?)(h|hr|hours?|kWh)\b|$1/$3 * $2$3
+money|(?i)(\d ?min) ?\* ?[$€£]([\d.]+)|$1 * $2/h
 money|[$€£]|`
 
 type slip struct {
@@ -113,7 +119,9 @@ func (ev *evaluator) instead(text string, err error) error {
 			return e.WithHint("%s, or %s", hint, t)
 		default:
 			found, hint = t, "write "+t
-			e = e.WithHint("%s", hint)
+			if e = e.WithHint("%s", hint); s.of == "money" {
+				return e
+			}
 		}
 	}
 	return e

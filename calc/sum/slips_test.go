@@ -85,6 +85,10 @@ func TestSlips(t *testing.T) {
 			"   ^^", "5% * 120V"},
 		{"12 x 3",
 			"   ^", "12 * 3"},
+		{"1.5h * $80",
+			"       ^", "1.5h * 80/h"},
+		{"30psi * 2.31ft/psi",
+			"      ^", "30psid * 2.31ft/psi"},
 		{"$20 * 3",
 			"^", "20 * 3"},
 		{"4 in wc",
@@ -174,7 +178,7 @@ func TestNoSlips(t *testing.T) {
 		}
 	}
 	// A stored line of either kind is what it was.
-	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "40m/8m/s": "5 Hz", "2m^3": "8000 L", "10inHg in psi": "4.91 psi"} {
+	for text, want := range map[string]string{"24.50 + 7%": "24.57", "max(1,2, 3)": "3", "-300C + 500K": "200 °C", "40m/8m/s": "5 Hz", "2m^3": "8000 L", "10inHg in psi": "4.91 psi"} {
 		if got := shown(eval(t, text, env)); got != want || Doubtful(text, env) == nil {
 			t.Errorf("%s = %s, %v; want %s and a doubt", text, got, Doubtful(text, env), want)
 		}

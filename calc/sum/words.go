@@ -75,7 +75,7 @@ func (p *preparer) behindSlash(text string, n int) (*quantity.Q, error) {
 	}
 	behind, old := letter(p.source[p.at-2]), strings.Contains(" s sec min h hr day m ft ", " "+text+" ")
 	value := p.value.to == p.at-1
-	if !value && !(behind && old) || n == 1 && !(behind && strings.Contains("smhgLJKF", text)) {
+	if !value && !(behind && old) || n == 1 && text != "h" && !(behind && strings.Contains("smgLJKF", text)) {
 		return nil, nil
 	}
 	one, err := quantity.New(1, text)

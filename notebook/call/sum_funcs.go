@@ -42,6 +42,11 @@ func plateFunc(in *scope) sum.Func {
 			p, ok := c.plateHere(key, name)
 			if !ok || !p.isQ {
 				e := early("the plate holds no number for " + key)
+				if k, n, two := strings.Cut(key, " "); two && name == "" {
+					if _, ok := c.plateHere(k, n); ok {
+						return nil, e.WithHint("a comma parts the key and its name: plate(%s, %s)", k, n)
+					}
+				}
 				if named := c.namedOnPlate(key); named != "" {
 					return nil, e.WithHint("it is named there: plate(%s, %s)", key, named)
 				}

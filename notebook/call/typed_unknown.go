@@ -336,7 +336,7 @@ func isWord(s string) bool {
 		return false
 	}
 	for i, r := range s {
-		letter := r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '_' || r > 0x7f && r != '√' && r != '±'
+		letter := r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r == '_' || r > 0x7f && r != '√' && r != '±' && r != '−'
 		if !letter && (i == 0 || !(r >= '0' && r <= '9' || r == '-' || r == '\'' || r == '.' || r == '!' || r == '?')) {
 			return false
 		}
