@@ -18,10 +18,12 @@ import (
 //     mark, so that none is ever drawn; NUL, which it would take for the end,
 //     is dropped.
 //   - Ctrl-Z suspends.
+//   - Home and End are what the editor knows as these, however a terminal sends them.
 type keys struct {
 	*input
 	suspend func()
 	lastCR  bool
+	escape  byte // of a key's sequence so far: ESC, [, or its digit; 0 outside of one
 }
 
 const ctrlZ = 0x1A
@@ -45,7 +47,7 @@ func (k *keys) Read(p []byte) (int, error) {
 			continue
 		}
 		k.mu.Lock()
-		k.rest = k.oneEnd(spaced(b))
+		k.rest = k.oneEnd(k.homeAndEnd(spaced(b)))
 		have = len(k.rest) > 0
 		k.mu.Unlock()
 	}
@@ -97,6 +99,25 @@ func (k *keys) oneEnd(b []byte) []byte {
 		}
 	}
 	return out
+}
+
+// homeAndEnd writes the keys that the console, tmux (ESC [ 1 ~, ESC [ 4 ~) and others
+// (7 and 8) send, which the editor drops, as ESC [ 1 H and ESC [ 4 F, which it obeys. A
+// sequence may come in pieces.
+func (k *keys) homeAndEnd(b []byte) []byte {
+	for i, c := range b {
+		was := k.escape
+		k.escape = 0
+		switch {
+		case c == 0x1B, c == '[' && was == 0x1B, was == '[' && strings.IndexByte("1478", c) >= 0:
+			k.escape = c
+		case c == '~' && (was == '1' || was == '7'):
+			b[i] = 'H'
+		case c == '~' && (was == '4' || was == '8'):
+			b[i] = 'F'
+		}
+	}
+	return b
 }
 
 // spaced turns the tabs of what was pasted into spaces. A tab typed is the
