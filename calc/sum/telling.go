@@ -71,6 +71,9 @@ func (ev *evaluator) tell(c *compiled, v Value) {
 			ev.env.Note("That is above the air; absolute it is " + abs.String() + ".")
 		}
 	}
+	if l := c.prep.literals; len(l) == 2 && len(c.prep.names) == 0 && strings.Contains(c.prep.text, "*") && l[0].q.Symbol() == "kWh" && l[1].q.Symbol() == "" && l[1].q.SI() < 1 {
+		ev.env.Note("Money by the kilowatt-hour is written " + l[1].q.String() + "/kWh.")
+	}
 	if s := c.prep.radians; s != "" {
 		ev.env.Note(s + " is taken in radians; degrees are " + s + "deg.")
 	}

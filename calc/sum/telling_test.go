@@ -34,6 +34,10 @@ func TestTold(t *testing.T) {
 		{"40psi in bar", ""},
 		{"(5psia in psi) + 3psid", ""},
 		{"40psi in psia", ""},
+		{"3 KWH * 0.17", "Money by the kilowatt-hour is written 0.17/kWh."},
+		{"3kWh * 0.17/kWh", ""},
+		{"3kWh / 0.5", ""},
+		{"150W * 24h", ""},
 	}
 	for _, r := range rows {
 		env := scope(t)

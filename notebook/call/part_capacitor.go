@@ -2,6 +2,7 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -11,7 +12,7 @@ import (
 
 func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 	v := c.value(latest(rs))
-	p, known := c.marking(name)
+	p, known := c.marking(name, latest(rs))
 	marked := 0.0
 	if known {
 		marked, _ = p.q.In("uF")
@@ -70,14 +71,18 @@ func (c *Call) onlyRunMark() (p plate, ok bool) {
 }
 
 // marking is what is marked on a capacitor. A marking typed without a name is
-// that of the capacitor read first; another needs its own.
-func (c *Call) marking(name string) (plate, bool) {
+// that of the capacitor read first; another needs its own. Each of several compressors
+// has one.
+func (c *Call) marking(name string, r *reading) (plate, bool) {
 	p, ok := c.plateAt("", "mfd", name)
 	if !ok && among([]string{"cap", "capacitor", "c1"}, strings.ToLower(name)) && !c.appliance().Air {
 		p, ok = c.onlyRunMark()
 	}
 	if !ok || p.name != "" {
 		return p, ok
+	}
+	if at := c.compressorAt(r.entry); at != "" && p.of != at && c.isCompressor(p.of) {
+		return c.plateAt(at, "mfd", name) // not that of the other compressor
 	}
 	var first *reading
 	for _, kind := range []string{"mfd", "capload"} {
@@ -94,6 +99,22 @@ func (c *Call) marking(name string) (plate, bool) {
 		return plate{}, false
 	}
 	return p, true
+}
+
+// compressorAt is the one of several compressors that was at hand before an entry, ""
+// when none was.
+func (c *Call) compressorAt(entry int) string {
+	c.spend(2 * len(c.atHand))
+	for _, h := range slices.Backward(c.atHand) {
+		if h.entry >= entry || !c.alive(h.entry) {
+			continue
+		}
+		if c.isCompressor(h.value) {
+			return h.value
+		}
+		break
+	}
+	return ""
 }
 
 // judgeCapLoad judges a capacitor by the amps through it and the volts
@@ -116,7 +137,7 @@ func (c *Call) judgeCapLoad(name string, rs []*reading) (verdict.Verdict, bool) 
 		hz = 60
 	}
 	in := judge.UnderLoadIn{Name: name, Amps: c.value(amps), Volts: c.value(volts), Hertz: hz}
-	if p, ok := c.marking(name); ok && !p.ranged {
+	if p, ok := c.marking(name, amps); ok && !p.ranged {
 		in.Marked, _ = p.q.In("uF")
 		in.Tolerance = p.tol
 	}

@@ -27,7 +27,7 @@ var partAliases = map[string]string{
 	"start-relay": "relay", "current-relay": "relay", "door-lock": "switch", "lid-switch": "switch", "door-latch": "switch", "lid-lock": "switch",
 	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
 	"power-cord": "cord", "radiant-sensor": "flame-sensor", "selector": "switch", "selector-switch": "switch", "lid": "switch",
-	"water-valve": "valve", "inlet-valve": "valve",
+	"kit": "module", "start-kit": "module", "hard-start": "module", "hard-start-kit": "module", "water-valve": "valve", "inlet-valve": "valve",
 }
 
 // canonical is a part's name in the table for one of its other names; digits
@@ -92,6 +92,7 @@ var assemblies = []struct{ word, says string }{
 	{"ice-maker", "an assembly: its heater, its thermostat and its motor are read one by one"},
 	{"electrode", "a spark gap, open on ohms: its insulator and its gap are looked at"},
 	{"transformer", "two windings: on transformer, then the ohms of each between its own pins"},
+	{"kit", "a capacitor and what cuts it out, behind two leads: mfd start-cap … reads the one, ohm relay … or ohm ptc … the other"},
 	{"", "no ohms judge electronics: what feeds it and what it gives out are read"},
 }
 
