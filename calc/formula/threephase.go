@@ -26,6 +26,8 @@ var threePhase = []Formula{
 		Fn: func(a Args) (float64, error) {
 			return Unbalance(a.Num[0], a.Num[1], a.Num[2]), nil
 		},
-		Say: func(Args, float64) string { return "NEMA MG 1 recommends no more than 1 % of the volts at a motor's terminals" },
+		Say: func(Args, float64) string {
+			return "NEMA MG 1 recommends no more than 1 % of the volts at a motor's terminals"
+		},
 	},
 }

@@ -19,6 +19,8 @@ func TestSlipIsNotCarriedOn(t *testing.T) {
 		{"ohm heater 30", "apm comp 1.1", "amp comp 1.1"},
 		{"ohm heater 30", "tmep freezer 5", "temp freezer 5"},
 		{"amp comp 1.1", "ampp fan 0.3", "amp fan 0.3"},
+		{"watt unit 200", "wat comp 150", "watt comp 150"},
+		{"temp freezer 5F", "temo fridge 40F", "temp fridge 40F"},
 		{"ohm heater 30", "ntoe ptc 5", "note ptc 5"},
 		{"ohm heater 30", "age 12", "worth age 12"},
 		{"ohm A B 3", "age 12", "worth age 12"},

@@ -259,7 +259,7 @@ func (c *Call) slipBeforePlace(l *script.Line) string {
 			return ""
 		}
 	}
-	if !among(placeWords(q.word), strings.ToLower(next)) && !(q.word == "ohm" && (c.pinName(next) || partOf(next) != nil)) {
+	if !among(placeWords(q.word), strings.ToLower(next)) && !(anyPlace(next) && source.Slip(first, []string{q.word}) != "") && !(q.word == "ohm" && (c.pinName(next) || partOf(next) != nil)) {
 		return ""
 	}
 	return c.slipped(q.word, l)
