@@ -2,7 +2,6 @@ package call
 
 import (
 	"math"
-	"slices"
 	"strings"
 
 	"ohmcall/calc/judge"
@@ -105,7 +104,8 @@ func (c *Call) marking(name string, r *reading) (plate, bool) {
 // when none was.
 func (c *Call) compressorAt(entry int) string {
 	c.spend(2 * len(c.atHand))
-	for _, h := range slices.Backward(c.atHand) {
+	for i := len(c.atHand) - 1; i >= 0; i-- {
+		h := &c.atHand[i]
 		if h.entry >= entry || !c.alive(h.entry) {
 			continue
 		}

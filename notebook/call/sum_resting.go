@@ -133,7 +133,8 @@ func (c *Call) readSince(from, all []basis, by int) string {
 		}
 		at := c.byKey[b.read.key()]
 		c.spend(8 + len(at))
-		for _, r := range slices.Backward(at) {
+		for i := len(at) - 1; i >= 0; i-- {
+			r := at[i]
 			if r.entry <= max(b.asOf, b.entry) {
 				break
 			}
