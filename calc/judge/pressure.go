@@ -27,6 +27,9 @@ const (
 	// goneShare is the share of the saturation's gauge pressure below which no
 	// charge to speak of is left (common practice).
 	goneShare = 0.1
+	// hottestCondensing is what a sound condenser stays below, in °C: 20 K above air of
+	// 46 °C (115 °F); high-pressure controls open near it (common practice).
+	hottestCondensing = 66
 )
 
 // zone parts what a temperature is: low under low, usual from from to to, high
@@ -85,6 +88,7 @@ type PumpingIn struct {
 	AirName            string        // of the place where it is read
 	For                Evaporator
 	Rooms              bool // it cools, dries or warms the air of rooms
+	Hot                bool // it condenses hotter by design, as what dries or heats water does
 }
 
 // Pumping judges the pressures of a running compressor. Their ratio says that it
@@ -92,6 +96,9 @@ type PumpingIn struct {
 // and air are what they should be.
 func Pumping(in PumpingIn) verdict.Verdict {
 	const subject = "pressures while it runs"
+	if v, ok := in.oneSide(subject); ok {
+		return v
+	}
 	if in.Suction.Over || in.Discharge.Over || in.Suction.Lo <= -airPSI {
 		return cannot(subject, "suction and discharge in psi, above a full vacuum, are needed", in.Suction, in.Discharge)
 	}
@@ -122,6 +129,31 @@ func Pumping(in PumpingIn) verdict.Verdict {
 		out.Word, out.Text = verdict.CannotTell, near
 	}
 	return out
+}
+
+// BeyondCutOut is the fact of a discharge above what any sound condenser asks for.
+const BeyondCutOut = "discharge-beyond"
+
+// oneSide judges what one side tells by itself: a discharge above any that a sound
+// condenser has, and, while the other was not read, a suction that boils too cold.
+func (in PumpingIn) oneSide(subject string) (verdict.Verdict, bool) {
+	source := formula.SaturationSource(in.Gas) + "; " + commonPractice + ", " + handleGas
+	if _, most, ok := formula.SaturationPSI(in.Gas, hottestCondensing); ok && !in.Hot && !in.Discharge.Over && in.Discharge.Lo > most {
+		out := begin(subject, in.Discharge, atMost(most), "psi", source)
+		out.Word, out.Fact, out.Caution = verdict.Suspect, []string{BeyondCutOut}, []string{caution.SealedSystem, caution.HotMoving}
+		out.Text = fmt.Sprintf("discharge %s is above any high-pressure cut-out, %s at %d °C has %s: stop it", quantity(in.Discharge.X, "psi"), in.Gas, hottestCondensing, quantity(math.Round(most), "psi"))
+		out.Also = []string{"that leads to a condenser without air, too much charge or another gas in it; and to a cut-out that does not open (an inference by " + commonPractice + ")"}
+		return out, true
+	}
+	z := boilsFreezing
+	if in.For == CoolsAir {
+		z = boilsCooling
+	}
+	if boils, ok := boiling(in.Gas, in.Suction); ok && in.For != "" && in.Discharge.Over && !in.Suction.Over && z.place(boils) == 0 {
+		return verdict.Verdict{Subject: subject, Word: verdict.Suspect, Entries: entries(in.Suction), Fact: []string{"suction-low"}, Source: source,
+			Text: fmt.Sprintf("suction %s is low, %s boils at %s °C, a sound one at %s °C or warmer; read the other side too", quantity(in.Suction.X, "psi"), in.Gas, num(tenth(boils.X)), num(z.from))}, true
+	}
+	return verdict.Verdict{}, false
 }
 
 // sides judges both pressures of a compressor that pumps by where the gas

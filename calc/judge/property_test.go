@@ -139,7 +139,7 @@ const vocabulary = `sensor-open sensor-reads-cold sensor-reads-warm insulation-s
 	switch-closed switch-open fuse-sound fuse-open cord-sound cord-open
 	sensor-sound sensor-failed sensor-suspect earth-continuity-sound earth-continuity-failed temp-at-target temp-above
 	plug-to-plug-sound plug-to-plug-shorted control-calling control-not-calling
-	pressures-apart pressures-level suction-low suction-normal suction-high standing-pressure-sound standing-pressure-high standing-pressure-none
+	pressures-apart pressures-level suction-low suction-normal suction-high discharge-beyond standing-pressure-sound standing-pressure-high standing-pressure-none
 	insulation-undecided supply-undecided sag-undecided start-cap-undecided run-cap-undecided start-device-undecided
 	heater-undecided heater-insulation-undecided heater-insulation-suspect speed-switch-closed speed-switch-open speed-switch-undecided thermostat-undecided limit-undecided switch-undecided fuse-undecided
 	cord-undecided sensor-undecided earth-undecided`

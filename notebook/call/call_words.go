@@ -65,6 +65,9 @@ func (c *Call) told(r *Reply, text string, work bool) {
 	mends := work && !said.Undone(text)
 	if !mends {
 		c.relapse(r, text)
+		if c.openedAt(tightness[1].of) > 0 && said.LosesCharge(text) {
+			c.toldAgain(r)
+		}
 	}
 	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)

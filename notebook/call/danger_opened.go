@@ -87,6 +87,9 @@ func (c *Call) tightProofs() (out []proofWanted) {
 			if n < at { // in the line of the work it stands behind it
 				return shown{}
 			}
+			if again := c.lastShown([]string{t.leak, "oil-stain"}); again > max(n, c.since()) {
+				return shown{text: "a sign of a leak again" + atEntry(again)}
+			}
 			f, _ := cause.Lookup(t.tight)
 			return shown{held: true, text: f.Help + atEntry(n)}
 		}})

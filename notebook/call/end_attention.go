@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/cause"
+	"ohmcall/calc/judge"
 	"ohmcall/calc/sum"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
@@ -225,7 +226,7 @@ func (c *Call) doubts() []string {
 		}
 	}
 	out = append(out, told(c.verdictsWith(inDoubt...), true)...)
-	out = append(out, told(c.verdictsWith("earth-undecided", "neutral-poor"), true)...)
+	out = append(out, told(c.verdictsWith("earth-undecided", "neutral-poor", judge.BeyondCutOut), true)...)
 	if n := c.undeadTests(); len(n) > 0 {
 		out = append(out, "dead tests without a word that the unit was dead, "+entryList(n))
 	}

@@ -90,9 +90,10 @@ func (c *Call) judgePressure(rs []*reading, before int) verdict.Verdict {
 	var names []string
 	in.For, names = c.usedFor()
 	in.Rooms = c.appliance().Air || c.appliance().OneFan
+	in.Hot = c.appliance().HeatPumpDryer || c.appliance().Tank
 	in.AirName, in.Air = names[0], c.airRound(names, before)
 	v := judge.Pumping(in)
-	if in.Suction.Over || in.Discharge.Over {
+	if v.Word == verdict.CannotTell && (in.Suction.Over || in.Discharge.Over) {
 		v.Entries = []int{r.entry}
 		v.Text = "one side alone tells little: read the other side (psi discharge 70 run), and frost and timed temperatures"
 		if t, ok := formula.SaturationCelsius(gas, r.x); ok && sideOf(r.a) == "suction" {

@@ -2,10 +2,13 @@ package call
 
 import (
 	"math"
+	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/verdict"
 	"ohmcall/calc/winding"
+	"ohmcall/notebook/said"
 )
 
 // newBad lists what reads bad since: what was renewed, parts, and what the machine that
@@ -37,10 +40,43 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			out = append(out, what+v.Subject+", "+v.Text+" "+by)
 		}
 	}
+	for _, n := range c.foundAgain(since) {
+		if by := atEntry(n); !strings.Contains(told, by) {
+			out = append(out, "what it was mended for gone: it was seen again,"+by)
+		}
+	}
 	if c.pairsLost(since) {
 		out = append(out, "the windings read again: "+c.machines[c.mainMachine()].result.Notes[0])
 	}
 	return append(out, c.against(since)...)
+}
+
+// foundAgain are the entries at which a finding that the work was done for was seen again
+// after it, and not its opposite since.
+func (c *Call) foundAgain(since int) (out []int) {
+	for _, n := range c.mended[max(0, len(c.mended)-mostRepairs):] {
+		if !c.alive(n) {
+			continue
+		}
+		for _, code := range c.mendedWhat[n] {
+			last := c.lastOf(c.seenAt[code], c.entry)
+			if last <= since || slices.Contains(out, last) {
+				continue
+			}
+			c.spend(20 * len(c.seenCodes))
+			f, _ := cause.Lookup(code)
+			gone := slices.Clone(f.Excludes)
+			for _, other := range c.seenCodes {
+				if excludes(code, other) {
+					gone = append(gone, other)
+				}
+			}
+			if c.lastShown(gone) <= last && !said.Has(c.line(last), due) {
+				out = append(out, last)
+			}
+		}
+	}
+	return out
 }
 
 // against lists what contradicts a proof that was shown before it.
@@ -68,6 +104,8 @@ func (c *Call) lost(kind, name string, v *verdict.Verdict) bool {
 		return partOf(name) == partOf("overload") && c.ownGear(name)
 	case "amp":
 		return bad && strings.HasPrefix(strings.ToLower(name), "flame")
+	case "psi":
+		return bad && !among(v.Fact, "suction-high") // which a load makes too
 	case "volt":
 		return bad && c.machineFor(name) == c.mainMachine()
 	}

@@ -178,3 +178,22 @@ func Shown(text string) []string {
 	}
 	return out
 }
+
+// LosesCharge reports whether a text says that a machine's refrigerant is short now.
+func LosesCharge(text string) bool {
+	return Has(text, []string{"gas", "charge", "refrigerant", "pressure", "freon"}) && slices.ContainsFunc(Now(sinceThen.get().ReplaceAllString(text, "")), func(t Telling) bool {
+		return losesCharge.get().MatchString(t.Clause) && !keepsCharge.get().MatchString(t.Clause)
+	})
+}
+
+var (
+	losesCharge = pattern{expr: `
+(low|short|down) (on|of) (the )?(gas|charge|refrigerant|freon)\b
+(los(t|ing|es)|leaks|leaking) (\w+ ){0,2}(gas|charge|refrigerant|freon)\b
+under.?charged\b
+(pressures?|charge|gas|refrigerant) (\w+ ){0,2}(dropp(ed|ing)|drops?|fall(s|ing|en)?|fell|gone|low)\b
+(gas|charge|refrigerant) (is |has )?(out|flat)\b
+`}
+	keepsCharge = pattern{expr: `\b(no|not|never|none|nothing|without|isn'?t|hasn'?t|didn'?t|doesn'?t|if|when|as|of)\b.*\b(gas|charge|refrigerant|pressures?|freon|low|drop)|\b(when|as|normal|expected)\b`}
+	sinceThen   = pattern{expr: `(?i) since (yesterday|then|the (repair|work|charge)|(my |the )?last \w+)`}
+)
