@@ -60,8 +60,8 @@ func TestFoundAgain(t *testing.T) {
 	const gasket = "client A; unit fridge; fault runs all the time; plate volts 115, amps 1.2; volt line 119; saw door gasket torn; safe unplugged; did replaced door gasket; ohm earth 0.08; saw starts; amp comp 1.1 run; temp fridge 50F; +20min temp fridge 45F; +20min temp fridge 41F; +20min temp fridge 38F; +20min temp fridge 36F; "
 	wantsAfter(t, gasket, [][2]string{
 		{"note all good", ""},
-		{"saw door gasket torn", "seen again"},
+		{"saw door gasket torn", "what was mended seen to hold: the door gasket does not seal"},
 		{"saw old gasket torn", ""},
-		{"saw door gasket torn; saw gasket seals", ""},
+		{"saw door gasket torn; saw gasket good", ""},
 	})
 }

@@ -40,9 +40,9 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			out = append(out, what+v.Subject+", "+v.Text+" "+by)
 		}
 	}
-	for _, n := range c.foundAgain(since) {
-		if by := atEntry(n); !strings.Contains(told, by) {
-			out = append(out, "what it was mended for gone: it was seen again,"+by)
+	for _, f := range c.foundAgain(since) {
+		if !strings.Contains(told, atEntry(f.Entry)) {
+			out = append(out, "what was mended seen to hold: "+c.factText(f))
 		}
 	}
 	if c.pairsLost(since) {
@@ -51,16 +51,16 @@ func (c *Call) newBad(since int, told string) (out []string) {
 	return append(out, c.against(since)...)
 }
 
-// foundAgain are the entries at which a finding that the work was done for was seen again
-// after it, and not its opposite since.
-func (c *Call) foundAgain(since int) (out []int) {
+// foundAgain are the findings that the work was done for which were seen again after it,
+// and not their opposite since.
+func (c *Call) foundAgain(since int) (out []cause.Fact) {
 	for _, n := range c.mended[max(0, len(c.mended)-mostRepairs):] {
 		if !c.alive(n) {
 			continue
 		}
 		for _, code := range c.mendedWhat[n] {
 			last := c.lastOf(c.seenAt[code], c.entry)
-			if last <= since || slices.Contains(out, last) {
+			if last <= since || slices.Contains(out, cause.Fact{Code: code, Entry: last}) {
 				continue
 			}
 			c.spend(20 * len(c.seenCodes))
@@ -71,8 +71,8 @@ func (c *Call) foundAgain(since int) (out []int) {
 					gone = append(gone, other)
 				}
 			}
-			if c.lastShown(gone) <= last && !said.Has(c.line(last), due) {
-				out = append(out, last)
+			if c.lastShown(gone) <= last && !said.Has(c.line(last), ofOld) {
+				out = append(out, cause.Fact{Code: code, Entry: last})
 			}
 		}
 	}
@@ -135,6 +135,9 @@ func (c *Call) pairsLost(since int) bool {
 	}
 	return lost || open > 1 && len(m.result.Pins) == 3
 }
+
+// ofOld are words of what was there before the work.
+var ofOld = []string{" old", "removed", "arriv", "was "}
 
 // shortedTo is by how many times a pair reads less than it did when that is no doubt of
 // the meter or of how warm it is (common practice).
