@@ -69,6 +69,7 @@ func (c *Call) told(r *Reply, text string, work bool) {
 			c.toldAgain(r)
 		}
 	}
+	defer c.tellHeld(r, text)
 	for _, a := range c.alarmsIn(text, work) {
 		code := c.inAppliance(a.Finding)
 		if c.lastOf(c.seenAt[code], c.entry) == c.entry {

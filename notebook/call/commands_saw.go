@@ -47,6 +47,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	c.warnOfDanger(r, codes)
 	c.warnOfWork(r, t)
 	c.relapse(r, t)
+	c.tellHeld(r, t)
 	if len(codes) == 0 {
 		if means, by := cause.Limited(c.fanWords(t)); by != "" {
 			r.add(Plain, "Seen: "+t+". By the word “"+by+"” it is not taken as: "+means+".")

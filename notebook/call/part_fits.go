@@ -3,6 +3,7 @@ package call
 import (
 	"strings"
 
+	"ohmcall/calc/caution"
 	"ohmcall/calc/formula"
 	"ohmcall/calc/repair"
 	"ohmcall/notebook/said"
@@ -109,12 +110,54 @@ func (c *Call) charged() (string, int) {
 	return "", 0
 }
 
-// wrongGas tells of a gas charged that is not the plate's, "" when it is: oil, capillary
+// held is the gas last charged, or last told of as what is in the machine.
+func (c *Call) held() (string, int) {
+	gas, at := c.charged()
+	for i := len(c.works) - 1; i >= max(0, len(c.works)-mostRenewals) && c.works[i].entry > at; i-- {
+		c.spend(200)
+		if w := &c.works[i]; (w.kind == "note" || w.kind == "saw") && c.alive(w.entry) {
+			if g := said.Held(w.text); g != "" {
+				return g, w.entry
+			}
+		}
+	}
+	return gas, at
+}
+
+// tellHeld tells of a gas that the line at hand names as what is in the machine and that
+// is not the plate's; one that burns in a machine that is made for none is what can hurt
+// (common practice).
+func (c *Call) tellHeld(r *Reply, text string) {
+	if said.Held(text) == "" {
+		return
+	}
+	gas, at := c.held()
+	why := c.wrongGas(c.entry)
+	if at != c.entry || why == "" {
+		return
+	}
+	if repair.Flammable(gas) && !repair.Flammable(c.gas()) {
+		c.warnAgain(r, caution.Flammable)
+		if c.lastOf(c.seenAt["hazard"], c.entry) != c.entry {
+			c.sight("hazard", gas)
+			r.add(Bad, "It burns, and the machine is made for "+c.gas()+": counts as something that can hurt; wanted then: saw hazard gone. If it is not so, strike "+itoa(c.entry)+".").flag("danger-told")
+		}
+	}
+	if n := len(c.works); n > 0 && c.works[n-1].kind != "did" {
+		r.add(Ask, "Does not fit by its marking: "+why+".").flag("part-does-not-fit")
+	}
+}
+
+// wrongGas tells of a gas in it that is not the plate's, "" when it is: oil, capillary
 // and what may spark are made for one gas (common practice).
 func (c *Call) wrongGas(from int) string {
-	gas, at := c.charged()
+	gas, at := c.held()
 	if on := c.gas(); gas != "" && on != "" && at >= from && formula.GasKey(on) != formula.GasKey(gas) {
-		return "the gas charged, " + gas + atEntry(at) + ", is not that of the plate, " + on
+		where := "in it"
+		if _, charged := c.charged(); charged == at {
+			where = "charged"
+		}
+		return "the gas " + where + ", " + gas + atEntry(at) + ", is not that of the plate, " + on
 	}
 	return ""
 }

@@ -65,3 +65,56 @@ func TestFoundAgain(t *testing.T) {
 		{"saw door gasket torn; saw gasket good", ""},
 	})
 }
+
+// provedAC is an air conditioner whose capacitor was replaced and proved.
+const provedAC = "client A; unit split air conditioner; fault outdoor unit hums, not cooling; plate volts 230, amps 15, gas R-410A; saw set to cool; volt line 242; plate mfd 40; mfd HERM 12; safe off; did replaced run capacitor; mfd HERM 40.2; " +
+	"ohm earth 0.08; saw filter clean; saw coils clean; saw starts; saw blower runs; saw cond-fan runs; amp comp 12.2 run; +20min temp return 78F; temp supply 59F; "
+
+// A gas that is not the plate's counts by whatever words it is told of, one that burns as a
+// danger; what is denied, planned or of a torch does not: common practice.
+func TestGasHeld(t *testing.T) {
+	const fits, hurts = "Does not fit by its marking: the gas ", "Unsafe: something that can hurt"
+	for line, want := range map[string][]string{
+		"note client put propane in it":                      {fits, hurts},
+		"note previous tech filled it with R290":             {fits, hurts},
+		"note found isobutane in the circuit":                {fits, hurts},
+		"note system holds propane, not R-410A":              {fits, hurts},
+		"saw propane in the system":                          {fits, hurts},
+		"did recovered all, recharged with propane":          {fits, hurts},
+		"note somebody put R-22 in it before":                {fits},
+		"note unit has R-407C":                               {fits},
+		"note unit holds R-410A":                             nil,
+		"note no propane in it":                              nil,
+		"note if propane was put in it we would see it":      nil,
+		"note used propane torch on the flare":               nil,
+		"note client wanted R-22 put in it":                  nil,
+		"note R-22 sticker from another unit":                nil,
+		"note R-22 in it; did recovered all, charged R-410A": nil,
+	} {
+		alerts := strings.Join(applyAll(t, strings.Split(provedAC+line, "; ")...).Record().Alerts, "\n")
+		for _, w := range []string{fits, hurts} {
+			if has := strings.Contains(alerts, w); has != among(want, w) {
+				t.Errorf("%s: %q is %v in %s", line, w, has, alerts)
+			}
+		}
+	}
+}
+
+// Who feels unwell where nothing burns is asked about; what tells of a flue, an alarm or a
+// burner is carbon monoxide: common practice.
+func TestUnwellWhereNothingBurns(t *testing.T) {
+	for line, want := range map[string]string{
+		"unit split air conditioner; note customer gets headaches": "To read",
+		"unit fridge; note client felt dizzy in the kitchen":       "To read",
+		"unit heat pump split; note co alarm went off":             "Unsafe",
+		"unit fridge; note headaches, co 60 ppm in the room":       "Unsafe",
+		"unit gas furnace; note customer gets headaches":           "Unsafe",
+		"unit range; note customer gets headaches":                 "Unsafe",
+		"unit electric dryer; note customer feels sick":            "To read",
+	} {
+		alerts := strings.Join(applyAll(t, strings.Split(line, "; ")...).Record().Alerts, "\n")
+		if strings.Contains(alerts, "Unsafe") != (want == "Unsafe") || !strings.Contains(alerts, want) {
+			t.Errorf("%s: %s", line, alerts)
+		}
+	}
+}

@@ -126,6 +126,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
+			if a.Finding == "co" && in != nil && in.Unit != "" && !in.Gas && !in.Furnace && (in.Electric || !in.Unsealed) && Has(clause, unwell) && !Has(text, ofFumes) {
+				continue
+			}
 			told := clause
 			if a.Finding == "called-unsafe" && strings.Contains(clause, "condemned") {
 				if in != nil && !in.Gas && !in.Furnace && condemned.is(clause) && uneconomic.is(text) {
@@ -140,6 +143,13 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 	}
 	return out
 }
+
+// unwell are signs of carbon monoxide that have other reasons where nothing burns, unless
+// ofFumes are told of too (common practice).
+var (
+	unwell  = []string{"headache", "dizzy", "nausea", "sick"}
+	ofFumes = []string{" co ", "co-", "co alarm", "co detect", "monoxide", "flue", "chimney", "exchanger", "fumes", "exhaust", "soot", "furnace", "boiler", "ppm"}
+)
 
 // condemned tells a clause that calls something condemned and no worse, and uneconomic
 // says why what burns no gas is condemned where that is not worth its repair.

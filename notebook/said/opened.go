@@ -37,7 +37,7 @@ var (
 // charged tells the gas that was put in, by words of one of which aGas begins; oils and
 // hoses are for one, and none.
 var (
-	charged = pattern{expr: `\b(?:(?:re)?charg(?:ed|ing)|top(?:ped)? (?:\w+ )*?(?:up|off)|added|used|filled|gassed|put)\b(?:[ ,]+[\w.]+){0,5}?[ ,]+(r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)\b( label| sticker| hose| gauge| oil| leak| detector)?`}
+	charged = pattern{expr: `\b(?:(?:re)?charg(?:ed|ing)|top(?:ped)? (?:\w+ )*?(?:up|off)|added|used|filled|gassed|put)\b(?:[ ,]+[\w.]+){0,5}?[ ,]+(r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)\b( label| sticker| hose| gauge| oil| leak| detector| torch| bottle| tank| cylinder| grill| heater)?`}
 	aGas    = []string{"r1", "r2", "r4", "r5", "r6", "r-", "r ", "propane", "butane"}
 )
 
@@ -50,6 +50,29 @@ func Charged(done string) string {
 	}
 	return ""
 }
+
+// Held gives the gas that words say was put into a machine or is in it, "" when they name
+// none, deny it or speak of what may be.
+func Held(text string) string {
+	if !Has(text, aGas) {
+		return ""
+	}
+	for _, c := range Clauses(text) {
+		gas := Charged(c)
+		if m := heldIn.get().FindStringSubmatch(c); gas == "" && m != nil {
+			gas = m[1] + m[2]
+		}
+		if before, _, _ := strings.Cut(c, gas); gas != "" && !unheldGas.is(before) {
+			return gas
+		}
+	}
+	return ""
+}
+
+var (
+	heldIn    = pattern{expr: `(?:(?:system|unit|machine|circuit|charge|ac|fridge|freezer|it) (?:now |still )?(?:holds?|has|contains?|is(?: full of)?|got|(?:was )?found with|runs on)(?: \w+){0,3} (r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)$|(r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)(?: \w+){0,2} in (?:it|the|this|there|system|unit|circuit|lines?)\b)`}
+	unheldGas = pattern{expr: `\b(no|not|never|without|nothing|if|should|would|could|may|might|asked|wants?|wanted|suggest\w*|order\w*|quot\w*|needs?|for|was|n't)\b|n't\b`}
+)
 
 // named tells of a refrigerant that burns: by its number, or as what is in a machine or
 // comes out of it, which a torch and a bottle are not.

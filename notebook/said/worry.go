@@ -120,6 +120,7 @@ var touchy = []string{" wire", " lead", " cord", " receptacle", " outlet", " plu
 var together = [][][]string{
 	{{" burnt", " burned", " burning", " melt", " charred", " scorch", " singed", " sparks", " sparked", " sparking", " arcs ", " arced", " arcing", " frayed", " chafe", " swell", " swollen", " bulg", " fume", " fire ", " shock", " adapter", " adaptor"}},
 	{{" bare", " exposed", " cracked", " loose", " live ", " black", " warm", " hot ", " overheat"}, {" wire", " lead", " copper", " conductor", " cord", " plug", " outlet", " receptacle", " socket", " breaker", " panel", " terminal", " spade", " connector", " lug", " glass", " handle", " case", " cabinet"}},
+	{{" headache", " dizzy", " nausea", " sick "}},
 	{{" flame"}, {" high", " yellow", " orange", " lick", " out ", " loud"}},
 	{{" prong"}, {" cut", " missing", " bent", " off ", " broke"}},
 	{{" neutral"}, {" ground", " open", " lost", " tied", " off ", " float"}},
