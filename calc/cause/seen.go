@@ -108,7 +108,7 @@ damper-moves | damper moves | the air damper opens and closes | damper-none
 damper-none | no damper | there is no air damper |
 vents-blocked | vents blocked, food against vents | food or ice blocks the air passages inside | vents-clear
 vents-clear | vents clear | the air passages inside are free |
-defrost-runs-by-hand | defrost runs by hand, forced defrost heats, manual defrost heats, defrost heats, defrost works, defrost heater glows, heater glows in manual defrost, heater glows in forced defrost, frost melting in manual defrost, frost melting in forced defrost, ice melting off coil, ice melting off evap, frost melting off coil | a defrost that is on heats the evaporator | defrost-dead-by-hand
+defrost-runs-by-hand | defrost runs by hand, forced defrost heats, manual defrost heats, defrost heats, defrost works, defrost heater glows, heater glows in manual defrost, heater glows in forced defrost, frost melting in manual defrost, frost melting in forced defrost, ice melting off coil, ice melting off evap, frost melting off coil, forced defrost runs, forced defrost works, forced defrost clears coil, forced defrost clears the coil, defrost cycle runs, defrost cycle works, defrost clears coil, defrost clears the coil, defrost clears outdoor coil, defrost melts ice | a defrost that is on heats the evaporator | defrost-dead-by-hand
 defrost-dead-by-hand | defrost dead by hand, forced defrost dead, defrost no heat, no defrost heat | a defrost started by hand does not heat |
 
 # Power, switches, tripping.

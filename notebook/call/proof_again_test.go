@@ -118,3 +118,41 @@ func TestUnwellWhereNothingBurns(t *testing.T) {
 		}
 	}
 }
+
+// A heat pump whose defrost was mended is not proved by the warm air of a coil that was
+// thawed by hand: common practice.
+func TestOutdoorDefrostProved(t *testing.T) {
+	const pump = "client A; unit heat pump split; fault not heating, blows cool air; plate volts 230, amps 14, gas R-410A; volt line 240; saw set to heat; saw outdoor coil iced; safe off; "
+	const after = "; ohm earth 0.08; saw starts; saw cond-fan runs; saw blower runs; amp comp 11.2 run; +20min temp return 68F; temp supply 92F; "
+	const wanted = "a defrost of the outdoor coil seen"
+	for _, work := range []string{"did replaced defrost sensor", "did replaced defrost board", "did replaced the outdoor thermistor", "did thawed outdoor coil with water"} {
+		wantsAfter(t, pump+work+after, [][2]string{
+			{"saw outdoor coil clear", wanted},
+			{"saw defrost starts itself", ""},
+			{"saw forced defrost clears the coil", ""},
+			{"saw outdoor coil clear after forced defrost", ""},
+		})
+	}
+	fan := strings.Split(strings.Replace(pump, "saw outdoor coil iced", "saw cond-fan stopped", 1)+"did replaced condenser fan motor; saw cond-fan runs", "; ")
+	if got := strings.Join(applyAll(t, fan...).proofMissing(), "; "); got == "" || strings.Contains(got, wanted) {
+		t.Error(got)
+	}
+}
+
+// A protector that is seen by its time to open takes a proof back until the machine was
+// seen to run again; so do a suction in vacuum and a coil that frosts in part once it was
+// cold: common practice.
+func TestTripAgain(t *testing.T) {
+	const fridge = "client A; unit fridge freezer top mount; fault clicks, no cool; plate volts 115, amps 1.2, lra 12, gas R-134a; volt line 119; safe unplugged; ohm CS 6.5; ohm CR 3.4; ohm SR 9.8; ohm C case OL, S case OL, R case OL; ohm ptc OL cold; " +
+		"did replaced start device; ohm ptc 5.0 cold; ohm earth 0.08; saw starts; volt line 117 start; amp comp 10 peak; amp comp 1.1 run; temp freezer 50F; +20min temp freezer 30F; +40min temp freezer 15F; +60min temp freezer 2F; +90min temp freezer -4F; "
+	wantsAfter(t, fridge, [][2]string{
+		{"note all good", ""},
+		{"+20h trip comp 8", "that its overload holds"},
+		{"+20h trip 90", "that its overload holds"},
+		{"+20h trip comp 8; +1h saw starts", ""},
+		{"+20h psi suction -10 run", "suction -10 psi is low"},
+		{"+20h saw frost partial", "seen again"},
+		{"+20h saw frost partial; saw frost even", ""},
+		{"+20h saw frost even", ""},
+	})
+}

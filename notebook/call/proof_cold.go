@@ -140,6 +140,23 @@ var proofDefrost = proofWanted{"a defrost seen (saw defrost starts itself, or sa
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool { return r.quality.word == "amp" && ofDefroster(r.a) }))
 }}
 
+// proofReverses is wanted of a heat pump: a coil that was thawed by hand warms the rooms
+// for hours whether its defrost works or not (common practice).
+var proofReverses = proofWanted{"a defrost of the outdoor coil seen (saw defrost starts itself, or saw forced defrost heats)", func(c *Call, since int) shown {
+	s := seen("defrost-starts-itself", "defrost-runs-by-hand")(c, since)
+	if n := c.lastShown([]string{"outdoor-clear"}); n > since && said.Has(c.line(n), []string{"defrost"}) {
+		s = shown{held: true, text: "the outdoor coil was cleared by a defrost" + atEntry(n)}
+	}
+	return s
+}}
+
+// outdoorDefrostMended reports whether work was done on the defrost of a heat pump, or on
+// the ice of its outdoor coil.
+func (c *Call) outdoorDefrostMended() bool {
+	iced := len(c.seenAt["outdoor-iced"]) > 0 || c.complaint() == said.NoHeatPump && said.Has(" "+c.last("fault"), []string{" ice", " icing", "frost", "frozen"})
+	return said.Has(c.last("unit"), []string{"heat pump", "heatpump"}) && (c.workOn(ofDefrost) || iced && (c.workOn(mayDefrost) || c.workOn(ofIce)))
+}
+
 // ofDefroster tells the heater of a defrost.
 func ofDefroster(place string) bool {
 	return isHeater(place) || strings.HasPrefix(strings.ToLower(place), "defrost")
@@ -182,6 +199,9 @@ func (c *Call) defrostMended() bool {
 // which keeps cold want besides, whatever the complaint was (common practice).
 func (c *Call) fittedProved(list []*proofWanted) []*proofWanted {
 	if a := c.appliance(); a.Unsealed || a.Air || a.OneFan || a.HighVolts {
+		if a.Air && c.outdoorDefrostMended() {
+			list = append(slices.Clip(list), &proofReverses)
+		}
 		return list
 	}
 	var also []*proofWanted

@@ -21,13 +21,18 @@ func (c *Call) newBad(since int, told string) (out []string) {
 		}
 		v := &j.verdict
 		last := v.Entries[len(v.Entries)-1]
-		if last <= since || v.Word == verdict.Sound {
+		kind, name, _ := strings.Cut(key, "\x00")
+		if last <= since || v.Word == verdict.Sound && kind != "trip" {
 			continue
 		}
-		kind, name, _ := strings.Cut(key, "\x00")
 		at, by := c.renewedAt(ownerOf(key)), "("+entryList(v.Entries)+")"
 		what, failed := "the new part sound: ", v.Word == verdict.Failed
 		switch {
+		case kind == "trip": // it opens, as it should or not
+			if last < c.lastShown([]string{"starts-and-runs"}) {
+				continue
+			}
+			what = "that its overload holds: "
 		case failed && at > 0 && at < last:
 		case failed && among(oneParts, kind):
 			what = "the part sound: "

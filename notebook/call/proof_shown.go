@@ -319,7 +319,7 @@ func (c *Call) seenAgain() int {
 // of a part that burst, and neither of an old part nor of a stop that is due.
 func (c *Call) failsBeside(f *finding) bool {
 	a := c.appliance()
-	return (among(stalls, f.code) && (a.Air || a.Furnace || intersects(c.complaintsTold(), coldWanted)) || among(wrecks, f.code)) && !said.Has(f.text, due) &&
+	return (among(stalls, f.code) && (a.Air || a.Furnace || intersects(c.complaintsTold(), coldWanted)) || among(wrecks, f.code) || f.code == "frost-partial" && intersects(c.complaintsTold(), coldWanted) && c.cameDown() && c.lastOf(c.seenAt["frost-even"], c.entry) < f.entry) && !said.Has(f.text, due) &&
 		c.lastOf(c.seenAt[strings.Replace(f.code, "stopped", "runs", 1)], c.entry) <= f.entry
 }
 
