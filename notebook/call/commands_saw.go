@@ -116,7 +116,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 }
 
 // moods are findings by which readings count otherwise.
-var moods = []string{"set-to-heat", "set-to-cool", "comp-hot", "comp-cold"}
+var moods = []string{"set-to-heat", "set-to-cool", "comp-hot", "comp-cold", "cycles-off"}
 
 var noLeaks = said.Lazily(`(?i)^no (visible )?leaks?\b`)
 

@@ -189,7 +189,7 @@ func (c *Call) closing() string {
 // degrees writes a temperature given in °C in the unit in which it is shown.
 func degrees(celsius float64, unit string) string {
 	if unit == "F" {
-		return number(math.Round((celsius*1.8+32)*10)/10) + " °F"
+		return number(math.Round((celsius*1.8+32)*10)/10+0) + " °F"
 	}
 	return number(math.Round(celsius*10)/10) + " °C"
 }

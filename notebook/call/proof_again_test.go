@@ -156,3 +156,34 @@ func TestTripAgain(t *testing.T) {
 		{"+20h saw frost even", ""},
 	})
 }
+
+// What is cold does not call its machine on: no current then is no failure unless it was
+// read as run. A place that was proved cold stays so while its control holds it: common
+// practice.
+func TestOffInTheCold(t *testing.T) {
+	const wine = "client A; unit wine cabinet; fault too warm, 65F; plate volts 115, amps 1.0, gas R-134a; temp set 55F; volt line 118; temp cabinet 66F; saw cond-fan stopped; saw evap-fan runs; saw frost even; volt cond-fan 118 run; safe unplugged; ohm cond fan OL; " +
+		"did replaced condenser fan motor; ohm earth 0.08; saw cond-fan runs; on cond-fan; plate amps 0.20; on compressor; amp cond-fan 0.19 run; saw starts; amp comp 0.90 run; temp cabinet 64F; +30min temp cabinet 60F; +30min temp cabinet 57F; +30min temp cabinet 54F; +30min temp cabinet 52F; "
+	wantsAfter(t, wine, [][2]string{
+		{"note all good", ""},
+		{"+5h amp comp 0.00", ""},
+		{"saw cycles off; amp comp 0.00", ""},
+		{"amp comp 0.00; saw cycles off", ""},
+		{"amp comp 0.00 run; saw cycled off", ""},
+		{"amp comp 0.00 run", "no current flows"},
+		{"+2h temp cabinet 57F", ""},
+		{"+2h temp cabinet 61F", "too early"},
+	})
+	const freezer = "client A; unit upright freezer; fault not cold; plate volts 115, amps 1.2, gas R-134a; volt line 119; safe unplugged; ohm ptc OL cold; did replaced start device; ohm ptc 5.0 cold; ohm earth 0.08; saw starts; amp comp 1.1 run; " +
+		"temp freezer 50F; +20min temp freezer 30F; +40min temp freezer 15F; +60min temp freezer 2F; +90min temp freezer -4F; "
+	wantsAfter(t, freezer, [][2]string{
+		{"note all good", ""},
+		{"+20h temp freezer 0F", ""},
+		{"+20h temp freezer 4F", ""},
+		{"+20h temp freezer 12F", "too early"},
+		{"+3h amp comp 0.00", ""},
+		{"+3h amp comp 0.00 run", "0.00 A, failed"},
+	})
+	if got := degrees(-17.79, "F"); got != "0 °F" {
+		t.Error(got)
+	}
+}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ohmcall/calc/judge"
+	"ohmcall/calc/measure"
 	"ohmcall/calc/pulldown"
 	"ohmcall/notebook/record"
 )
@@ -113,6 +114,9 @@ func (c *Call) curve(place string, rs []*reading) record.Curve {
 	if j.State != pulldown.Proved && j.State != pulldown.TooEarly && len(pts) < fewestToTell {
 		j.State, j.Reason = pulldown.TooEarly, "three readings always lie on some curve, a fourth tells: "+j.Reason
 	}
+	if (j.State == pulldown.TooEarly || j.State == pulldown.WillNotReach) && keeps(pts, target, c.value(rs[len(rs)-1]), show) {
+		j.State, j.Reason = pulldown.Proved, "it came down to its target, and is no warmer since than between two runs; common practice"
+	}
 	k.Verdict, k.Reason = string(j.State), j.Reason+" ("+target.Source+")"
 	if wine && set == nil {
 		k.Verdict, k.Reason = string(pulldown.TooEarly), judge.WantsSet
@@ -174,4 +178,41 @@ func (c *Call) tellCourse(r *reading, reply *Reply) {
 		}
 		reply.add(tone, text).flag("pull-down-" + strings.ReplaceAll(k.Verdict, " ", "-"))
 	}
+}
+
+// standsCold reports whether a reading of no current is of a machine that nobody says was
+// called on, whose place a course shows to be cold, or that was seen to cycle off.
+func (c *Call) standsCold(r *reading) bool {
+	if r.over || r.cond.is("peak") || r.cond.is("start") || c.value(r).Lo > 0 || c.machineFor(r.a) != c.mainMachine() || c.appliance().Unsealed {
+		return false
+	}
+	since := c.since()
+	if off := c.lastOf(c.seenAt["cycles-off"], c.entry); off > since && (off > r.entry || !r.cond.is("run")) {
+		return true
+	}
+	return since > 0 && r.entry > since && !r.cond.is("run") && c.cameDown()
+}
+
+// keepsBy is how many kelvin above its target a freezer goes between two runs of its
+// compressor (common practice); of other places what the thermometer may be off is enough.
+const keepsBy = 2.8
+
+// keeps reports whether the coldest of some readings proves a target, and what was read
+// since is no warmer than a place becomes while its control holds it.
+func keeps(pts []pulldown.Point, target pulldown.Target, last measure.Value, show func(float64) string) bool {
+	low := 0
+	for i := range pts {
+		if pts[i].Celsius <= pts[low].Celsius {
+			low = i
+		}
+	}
+	most := target.Celsius
+	if target == pulldown.Freezer {
+		most += keepsBy
+	}
+	if low+1 < fewestForCourse || low+1 == len(pts) || last.X > most {
+		return false
+	}
+	fit, err := pulldown.Fit(pts[:low+1])
+	return err == nil && fit.Judge(target, show).State == pulldown.Proved
 }

@@ -110,7 +110,7 @@ var fans = []string{"cond-fan", "evap-fan", "blower", "fan"}
 // running are the amps of a machine that has started.
 func running(c *Call, since int) shown {
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
-		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start")
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !c.standsCold(r)
 	}))
 }
 
@@ -118,7 +118,7 @@ func running(c *Call, since int) shown {
 // or a capacitor beside it say nothing of it.
 func machineRuns(c *Call, since int) shown {
 	return c.shownBy(c.lastAfter(since, func(r *reading) bool {
-		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !ofDefroster(r.a) && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a))
+		return r.quality.word == "amp" && !r.cond.is("peak") && !r.cond.is("start") && !ofDefroster(r.a) && !c.isCapacitor(r.a) && !among(fans, strings.ToLower(r.a)) && !c.standsCold(r)
 	}))
 }
 

@@ -368,6 +368,10 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	}
 	of := c.machineFor(name)
 	out := judge.Amps(c.ampsIn(name, r))
+	if out.Word != verdict.Sound && c.standsCold(r) {
+		out.Word, out.Fact = verdict.CannotTell, nil
+		out.Text = "no current, as while it is off on its control: what is cold does not call it on; read it while it runs: amp comp … run"
+	}
 	alone := c.heatAlone() && (strings.EqualFold(name, "line") || splitLeg(name)) && c.plateNumber(of, "amps", "A") == 0
 	watts, whole := c.heaterWatts(name)
 	if low, rated := c.heaterVolts(); (isHeater(name) || alone) && (watts > 0 && rated > 0 || !alone && c.plateNumber(of, "amps", "A") == 0) {
