@@ -211,7 +211,7 @@ does-not-fill | does not fill, no water, no water comes in, not filling, no fill
 fills | fills, fills hot, fills hot and cold, fills with hot, fills with hot water, hot fills, hot water comes in, water comes in, water fills, valve fills, mold full, mould full, mold fills, mold filled, mould filled | water comes in in due time | fills-slowly overfills
 fills-slowly | fills slowly, water fills slowly, water fills slow, trickles in, fills slow, slow fill, filling slowly, slow to fill | water comes in too slowly | does-not-fill
 overfills | overfills, keeps filling, overfilling, over filling, overflows, overflowing, over fills, fills too high | water comes in beyond its level | does-not-fill
-fills-unpowered | fills with power off, fills unplugged | water runs in with the plug pulled | no-fill-unpowered
+fills-unpowered | fills with power off, fills unplugged, water valve leaks by, inlet valve leaks by, water valve leaking by, inlet valve leaking by, water valve passes, inlet valve passes | water runs in with the plug pulled, or its valve not fed | no-fill-unpowered
 no-fill-unpowered | stops with power off, stops filling unplugged | the water stops when the plug is pulled |
 level-full | level says full, pressure switch says full, float stuck up, float stuck | the level sensing reports a full tub that is empty | level-sound level-empty
 level-empty | level says empty, pressure switch says empty, float stuck down, pressure hose off | the level sensing reports nothing at a full tub | level-sound

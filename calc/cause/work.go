@@ -1,6 +1,9 @@
 package cause
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Mends reports whether a text of work, or the name of a part fitted, speaks
 // of what mends a cause: it does when each word of one of the cause's phrases
@@ -8,6 +11,9 @@ import "strings"
 func Mends(code, text string) bool {
 	c, ok := By(code)
 	if !ok {
+		return false
+	}
+	if ofAnother(code, text) {
 		return false
 	}
 	words := strings.Fields(apartCap(code, strings.Join(Fold(text), " ")))
@@ -22,6 +28,30 @@ func Mends(code, text string) bool {
 		}
 		if all {
 			return true
+		}
+	}
+	return false
+}
+
+// others are causes whose words of work fit another part of the same machine too: what the
+// other is called, and what their own is (common practice).
+var others = []struct {
+	code       string
+	other, own []string
+}{
+	{"harvest-valve", []string{"water", "inlet", "float", "dump", "fill", "regulat", "head pressure", "drain", "purge", "liquid", "expansion", "txv"}, []string{"harvest", "hot gas", "hot-gas", "hotgas"}},
+	{"scaled", []string{"condenser", "cond coil"}, []string{"scal", "lime", "evap", "distribut", "probe", "machine"}},
+}
+
+// ofAnother reports whether the words of work name such another part, and not a cause's own.
+func ofAnother(code, text string) bool {
+	has := func(list []string) bool {
+		return slices.ContainsFunc(list, func(w string) bool { return strings.Contains(text, w) })
+	}
+	for i := range others {
+		if o := &others[i]; o.code == code {
+			text = strings.ToLower(text)
+			return has(o.other) && !has(o.own)
 		}
 	}
 	return false

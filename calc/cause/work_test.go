@@ -45,6 +45,17 @@ func TestMends(t *testing.T) {
 		{"run-cap-failed", "new run capacitor", true},
 		{"run-cap-failed", "replaced capacitor", true},
 		{"compressor-tight", "new start capacitor", false},
+		{"harvest-valve", "replaced water inlet valve", false},
+		{"harvest-valve", "new inlet solenoid", false},
+		{"harvest-valve", "replaced float valve", false},
+		{"harvest-valve", "head pressure control valve changed", false},
+		{"harvest-valve", "replaced hot gas valve", true},
+		{"harvest-valve", "fitted harvest solenoid", true},
+		{"harvest-valve", "replaced valve coil", true},
+		{"harvest-valve", "replaced harvest valve and water valve", true},
+		{"scaled", "cleaned condenser", false},
+		{"scaled", "cleaned evaporator and condenser", true},
+		{"scaled", "cleaned", true},
 		{"heater-failed", "bake element SAMPLE-BE26", true},
 	} {
 		if got := Mends(c.code, c.text); got != c.want {

@@ -162,9 +162,9 @@ func (c *Call) ofOtherCoil(name string) bool {
 }
 
 // coils are complaints, each with the word for the coil that they speak of.
-const coils = " ac-warm contactor ac-dead contactor three-phase contactor zone-cold zone gas-no-heat gas furnace-no-heat gas gas-quits gas "
+const coils = " ac-warm contactor ac-dead contactor three-phase contactor zone-cold zone gas-no-heat gas furnace-no-heat gas gas-quits gas poor-ice gas "
 
-var otherCoils = []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas"}
+var otherCoils = []string{"zone", "contactor", "revers", "humid", "damper", "circul", "gas", "water", "inlet"}
 
 // appliance adds what the kind of appliance tells.
 func (l *factList) appliance() {

@@ -1,8 +1,11 @@
 package call
 
 import (
+	"math"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/cause"
 )
 
 // provedLeak is a call whose leak was mended and proved.
@@ -185,5 +188,21 @@ func TestOffInTheCold(t *testing.T) {
 	})
 	if got := degrees(-17.79, "F"); got != "0 °F" {
 		t.Error(got)
+	}
+}
+
+// The valve that lets water in is no harvest valve, by work and by ohms: common practice.
+func TestWaterValveIsNoHarvestValve(t *testing.T) {
+	const ice = "unit ice machine; fault no ice, compressor runs; "
+	for lines, want := range map[string]bool{
+		"safe; ohm water-valve OL": false, "safe; ohm inlet-valve OL": false, "safe; ohm hot-gas-valve OL": true,
+		"did replaced water inlet valve": false, "did changed water valve": false, "did replaced the harvest valve": true,
+	} {
+		c := applyAll(t, strings.Split(ice+lines, "; ")...)
+		w := c.weigh(math.MaxInt)
+		got := strings.Contains(outcome(c.Record(), "Cause found"), "harvest (hot gas) valve") || among(w.Codes(cause.Supported), "harvest-valve")
+		if got != want {
+			t.Errorf("%s: %v, %s", lines, got, outcome(c.Record(), "Cause found"))
+		}
 	}
 }
