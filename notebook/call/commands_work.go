@@ -146,6 +146,9 @@ func workCommands() []Command {
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))
 				c.wonder(r, a.text("TEXT"))
+				if startsWithAny(strings.ToLower(a.text("TEXT")), workWords) {
+					r.add(Ask, "A note is no work: if that was done now, did "+a.text("TEXT")+" has it in the record, and what proves it is asked.").flag("reads-as-work")
+				}
 				if len(c.repairs()) > 0 && c.result() == record.Proved {
 					r.Lines[0].Text = "Noted; the proof stands."
 				}
@@ -154,6 +157,9 @@ func workCommands() []Command {
 		},
 	}
 }
+
+// workWords begin a note that may be work which was done.
+var workWords = []string{"added ", "fitted ", "replaced ", "installed ", "changed the ", "swapped ", "recharged ", "charged ", "topped ", "renewed ", "rewired ", "weighed in "}
 
 // afterRepair says what the record wants once something was repaired.
 func (c *Call) afterRepair(r *Reply, line string) *Reply {

@@ -47,6 +47,22 @@ func (c *Call) tellLineSums(last *reading, reply *Reply) {
 	}
 }
 
+// tellLoneAir asks for the other temperature of the air where that at hand is of another
+// time than it.
+func (c *Call) tellLoneAir(last *reading, reply *Reply) {
+	if last.quality.word != "temp" || !c.ofAir(last) {
+		return
+	}
+	other := airTaken
+	if among(airTaken, strings.ToLower(last.a)) {
+		other = airGiven
+	}
+	c.spend(2 * len(c.readings))
+	if o := c.lastAfter(c.since(), func(r *reading) bool { return r.quality.word == "temp" && among(other, strings.ToLower(r.a)) }); o != nil && c.timePassed(o.entry, last.entry) > airFor {
+		reply.add(Ask, "The "+o.a+" air"+atEntry(o.entry)+" is of another time: temp "+o.a+" … beside it.")
+	}
+}
+
 // quotedPlace is a place as a sum names it.
 func quotedPlace(p string) string {
 	if strings.Contains(p, "-") {

@@ -206,3 +206,40 @@ func TestWaterValveIsNoHarvestValve(t *testing.T) {
 		}
 	}
 }
+
+// Temperatures of the air that are hours apart are not told against each other: common
+// practice.
+func TestAirOfAnotherTime(t *testing.T) {
+	wantsAfter(t, provedAC, [][2]string{
+		{"+20h temp supply 45F", ""},
+		{"+2h temp return 70F", ""},
+		{"+20h temp return 78F; temp supply 59F", ""},
+		{"+20h temp return 78F; +25min temp supply 74F", "hardly cools"},
+	})
+	checkTrade(t, []tradeCase{
+		{"alone", provedAC + "+20h temp supply 45F", []string{"of another time: temp return … beside it"}, []string{"air split"}, nil, "", "common practice"},
+		{"both", provedAC + "+20h temp return 78F; temp supply 59F", nil, []string{"of another time"}, nil, "", "common practice"},
+	})
+}
+
+// Refrigerant that was added went somewhere: it wants a leak check by whatever words it is
+// told; what is no refrigerant does not. A note that reads as work is asked about: common
+// practice.
+func TestAddedWantsLeakCheck(t *testing.T) {
+	const tight = "every refrigerant joint opened is tight"
+	for work, want := range map[string]bool{
+		"added 1 lb R-410A": true, "added 12 oz of r22": true, "weighed in 2 lb of R-410A": true, "put in some refrigerant": true, "added gas": true, "gassed it up": true, "adjusted the charge": true,
+		"added a shelf": false, "put in 2 new screws": false, "added oil to the fan": false, "adjusted the door": false,
+	} {
+		c := applyAll(t, "unit split air conditioner", "fault not cooling", "plate gas R-410A", "did "+work)
+		if got := strings.Contains(strings.Join(c.proofMissing(), "; "), tight); got != want {
+			t.Errorf("%s: %v", work, got)
+		}
+	}
+	for note, want := range map[string]bool{"added 1 lb R-410A": true, "fitted a hard start kit too": true, "tech before us added 2 lb": false, "customer happy": false} {
+		c := applyAll(t, "unit fridge")
+		if got := strings.Contains(must(t, c, "note "+note).Reply.Plain(), "A note is no work"); got != want {
+			t.Errorf("note %s: %v", note, got)
+		}
+	}
+}

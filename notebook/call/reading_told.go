@@ -1,6 +1,10 @@
 package call
 
-import "ohmcall/calc/verdict"
+import (
+	"slices"
+
+	"ohmcall/calc/verdict"
+)
 
 // judgementsTold are the judgements that the readings of one line bear on, each
 // told once.
@@ -38,6 +42,7 @@ func (t *judgementsTold) tell(r *reading) {
 		}
 	}
 	c.tellLineSums(r, reply)
+	c.tellLoneAir(r, reply)
 }
 
 // judged judges what a reading bears on and tells it; false when another line says
@@ -46,6 +51,9 @@ func (t *judgementsTold) judged(r *reading, kind, name string) bool {
 	c := t.c
 	was := c.verdictTold(kind + "\x00" + name)
 	j, _ := c.judge(kind, name)
+	if kind == splitKind && j != nil && !slices.Contains(j.verdict.Entries, r.entry) {
+		return true // it is of those before, which stand
+	}
 	if kind == "case" && j != nil && r.of != "" {
 		switch now := j.verdict.Word; {
 		case now == verdict.CannotTell && r.cond.test == 0: // the windings' own note has said it, once for all pins

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"time"
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/measure"
@@ -183,21 +184,35 @@ func (c *Call) ofAir(r *reading) bool {
 	return (among(airTaken, a) || among(airGiven, a)) && c.appliance().Air
 }
 
-// judgeSplit judges the air by the last of both temperatures since the last
-// repair before them.
-func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
-	var in, out *reading
-	for _, r := range rs {
-		if phase(c.repairs(), r.entry) != phase(c.repairs(), latest(rs).entry) {
-			continue
-		}
-		if among(airTaken, strings.ToLower(r.a)) {
-			in = r
-		} else {
-			out = r
+// airFor is how far apart in time temperatures of the air are that are told against each
+// other: of a room that was read hours ago nothing follows (common practice).
+const airFor = 30 * time.Minute
+
+// airPair are the last temperatures of the air taken in and given out that belong
+// together by work and time, nil when none do.
+func (c *Call) airPair(rs []*reading) (in, out *reading) {
+	rep := c.repairs()
+	taken := func(r *reading) bool { return among(airTaken, strings.ToLower(r.a)) }
+	now := phase(rep, latest(rs).entry)
+	for i := len(rs) - 1; i > 0 && phase(rep, rs[i].entry) == now; i-- {
+		for k := i - 1; k >= 0 && phase(rep, rs[k].entry) == now; k-- {
+			c.spend(10)
+			if taken(rs[i]) == taken(rs[k]) || c.timePassed(rs[k].entry, rs[i].entry) > airFor {
+				continue
+			}
+			if taken(rs[i]) {
+				return rs[i], rs[k]
+			}
+			return rs[k], rs[i]
 		}
 	}
-	if in == nil || out == nil {
+	return nil, nil
+}
+
+// judgeSplit judges the air by that pair.
+func (c *Call) judgeSplit(rs []*reading, before int) (verdict.Verdict, bool) {
+	in, out := c.airPair(rs)
+	if in == nil {
 		return verdict.Verdict{}, false
 	}
 	v, by := verdict.Verdict{}, c.heating(c.byOne(in), c.byOne(out), before)

@@ -27,7 +27,7 @@ var (
 	// unopened tells work at such a part by which no joint is opened.
 	unopened = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
 
-	refrigerantWork = Lazily(`\b(un|de-?)?braz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d|r-?\d|propane|(iso)?butane|refrigerant)|\bused (\w+ )?r-?\d|\bcharge of \d|\btopped (it |the charge )?(up|off)|\badded (\w+ )?(refrigerant|charge|r-?\d)|\bevacuat|\bpulled .{0,12}vacuum` +
+	refrigerantWork = Lazily(`\b(un|de-?)?braz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d|r-?\d|propane|(iso)?butane|refrigerant)|\bused (\w+ )?r-?\d|\bcharge of \d|\btopped (it |the charge )?(up|off)|\b(added|weighed in|put in|let in|dumped in) ([\w.]+ ){0,4}?(refrigerant|charge|freon|gas$|gas (to|in)\b|r-? ?\d|4\d\d[abc]\b)|\b(adjusted|trimmed|corrected) (the )?(refrigerant )?charge\b|\bgassed (it |the (system|unit) )?up\b|\bevacuat|\bpulled .{0,12}vacuum` +
 		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|expansion|reversing) (valve|core)|\bvalve core|\btxv\b|\bprocess tube|\b(un)?sweated (in |out |off |the |a |new )*(joint|drier|tub|line|valve|fitting)|\bopened (up )?(the )?(sealed )?(system|circuit)\b|\b(cut|sawed|torched)( out| off)? (the |old )*((filter[ -]?)?drier|cap(illary)? tube|capillary)( (with|and|by|using|at)\b|$)|\b(suction|discharge|refrigerant) line\b`)
 	refrigerantParts = Lazily(`\b(compressor|comp|evaporator|evap|condenser|cond|capillary|cap tube|accumulator|(filter[ -]?)?drier)\b`)
 	// besideIt are parts at one of those which leave it whole.
