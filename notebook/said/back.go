@@ -144,7 +144,8 @@ var fed = pattern{expr: `\b(power|gas|water|supply|volts|voltage|electricity)\b`
 
 // Out leaves of a series of guards what is still out of its circuit.
 func Out(list []Guard) []Guard {
-	var left []Guard
+	var left, before []Guard // before a line
+	entry := 0
 	for i := range list {
 		switch g := &list[i]; {
 		case g.way == out:
@@ -156,10 +157,35 @@ func Out(list []Guard) []Guard {
 				left = append(left, *g)
 			}
 		case len(left) > 0:
-			left = g.putBack(left)
+			if g.Entry != entry {
+				entry, before = g.Entry, slices.Clone(left)
+			}
+			left = g.beside(list, before).putBack(left)
 		}
 	}
 	return left
+}
+
+// beside is what a clause takes off, of the device that its line says is new or back
+// where that is out: a bridge that is off beside it is its own.
+func (g *Guard) beside(list, before []Guard) *Guard {
+	if g.way != unbridged || len(g.devices) > 0 || len(before) < 2 && (len(before) == 0 || len(before[0].devices) < 2) || manyBack.is(g.clause) || wiringBack.is(g.clause) {
+		return g
+	}
+	of := *g
+	for i := range list {
+		if list[i].Entry != g.Entry || list[i].way == out {
+			continue
+		}
+		for _, now := range list[i].devices {
+			if slices.ContainsFunc(before, func(d Guard) bool {
+				return slices.ContainsFunc(d.devices, func(was string) bool { return isBack(was, now, false) })
+			}) {
+				of.devices = append(of.devices, now)
+			}
+		}
+	}
+	return &of
 }
 
 // putBack leaves of what is out what a clause does not say is back. What names no

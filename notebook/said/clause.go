@@ -88,6 +88,7 @@ var short = sync.OnceValue(func() *strings.Replacer {
 		`<cover>`, `(cover|panel|back|top|front|lid|kick ?plate|toe ?kick|plinth|grille?|screw|shroud)`,
 		`<newly>`, `(?:new|replaced|renewed|re-?fitted|fitted|installed|put)`, `<isnew>`, `(?:replaced|renewed|re-?fitted|fitted|back|in place)\b`, `<now>`, `(?: (?:is|was|now|all))*`,
 		`<tpr>`, `(?:relief(?: valve)?|(?:t ?& ?p|tpr|prv)(?: valve)?)`, `<plug>`, `(?:plug|cap|cork)`, `<wires>`, `(?:wire|whip|cord|cable|lead)s?`, `<antitip>`, `(?:anti[ -]?tip|tip(?:ping)? bracket)`,
+		`<bridge>`, `(jumper|by-?pass|bridge|link|strap|shunt|clip|foil|tape|magnet|wedge|cheater|adapt[eo]r|tie|nail|coin)s?`,
 		`<holder>`, `(?:magnet|zip ?tie|ty-?rap|tape|nail|wire ?nut|foil|copper|slug|penny|coin|stick|bungee|rubber band|clamp|wedge|paper ?clip)s?`,
 		`<mach>`, `(comp\w*|cond\w*( fan)?|evap\w*( fan)?|(outdoor|outside|indoor|cooling|freezer|fridge) (fan|unit)|fans?( motor)?|blower|(water |circ\w* )?pump|unit|machine|ice ?maker|motor|system|ac|a/c|fridge|freezer|cooler|cabinet|it)`,
 		`<goods>`, `(milk|butter|meat|food|fish|chicken|(ice ?)?cream|ice ?(pop|cube|lol\w*)s?|pop(sicle)?s|frozen (\w+ )?|veg\w*|grocer\w*|produce|beer|drinks?|bottles?|sodas?|juice|yog\w*|cheese|salad|lettuce|stuff|goods|contents|products?|stock|dairy|pizza|peas|fries|bread|dough|vaccines?|everything( in( the)? \w+)?|all)`,

@@ -25,6 +25,41 @@ func (g *Guard) givenUp(clause string) bool {
 	}))
 }
 
+// undone reports whether a clause says that what its line put right before is as it was
+// again: the last state that is told counts.
+//
+//go:noinline
+func (g *Guard) undone(clause string, before []string) bool {
+	if g.way == out || !Has(clause, again) || neverAgain.is(clause) || strings.Contains(clause, "circuit") {
+		return false
+	}
+	clause = earthWires.get().ReplaceAllString(clause, "$1 wire")
+	named := len(devicesOf(clause, false)) > 0
+	switch {
+	case onAgain.is(clause), g.way == unbridged && !named && itAgain.is(clause), g.way != unbridged && offAgain.is(clause):
+		return true
+	}
+	return !named && wireAgain.is(clause) && failed.is(strings.Join(before, ", "))
+}
+
+// again are words without one of which nothing is undone. onAgain tells a bridge that is
+// on again, itAgain the same without its name, offAgain what came off again, and
+// wireAgain what bridges where the new one failed.
+var (
+	again      = []string{" back", "back ", "again", " off", "off ", "jump", "bridg", "pass", "togther", "togeth"}
+	neverAgain = pattern{expr: `(not|never|told|if|advis\w*|no (more|longer))|don't|do(es)?n't (go|need|come)`}
+	onAgain    = pattern{expr: `
+<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now |right |straight |all )*back (in|on|across|over|round|around|past|there|again)
+<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now )*(in|on|over|across|past)( it| there)? again
+(wire|lead)s? (is |was |were |went |put |now )*back (across|over|round|around|past|together|togther)
+(jump|bridg|by-?pass|link|short|loop)(er)?(ed)?( it| them| that)? (over|out|back|across|again)( again)?$
+`}
+	itAgain   = pattern{expr: `^(then |so |but |it |and |n |had to |has to |went |goes |is |was |put |stuck |popped |slapped |clipped |hooked |set |that |them |her |right |straight )*((back )(in|on|over|across)( it)?( again)?|(in|on|over|across)( it)? again)( (now|then|after\w*|today|(for|til|till|until) .*))?$`}
+	offAgain  = pattern{expr: `^(then |but |it |and |so |n |they )*(((fell|came|comes|popped|blew|dropped|slid|falls) |(took|pulled|left|leaving) (it |them |that )?)(right |back |straight )*(off|out)|(back )?(off|out) again)`}
+	wireAgain = pattern{expr: `(wire|lead)s? (is |was |put |went )*back (on|in)( it)?$`}
+	failed    = pattern{expr: `(blew|blown|popp(ed|ing)|pops|tripp(ed|ing)|trips|bad|faulty|wrong|fail\w*|dead|no good)|wo?n't`}
+)
+
 // listed lists one more; apart, as it takes room wherever it stands.
 //
 //go:noinline

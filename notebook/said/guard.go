@@ -321,6 +321,16 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 			case last >= 0 && list[last].way == unbridged && bridgesAgain(part, len(list[last].devices) > 0):
 				list[last].way, list[last].devices, it = out, nil, nil
 				continue
+			case last >= 0 && list[last].undone(part, clauses[:i]):
+				g.way, g.devices, g.clause = out, nil, part+", "+list[last].clause
+				if list[last].way != unbridged && offAgain.is(part) {
+					g.devices = list[last].devices
+				}
+				for ; last >= 0 && list[last].way != out; last-- {
+					list = list[:last]
+				}
+				list, it = listed(list, g), nil
+				continue
 			case last >= 0 && list[last].givenUp(part):
 				list, it = list[:last], nil
 				continue
