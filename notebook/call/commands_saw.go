@@ -148,7 +148,7 @@ func (c *Call) sight(code, text string) {
 func (c *Call) sighted(text string) []string {
 	codes := cause.FindFindings(c.fanWords(text))
 	for i := range codes {
-		codes[i] = c.inAppliance(codes[i])
+		codes[i] = c.testOf(c.inAppliance(codes[i]), text, []string{"gas "})
 	}
 	codes = slices.DeleteFunc(codes, func(code string) bool { return code == "" || code == "smoke" && c.appliance().Tame(text) })
 	if a := c.appliance(); (a.HighVolts || c.onThreePhases()) && strings.Contains(strings.ToLower(text), "itself") {
@@ -197,7 +197,16 @@ func (c *Call) inAppliance(code string) string {
 		return "hose-clear"
 	case code == "gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas || c.smellsOfCharge()):
 		return "leak-found"
-	case code == "no-gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas && len(c.seenAt["gas-smell"]) == 0 && !among(a.Heard, "gas-smell") || c.smellsOfCharge()):
+	case code == "no-gas-leak" && (a.Unit != "" && !a.Unsealed && !a.Gas && len(c.seenAt["gas-smell"]) == 0 && !among(a.Heard, "gas-smell") || c.smellsOfCharge() && c.smelt(true) == 0):
+		return "leak-not-found"
+	}
+	return code
+}
+
+// testOf is a finding of a test of leaks: where fuel gas was smelt beside a machine that
+// burns none, it is of the machine unless it has words of the other.
+func (c *Call) testOf(code, text string, of []string) string {
+	if a := c.appliance(); code == "no-gas-leak" && !a.Gas && !a.Furnace && c.smelt(true) > 0 && !said.Has(text, of) && !said.OtherGas(text) {
 		return "leak-not-found"
 	}
 	return code

@@ -61,7 +61,7 @@ func (c *Call) shownGone(r *Reply, text string) {
 		}
 	}
 	for _, code := range list {
-		if code = c.inAppliance(code); !among(told, code) {
+		if code = c.testOf(c.inAppliance(code), text, nil); !among(told, code) {
 			c.sight(code, text)
 			f, _ := cause.Lookup(code)
 			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
@@ -123,6 +123,22 @@ func (c *Call) fireGas() string {
 
 func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }
 
+// smelt is the last entry that tells of a smell of gas, at another appliance or in the
+// house, or at the machine itself; 0 when none does.
+func (c *Call) smelt(elsewhere bool) int {
+	list := c.seenAt["gas-smell"]
+	c.spend(50 * len(list))
+	for i := len(list) - 1; i >= 0; i-- {
+		if c.alive(list[i]) && said.OtherGas(c.line(list[i])) == elsewhere {
+			return list[i]
+		}
+	}
+	if c.heard("gas-smell") && said.OtherGas(c.last("fault")) == elsewhere {
+		return c.lastAt("fault")
+	}
+	return 0
+}
+
 // toCase are the facts of a load that has no path to the metal, of which an insulation
 // tester proves the first two.
 var toCase = []string{"insulation-sound", "heater-insulation-sound", "insulation-no-gross-fault", "heater-no-gross-fault"}
@@ -136,7 +152,7 @@ var anyWords = []string{""}
 const powerOff = "take the power off at its source (safe …)"
 
 var alarming = []alarm{
-	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"}, with: (*Call).spillsNothing,
+	{code: "co", caution: caution.Monoxide, cleared: []string{"no-co"}, with: (*Call).spillsNothing, renewed: func(c *Call) int { return c.remade("co") },
 		lasting: []string{"exchanger", "flue", "chimney", "vent", "soot", "roll", "crack", "block"},
 		proof:   "that no carbon monoxide is made or spilt any more, what made it mended (saw spill test good, co 0 ppm)",
 		next:    "leave the burner off and air the place: flue, heat exchanger and combustion are for a licensed person with a meter for it; saw spill test good, co 0 ppm when it is gone"},
@@ -144,7 +160,7 @@ var alarming = []alarm{
 		lasting: []string{"union", "flex", "valve", "cock", "fitting", "connect", "hose", "pipe", "regulator", "flare", "joint", "nut"},
 		proof:   "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:    "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
-	{code: "gas-smell", caution: caution.GasSmell, when: burnsFuel, cleared: []string{"no-gas-leak"},
+	{code: "gas-smell", caution: caution.GasSmell, when: func(c *Call) bool { return burnsFuel(c) || c.smelt(true) > 0 }, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it was tested"},
 	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},
@@ -172,7 +188,7 @@ var alarming = []alarm{
 	{code: "earth-off", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, lasting: anyWords,
 		proof: "that its metal has its earth again (ohm earth …)",
 		next:  powerOff, safe: true, then: "fit the earth wire and read its path: ohm earth … test 10A"},
-	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound", renewed: (*Call).burntRenewed,
+	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound", renewed: func(c *Call) int { return c.remade("smoke") },
 		proof: "that it neither smokes nor smells burnt any more, the burnt place mended (saw no smoke)",
 		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
 	{code: "hazard", caution: caution.Unsafe, cleared: []string{"no-hazard"},
@@ -241,11 +257,12 @@ func (c *Call) alarms() []standingAlarm {
 //
 //go:noinline
 func (c *Call) danger(code string) *alarm {
-	if code == "gas-smell" && c.smellsOfCharge() {
+	other := code == "gas-smell" && said.OtherGas(c.line(c.entry))
+	if code == "gas-smell" && !other && c.smellsOfCharge() {
 		code = "leak-found"
 	}
 	for i := range alarming {
-		if a := &alarming[i]; a.code == code && (a.when == nil || a.when(c)) {
+		if a := &alarming[i]; a.code == code && (a.when == nil || other || a.when(c)) {
 			return a
 		}
 	}
@@ -284,7 +301,15 @@ func (c *Call) toldAt(a *alarm, heard []string) (at int, of string) {
 		codes = []string{a.code}
 	}
 	for i := range codes {
-		if n := c.lastShown(codes[i : i+1]); n > at || of == "" && among(heard, codes[i]) {
+		n, is := c.lastShown(codes[i:i+1]), among(heard, codes[i])
+		if codes[i] == "gas-smell" && (n > 0 || is) && c.smellsOfCharge() {
+			n = c.smelt(a.code == "gas-smell")
+			is = is && n == c.lastAt("fault")
+			if is {
+				n = 0 // the complaint alone
+			}
+		}
+		if n > at || of == "" && is {
 			at, of = n, codes[i]
 		}
 	}
@@ -311,38 +336,52 @@ func (c *Call) cleared(a *alarm, at int) bool {
 	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)
 }
 
-// burntRenewed is the last work by which all that was told of as burnt is renewed, 0
-// when something of it is not, or anything smoked, sparked or smelled.
-func (c *Call) burntRenewed() int {
-	if len(c.renewed) == 0 {
-		return 0
-	}
-	last, told := 0, c.seenAt["smoke"]
-	if c.heard("smoke") {
+// remade is the last work by which all that was told of a danger is made good in its own
+// words: each burnt thing is renewed, where nothing smoked, sparked or smelled; or the
+// thing is mended and tested in one line. It is 0 when something of it is not.
+func (c *Call) remade(code string) int {
+	last, told := 0, c.seenAt[code]
+	if c.heard(code) {
 		told = append([]int{c.lastAt("fault")}, told...)
 	}
-	list := c.renewed[max(0, len(c.renewed)-mostRenewals):]
 	c.spend(100 * len(told))
 	for _, n := range told {
 		if !c.alive(n) {
 			continue
 		}
-		if n < 1 || n > len(c.entries) {
-			return 0 // the line at hand
+		at := 0
+		if n > 0 && n <= len(c.entries) { // not the line at hand
+			at = c.remadeSince(code, n)
 		}
-		parts := said.Burnt(c.entries[n-1].Line)
-		for _, part := range parts {
+		if at == 0 {
+			return 0
+		}
+		last = max(last, at)
+	}
+	return last
+}
+
+// remadeSince is remade of what one entry tells.
+func (c *Call) remadeSince(code string, told int) int {
+	line, last := c.entries[told-1].Line, 0
+	if code == "smoke" && len(c.renewed) > 0 {
+		list := c.renewed[max(0, len(c.renewed)-mostRenewals):]
+		for _, part := range said.Burnt(line) {
 			i := slices.IndexFunc(list, func(w work) bool {
 				c.spend(100)
-				return c.alive(w.entry) && c.workAt(w.entry) > n && said.IsOf(w.text, part)
+				return c.alive(w.entry) && c.workAt(w.entry) > told && said.IsOf(w.text, part)
 			})
 			if i < 0 {
-				return 0
+				last = 0
+				break
 			}
 			last = max(last, c.workAt(list[i].entry))
 		}
-		if len(parts) == 0 {
-			return 0
+	}
+	for i := len(c.works) - 1; last == 0 && i >= 0 && c.works[i].entry > told; i-- {
+		c.spend(300)
+		if w := &c.works[i]; w.kind == "did" && c.alive(w.entry) && !c.saidBefore(w.entry) && said.Remade(code, line, w.text) {
+			last = w.entry
 		}
 	}
 	return last
@@ -474,7 +513,7 @@ func (c *Call) alarmProofs() []proofWanted {
 			n := c.lastShown(a.cleared)
 			if held && n == 0 && a.renewed != nil {
 				n = a.renewed(c)
-				text = "what was burnt was renewed" + atEntry(n)
+				text = "what was told of was renewed or mended" + atEntry(n)
 			} else if held && n > 0 {
 				text = "by what was found" + atEntry(n)
 			}

@@ -24,7 +24,7 @@ func (c *Call) testedThere(a *alarm, told, n int) int {
 		}
 		for _, at := range c.seenAt[code] {
 			c.spend(1)
-			if at > max(told, last) && c.alive(at) && !said.Elsewhere(c.line(at), c.line(told)+", "+c.worksAfter(told, at)) {
+			if at > max(told, last) && c.alive(at) && !said.Elsewhere(c.line(at), c.line(told)+", "+c.worksAfter(a, told, at)) {
 				last = at
 			}
 		}
@@ -43,12 +43,12 @@ func (c *Call) line(entry int) string {
 	return ""
 }
 
-// worksAfter are the words of the last work between two entries.
-func (c *Call) worksAfter(told, until int) string {
+// worksAfter are the words of the last work between two entries that can mend a danger.
+func (c *Call) worksAfter(a *alarm, told, until int) string {
 	text := ""
 	for i, n := len(c.works)-1, 0; i >= 0 && c.works[i].entry > told && n < mostSaid; i-- {
 		c.spend(20)
-		if w := &c.works[i]; w.entry < until && (w.kind == "did" || w.kind == "part") && c.alive(w.entry) {
+		if w := &c.works[i]; w.entry < until && (w.kind == "did" || w.kind == "part") && c.alive(w.entry) && said.MendsIt(a.code, c.line(told), w.text) {
 			text, n = text+", "+w.text, n+1
 		}
 	}

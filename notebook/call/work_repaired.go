@@ -81,7 +81,8 @@ func (c *Call) supersede(facts []cause.Fact) []cause.Fact {
 	for _, f := range facts {
 		gone := false
 		for _, g := range facts {
-			if phase(repairs, g.Entry) > phase(repairs, f.Entry) && excludes(f.Code, g.Code) {
+			// What a line of work tells of a test is of after it.
+			if (phase(repairs, g.Entry) > phase(repairs, f.Entry) || f.Entry < g.Entry && slices.Contains(repairs, g.Entry)) && excludes(f.Code, g.Code) {
 				gone = true
 				break
 			}

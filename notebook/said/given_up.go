@@ -47,17 +47,17 @@ func (g *Guard) undone(clause string, before []string) bool {
 // wireAgain what bridges where the new one failed.
 var (
 	again      = []string{" back", "back ", "again", " off", "off ", "jump", "bridg", "pass", "togther", "togeth"}
-	neverAgain = pattern{expr: `(not|never|told|if|advis\w*|no (more|longer))|don't|do(es)?n't (go|need|come)`}
+	neverAgain = pattern{expr: `\b(not|never|told|if|advis\w*|no (more|longer))\b|\bdon't\b|\bdo(es)?n't (go|need|come)\b`}
 	onAgain    = pattern{expr: `
-<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now |right |straight |all )*back (in|on|across|over|round|around|past|there|again)
-<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now )*(in|on|over|across|past)( it| there)? again
-(wire|lead)s? (is |was |were |went |put |now )*back (across|over|round|around|past|together|togther)
-(jump|bridg|by-?pass|link|short|loop)(er)?(ed)?( it| them| that)? (over|out|back|across|again)( again)?$
+<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now |right |straight |all )*back (in|on|across|over|round|around|past|there|again)\b
+<bridge>( wires?| leads?)? (is |was |were |went |goes |put |now )*(in|on|over|across|past)( it| there)? again\b
+(wire|lead)s? (is |was |were |went |put |now )*back (across|over|round|around|past|together|togther)\b
+(jump(er)?|bridg|by-?pass|link|short|loop)ed( it| them| that)? (over|out|back|across|again)( again)?$
 `}
 	itAgain   = pattern{expr: `^(then |so |but |it |and |n |had to |has to |went |goes |is |was |put |stuck |popped |slapped |clipped |hooked |set |that |them |her |right |straight )*((back )(in|on|over|across)( it)?( again)?|(in|on|over|across)( it)? again)( (now|then|after\w*|today|(for|til|till|until) .*))?$`}
-	offAgain  = pattern{expr: `^(then |but |it |and |so |n |they )*(((fell|came|comes|popped|blew|dropped|slid|falls) |(took|pulled|left|leaving) (it |them |that )?)(right |back |straight )*(off|out)|(back )?(off|out) again)`}
-	wireAgain = pattern{expr: `(wire|lead)s? (is |was |put |went )*back (on|in)( it)?$`}
-	failed    = pattern{expr: `(blew|blown|popp(ed|ing)|pops|tripp(ed|ing)|trips|bad|faulty|wrong|fail\w*|dead|no good)|wo?n't`}
+	offAgain  = pattern{expr: `^(then |but |it |and |so |n |they )*(((fell|came|comes|popped|blew|dropped|slid|falls) |(took|pulled|left|leaving) (it |them |that )?)(right |back |straight )*(off|out)\b|(back )?(off|out) again\b)`}
+	wireAgain = pattern{expr: `\b(wire|lead)s? (is |was |put |went )*back (on|in)( it)?$`}
+	failed    = pattern{expr: `\b(blew|blown|popp(ed|ing)|pops|tripp(ed|ing)|trips|bad|faulty|wrong|fail\w*|dead|no good)\b|\bwo?n't\b`}
 )
 
 // listed lists one more; apart, as it takes room wherever it stands.

@@ -278,9 +278,9 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 	}
 	var list []Guard
 	var it, both []string // what the part before names, and where that is all it says
-	last, text, offered := "", line, false
+	last, text, offered := "", strings.ReplaceAll(line, " n ", " and "), false
 	if Has(line, []string{" but "}) {
-		text = allBut().ReplaceAllString(strings.ToLower(line), "except $1")
+		text = allBut().ReplaceAllString(strings.ToLower(text), "except $1")
 	}
 	clauses := Clauses(text)
 	for i, c := range clauses {
@@ -329,7 +329,7 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 				for ; last >= 0 && list[last].way != out; last-- {
 					list = list[:last]
 				}
-				list, it = listed(list, g), nil
+				list, it = listed(list, g), g.devices
 				continue
 			case last >= 0 && list[last].givenUp(part):
 				list, it = list[:last], nil

@@ -3,6 +3,8 @@ package said
 import (
 	"slices"
 	"strings"
+
+	"ohmcall/calc/cause"
 )
 
 // Words of which work has one that can mend a danger: any other was for something else.
@@ -15,6 +17,83 @@ var (
 	ofWiring = pattern{expr: `wir|lead|cord|cable|terminal|spade|lug|connect|nut|splice|plug|outlet|recept|socket|harness|block|prong|strip|breaker|fuse|contactor|relay|switch|board|control|elem|heater|motor|junction|whip`}
 )
 
+// exchanger is what is never mended by a reading or by work beside it, newExchanger a
+// new one or all that holds it; supply is what brings the current, of which a burnt piece
+// is renewed with its own or the next.
+var (
+	exchanger    = pattern{expr: `\b(exchang\w*|hx)\b|\b(crack|hole|rust\w* through)\w*\b.*\b(cells?|furnace|boiler)\b|\bcells? (is |are )*(crack|rust)`}
+	newExchanger = pattern{expr: `\b(?:new|replaced|renewed|swapped|swapd|exchanged|changed|installed|fitted|put in)(?: (?:the|a|an|its|new|in|whole|complete|entire|primary|secondary|heat|gas|cracked|bad|old|rusted|\S*\d\S*))* (?:exchangers?|hx|cells?|furnace|boiler|water heater|unit heater)(?: (?:assembly|assy|core|section|pack))?(?: (?:in|fitted|and|n|w|with|installed|under|from)\b|\s*[,;.&+]|$)|\b(?:exchanger|hx|cells?|furnace|boiler)<now> (?:replaced|renewed|new|changed|swapped)\b`}
+	leakTests    = pattern{expr: `\b(gas )?leak[ -]?(re)?(test|check|search)\w*`}
+	supply       = pattern{expr: `\b(plugs?|outlets?|recept\w*|sockets?|cords?|cables?|cordset|terminals?|wires?|wiring|re-?wir\w+|leads?|connect[oe]rs?|lugs?|spades?|blocks?|strips?|harness|junction|prongs?|(re-?)?splic\w+|wire ?nuts?|pigtails?|whips?|(re-?)?crimp\w*|re-?terminat\w+|loom)\b`}
+	burning      = pattern{expr: `\b(burn|melt|scorch|charr|sing(e|ed)\b|brown|black|smok|spark|arc(s|ed|ing)?\b|cook|overheat|hot\b|fried|toast)\w*`}
+)
+
+// burntSupply lists what brings the current and is told of as burnt.
+//
+//go:noinline
+func burntSupply(told string) (list []string) {
+	for _, c := range Clauses(told) {
+		if burning.is(c) {
+			list = append(list, supply.get().FindAllString(c, MostClauses)...)
+		}
+	}
+	return list
+}
+
+// ownTests are words without one of which a line of work tells no test of its own.
+var ownTests = []string{"co ", "monoxide", "spill", "draft", "draws", "no "}
+
+// Remade reports whether a line of work mends the very thing that another tells of as a
+// danger, and tells its own test behind that.
+func Remade(finding, told, work string) bool {
+	work = strings.ToLower(work[:min(len(work), MostBytes)])
+	if !Has(work, ownTests) || makeshift.is(work) || !Mended(work) && !(finding == "co" && flueOn.is(work)) || !MendsIt(finding, told, work) || cause.Partly(work) != "" {
+		return false
+	}
+	if finding == "smoke" {
+		return quietNow.is(work) && (ofWiring.is(work) || moving.is(work)) && Has(work, []string{"new ", "repl", "chang", "swap", "renew", "clean", "clear", "rewir", "fit", "repair", "crimp", "tight"})
+	}
+	told = strings.ToLower(told)
+	shown := Shown(work)
+	monoxide := slices.Contains(shown, "no-co")
+	draws := slices.Contains(shown, "no-spill") || drawsWell.is(work)
+	switch {
+	case finding != "co":
+		return false
+	case exchanger.is(told):
+		return monoxide
+	case flueOff.is(told):
+		return flueOn.is(work) && (monoxide || draws)
+	}
+	return monoxide && (draws || forMinutes.is(work))
+}
+
+var (
+	// makeshift tells work that is none for long, or that leaves some of it.
+	makeshift  = pattern{expr: `\b(tape[ds]?|taping|foil|brick|propp?(ed)?|clamps?|cement|putty|epoxy|loose|no screws|temporar\w*|for now|still|yet|less|but|watch|not sure|windows?|same|until|till?|smaller|some|furnace off|burner off|unplugged|switched off)\b`}
+	quietNow   = pattern{expr: `\b(no|without) (more |further )?(smoke|smoking|sparks?|sparking|arcing|(burn\w*|burnt|hot|bad|funny|electrical) smell|smells?|odou?r)\b`}
+	moving     = pattern{expr: `\b(belts?|bearings?|pulley|idler|rollers?|lint|vent|ducts?|pump|fan|blower|seal|igniter|clutch)\b`}
+	flueOff    = pattern{expr: `\b(flue|vent|chimney|hood|exhaust)\b.*\b(off|disconnect\w*|hanging|loose|apart|fell|fallen|came|knocked|separated|down|gap)\b|\b(disconnect\w*|loose|fallen|separated|hanging) (\w+ )?(flue|vent|chimney)\b`}
+	flueOn     = pattern{expr: `\b(flue|vent|chimney|hood|exhaust)\b.*\b(back|refitted|reconnected|reattached|renewed|replaced|screwed|secured|fitted|on)\b|\b(refitted|reconnected|re-?attached|new|renewed|replaced|resecured|reseated|screwed|screwd|secured|fitted)( the| its| back)* (\w+ )?(flue|vent|chimney|exhaust)\b`}
+	otherGas   = pattern{expr: `(?i)\b(ranges?|cook(er|ers|top)|stoves?|ovens?|hobs?|furnace|boiler|(water|room|space|wall) heater|gas (dryer|heater|fire|grill|meter|line|pipe|cock)|fireplace|bbq|meter|kitchen|house|basement|cellar|garage|hall\w*|street|next door)\b`}
+	ofMonoxide = pattern{expr: `(?i)\b(co|ppm|monoxide|flue|exchang\w*|hx|crack\w*|vent\w*|soot\w*|flames?|fire|chimney|smok\w*|spill\w*|burn\w*)\b`}
+	drawsWell  = pattern{expr: `\b(mirror|match|smoke|draft|flue)( test)? (draws|draft\w*|good|ok|fine|clear|pulls)\b|\bdraws (fine|good|well|ok|right|up)\b|\bdrafts? (is |was |test )*(good|ok|fine)\b`}
+	forMinutes = pattern{expr: `\b\d+ ?(m|mins?|minutes?|hrs?|hours?)\b|\bfull cycle\b`}
+)
+
+// OtherGas reports whether a line names another appliance that burns gas, or a place where
+// that smells: of the house and not of a machine's refrigerant.
+func OtherGas(line string) bool { return otherGas.is(line) }
+
+// OnlyRollout reports whether all that a text tells of a flame is that the switch against
+// its rolling out is out of its circuit, or back.
+func OnlyRollout(text string) bool {
+	return Has(text, []string{"rollout", "roll out", "roll-out"}) && !ofMonoxide.is(text) && slices.ContainsFunc(Clauses(spelt(text)), func(c string) bool {
+		_, said := wayOf(c, true)
+		return said
+	})
+}
+
 // MendsIt reports whether work can be of a danger that another line tells of.
 //
 //go:noinline
@@ -24,12 +103,15 @@ func MendsIt(finding, told, work string) bool {
 	case halfway.is(work):
 		return false
 	case finding == "co":
-		return ofFlue.is(work)
+		return ofFlue.is(work) && (!exchanger.is(told) || newExchanger.is(work))
 	case finding == "gas-leak":
+		work = leakTests.get().ReplaceAllString(work, "")
 		of, at := oneJoint.get().FindAllString(told, MostClauses), oneJoint.get().FindAllString(work, MostClauses)
 		return ofJoint.is(work) && (len(of) == 0 || len(at) == 0 || Has(work, of))
 	case finding == "runs-open":
 		return ofLid.is(work)
+	case finding == "smoke" && len(burntSupply(told)) > 0:
+		return supply.is(work)
 	case finding == "smoke" && !ofWiring.is(work):
 		of := thing.get().FindAllString(told, MostClauses)
 		return !ofWiring.is(told) && (len(of) == 0 || Has(work, of))
@@ -49,7 +131,7 @@ func Mended(text string) bool {
 }
 
 // atJoint tells where a test of a leak was, by words that name one joint of several.
-var atJoint = pattern{expr: `\b(?:at|on|near|around|by) (?:\w+ ){0,2}?(valve|cock|shut-?off|meter|manifold|union|flare|drier|evap\w*|cond\w*|compressor|comp|coil|connector|flex|regulator|tank|bottle|pilot|orifice|burner|pipe|tee|elbow|nipple|txv|suction|discharge|flange)\b`}
+var atJoint = pattern{expr: `\b(?:at|on|near|around|by) (?:\w+ ){0,2}?(valve|cock|shut-?off|meter|manifold|union|flare|drier|evap\w*|cond\w*|compressor|comp|coil|connector|flex|regulator|tank|bottle|pilot|orifice|burner|pipe|tee|elbow|nipple|txv|suction|discharge|flange|ignit[eo]r|electrode|thermocouple|door|window)\b`}
 
 // Elsewhere reports whether a test was at places of which none is told of.
 func Elsewhere(test, told string) bool {
@@ -61,7 +143,10 @@ func Elsewhere(test, told string) bool {
 		return false
 	}
 	test = strings.ToLower(test)
-	told = strings.ToLower(told) + atJoint.get().ReplaceAllString(test, "")
+	told = strings.ToLower(told)
+	if of, beside := oneJoint.get().FindAllString(told, MostClauses), atJoint.get().ReplaceAllString(test, ""); len(of) == 0 || Has(beside, of) {
+		told += beside // what was worked on with it
+	}
 	list := atJoint.get().FindAllString(test, MostClauses)
 	for i, at := range list {
 		list[i] = at[strings.LastIndexByte(at, ' ')+1:]

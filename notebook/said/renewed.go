@@ -8,9 +8,9 @@ import (
 )
 
 var (
-	renewing = pattern{expr: `\b(replaced|fitted|installed|swapped|exchanged|changed|chn?gd|renewed)\b|^(replac|fit|install|swap|exchang|chang|chn?gd|renew|new |put in )`}
-	joins    = pattern{expr: `\b(and|with|plus)\b|[&+/]`}
-	whereOn  = pattern{expr: `\b(on|of|at|for|in|near|by|from|to) .*`}
+	renewing = pattern{expr: `\b(replaced|fitted|installed|swapped|exchanged|changed|chn?gd|renewed)\b|^(replac|fit|install|swap|exchang|chang|chn?gd|renew|new |put in |put (a |the )?new )`}
+	joins    = pattern{expr: `\b(and|n|with|plus)\b|[&+/]`}
+	whereOn  = pattern{expr: `\b(on|of|at|for|in|near|by|from|to|a?round) .*`}
 )
 
 // Renewals lists what a text says was replaced by new.
@@ -144,10 +144,15 @@ func Burnt(line string) [][]string {
 // IsOf reports whether what was renewed is a thing by all of its words.
 func IsOf(renewal string, thing []string) bool {
 	words := strings.Join(cause.Fold(renewal), " ") + " "
+	if len(thing) == 1 && thing[0] == "plug" && withPlug.is(words) {
+		return true
+	}
 	return !slices.ContainsFunc(thing, func(w string) bool { return !strings.Contains(" "+words, " "+strings.TrimSuffix(w, "s")) })
 }
 
 var (
-	smoking = pattern{expr: `(?i)smo|spark|arc(s|ed|ing)\b|smell|odou?r|fire|flam|flash|glow|crackl|sizzl|fizz`}
-	browned = pattern{expr: `(?i)\b(burn|charr|melt|scorch|cook|fried|crispy|brown|black|discol|singe)\w*|^(is|was|are|looks?|all|badly|slightly|found|up|through)$`}
+	// withPlug is a cord, whose plug is moulded on (common practice).
+	withPlug = pattern{expr: `\b(cord|cordset|cord set)( (fitted|in|set|set fitted))? $`}
+	smoking  = pattern{expr: `(?i)smo|spark|arc(s|ed|ing)\b|smell|odou?r|fire|flam|flash|glow|crackl|sizzl|fizz`}
+	browned  = pattern{expr: `(?i)\b(burn|charr|melt|scorch|cook|fried|crispy|brown|black|discol|singe)\w*|^(is|was|are|looks?|all|badly|slightly|found|up|through)$`}
 )
