@@ -26,6 +26,9 @@ var fetters = []fetter{
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
 
+// inFuse is the family of what lies in a fuse's place.
+const inFuse = 1
+
 // binds are the words for what holds a device without a hand.
 const binds = "tape|tied|wedg|pinned|clamp|magnet|stick|prop|glue|band|string"
 
@@ -380,6 +383,8 @@ func (g *Guard) Clears(others []Guard) string {
 		return name + " back"
 	case f >= 0 && name == "" && fetters[f].clear == "tape off" && strings.Contains(g.clause, "clamp"):
 		return "clamp off"
+	case f == inFuse && (alone || name == "") && fetterNouns()[f].MatchString(g.clause):
+		return fetterNouns()[f].FindString(g.clause) + " out"
 	case f >= 0 && (alone || name == ""):
 		return fetters[f].clear
 	case f >= 0:

@@ -271,6 +271,7 @@ func wordsIn(line string) (all tag) {
 // new device counts as its being back, and plain forms (remove, put) as done; ice tells a
 // machine that makes ice.
 func Guards(entry int, line string, work, ice bool) []Guard {
+	typed := line
 	line = spelt(line)
 	all := wordsIn(line)
 	if all&^(filler|theDev|with|toward|of|faulty|so|number) == 0 {
@@ -363,6 +364,9 @@ func Guards(entry int, line string, work, ice bool) []Guard {
 			}
 		}
 		last = c
+	}
+	for i := range list {
+		list[i].Text = typed // as it is quoted
 	}
 	return list
 }

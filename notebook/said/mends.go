@@ -69,8 +69,10 @@ func Remade(finding, told, work string) bool {
 }
 
 var (
-	// makeshift tells work that is none for long, or that leaves some of it.
+	// makeshift tells work that is none for long, or that leaves some of it; unfixed a
+	// flue that nothing holds.
 	makeshift  = pattern{expr: `\b(tape[ds]?|taping|foil|brick|propp?(ed)?|clamps?|cement|putty|epoxy|loose|no screws|temporar\w*|for now|still|yet|less|but|watch|not sure|windows?|same|until|till?|smaller|some|furnace off|burner off|unplugged|switched off)\b`}
+	unfixed    = pattern{expr: `\b(loose(ly)?|no screws|taped?|foil|bricks?|propp?(ed)?|cement|putty|epoxy)\b`}
 	quietNow   = pattern{expr: `\b(no|without) (more |further )?(smoke|smoking|sparks?|sparking|arcing|(burn\w*|burnt|hot|bad|funny|electrical) smell|smells?|odou?r)\b`}
 	moving     = pattern{expr: `\b(belts?|bearings?|pulley|idler|rollers?|lint|vent|ducts?|pump|fan|blower|seal|igniter|clutch)\b`}
 	flueOff    = pattern{expr: `\b(flue|vent|chimney|hood|exhaust)\b.*\b(off|disconnect\w*|hanging|loose|apart|fell|fallen|came|knocked|separated|down|gap)\b|\b(disconnect\w*|loose|fallen|separated|hanging) (\w+ )?(flue|vent|chimney)\b`}
@@ -103,7 +105,7 @@ func MendsIt(finding, told, work string) bool {
 	case halfway.is(work):
 		return false
 	case finding == "co":
-		return ofFlue.is(work) && (!exchanger.is(told) || newExchanger.is(work))
+		return ofFlue.is(work) && (!exchanger.is(told) || newExchanger.is(strings.Join(Stated(work), ", "))) && (!flueOff.is(told) || !unfixed.is(work))
 	case finding == "gas-leak":
 		work = leakTests.get().ReplaceAllString(work, "")
 		of, at := oneJoint.get().FindAllString(told, MostClauses), oneJoint.get().FindAllString(work, MostClauses)
