@@ -123,6 +123,9 @@ func (c *Call) fireGas() string {
 
 func burnsFuel(c *Call) bool { return !c.smellsOfCharge() }
 
+// smellsOfFuel reports whether a smell of gas may be of fuel.
+func (c *Call) smellsOfFuel() bool { return burnsFuel(c) || c.smelt(true) > 0 }
+
 // smelt is the last entry that tells of a smell of gas, at another appliance or in the
 // house, or at the machine itself; 0 when none does.
 func (c *Call) smelt(elsewhere bool) int {
@@ -160,7 +163,7 @@ var alarming = []alarm{
 		lasting: []string{"union", "flex", "valve", "cock", "fitting", "connect", "hose", "pipe", "regulator", "flare", "joint", "nut"},
 		proof:   "that no fuel gas leaks any more, by a leak test (saw gas leak test good)",
 		next:    "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it is mended"},
-	{code: "gas-smell", caution: caution.GasSmell, when: func(c *Call) bool { return burnsFuel(c) || c.smelt(true) > 0 }, cleared: []string{"no-gas-leak"},
+	{code: "gas-smell", caution: caution.GasSmell, when: (*Call).smellsOfFuel, cleared: []string{"no-gas-leak"},
 		proof: "that no fuel gas leaks, by a leak test (saw gas leak test good)",
 		next:  "leave its cock shut and air the room: a leak of fuel gas is for its supplier or a licensed person; saw gas leak test good when it was tested"},
 	{code: "leak-found", caution: caution.Flammable, when: flammableGas, cleared: []string{"leak-not-found"},

@@ -26,7 +26,7 @@ var fetters = []fetter{
 		`jumpers?(?: wires?| leads?| cables?| clips?)?|by-?pass(?:es)?(?: wires?)?|bridges?(?: wires?)?|links?|straps?|shunts?|loops?|clips?|(?:clip|test|alligator) leads?|wires? (?:across|over|round|around|past)`, "jumper off"},
 }
 
-// inFuse is the family of what lies in a fuse's place.
+// inFuse is the family of what lies in a fuse's place, by its place among them (common practice).
 const inFuse = 1
 
 // binds are the words for what holds a device without a hand.
