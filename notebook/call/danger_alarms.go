@@ -314,17 +314,13 @@ func (c *Call) remade(code string) int {
 func (c *Call) remadeSince(code string, told int) int {
 	line, last := c.entries[told-1].Line, 0
 	if code == "smoke" && len(c.renewed) > 0 {
-		list := c.renewed[max(0, len(c.renewed)-mostRenewals):]
 		for _, part := range said.Burnt(line) {
-			i := slices.IndexFunc(list, func(w work) bool {
-				c.spend(100)
-				return c.alive(w.entry) && c.workAt(w.entry) > told && said.IsOf(w.text, part)
-			})
-			if i < 0 {
+			at := c.partRenewed(part, told)
+			if at == 0 {
 				last = 0
 				break
 			}
-			last = max(last, c.workAt(list[i].entry))
+			last = max(last, at)
 		}
 	}
 	for i := len(c.works) - 1; last == 0 && i >= 0 && c.works[i].entry > told; i-- {
@@ -334,6 +330,19 @@ func (c *Call) remadeSince(code string, told int) int {
 		}
 	}
 	return last
+}
+
+// partRenewed is the first work since an entry by which a thing of several words is
+// renewed, 0 when none is.
+func (c *Call) partRenewed(part []string, since int) int {
+	list := c.renewed[max(0, len(c.renewed)-mostRenewals):]
+	for i := range list {
+		c.spend(100)
+		if w := &list[i]; c.alive(w.entry) && c.workAt(w.entry) > since && said.IsOf(w.text, part) {
+			return c.workAt(w.entry)
+		}
+	}
+	return 0
 }
 
 // lasts reports whether a danger was told of before an entry by what does not go by

@@ -161,7 +161,7 @@ func Out(list []Guard) []Guard {
 			}
 		case len(left) > 0:
 			if g.Entry != entry {
-				entry, before = g.Entry, slices.Clone(left)
+				entry, before = g.Entry, append(before[:0:0], left...)
 			}
 			left = g.beside(list, before).putBack(left)
 		}
@@ -177,18 +177,27 @@ func (g *Guard) beside(list, before []Guard) *Guard {
 	}
 	of := *g
 	for i := range list {
-		if list[i].Entry != g.Entry || list[i].way == out {
-			continue
-		}
-		for _, now := range list[i].devices {
-			if slices.ContainsFunc(before, func(d Guard) bool {
-				return slices.ContainsFunc(d.devices, func(was string) bool { return isBack(was, now, false) })
-			}) {
-				of.devices = append(of.devices, now)
+		if list[i].Entry == g.Entry && list[i].way != out {
+			for _, now := range list[i].devices {
+				if outBefore(before, now) {
+					of.devices = append(of.devices, now)
+				}
 			}
 		}
 	}
 	return &of
+}
+
+//go:noinline
+func outBefore(before []Guard, now string) bool {
+	for i := range before {
+		for _, was := range before[i].devices {
+			if isBack(was, now, false) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // putBack leaves of what is out what a clause does not say is back. What names no

@@ -46,13 +46,13 @@ func (g *Guard) undone(clause string, before []string) bool {
 // on again, itAgain the same without its name, offAgain what came off again, and
 // wireAgain what bridges where the new one failed.
 var (
-	again      = []string{" back", "back ", "again", " off", "off ", "jump", "bridg", "pass", "togther", "togeth"}
+	again      = []string{"back", "again", "off", "over"}
 	neverAgain = pattern{expr: `\b(not|never|told|if|advis\w*|no (more|longer))\b|\bdon't\b|\bdo(es)?n't (go|need|come)\b`}
 	onAgain    = pattern{expr: `
 <bridge>( wires?| leads?)? (is |was |were |went |goes |put |now |right |straight |all )*back (in|on|across|over|round|around|past|there|again)\b
 <bridge>( wires?| leads?)? (is |was |were |went |goes |put |now )*(in|on|over|across|past)( it| there)? again\b
-(wire|lead)s? (is |was |were |went |put |now )*back (across|over|round|around|past|together|togther)\b
-(jump(er)?|bridg|by-?pass|link|short|loop)ed( it| them| that)? (over|out|back|across|again)( again)?$
+(wire|lead)s? (is |was |were |went |put |now )*back (across|over|round|around|past|togeth?er|togther)\b
+(jump(er)?|bridg|by-?pass|link|short|loop)ed( it| them| that)? (over|back|again)\b
 `}
 	itAgain   = pattern{expr: `^(then |so |but |it |and |n |had to |has to |went |goes |is |was |put |stuck |popped |slapped |clipped |hooked |set |that |them |her |right |straight )*((back )(in|on|over|across)( it)?( again)?|(in|on|over|across)( it)? again)( (now|then|after\w*|today|(for|til|till|until) .*))?$`}
 	offAgain  = pattern{expr: `^(then |but |it |and |so |n |they )*(((fell|came|comes|popped|blew|dropped|slid|falls) |(took|pulled|left|leaving) (it |them |that )?)(right |back |straight )*(off|out)\b|(back )?(off|out) again\b)`}

@@ -80,17 +80,10 @@ func MadeGood(told, work string) bool {
 // it was again: what was plugged by what goes back on, else by what is off.
 func undoneBehind(told, work string) bool {
 	for i := range made {
-		if !made[i].of.is(told) {
-			continue
-		}
-		at := made[i].good.get().FindStringIndex(work)
-		if at == nil {
-			continue
-		}
-		plugged := strings.Contains(made[i].of.expr, "<plug>")
-		for _, m := range offAfter.get().FindAllString(work[at[1]:], MostClauses) {
-			if strings.Contains(m, "off") != plugged {
-				return true
+		if m := &made[i]; m.of.is(told) {
+			if at := m.good.get().FindStringIndex(work); at != nil {
+				behind := offAfter.get().FindString(work[at[1]:])
+				return behind != "" && strings.Contains(behind, "off") != strings.Contains(m.of.expr, "<plug>")
 			}
 		}
 	}

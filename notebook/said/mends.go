@@ -24,42 +24,39 @@ var (
 	exchanger    = pattern{expr: `\b(exchang\w*|hx)\b|\b(crack|hole|rust\w* through)\w*\b.*\b(cells?|furnace|boiler)\b|\bcells? (is |are )*(crack|rust)`}
 	newExchanger = pattern{expr: `\b(?:new|replaced|renewed|swapped|swapd|exchanged|changed|installed|fitted|put in)(?: (?:the|a|an|its|new|in|whole|complete|entire|primary|secondary|heat|gas|cracked|bad|old|rusted|\S*\d\S*))* (?:exchangers?|hx|cells?|furnace|boiler|water heater|unit heater)(?: (?:assembly|assy|core|section|pack))?(?: (?:in|fitted|and|n|w|with|installed|under|from)\b|\s*[,;.&+]|$)|\b(?:exchanger|hx|cells?|furnace|boiler)<now> (?:replaced|renewed|new|changed|swapped)\b`}
 	leakTests    = pattern{expr: `\b(gas )?leak[ -]?(re)?(test|check|search)\w*`}
-	supply       = pattern{expr: `\b(plugs?|outlets?|recept\w*|sockets?|cords?|cables?|cordset|terminals?|wires?|wiring|re-?wir\w+|leads?|connect[oe]rs?|lugs?|spades?|blocks?|strips?|harness|junction|prongs?|(re-?)?splic\w+|wire ?nuts?|pigtails?|whips?|(re-?)?crimp\w*|re-?terminat\w+|loom)\b`}
+	supply       = pattern{expr: `\b((plug|outlet|socket|cord|cable|terminal|wire|wiring|lead|connect[oe]r|lug|spade|block|strip|harness|junction|prong|pigtail|whip)s?\b|recept|re-?wir|(re-?)?(splic|crimp)|re-?termin)`}
 	burning      = pattern{expr: `\b(burn|melt|scorch|charr|sing(e|ed)\b|brown|black|smok|spark|arc(s|ed|ing)?\b|cook|overheat|hot\b|fried|toast)\w*`}
 )
 
-// burntSupply lists what brings the current and is told of as burnt.
+// burntSupply reports whether what brings the current is told of as burnt.
 //
 //go:noinline
-func burntSupply(told string) (list []string) {
+func burntSupply(told string) bool {
 	for _, c := range Clauses(told) {
-		if burning.is(c) {
-			list = append(list, supply.get().FindAllString(c, MostClauses)...)
+		if burning.is(c) && supply.is(c) {
+			return true
 		}
 	}
-	return list
+	return false
 }
-
-// ownTests are words without one of which a line of work tells no test of its own.
-var ownTests = []string{"co ", "monoxide", "spill", "draft", "draws", "no "}
 
 // Remade reports whether a line of work mends the very thing that another tells of as a
 // danger, and tells its own test behind that.
 func Remade(finding, told, work string) bool {
 	work = strings.ToLower(work[:min(len(work), MostBytes)])
-	if !Has(work, ownTests) || makeshift.is(work) || !Mended(work) && !(finding == "co" && flueOn.is(work)) || !MendsIt(finding, told, work) || cause.Partly(work) != "" {
+	switch {
+	case !ownTest.is(work) || makeshift.is(work) || !MendsIt(finding, told, work) || cause.Partly(work) != "":
 		return false
-	}
-	if finding == "smoke" {
-		return quietNow.is(work) && (ofWiring.is(work) || moving.is(work)) && Has(work, []string{"new ", "repl", "chang", "swap", "renew", "clean", "clear", "rewir", "fit", "repair", "crimp", "tight"})
+	case finding == "smoke":
+		return Mended(work) && quietNow.is(work) && (ofWiring.is(work) || moving.is(work))
+	case finding != "co" || !Mended(work) && !flueOn.is(work):
+		return false
 	}
 	told = strings.ToLower(told)
-	shown := Shown(work)
-	monoxide := slices.Contains(shown, "no-co")
-	draws := slices.Contains(shown, "no-spill") || drawsWell.is(work)
+	shown := strings.Join(Shown(work), " ")
+	monoxide := strings.Contains(shown, "no-co")
+	draws := strings.Contains(shown, "no-spill") || drawsWell.is(work)
 	switch {
-	case finding != "co":
-		return false
 	case exchanger.is(told):
 		return monoxide
 	case flueOff.is(told):
@@ -69,11 +66,12 @@ func Remade(finding, told, work string) bool {
 }
 
 var (
+	ownTest = pattern{expr: `\b(co|monoxide|spill\w*|drafts?|draws|no)\b`} // without one of which it tells none
 	// makeshift tells work that is none for long, or that leaves some of it; unfixed a
 	// flue that nothing holds.
-	makeshift  = pattern{expr: `\b(tape[ds]?|taping|foil|brick|propp?(ed)?|clamps?|cement|putty|epoxy|loose|no screws|temporar\w*|for now|still|yet|less|but|watch|not sure|windows?|same|until|till?|smaller|some|furnace off|burner off|unplugged|switched off)\b`}
+	makeshift  = pattern{expr: `\b(tape[ds]?|taping|clamps?|loose|temporar\w*|for now|still|yet|less|but|watch|not sure|windows?|same|until|till?|smaller|some|furnace off|burner off|unplugged|switched off)\b`}
 	unfixed    = pattern{expr: `\b(loose(ly)?|no screws|taped?|foil|bricks?|propp?(ed)?|cement|putty|epoxy)\b`}
-	quietNow   = pattern{expr: `\b(no|without) (more |further )?(smoke|smoking|sparks?|sparking|arcing|(burn\w*|burnt|hot|bad|funny|electrical) smell|smells?|odou?r)\b`}
+	quietNow   = pattern{expr: `\b(no|without) (more )?(smok|spark|arcing|(burn\w*|hot|bad) smell|smell|odou?r)`}
 	moving     = pattern{expr: `\b(belts?|bearings?|pulley|idler|rollers?|lint|vent|ducts?|pump|fan|blower|seal|igniter|clutch)\b`}
 	flueOff    = pattern{expr: `\b(flue|vent|chimney|hood|exhaust)\b.*\b(off|disconnect\w*|hanging|loose|apart|fell|fallen|came|knocked|separated|down|gap)\b|\b(disconnect\w*|loose|fallen|separated|hanging) (\w+ )?(flue|vent|chimney)\b`}
 	flueOn     = pattern{expr: `\b(flue|vent|chimney|hood|exhaust)\b.*\b(back|refitted|reconnected|reattached|renewed|replaced|screwed|secured|fitted|on)\b|\b(refitted|reconnected|re-?attached|new|renewed|replaced|resecured|reseated|screwed|screwd|secured|fitted)( the| its| back)* (\w+ )?(flue|vent|chimney|exhaust)\b`}
@@ -90,10 +88,15 @@ func OtherGas(line string) bool { return otherGas.is(line) }
 // OnlyRollout reports whether all that a text tells of a flame is that the switch against
 // its rolling out is out of its circuit, or back.
 func OnlyRollout(text string) bool {
-	return Has(text, []string{"rollout", "roll out", "roll-out"}) && !ofMonoxide.is(text) && slices.ContainsFunc(Clauses(spelt(text)), func(c string) bool {
-		_, said := wayOf(c, true)
-		return said
-	})
+	if !Has(text, []string{"roll"}) || ofMonoxide.is(text) {
+		return false
+	}
+	for _, c := range Clauses(spelt(text)) {
+		if _, said := wayOf(c, true); said {
+			return true
+		}
+	}
+	return false
 }
 
 // MendsIt reports whether work can be of a danger that another line tells of.
@@ -112,7 +115,7 @@ func MendsIt(finding, told, work string) bool {
 		return ofJoint.is(work) && (len(of) == 0 || len(at) == 0 || Has(work, of))
 	case finding == "runs-open":
 		return ofLid.is(work)
-	case finding == "smoke" && len(burntSupply(told)) > 0:
+	case finding == "smoke" && burntSupply(told):
 		return supply.is(work)
 	case finding == "smoke" && !ofWiring.is(work):
 		of := thing.get().FindAllString(told, MostClauses)
