@@ -120,7 +120,17 @@ detector <sounds>
 (smoke|fire|leak|gas|motion|co) (leak )?detector
 no spill
 `}},
+	{Finding: "co", in: drafts, quick: "vent|exhaust|terminat",
+		said: rows{text: `
+(vent|exhaust|terminat\w+)( pipe| cap| terminal| terminat\w+| connector| hood| stack| run)? (partly |partially |half |fully |completely |badly )*(block|plug|clog|obstruct|restrict|stopped up|stuffed|crush|collaps|full of|choked|packed|snow|iced over|covered)
+(blocked|plugged|clogged|obstructed|restricted|crushed|collapsed) <w>(vent|exhaust|terminat\w+)( $| pipe| cap| stack| terminat)
+`}, harmless: rows{text: `
+(register|return|supply|floor|air|heat|ceiling|room|bedroom|wall|kitchen|bath|dryer|auto\w*|crawl\w*|attic|soffit|gable|tank|tub|hood) vent
+`}},
 }
+
+// drafts is of what gives its burnt gas to a flue: not what dries, whose vent has lint, nor what cooks.
+func drafts(a *Appliance) bool { return burns(a) && !a.Electric && !a.Dries() && !Has(a.Unit, cooking) }
 
 func microwave(a *Appliance) bool { return a.HighVolts }
 
