@@ -1,17 +1,22 @@
 package cause
 
-import "sync"
+import (
+	"sync"
+
+	"ohmcall/calc/caution"
+)
 
 // causeTables hold every cause once, with the findings and the test that no other
 // one asks for; complaints name them by code. Those that are rows of text are read
 // when first asked for.
 var causeTables = sync.OnceValue(func() [][]Cause {
 	return [][]Cause{startCauses, coldCauses, causesIn(coldRows), otherCauses, causesIn(otherRows), airCauses, contactorCauses, heatCauses, wetCauses,
-		burnerCauses, causesIn(gasRows), phaseCauses, iceCauses, doorCauses, stillCauses, fuseCauses}
+		burnerCauses, causesIn(gasRows), phaseCauses, iceCauses, doorCauses, stillCauses, fuseCauses, causesIn(leakRows)}
 })
 
 // testTables hold every test that several causes share, in the order in which
 // equals are proposed; behind them come those that causes have of their own.
 var testTables = sync.OnceValue(func() [][]Test {
-	return [][]Test{startTests, coldTests, otherTests, tradeTests, testsIn(gasTestRows)}
+	return [][]Test{startTests, coldTests, otherTests, tradeTests, testsIn(gasTestRows, Look, caution.FuelGas, caution.HotMoving),
+		testsIn(leakTestRows, Look, caution.HotMoving), testsIn(leakDeadRows, Dead, caution.ProveDead, caution.HotMoving)}
 })

@@ -78,12 +78,12 @@ var burnerCauses = []Cause{
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
 	{
-		Code: "heat-relay-stuck", Name: "relay or control keeps the heat on",
-		ShownBy:     []string{"heats-when-off"},
+		Code: "heat-relay-stuck", Name: "switch, relay or control keeps the heat on",
+		ShownBy:     []string{"heats-when-off", "heat-welded"},
 		Predicts:    []string{"too-hot"},
 		Contradicts: []string{"heat-stops", "does-not-heat"},
-		Fix:         "replace relay or control, after heater and sensor have been proved",
-		Work:        "relay, control, board",
+		Fix:         "replace the switch, relay or control that keeps it on, after heater, thermostat and sensor have been proved",
+		Work:        "relay, control, board, switch, sequencer",
 		Source:      commonPractice,
 	},
 }

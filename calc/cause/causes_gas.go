@@ -1,10 +1,6 @@
 package cause
 
-import (
-	"strings"
-
-	"ohmcall/calc/caution"
-)
+import "strings"
 
 // gasRows are the causes of a burner that loses its heat, of a spark, of a standing pilot, of a
 // furnace's draft and of its blower, a cold room's, and such as need no more: code | name | shown by | predicts | contradicts |
@@ -60,17 +56,15 @@ func causesIn(rows string) []Cause {
 	return out
 }
 
-func testsIn(rows string) []Test {
+func testsIn(rows string, danger Danger, cautions ...string) []Test {
 	out := make([]Test, strings.Count(rows, "\n")-1)
 	for i := range out {
 		t, f := &out[i], cells(&rows)
 		t.Code, t.Name, t.How, t.Effort = f[0], f[1], f[2], int(f[4][0]-'0')
-		t.Outcomes, t.On, t.Caution = strings.Fields(f[3]), f[5:], burning
+		t.Outcomes, t.On, t.Danger, t.Caution = strings.Fields(f[3]), strings.Fields(f[5]), danger, cautions
 	}
 	return out
 }
-
-var burning = []string{caution.FuelGas, caution.HotMoving}
 
 // cells takes the next row off a table.
 //

@@ -51,8 +51,8 @@ var airCauses = []Cause{
 	{
 		Code: "blower-failed", Name: "fan motor or blower failed or jammed",
 		ShownBy:     []string{"blower-stopped", "blower-windings-failed", "blower-stiff"},
-		Predicts:    []string{"coil-iced", "comp-hot", "cuts-out", "blower-volts-present", "does-not-cool"},
-		Contradicts: []string{"blower-runs", "blower-volts-absent"},
+		Predicts:    []string{"coil-iced", "comp-hot", "cuts-out", "blower-volts-present", "does-not-cool", "heat-lost", "limit-open", "short-cycles", "rise-large"},
+		Contradicts: []string{"no-own-blower", "blower-runs", "blower-volts-absent"},
 		Fix:         "free the blade, or replace the fan motor with one of its volts, speeds and turning direction and with its capacitor",
 		Work:        "fan, blower",
 		Source:      commonPractice,
@@ -220,10 +220,10 @@ var wetCauses = []Cause{
 	{
 		Code: "level-says-full", Name: "pressure switch, level sensor or float says full",
 		ShownBy:     []string{"level-full"},
-		Predicts:    []string{"does-not-fill", "valve-volts-absent"},
+		Predicts:    []string{"does-not-fill", "valve-volts-absent", "runs-all-the-time"},
 		Contradicts: []string{"level-sound", "level-empty", "valve-volts-present"},
 		Fix:         "clear its hose and air trap or free the float; else replace it",
-		Work:        "pressure switch, level, float, hose",
+		Work:        "pressure switch, level sens, level switch, float, hose",
 		Source:      commonPractice,
 	},
 	{
@@ -241,7 +241,7 @@ var wetCauses = []Cause{
 		Predicts:    []string{"overfills", "no-fill-unpowered"},
 		Contradicts: []string{"level-sound", "level-full", "fills-unpowered"},
 		Fix:         "mend its hose and air trap or free the float; else replace it",
-		Work:        "pressure switch, level, float, pressure hose, air hose, air tube, air trap",
+		Work:        "pressure switch, level sens, level switch, float, pressure hose, air hose, air tube, air trap",
 		Source:      commonPractice,
 	},
 	{

@@ -145,6 +145,10 @@ var courses = []Course{
 		On: []string{"never-ends"}, Tests: []string{"timer", "hose", "level-sensing", "heater-ohms"}, Source: commonPractice,
 	},
 	{
+		// A float that hangs is seen.
+		On: []string{"pump-on"}, Tests: []string{"level-sensing", "check-valve", "hose", "impeller"}, Source: commonPractice,
+	},
+	{
 		On: []string{"wont-run"}, Tests: []string{"outlet-lamp", "switch", "fuse", "limit-ohms", "cord"}, Source: commonPractice,
 	},
 	{
@@ -167,7 +171,15 @@ var courses = []Course{
 	},
 	{
 		// A vent is seen; then what is read is read hot, when the heat went.
-		On: []string{"gas-quits"}, Tests: []string{"airflow", "after-quit", "valve-coil-hot", "limit-hot"}, Source: commonPractice,
+		On: []string{"gas-quits"}, Tests: []string{"airflow", "blower-look", "after-quit", "valve-coil-hot", "limit-hot"}, Source: commonPractice,
+	},
+	{
+		// A blower is seen and turned; its capacitor comes before its motor.
+		On: []string{"no-blower"}, Tests: []string{"blower-look", "airflow", "belt", "run-cap", "blower-motor", "connections", "blower-volts"}, Source: commonPractice,
+	},
+	{
+		// What made it so hot that its fuse opened: its air, its thermostat, a heater that burns on.
+		On: []string{"too-hot"}, When: []string{"limit-open"}, Tests: []string{"airflow", "thermostat-cold", "heater-case", "heat-off", "sensor-ohms"}, Source: commonPractice,
 	},
 	{
 		On: []string{"fan-on"}, Tests: []string{"fan-set", "airflow", "limit-ohms", "fan-uncalled"}, Source: commonPractice,
@@ -184,6 +196,10 @@ var courses = []Course{
 	},
 	{
 		On: []string{"gas-no-heat"}, When: []string{"igniter-glows"}, Tests: []string{"gas-cock", "valve-coil", "igniter-amps"}, Source: commonPractice,
+	},
+	{
+		// Heat that nothing calls for comes by the metal, a contact or a thermostat, and no sensor.
+		On: []string{"too-hot"}, When: []string{"heats-when-off"}, Tests: []string{"heater-case", "thermostat-cold", "heat-off"}, Source: commonPractice,
 	},
 	{
 		On: []string{"too-hot"}, Tests: []string{"sensor-ohms", "heat-off", "heater-case"}, Source: commonPractice,

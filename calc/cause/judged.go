@@ -91,7 +91,6 @@ heater-volts-absent | | the heater gets no volts although it is called on | heat
 heater-insulation-sound | | the heater is sound to its sheath |
 thermostat-closed | | the thermostat conducts when it should call | thermostat-open control-not-calling
 thermostat-open | | the thermostat does not conduct when it should call |
-thermostat-stuck-closed | | the thermostat still conducts below its set point | thermostat-opens thermostat-open
 thermostat-opens | | the thermostat opens at its set point |
 limit-closed | | the thermal limit, fuse or defrost thermostat conducts when it should | limit-open
 sensor-sound | | the sensor fits its curve | sensor-suspect sensor-failed
@@ -182,6 +181,7 @@ sensor-undecided | | the sensor read too near its limit to say |
 wired-in | | the appliance has no outlet that another one fits |
 several-elements | | by what it is called it has several elements on one supply |
 no-flame-rod | | by what it is called a switch senses the heat of its flame, and no rod |
+no-own-blower | | by what it is called no blower of its own takes its heat away |
 no-burner | | an electric appliance has no gas burner |
 no-sealed-system | | an appliance of this kind has no compressor |
 two-legs | | the plate's volts are those of two legs: no lamp fits that outlet |

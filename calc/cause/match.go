@@ -120,6 +120,7 @@ var becomes = []turn{
 	{[]string{"no-start"}, []string{"protector-reset", "overload-reset"}, "hums-trips", nil},
 	{[]string{"no-start", "no-power", "no-cool", "fridge-warm", "no-heat", "hp-no-heat", "ac-warm", "wont-run", "motor-dead"}, []string{"breaker-tripped"}, "trips-breaker", holding},
 	{[]string{"no-heat"}, []string{"igniter-open", "igniter-conducts", "igniter-glows", "igniter-dark"}, "gas-no-heat", nil},
+	{[]string{"gas-quits"}, []string{"blower-stopped"}, "no-blower", nil},
 	{[]string{"gas-no-heat", "furnace-no-heat", "slow-dry"}, []string{"heat-lost"}, "gas-quits", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"phase-lost", "leg-lost", "phases-unbalanced", "single-phasing"}, "three-phase", nil},
 	{[]string{"no-cool", "runs-always"}, []string{"freezer-cold"}, "fridge-warm", []string{"clicks", "hums", "silent", "does-not-start", "overload-reset"}},

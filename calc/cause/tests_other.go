@@ -136,7 +136,7 @@ var otherTests = []Test{
 		Outcomes: []string{"load-free", "load-jammed", "load-drags"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}, On: []string{"motor-dead", "no-spin", "no-tumble", "three-phase"}},
 	{Code: "impeller", Name: "open the trap of the drain pump, take out what is in it (it may be glass), look at the impeller and turn it", How: "saw impeller sound",
 		Outcomes: []string{"impeller-sound", "load-jammed", "impeller-loose", "shaft-stuck"}, Vague: []string{"load-free"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},
-		On: []string{"no-drain"}},
+		On: []string{"no-drain", "pump-on"}},
 	{Code: "earth", Name: "ohms from the plug's earth pin to the metal that was touched, unplugged", How: "ohm earth 0.05 test 10A",
 		Outcomes: []string{"earth-sound", "earth-failed"}, Vague: []string{"earth-undecided"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"shocks"}},
 }

@@ -6,7 +6,7 @@ import "ohmcall/calc/caution"
 // burners and three phases.
 var tradeTests = []Test{
 	{Code: "blower-look", Name: "see whether the fan blows", How: "saw blower runs",
-		Outcomes: []string{"blower-runs", "blower-stopped"}, Effort: 1, Danger: Look, On: []string{"ac-warm", "hp-no-heat"}},
+		Outcomes: []string{"blower-runs", "blower-stopped"}, Effort: 1, Danger: Look, On: []string{"ac-warm", "hp-no-heat", "gas-quits", "no-blower"}},
 	{Code: "coil-look", Name: "look at the evaporator coil and feel along it, panel off", How: "saw coil cold",
 		Outcomes: []string{"coil-cold", "coil-partial", "coil-warm", "coil-iced"}, Effort: 2, Danger: Look, On: []string{"ac-warm", "ac-drips"}},
 	{Code: "air-split", Name: "temperatures of the air that it takes in and gives out, ten minutes after it started", How: "temp return 78F, supply 60F", Source: commonPractice,

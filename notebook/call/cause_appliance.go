@@ -138,8 +138,11 @@ func (c *Call) fanWords(text string) string {
 	low := strings.ToLower(text)
 	if leaks := strings.Contains(low, "no ") && strings.Contains(low, "leak"); leaks && c.openedAt(tightness[1].of) > 0 {
 		text = bareLeaks().ReplaceAllString(text, "${1}no leak found$2")
-	} else if leaks && (among([]string{"leaks-ices", "leaks-water", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas) {
+	} else if leaks && (among([]string{"leaks-ices", "leaks-water", "leaks-tank", "leaks-disposer", "leaks-condensate", "ac-drips"}, c.complaint()) || a.Unit != "" && a.Unsealed && !a.Gas) {
 		text = bareLeaks().ReplaceAllString(text, "${1}water line dry$2")
+	}
+	if strings.Contains(low, "float ") && among([]string{"overfills", said.NoDrain}, c.complaint()) {
+		text = bareFloat().ReplaceAllString(text, "${1} down$2") // up, it would not fill, or it would pump
 	}
 	text = said.KitTried(text)
 	if !said.Has(low, []string{"fan ", "blower "}) || !bareFan().MatchString(text) {
@@ -159,6 +162,7 @@ func (c *Call) fanWords(text string) string {
 
 var (
 	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?(?:fan|blower) `)
+	bareFloat = said.Lazily(`(?i)(\bfloat (?:switch )?stuck)($| *[,;])`)
 	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
 )
 

@@ -39,6 +39,7 @@ func (c *Call) weigh0(complaint string, facts []cause.Fact, heard ...string) cau
 	}{
 		{!c.onThreePhases(), "one-phase", "wrong-rotation"},
 		{complaint == said.ThreePhase && !c.appliance().Unsealed, "sealed-motor", " motor-seized"},
+		{complaint == said.GasQuits && !c.appliance().Blows(), "no-own-blower", " blower-failed"},
 		{!c.pumpsDown(facts), "no-pump-down", " liquid-valve-shut"},
 	} {
 		if n.is {

@@ -310,6 +310,8 @@ func judgePath(path judge.Path) func(*Call, string, []*reading, int) verdict.Ver
 			if r.over { // else it may have cooled and closed again
 				in.Want = "open"
 			}
+		case path == judge.Thermostat && !closed && c.pastItsMark(r):
+			in.Want = "open"
 		case path == judge.Limit && hot && !closed:
 			// A limit that has just acted is open; it is read again when cool.
 			if acted = among(heatLost, c.complaint()); acted {
@@ -364,6 +366,17 @@ func inBoth(rs []*reading, one func(*reading) verdict.Verdict) verdict.Verdict {
 		break
 	}
 	return v
+}
+
+// markMost is above what any thermostat of a dryer or of water opens at, in °C: 175 °F
+// (common practice). An oven's goes far beyond.
+const markMost = 79.4
+
+// pastItsMark reports whether a thermostat was read in what is hotter than it is to let
+// it become.
+func (c *Call) pastItsMark(r *reading) bool {
+	a := c.appliance()
+	return a.Unsealed && !a.Elements && (r.cond.is("hot") && c.complaint() == "too-hot" || r.cond.hasAt && r.cond.at > markMost)
 }
 
 // heatLost are the complaints for which a limit that is open when hot is the reason

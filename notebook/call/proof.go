@@ -24,7 +24,7 @@ var (
 	proofHeaterAmps = proofWanted{"running amps (amp heater … run)", running}
 	proofMotorAmps  = proofWanted{"running amps (amp motor … run)", running}
 	proofHeat       = proofWanted{"the temperature it reaches (temp PLACE …)", heat}
-	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "hose-clear", "pan-sound", "level")}
+	proofDry        = proofWanted{"that it stays dry (saw water line dry, saw drain clear)", seen("water-line-dry", "drain-clear", "hose-clear", "pan-sound", "level", "flange-dry", "joints-dry", "body-dry", "relief-shut", "tank-dry", "gear-dry")}
 	proofLegs       = proofWanted{"volts of the three legs at the machine under load (volt T1 T2 … run, T2 T3 …, T1 T3 …)", whole((*Call).atLegs)}
 	proofNewHeater  = proofWanted{"the new heater to its sheath, before power (ohm heater case …)", newHeater}
 	proofNewPins    = proofWanted{"pins of the new machine to case, before power (ohm A case …)", newPins}
@@ -48,6 +48,11 @@ var proofs = []struct {
 	{said.NoWaves, []*proofWanted{&proofEarth, &proofHeat}},
 	{"leaks-ices", []*proofWanted{&proofEarth, &proofDry}},
 	{"leaks-water", []*proofWanted{&proofEarth, &proofDry}},
+	{"leaks-disposer", []*proofWanted{&proofEarth, &proofDry}},
+	{"leaks-tank", []*proofWanted{&proofDry}},
+	{"leaks-condensate", []*proofWanted{&proofEarth, &proofDry}},
+	{"leaks-oil", []*proofWanted{&proofEarth, &proofDry}},
+	{"smelly-water", []*proofWanted{&proofEarth}},
 	{"motor-dead", []*proofWanted{&proofEarth, &proofStart, &proofMotorAmps}},
 	{said.NoDrain, []*proofWanted{&proofEarth, &proofDrains, &proofPump}},
 	{said.NoDry, []*proofWanted{&proofEarth, &proofAmps, &proofCoil}},
@@ -64,6 +69,7 @@ var proofs = []struct {
 	{"no-tumble", []*proofWanted{&proofEarth, &proofMotorAmps}},
 	{"shocks", []*proofWanted{&proofEarth}},
 	{"no-zone", []*proofWanted{&proofEarth, &proofCooks}},
+	{"no-blower", []*proofWanted{&proofEarth, &proofAnyAmps}},
 	{"blows-fuse", []*proofWanted{&proofEarth}},
 	{"", []*proofWanted{&proofEarth, &proofAnyAmps}},
 }
@@ -96,10 +102,13 @@ var seenProofs = []struct {
 	{"no-fill", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"overfills", "that it fills to its level (saw fills)", []string{"fills"}},
 	{"noisy", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
+	{"noisy-fan", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
 	{"noisy-cold", "the noise gone (saw runs quietly)", []string{"quiet-now"}},
 	{"poor-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"no-ice", "ice made and dropped (saw makes ice)", []string{"makes-ice"}},
 	{"never-ends", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
+	{"no-blower", "the fan seen to run (saw blower runs)", []string{"blower-runs"}},
+	{"pump-on", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{said.RunsOn, "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-early", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},
 	{"stops-mid", "the end of a cycle seen (saw cycles off)", []string{"cycles-off"}},

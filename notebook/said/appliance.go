@@ -91,6 +91,9 @@ func (a *Appliance) Shares() bool { return a.Elements || a.HighVolts || isKind(w
 // Dries reports whether it dries clothes.
 func (a *Appliance) Dries() bool { return isKind(dryers, a.Unit) }
 
+// Blows reports whether a blower of its own takes its heat away, which stands by itself.
+func (a *Appliance) Blows() bool { return isKind(blowers, a.Unit) }
+
 // Complaint is the code of the best complaint that the words name, "" when they
 // name none.
 func (a *Appliance) Complaint() string {
@@ -127,6 +130,12 @@ const (
 	hotter    = `too hot|overheat|burns |scorch|scald`
 	pumps     = `heat.?pump|reverse.?cycle`
 	roomPumps = `(` + pumps + `).*(` + airUnits + `)|(` + airUnits + `).*(` + pumps + `)`
+	sumps     = `\b(sump|ejector|sewage|effluent|utility|condensate|lift).{0,10}pump`
+	cookers   = `\b(oven|cooker|cooktop|hob|stove)\b|\brange( [^h]|,|$)`
+	heatsOn   = `\b(heat\w*|element|burner|coil) (still )?(stays?|stayed|remains?|keeps) (on|heating|red|lit)\b|\bheats? (\w+ ){0,2}(when|with|on|while|after|though|in) .{0,20}(off\b|stop\w*|fluff|no.?heat|air only)|\bheats? (all the time|non.?stop|constant\w*|contin\w*)|\bstuck on( high| hot| full|\W*$)|(still|stays) hot (\w+ )?(after|when|though) .{0,20}(stop|off|end|done)`
+	againOut  = `(blows?|blew|blowing|pops?|popping|trips?|tripping|burns|goes through|eats) (\w+ ){0,2}(thermal|limit|cut.?o|tco)|(thermal|limit|cut.?off|cut.?out|tco)\b.*(blows|blew|blowing|again|keeps|every|second|third|2nd|3rd|repeat|trips|pops)|keeps .{0,20}(thermal|limit|cut.?o|tco)`
+	blowers   = `furnace|air handler|fan coil|unit heater`
+	noBlower  = `(^|[^r] )(blower|fan)\b( motor)?.{0,10}(\b(not|never) |n.?t )(\w+ )?(com\w* on|run|start|kick\w* (on|in)|work|blow|spin|turn(ing)? on|turn(ing)?\W*$|turn(ing)?[,;]|go on)|(^|[^r] )(blower|fan)\b( motor)?.{0,6}\b(dead|quit|stopped|stands)\b|\b(no|low|weak|poor|little) (air|airflow|air flow)\b|\bno blower`
 	phases3   = `\b(three|3).?ph(ase)?\b`
 )
 
@@ -184,8 +193,23 @@ var appliances = []byAppliance{
 	{`induction (cook|hob)`, "", "no-zone", []string{"no-heat", "hums-trips"}},
 	{`induction`, `^([^o]|o[^v])*\b(shuts|cuts|turns|switches|kicks|goes) (itself )?(off|out)`, "no-zone", []string{"", "hums-trips"}},
 	{`ice.?machine|cuber`, `harvest|\bfall|\bthin|\bthick|slab|bridg|slow|hollow|cloudy|(no|little|low|less|enough|late|makes?|making) (\w+ )?ice|releas|drop|produc`, "poor-ice", []string{"", "no-ice", "no-cool", "no-heat", "leaks-ices", "no-fill"}},
-	{`\bwash(er|ing)|laundry`, `\bno hot (water )?(fill|in(let)?\b|side|comes)|\bhot (side|inlet|valve|fill|tap)|\bfill\w* (\w+ ){0,2}(cold|hot)|cold (water )?only|only cold|(cold|hot) (water )?(comes|fills|runs) in`, "no-fill", []string{"", "no-heat", "leaks-ices", "no-start", MotorDead}},
+	{`\bwash(er|ing)|laundry`, `\bno cold( water|$|[,;])|\bcold (water )?(side |valve |inlet )?(\w+ )?(not|\w*n.?t|never|dead|slow|stuck)\b|\bno hot (water )?(fill|in(let)?\b|side|comes)|\bhot (side|inlet|valve|fill|tap)|\bfill\w* (\w+ ){0,2}(cold|hot)|cold (water )?only|only cold|(cold|hot) (water )?(comes|fills|runs) in`, "no-fill", []string{"", "no-heat", "leaks-ices", "no-start", MotorDead}},
 	{hoods, `(\b(no|not|barely|hardly|weak|poor|low|little|less)|n.?t)\b.{0,12}\b(suction|suck|draw|pull|air|clear|remov)|full of smoke`, "draws-poorly", []string{"", "noisy"}},
+	{`vacuum`, `suction|\bsuck|pick\w* up`, "draws-poorly", []string{""}},
+	{hoods + `|\bfan\b`, `\b(low|med\w*|high|speed)s?\b.*\b(dead|only|no|not|[a-z]+n.?t)\b|\bonly (\w+ )?(on|at) (low|high|med)`, MotorDead, []string{"", "no-power"}},
+	{sumps, "", "pump-on", []string{"runs-always"}},
+	{sumps, `(not|n.?t|never|no) (\w+ )?(pump|empt|lower|mov)|level .{0,20}(\bnot|n.?t|high|ris|up)\b|high water|overflow|flood|(pit|basin|sump|tank|pan) (is )?full`, NoDrain, []string{"", MotorDead, "no-start", "leaks-ices", "no-fill"}},
+	{washers + `|` + dryers + `|` + cookers, heatsOn, "too-hot", []string{"", "runs-always", MotorDead, "no-start", "never-ends", "hums-trips"}},
+	{dryers, againOut, "too-hot", []string{"", "trips-breaker", "no-power"}},
+	{blowers, noBlower, "no-blower", []string{"", MotorDead, "no-start", "hums-trips", "trips-breaker", "no-heat"}},
+	{`dispos`, `leak|drip|water`, "leaks-disposer", []string{"", "leaks-ices"}},
+	{`water heater|\btank|calorifier|geyser`, `leak|drip|puddle|\bwater (on|under|at|around)|\bwet\b|relief|t&p|\bspray`, "leaks-tank", []string{"", "leaks-ices", "no-heat"}},
+	{`furnace`, `(water|condens\w*)\b.*(leak|drip|floor|under|around)|(leak|drip)\w* (\w+ )?(water|condens)|puddle|wet floor`, "leaks-condensate", []string{"", "leaks-ices", "no-heat"}},
+	{`\bwash(er|ing)|laundry`, `\boil`, "leaks-oil", []string{"", "leaks-ices", "no-spin"}},
+	{`(heat.?pump|condens).*(dryer|drier|tumbl)`, `leak|puddle|\bwater (on|under|all over|in the base)`, "leaks-water", []string{"", "leaks-ices"}},
+	{`(heat.?pump|condens).*(dryer|drier|tumbl)`, `empty (\w+ )?tank|tank (\w+ )?(light|full)|not (pump|empt)`, NoDrain, []string{"", "no-power"}},
+	{`water heater|geyser`, `smell|stink|stench|rotten|sulf|sulph|odou?r`, "smelly-water", []string{"", "no-heat"}},
+	{hoods + `|\bfan\b`, `nois|squeal|squeak|grind|rattl|\bloud|vibrat|chirp|scrap`, "noisy-fan", []string{"", MotorDead}},
 	{phases3, "", ThreePhase, singlePhase},
 	{washers, leftIn, NoDrain, []string{"", MotorDead, "hums-trips", "no-start", "leaks-ices"}},
 	{`\bwash(er|ing)|laundry`, `\b(fills|drains|pumps)\b.*(\bbut\b|,).*\b(spin|agitat|turn)`, "no-spin", []string{"", MotorDead, "hums-trips", "no-start", NoDrain}},
@@ -227,7 +251,7 @@ var appliances = []byAppliance{
 	{dryers, `(shuts|cuts|turns|switches) (itself )?(off|out|down)|kicks (itself )?(off|out)|(stops|quits|dies) (by itself |itself )?(after|in|during|before|mid|half|too|within)|(min\w*|hour|while),? (and |it |then )+(stops|quits|dies)|keeps (stopping|shutting)`, "stops-early",
 		[]string{"", "hums-trips", "no-start", MotorDead, "slow-dry", "no-cool"}},
 	{washers, `(stops|stopped|quits|dies|cuts out|shuts (itself )?(off|down)|pauses|halts) (by itself |itself )?(mid|half|part|(in|during|before) (the )?(mid|cycle|wash|rinse|prog|end))`, "stops-mid", []string{"", "hums-trips", "no-start", MotorDead, "no-spin", NoDrain}},
-	{washers, `over.?(fill|flow)|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
+	{washers, `over.?(fill|flow)|\bwater (\w+ )?(com|runn|flow|gett)\w* in (\w+ )?(when|with|while|though)|fills (up|over)|(keeps|not stop|n.?t stop|never stops) fill|too much water|flood`, "overfills", []string{"", "leaks-ices", "runs-always"}},
 	{washers, `(not|n.?t|never|slow\w*|long|stopped) .{0,12}\bfill|\bno fill\b|\bfill\w* (very |too |so |real )?slow|no water\b|(not|n.?t) (get|take)\w* (any )?water|not enough water|low water|trickl`,
 		"no-fill", []string{"", "no-start", MotorDead, "no-heat", "leaks-ices", "hums-trips"}},
 	{washers, `(not|n.?t|never) (\w+ )?(lock|latch)\b|(door|lid) (lock|latch) .*(not|n.?t|fail|blink|flash)`, "wont-run", []string{"", MotorDead}},
@@ -254,7 +278,7 @@ var appliances = []byAppliance{
 	{`furnace|boiler|` + gasUnits, `\blights?\b.*(out|off|lock)|locks? ?out|flame.*(drops?|goes|out)`, "gas-no-heat", []string{"", "no-heat", "hums-trips", "no-start", MotorDead}},
 	{dryers, hotter, "too-hot", []string{""}},
 	{washers + `|` + dryers, "", "never-ends", []string{"runs-always"}},
-	{`dryer|drier`, `too long|forever|for ever|(two|three|four|several|many|multiple|\d+) (cycles|times|runs|loads)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
+	{`dryer|drier`, `too long|forever|for ever|\bhours?\b|long (dry|time)|\btimes? .{0,8}long|(two|three|four|several|many|multiple|\d+) (cycles|times|runs|loads)|still (damp|wet)|slow`, "slow-dry", []string{"", "no-heat"}},
 	{gasUnits, tepid, "gas-no-heat", []string{"", "no-cool"}},
 	{`heater|immersion|boiler|furnace|oven|range|stove|cooker|` + washers + `|` + dryers, tepid, "no-heat", []string{"", "no-cool"}},
 	{gasUnits, "", "gas-no-heat", []string{"no-heat"}},

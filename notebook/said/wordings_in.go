@@ -62,9 +62,13 @@ normal
 `}, harmless: rows{text: `
 (smoke|fire|motion|co|warner) (gas )?detector
 `}},
-	{Finding: "hazard", in: heatsBesides, quick: "burner stays",
+	{Finding: "hazard", in: heatsBesides, quick: "stays |stuck on|heats",
 		said: rows{text: `
-burner stays (on|hot|lit|red) (with|when|even|after|though) <w3>off\b
+(burner|heater|element|heat|oven) stays (on|hot|lit|red) (with|when|even|after|though) <w3>(off|stops?|stopped)\b
+(heater|element) stays on $
+heats (even )?(with|when|though) (turned |switched |set )?(motor |drum |knob |control |selector |dial |to )?off\b
+heats (on|in|with) (air |no heat )?fluff
+(burner|element|heater|oven)( \w+)? stuck on( $| high| full)
 `}},
 	{Finding: "co", in: burns, quick: "ppm|cell",
 		said: rows{text: `
