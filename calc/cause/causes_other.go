@@ -113,7 +113,7 @@ var otherCauses = []Cause{
 		Code: "belt-broken", Name: "belt broken, off or slipping",
 		Predicts:    []string{"starts-and-runs", "amps-low", "noisy"},
 		ShownBy:     []string{"belt-broken"},
-		Contradicts: []string{"one-speed-dead", "belt-sound", "hums", "silent", "amps-locked-rotor", "amps-none", "spins", "drum-turns"},
+		Contradicts: []string{"direct-drive", "one-speed-dead", "belt-sound", "hums", "silent", "amps-locked-rotor", "amps-none", "spins", "drum-turns"},
 		Fix:         "replace the belt, set its tension, turn all pulleys by hand",
 		Work:        "belt",
 		Source:      commonPractice,
@@ -128,7 +128,7 @@ var otherCauses = []Cause{
 		Code: "brushes-worn", Name: "carbon brushes worn or stuck",
 		Predicts:    []string{"silent", "amps-none"},
 		ShownBy:     []string{"brushes-worn"},
-		Contradicts: []string{"one-speed-dead", "brushes-sound", "hums", "starts-and-runs", "amps-locked-rotor", "agitates", "spins", "drum-turns"},
+		Contradicts: []string{"direct-drive", "one-speed-dead", "brushes-sound", "hums", "starts-and-runs", "amps-locked-rotor", "agitates", "spins", "drum-turns"},
 		Fix:         "replace both brushes; look at the commutator",
 		Work:        "brush",
 		Source:      commonPractice,
@@ -144,13 +144,13 @@ var otherCauses = []Cause{
 		Code: "tacho-open", Name: "tachogenerator of the motor open or unplugged",
 		ShownBy:     []string{"tacho-open"},
 		Predicts:    []string{"does-not-spin", "drum-stands"},
-		Contradicts: []string{"tacho-conducts"},
+		Contradicts: []string{"direct-drive", "tacho-conducts"},
 		Fix:         "replace the tachogenerator or mend its plug and wires; see that its magnet sits tight on the shaft",
 		Work:        "tacho, plug, connector",
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				tacho-open | tacho open, tacho unplugged, tacho wire broken, tacho magnet loose, tacho magnet off | the tachogenerator is open, unplugged, or its magnet is loose | tacho-conducts
+				tacho-open | tacho open, tacho unplugged, tacho wire broken, tacho magnet loose, tacho magnet off, hall sensor bad, hall sensor dead, hall sensor open, hall sensor failed, tacho bad, tacho dead | the tachogenerator is open, unplugged, or its magnet is loose | tacho-conducts
 				tacho-conducts | tacho good, tacho conducts, no tacho | the tachogenerator conducts and its magnet sits tight, or there is none |`,
 			Test: Test{Code: "tacho", Name: "ohms of the tachogenerator, its plug off; look at its magnet", How: "ohm tacho 68",
 				Outcomes: []string{"tacho-conducts", "tacho-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},

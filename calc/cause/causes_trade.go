@@ -301,7 +301,7 @@ var wetCauses = []Cause{
 		},
 	},
 	{
-		Code: "bearings-worn", Name: "bearings or rollers of the drum worn",
+		Code: "bearings-worn", Name: "bearings or rollers worn",
 		ShownBy:     []string{"bearings-worn"},
 		Predicts:    []string{"noisy", "cuts-out", "starts-after-wait"},
 		Contradicts: []string{"bearings-sound"},
@@ -310,9 +310,9 @@ var wetCauses = []Cause{
 		Source:      commonPractice,
 		Own: &Own{
 			Seen: `
-				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy, bearing noise, bearings roaring, bearings collapsed, drum bearings collapsed, drum bearings gone, drum bearings shot, drum bearings noisy, bearing collapsed, bearing gone, bearing roaring, bearings rumbling, bearing noisy, drum bearings roaring, worn bearings, tub bearings gone, tub bearing noisy | the drum has play or rumbles by hand | bearings-sound
-				bearings-sound | bearings good, bearing good, rollers good | the drum turns by hand without play or rumble |`,
-			Test: Test{Code: "bearings", Name: "lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
+				bearings-worn | bearings worn, bearing worn, bearing bad, rollers worn, drum has play, tub bearings worn, tub bearing worn, drum bearings worn, drum bearing worn, bearings shot, bearings gone, bearings noisy, bearing noise, bearings roaring, bearings collapsed, drum bearings collapsed, drum bearings gone, drum bearings shot, drum bearings noisy, bearing collapsed, bearing gone, bearing roaring, bearings rumbling, bearing noisy, drum bearings roaring, worn bearings, tub bearings gone, tub bearing noisy, drum roller seized, drum rollers seized, roller seized, rollers seized, roller worn, drum roller worn, drum rollers worn, rear drum bearing worn, drum bearing seized, rear bearing worn, idler seized, idler pulley seized, idler worn, motor bearing noisy, pump bearing noisy, motor bearings noisy, motor bearings worn, motor bearing worn | bearings or rollers have play, are stiff or rumble | bearings-sound
+				bearings-sound | bearings good, bearing good, rollers good | it turns by hand without play or rumble |`,
+			Test: Test{Code: "bearings", Name: "turn the shaft, or lift and turn the empty drum by hand: play, rumble", How: "saw bearings good",
 				Outcomes: []string{"bearings-sound", "bearings-worn"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}},
 		},
 	},

@@ -96,7 +96,7 @@ var complaints = []Complaint{
 		Words:  "leak, ice in, ice on, ice build, of ice, iced, ices, icing, frost, water on floor, water in, puddle, drips, defrost not, not defrost, doesn't defrost",
 		Signs:  []string{"water-inside", "water-on-floor", "frost-heavy", "drain-blocked"},
 		Causes: with("drain-blocked pan-cracked water-line-leaks not-level gasket-leaks heavy-use evap-fan-failed evap-fan-unfed", defrostCauses),
-		Need:   []Need{needFrost, {"drain", []string{"drain-clear", "drain-blocked"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}}, needEarth},
+		Need:   []Need{needFrost, {"drain", []string{"drain-clear", "drain-blocked"}}, {"gasket", []string{"gasket-sound", "gasket-leaks", "no-gasket"}}, needEarth},
 	},
 	// The following are taken by the appliance, whose words mean another thing
 	// elsewhere.
@@ -409,7 +409,7 @@ var complaints = []Complaint{
 		Code: "leaks-water", Name: "leaks water",
 		Signs:  []string{"water-on-floor"},
 		Causes: []string{"water-line-leaks", "gasket-leaks", "hose-blocked", "seal-leaks", "not-level", "pan-cracked"},
-		Need: []Need{{"water tubes, valve and hoses", []string{"water-line-dry", "water-line-leaks"}}, {"gasket", []string{"gasket-sound", "gasket-leaks"}},
+		Need: []Need{{"water tubes, valve and hoses", []string{"water-line-dry", "water-line-leaks"}}, {"gasket", []string{"gasket-sound", "gasket-leaks", "no-gasket"}},
 			{"drain hose", []string{"hose-clear", "hose-blocked"}}, needEarth},
 	},
 	{

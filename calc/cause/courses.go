@@ -85,6 +85,13 @@ var courses = []Course{
 		On: []string{"no-heat"}, When: []string{"wired-in"}, Tests: []string{"heater-ohms", "heater-case"}, Source: commonPractice,
 	},
 	{
+		// What grinds or pumps is freed from outside first.
+		On: []string{"motor-dead"}, When: []string{"cuts-out", "direct-drive"}, Tests: []string{"load", "shaft", "run-cap", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
+		On: []string{"motor-dead"}, When: []string{"hums", "direct-drive"}, Tests: []string{"load", "shaft", "run-cap", "case-ohms", "winding-ohms"}, Source: commonPractice,
+	},
+	{
 		// What hums is turned before it is measured: it may only be jammed.
 		On: []string{"motor-dead"}, When: []string{"hums"}, Tests: []string{"shaft", "run-cap", "case-ohms", "winding-ohms"}, Source: commonPractice,
 	},
@@ -159,6 +166,9 @@ var courses = []Course{
 		On: []string{"slow-dry"}, Tests: []string{"airflow", "heater-ohms", "limit-ohms", "sensor-ohms"}, Source: commonPractice,
 	},
 	{
+		On: []string{"gas-no-heat"}, When: []string{"igniter-glows"}, Tests: []string{"gas-cock", "valve-coil", "igniter-amps"}, Source: commonPractice,
+	},
+	{
 		// Whether it glows halves what can keep a burner cold.
 		On: []string{"gas-no-heat"}, Tests: []string{"igniter-look"}, Source: commonPractice,
 	},
@@ -193,9 +203,6 @@ var courses = []Course{
 	},
 	{
 		On: []string{"gas-no-heat"}, When: []string{"igniter-dark"}, Tests: []string{"igniter-ohms", "limit-ohms", "flame-sensor", "thermostat", "connections"}, Source: commonPractice,
-	},
-	{
-		On: []string{"gas-no-heat"}, When: []string{"igniter-glows"}, Tests: []string{"gas-cock", "valve-coil", "igniter-amps"}, Source: commonPractice,
 	},
 	{
 		// Heat that nothing calls for comes by the metal, a contact or a thermostat, and no sensor.
@@ -234,6 +241,19 @@ var courses = []Course{
 	},
 	{
 		On: []string{"blows-fuse"}, Tests: []string{"interlocks", "monitor", "plug-pins"}, Source: commonPractice,
+	},
+	{
+		On: []string{"leaks-tank"}, Tests: []string{"leak-joints", "relief-look", "tank-look"}, Source: commonPractice,
+	},
+	{
+		On: []string{"leaks-condensate"}, Tests: []string{"hose", "drain", "leak-joints", "pan"}, Source: commonPractice,
+	},
+	{
+		On: []string{"leaks-oil"}, Tests: []string{"gear-look", "bearings", "clutch"}, Source: commonPractice,
+	},
+	{
+		// Cold water that smells too is none of the heater's.
+		On: []string{"smelly-water"}, Tests: []string{"cold-smell", "tepid-look", "anode-look"}, Source: commonPractice,
 	},
 	{
 		On: []string{"shocks"}, Tests: []string{"earth", "case-ohms", "heater-case"}, Source: commonPractice,

@@ -182,6 +182,8 @@ wired-in | | the appliance has no outlet that another one fits |
 several-elements | | by what it is called it has several elements on one supply |
 no-flame-rod | | by what it is called a switch senses the heat of its flame, and no rod |
 no-own-blower | | by what it is called no blower of its own takes its heat away |
+no-gasket | | by what it is called it has no door with a gasket against water |
+direct-drive | | by what it is called its motor turns its load without belt, brushes or tachogenerator |
 no-burner | | an electric appliance has no gas burner |
 no-sealed-system | | an appliance of this kind has no compressor |
 two-legs | | the plate's volts are those of two legs: no lamp fits that outlet |

@@ -132,7 +132,7 @@ var otherTests = []Test{
 		When:    []string{"insulation-no-gross-fault", "insulation-suspect", "insulation-undecided"}},
 	{Code: "shaft", Name: "take the load off and turn the shaft by hand", How: "saw shaft free",
 		Outcomes: []string{"shaft-free", "shaft-stuck"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},
-	{Code: "load", Name: "turn what the motor drives", How: "saw load free",
+	{Code: "load", Name: "turn what the motor drives, a disposer with its hex key from below", How: "saw load free",
 		Outcomes: []string{"load-free", "load-jammed", "load-drags"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}, On: []string{"motor-dead", "no-spin", "no-tumble", "three-phase"}},
 	{Code: "impeller", Name: "open the trap of the drain pump, take out what is in it (it may be glass), look at the impeller and turn it", How: "saw impeller sound",
 		Outcomes: []string{"impeller-sound", "load-jammed", "impeller-loose", "shaft-stuck"}, Vague: []string{"load-free"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},

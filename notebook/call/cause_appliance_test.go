@@ -280,7 +280,7 @@ func TestFindingByAppliance(t *testing.T) {
 		{"refrigerator", "does not cool", "saw no leaks", ""},
 		{"washer", "leaks", "saw no more leaks, drain clear", "water-line-dry drain-clear"},
 		{"gas dryer", "does not heat", "saw no leaks", ""},
-		{"electric oven", "too hot", "saw relay stuck", ""},
+		{"electric oven", "does not heat", "saw relay stuck", ""}, {"electric oven", "too hot", "saw relay stuck", "heat-welded"},
 		{"refrigerator", "clicks", "saw relay stuck", "device-burnt"},
 		{"electric dryer", "does not heat", "saw lost a leg", "leg-missing"},
 		{"three-phase chiller", "does not cool", "saw lost a leg", "single-phasing"},

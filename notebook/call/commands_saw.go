@@ -175,6 +175,8 @@ func (c *Call) inAppliance(code string) string {
 		return "starts-bypassed"
 	case code == "runs-open" && a.HighVolts:
 		return "radiates"
+	case code == "device-burnt" && c.complaint() == "too-hot":
+		return "heat-welded"
 	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
 		return ""
 	case code == "flame-lights" && a.Unit != "" && !a.Gas && (a.Electric || a.HighVolts || !a.Unsealed):
@@ -189,6 +191,14 @@ func (c *Call) inAppliance(code string) string {
 		return "gas-leak"
 	case code == "leak-not-found" && a.Unsealed && (a.Gas || a.Furnace):
 		return "no-gas-leak"
+	case code == "silent" && among([]string{"noisy", "noisy-cold", "noisy-fan"}, c.complaint()) && c.lastMended() > 0:
+		return "quiet-now"
+	case code == "fan-noisy" && c.complaint() == "noisy-fan":
+		return "bearings-worn"
+	case code == "hose-blocked" && among([]string{"draws-poorly", "slow-dry", "too-hot", "stops-early"}, c.complaint()), code == "condenser-dirty" && a.HeatPumpDryer:
+		return "airflow-blocked"
+	case code == "limit-open" && among([]string{said.MotorDead, "no-power"}, c.complaint()) && a.DirectDrive():
+		return "cuts-out" // its reset is the motor's
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":
 		return "hose-blocked"
 	case c.complaint() == "no-clean" && code == "airflow-blocked":

@@ -423,7 +423,7 @@ func TestWithoutCompressor(t *testing.T) {
 	checkTrade(t, []tradeCase{
 		{"water heater: its element first", heater + "next", nil, []string{"filter"}, nil, "ohms of the heater", "common practice"},
 		{"water heater: two elements to the case", heater + "safe; ohm upper-element case OL, lower-element case OL; plate(volts)", []string{"240 V"}, nil, nil, "", "common practice"},
-		{"disposer: turned first", "unit garbage disposer; fault hums, jammed; next", nil, []string{"three pairs"}, nil, "turn the shaft", "common practice"},
+		{"disposer: turned first", "unit garbage disposer; fault hums, jammed; next", nil, []string{"three pairs"}, nil, "hex key", "common practice"},
 		{"disposer: its leads are its motor's", "unit garbage disposer; fault hums, jammed; safe; ohm A B 3.4, B C 7, A C 10.2", []string{"motor: By the readings B is common"}, nil, nil, "", "common practice"},
 		{"water hot enough", heater + "safe; ohm heater OL; did replaced the element; temp water 120F; missing", nil, []string{"temperature it reaches"}, nil, "", "common practice"},
 	})

@@ -91,6 +91,20 @@ func (a *Appliance) Shares() bool { return a.Elements || a.HighVolts || isKind(w
 // Dries reports whether it dries clothes.
 func (a *Appliance) Dries() bool { return isKind(dryers, a.Unit) }
 
+// Seals reports whether it has a door with a gasket against water, or may: what loads from
+// the top has none.
+func (a *Appliance) Seals() bool {
+	return a.Unit == "" || Has(a.Unit, []string{"wash", "oven", "range", "microw", "front", "dry", "steam"}) && !topLoads.get().MatchString(a.Unit)
+}
+
+var topLoads = pattern{expr: `(?i)top.?load`}
+
+// DirectDrive reports whether its motor turns its load without belt, brushes or
+// tachogenerator (common practice).
+func (a *Appliance) DirectDrive() bool { return direct.get().MatchString(a.Unit) }
+
+var direct = pattern{expr: `(?i)dispos|circulat|\b(sump|ejector|sewage|condensate|well|drain|wash) pump`}
+
 // Blows reports whether a blower of its own takes its heat away, which stands by itself.
 func (a *Appliance) Blows() bool { return isKind(blowers, a.Unit) }
 
@@ -198,12 +212,13 @@ var appliances = []byAppliance{
 	{`vacuum`, `suction|\bsuck|pick\w* up`, "draws-poorly", []string{""}},
 	{hoods + `|\bfan\b`, `\b(low|med\w*|high|speed)s?\b.*\b(dead|only|no|not|[a-z]+n.?t)\b|\bonly (\w+ )?(on|at) (low|high|med)`, MotorDead, []string{"", "no-power"}},
 	{sumps, "", "pump-on", []string{"runs-always"}},
+	{sumps, `(not|n.?t|never) (shut|turn|stop|quit|switch)|(runs?|running) (on|non.?stop|constant|contin)`, "pump-on", []string{"", MotorDead, "no-start"}},
 	{sumps, `(not|n.?t|never|no) (\w+ )?(pump|empt|lower|mov)|level .{0,20}(\bnot|n.?t|high|ris|up)\b|high water|overflow|flood|(pit|basin|sump|tank|pan) (is )?full`, NoDrain, []string{"", MotorDead, "no-start", "leaks-ices", "no-fill"}},
 	{washers + `|` + dryers + `|` + cookers, heatsOn, "too-hot", []string{"", "runs-always", MotorDead, "no-start", "never-ends", "hums-trips"}},
 	{dryers, againOut, "too-hot", []string{"", "trips-breaker", "no-power"}},
 	{blowers, noBlower, "no-blower", []string{"", MotorDead, "no-start", "hums-trips", "trips-breaker", "no-heat"}},
 	{`dispos`, `leak|drip|water`, "leaks-disposer", []string{"", "leaks-ices"}},
-	{`water heater|\btank|calorifier|geyser`, `leak|drip|puddle|\bwater (on|under|at|around)|\bwet\b|relief|t&p|\bspray`, "leaks-tank", []string{"", "leaks-ices", "no-heat"}},
+	{`water heater|\btank|calorifier|geyser`, `leak|drip|puddle|\bwater (on|under|at|around)\b|\bwet\b|relief|t&p|\bspray`, "leaks-tank", []string{"", "leaks-ices", "no-heat"}},
 	{`furnace`, `(water|condens\w*)\b.*(leak|drip|floor|under|around)|(leak|drip)\w* (\w+ )?(water|condens)|puddle|wet floor`, "leaks-condensate", []string{"", "leaks-ices", "no-heat"}},
 	{`\bwash(er|ing)|laundry`, `\boil`, "leaks-oil", []string{"", "leaks-ices", "no-spin"}},
 	{`(heat.?pump|condens).*(dryer|drier|tumbl)`, `leak|puddle|\bwater (on|under|all over|in the base)`, "leaks-water", []string{"", "leaks-ices"}},

@@ -115,7 +115,7 @@ var fine = pattern{expr: `(?i)\b(ok|okay|fine|good|well|works?|working|normal|al
 
 var soundFreezer = pattern{expr: `(?i)\bfreezer( part| side| section| comp\w*)?( is| stays?| still| seems)* (ok|okay|fine|good|cold|normal|all right|works|freez\w+)\b`}
 
-var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t|dead)\b`}
+var denied = pattern{expr: `(?i)\b(not|no|never|cannot|stopped|won.?t|doesn.?t|isn.?t|don.?t|dead|(high|low|medium) only|only (on|at))\b`}
 
 // WorkingElement is the heater of which a complaint says that it works.
 func WorkingElement(text string) string {

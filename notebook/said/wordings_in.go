@@ -62,11 +62,10 @@ normal
 `}, harmless: rows{text: `
 (smoke|fire|motion|co|warner) (gas )?detector
 `}},
-	{Finding: "hazard", in: heatsBesides, quick: "stays |stuck on|heats",
+	{Finding: "hazard", in: heatsBesides, quick: "stays |stuck on|fluff",
 		said: rows{text: `
 (burner|heater|element|heat|oven) stays (on|hot|lit|red) (with|when|even|after|though) <w3>(off|stops?|stopped)\b
 (heater|element) stays on $
-heats (even )?(with|when|though) (turned |switched |set )?(motor |drum |knob |control |selector |dial |to )?off\b
 heats (on|in|with) (air |no heat )?fluff
 (burner|element|heater|oven)( \w+)? stuck on( $| high| full)
 `}},
