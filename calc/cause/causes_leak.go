@@ -13,6 +13,7 @@ gear-leaks | seal of the gearcase leaks oil | gear-leaks | noisy | gear-dry | re
 anode-spent | anode spent, or of a kind that this water makes smell | anode-spent | cold-odourless | anode-sound cold-smells | replace the anode, by one of zinc and aluminium or a powered one where the water makes it smell; flush and disinfect the tank by its sheet | anode, rod, flush, disinfect, chlorin
 water-tepid | its water stands tepid or unused, and bacteria grow in it | water-tepid | cold-odourless | water-kept-hot cold-smells | set it by its sheet, 60 C where a mixing valve guards against scalding, run it through and disinfect it | set, flush, disinfect, chlorin, thermostat
 wheel-loose | wheel or blade loose, bent or dirty | wheel-loose | noisy | wheel-sound | clean the wheel, set and tighten it on its shaft, or replace it | wheel, blade, clean, screw
+set-waiting | set to wait or locked: delay start, child lock, demo mode, programme at off | set-waiting | silent light-works | set-to-run | take the delay, lock or demo mode out by its booklet, and show the user | delay, lock, demo, set, explain, show
 check-valve-leaks | check valve leaks or is missing: the water runs back | check-leaks | runs-all-the-time short-cycles | check-holds cycles-off | clean or replace the check valve, its arrow with the flow | check valve, non return, valve
 `
 
@@ -26,6 +27,7 @@ relief-look | feel the pipe of the relief valve: dry, or wet always, or only whi
 tank-look | dry the pan, see fittings and relief valve dry, and look whether water comes from the jacket | saw tank dry | tank-dry tank-leaks | 3 | leaks-tank
 cold-smell | run cold water into a glass, and hot into another, and smell each | saw only hot water smells | cold-odourless cold-smells | 1 | smelly-water
 tepid-look | read how it is set and what comes at the tap, and ask how long it stood unused | saw water kept hot | water-kept-hot water-tepid | 1 | smelly-water
+set-look | read its display: no delay, child lock or demo mode, and a programme chosen | saw set to run | set-to-run set-waiting | 1 | wont-run
 check-valve | let the pump stop and listen whether the water runs back into the pit | saw check valve holds | check-holds check-leaks | 1 | pump-on
 `
 	leakDeadRows = `

@@ -181,7 +181,7 @@ var complaints = []Complaint{
 	{
 		Code: "wont-run", Name: "will not start",
 		Cured:  []string{"starts-and-runs", "agitates", "drum-turns", "spins", "fills"},
-		Causes: []string{"no-supply", "cord-open", "fuse-open", "switch-open", "limit-open", "control-not-calling", "connection-weak", "control-dead"},
+		Causes: []string{"set-waiting", "no-supply", "cord-open", "fuse-open", "switch-open", "limit-open", "control-not-calling", "connection-weak", "control-dead"},
 		Need:   []Need{needSupply, {"lid or door switch", []string{"switch-closed", "switch-open"}}, needEarth},
 	},
 	{

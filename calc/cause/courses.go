@@ -156,7 +156,7 @@ var courses = []Course{
 		On: []string{"pump-on"}, Tests: []string{"level-sensing", "check-valve", "hose", "impeller"}, Source: commonPractice,
 	},
 	{
-		On: []string{"wont-run"}, Tests: []string{"outlet-lamp", "switch", "fuse", "limit-ohms", "cord"}, Source: commonPractice,
+		On: []string{"wont-run"}, Tests: []string{"outlet-lamp", "set-look", "switch", "fuse", "limit-ohms", "cord"}, Source: commonPractice,
 	},
 	{
 		// A motor that has to cool drives against something or gets no air.

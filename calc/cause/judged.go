@@ -154,7 +154,6 @@ phases-sound | | the three legs of the supply are there and balanced | phases-un
 phases-unbalanced | | the volts of the supply's legs are unbalanced | phase-lost
 phase-lost | | a leg of the supply is lost |
 legs-sound | | the three legs at the machine are there and balanced | legs-unbalanced leg-lost
-legs-unbalanced | | the volts of the legs at the machine are unbalanced | leg-lost
 leg-lost | | a leg at the machine is lost |
 
 # Read, but too near a limit to say, or with nothing to judge it by: the test
