@@ -27,6 +27,14 @@ const (
 )
 
 var scenarios = []scenario{
+	{"a furnace that goes off on its limit", "gas-quits", "heat-lost airflow-clear blower-stopped", "blower-failed", "airflow-blocked", "limit-hot", "", "blower-failed"},
+	{"a blower that stands, its volts there", "no-blower", "blower-stopped airflow-clear belt-sound run-cap-sound blower-volts-present connections-sound", "blower-failed", "airflow-blocked belt-broken run-cap-failed blower-unfed", "", "", "blower-failed"},
+	{"a dryer that blows its thermal fuse again", "too-hot", "limit-open", "", "", "airflow-blocked thermostat-stuck heater-grounded", "airflow", ""},
+	{"the same, its thermostat stuck", "too-hot", "limit-open airflow-clear thermostat-stuck-closed heater-no-gross-fault", "thermostat-stuck", "airflow-blocked", "", "", "thermostat-stuck"},
+	{"a sump pump whose float hangs", "pump-on", "runs-all-the-time level-full", "level-says-full", "", "check-valve-leaks", "", "level-says-full"},
+	{"a water heater, its fittings and relief valve dry", "leaks-tank", "joints-dry relief-shut", "", "joints-leak relief-opens relief-leaks", "tank-leaks", "tank-look", ""},
+	{"hot water that smells, its anode gone", "smelly-water", "cold-odourless water-kept-hot anode-spent", "anode-spent", "water-tepid", "", "", "anode-spent"},
+	{"a dishwasher set to wait", "wont-run", "set-waiting", "set-waiting", "", "no-supply", "", "set-waiting"},
 	{"a washer that stops and has to cool, its hose free", "stops-mid", "cuts-out hose-clear starts-after-wait", "", "hose-blocked door-switch-slips", "protector-hot winding-shorted", "winding-ohms", ""},
 	{"a dryer that stops, nothing seen", "stops-early", "cuts-out", "", "", "airflow-blocked bearings-worn ends-it-early protector-hot", "airflow", ""},
 	{"a dryer that stops and whose vent is blocked", "stops-early", "cuts-out airflow-blocked", "airflow-blocked", "", "bearings-worn", "", "airflow-blocked"},
