@@ -178,8 +178,8 @@ func (l *factList) appliance() {
 		code string
 	}{
 		{l.air && of.FanShared, "fan-shared"},
-		{of.Unsealed && !of.Seals(), "no-gasket"},
-		{of.DirectDrive(), "direct-drive"},
+		{of.Unsealed && !of.Seals, "no-gasket"},
+		{of.DirectDrive, "direct-drive"},
 		{of.Wired, "wired-in"},
 		{of.ThreePhases && slices.Contains(of.Heard, "after-wiring"), "after-wiring"},
 		{of.Still && !(of.Gas && of.Tank), "no-air-path"},

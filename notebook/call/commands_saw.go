@@ -197,7 +197,7 @@ func (c *Call) inAppliance(code string) string {
 		return "bearings-worn"
 	case code == "hose-blocked" && among([]string{"draws-poorly", "slow-dry", "too-hot", "stops-early"}, c.complaint()), code == "condenser-dirty" && a.HeatPumpDryer:
 		return "airflow-blocked"
-	case code == "limit-open" && among([]string{said.MotorDead, "no-power"}, c.complaint()) && a.DirectDrive():
+	case code == "limit-open" && among([]string{said.MotorDead, "no-power"}, c.complaint()) && a.DirectDrive:
 		return "cuts-out" // its reset is the motor's
 	case c.complaint() == said.NoDrain && code == "airflow-blocked":
 		return "hose-blocked"

@@ -32,6 +32,8 @@ type Appliance struct {
 	Furnace       bool // its flame is sensed by a rod
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
+	Seals         bool   // has a door with a gasket against water, or may
+	DirectDrive   bool   // its motor turns its load without belt, brushes or tachogenerator
 	FanShared     bool   // an air conditioner in one case, of which one motor turns both fans
 	Element       string // of several heaters the one that the complaint is about
 }
@@ -46,7 +48,8 @@ func ApplianceOf(unit, fault string) *Appliance {
 	both := strings.ToLower(unit + " " + fault)
 	ap := &Appliance{
 		Element: element.get().FindString(Troubled(strings.ToLower(fault))),
-		Unit:    named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
+		Seals:   seals(named), DirectDrive: direct.get().MatchString(named),
+		Unit: named, Fault: fault, HeatPump: isKind(roomPumps, unit), Complaints: complaintsOf(fault, unit), Heard: cause.Heard(fault),
 		Wired: hasNoOutlet(both), Unsealed: hasNoCompressor(unit, fault),
 		Air: isKind(airUnits, cmp.Or(unit, fault)), Gas: isKind(gasUnits, unit), Electric: Has(unit, []string{"elec"}),
 		OneFan: Has(both, []string{"dehumidif"}) || heatPumpDryer.get().MatchString(both), HeatPumpDryer: heatPumpDryer.get().MatchString(both),
@@ -91,18 +94,15 @@ func (a *Appliance) Shares() bool { return a.Elements || a.HighVolts || isKind(w
 // Dries reports whether it dries clothes.
 func (a *Appliance) Dries() bool { return isKind(dryers, a.Unit) }
 
-// Seals reports whether it has a door with a gasket against water, or may: what loads from
-// the top has none.
-func (a *Appliance) Seals() bool {
-	return a.Unit == "" || Has(a.Unit, []string{"wash", "oven", "range", "microw", "front", "dry", "steam"}) && !topLoads.get().MatchString(a.Unit)
+// seals reports whether what is called so has a door with a gasket against water, or may:
+// what loads from the top has none.
+func seals(unit string) bool {
+	return unit == "" || Has(unit, []string{"wash", "oven", "range", "microw", "front", "dry", "steam"}) && !topLoads.get().MatchString(unit)
 }
 
 var topLoads = pattern{expr: `(?i)top.?load`}
 
-// DirectDrive reports whether its motor turns its load without belt, brushes or
-// tachogenerator (common practice).
-func (a *Appliance) DirectDrive() bool { return direct.get().MatchString(a.Unit) }
-
+// direct tells what turns its load without belt, brushes or tachogenerator (common practice).
 var direct = pattern{expr: `(?i)dispos|circulat|\b(sump|ejector|sewage|condensate|well|drain|wash) pump`}
 
 // Blows reports whether a blower of its own takes its heat away, which stands by itself.
