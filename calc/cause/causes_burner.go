@@ -21,15 +21,6 @@ var burnerCauses = []Cause{
 		},
 	},
 	{
-		Code: "igniter-open", Name: "igniter broken",
-		ShownBy:     []string{"igniter-open"},
-		Predicts:    []string{"igniter-dark", "does-not-heat"},
-		Contradicts: []string{"igniter-conducts", "igniter-glows", "flame-lights", "flame-drops-out"},
-		Fix:         "replace the igniter by one of its kind; touch no part that glows",
-		Work:        "igniter",
-		Source:      commonPractice,
-	},
-	{
 		Code: "igniter-weak", Name: "igniter glows too weakly to open the valve or light",
 		ShownBy:     []string{"igniter-weak"},
 		Predicts:    []string{"igniter-glows", "flame-none", "igniter-conducts", "heats-slowly"},
@@ -37,24 +28,6 @@ var burnerCauses = []Cause{
 		Fix:         "replace the igniter by one of its kind",
 		Work:        "igniter",
 		Note:        "its amps are held against the marking of the valve or igniter",
-		Source:      commonPractice,
-	},
-	{
-		Code: "flame-sensor-open", Name: "flame sensor open",
-		ShownBy:     []string{"flame-sensor-open"},
-		Predicts:    []string{"igniter-dark"},
-		Contradicts: []string{"flame-sensor-closed", "igniter-glows", "flame-lights", "flame-drops-out"},
-		Fix:         "replace the flame sensor; never bridge it",
-		Work:        "flame sens, radiant",
-		Source:      commonPractice,
-	},
-	{
-		Code: "flame-not-sensed", Name: "flame burns and is not sensed",
-		ShownBy:     []string{"flame-weak"},
-		Predicts:    []string{"flame-drops-out", "short-cycles"},
-		Contradicts: []string{"no-burner", "no-flame-rod", "flame-sensed", "flame-none", "igniter-dark"},
-		Fix:         "clean the flame rod, and see its porcelain, its wire and the ground of the burner; never bridge it",
-		Work:        "flame, rod, ground, clean",
 		Source:      commonPractice,
 	},
 	{
@@ -77,15 +50,6 @@ var burnerCauses = []Cause{
 		Note:        "by it the control heats on too long",
 		Source:      "ice water at 0 C as the check point, common practice",
 	},
-	{
-		Code: "heat-relay-stuck", Name: "switch, relay or control keeps the heat on",
-		ShownBy:     []string{"heats-when-off", "heat-welded"},
-		Predicts:    []string{"too-hot"},
-		Contradicts: []string{"heat-stops", "does-not-heat"},
-		Fix:         "replace the switch, relay or control that keeps it on, after heater, thermostat and sensor have been proved",
-		Work:        "relay, control, board, switch, sequencer",
-		Source:      commonPractice,
-	},
 }
 
 // phaseCauses are those of a machine on three phases.
@@ -101,24 +65,6 @@ var phaseCauses = []Cause{
 		Source:      commonPractice,
 	},
 	{
-		Code: "leg-fuse-open", Name: "fuse of one leg open",
-		ShownBy:     []string{"leg-lost", "fuse-open"},
-		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost"},
-		Contradicts: []string{"legs-overloaded", "fuse-sound", "fuse-none", "legs-sound", "pole-open"},
-		Fix:         "find what opened it, then fit three fuses of the same rating",
-		Work:        "fuse",
-		Source:      commonPractice,
-	},
-	{
-		Code: "pole-open", Name: "contactor pole open or burnt",
-		ShownBy:     []string{"leg-lost", "pole-open"},
-		Predicts:    []string{"single-phasing", "hums", "cuts-out", "amps-locked-rotor", "amps-high", "comp-hot", "phase-lost", "coil-fed"},
-		Contradicts: []string{"legs-overloaded", "pole-sound", "legs-sound", "fuse-open", "contactor-unfed"},
-		Fix:         "replace the contactor with one of its rating",
-		Work:        "contactor, pole",
-		Source:      commonPractice,
-	},
-	{
 		Code: "contactor-coil-open", Name: "coil of the contactor open",
 		ShownBy:     []string{"coil-open", "control-not-calling"},
 		Predicts:    []string{"silent", "amps-none", "coil-fed"},
@@ -130,15 +76,6 @@ var phaseCauses = []Cause{
 			Test: Test{Code: "contactor-coil", Name: "ohms of the contactor's coil, its wires off", How: "ohm contactor-coil 15",
 				Outcomes: []string{"coil-conducts", "coil-open"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"three-phase", "ac-dead"}},
 		},
-	},
-	{
-		Code: "load-drags", Name: "overloaded: what it drives drags, or is too much for it",
-		ShownBy:     []string{"load-drags", "overloaded"},
-		Predicts:    []string{"legs-overloaded", "amps-high", "comp-hot", "cuts-out", "noisy", "starts-after-wait"},
-		Contradicts: []string{"load-free", "supply-low", "phases-unbalanced", "legs-unbalanced", "single-phasing", "leg-lost", "phase-lost", "amps-none", "amps-sound", "amps-low"},
-		Fix:         "find what loads it: bearings, what jams or rubs, a pump or fan that moves more than it is made for; never set its overload higher",
-		Work:        "bearing, pump, load, belt, fan, impeller, jam, coupl, align",
-		Source:      commonPractice,
 	},
 	{
 		Code: "phases-unequal", Name: "volts of the three legs unbalanced",

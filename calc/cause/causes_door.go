@@ -38,14 +38,6 @@ var doorCauses = []Cause{
 		},
 	},
 	{
-		Code: "lock-kept", Name: "control does not let the lock go",
-		Predicts:    []string{"unlocks-unpowered", "lock-free"},
-		Contradicts: []string{"lock-jammed"},
-		Fix:         "replace the control, after water, level sensing or sensor, lock and wires have been proved",
-		Work:        "control, board, timer",
-		Source:      commonPractice,
-	},
-	{
 		Code: "magnetron-failed", Name: "magnetron failed",
 		ShownBy:     []string{"magnetron-failed"},
 		Contradicts: []string{"magnetron-sound"},

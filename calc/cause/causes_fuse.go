@@ -50,15 +50,6 @@ var fuseCauses = []Cause{
 		},
 	},
 	{
-		Code: "work-coil-open", Name: "work coil open or its joint burnt",
-		ShownBy:     []string{"coil-open"},
-		Predicts:    []string{"does-not-heat", "other-heats"},
-		Contradicts: []string{"coil-conducts"},
-		Fix:         "mend the joint or replace the work coil",
-		Work:        "coil, joint, terminal",
-		Source:      commonPractice,
-	},
-	{
 		Code: "zone-drive-failed", Name: "inverter board of the zone failed",
 		ShownBy:     []string{"zone-drive-shorted"},
 		Predicts:    []string{"does-not-heat", "pan-fits", "coil-conducts"},

@@ -26,6 +26,10 @@ room-cold | room colder than the appliance works in | room-cold | does-not-dry c
 blower-relay-stuck | blower's relay, fan switch or control stuck closed | blower-kept-on |  | blower-lets-go | replace the relay, fan switch or control that keeps it on | relay, control, board, fan switch
 liquid-valve-shut | valve of the liquid line (pump-down) does not open | liquid-valve-shut | does-not-cool cools-slowly suction-low frost-none short-cycles will-not-reach | no-pump-down liquid-valve-opens frost-even frost-heavy suction-normal suction-high cools-down pulls-down-on-course | replace a coil that is open; with no volts on it look at thermostat and defrost clock; the valve itself is for a person certified for the refrigerant | solenoid, coil, valve
 drain-siphons | drain hose too deep or too low: the water runs out as it comes in | hose-deep | overfills level-sound | hose-high | hang the drain hose as high as its sheet asks for, not deep in the standpipe and with air round it | drain hose, standpipe, high loop
+igniter-open | igniter broken | igniter-open | igniter-dark does-not-heat | igniter-conducts igniter-glows flame-lights flame-drops-out | replace the igniter by one of its kind; touch no part that glows | igniter
+flame-sensor-open | flame sensor open | flame-sensor-open | igniter-dark | flame-sensor-closed igniter-glows flame-lights flame-drops-out | replace the flame sensor; never bridge it | flame sens, radiant
+flame-not-sensed | flame burns and is not sensed | flame-weak | flame-drops-out short-cycles | no-burner no-flame-rod flame-sensed flame-none igniter-dark | clean the flame rod, and see its porcelain, its wire and the ground of the burner; never bridge it | flame, rod, ground, clean
+heat-relay-stuck | switch, relay or control keeps the heat on | heats-when-off heat-welded | too-hot | heat-stops does-not-heat | replace the switch, relay or control that keeps it on, after heater, thermostat and sensor have been proved | relay, control, board, switch, sequencer
 `
 
 // gasTestRows are their tests: code | name | what to type | outcomes | effort | complaints.

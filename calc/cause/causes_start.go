@@ -21,16 +21,6 @@ var startCauses = []Cause{
 		Source:      "Hermetic Compressor Service Handbook, pp. 40-41",
 	},
 	{
-		Code: "no-supply", Name: "no supply at the appliance",
-		Predicts: []string{"silent", "all-dead", "other-dead", "cond-fan-stopped", "amps-none", "does-not-heat", "does-not-drain", "heater-volts-absent", "breaker-tripped", "does-not-fill"},
-		ShownBy:  []string{"supply-absent", "outlet-dead"},
-		Contradicts: []string{"legs-overloaded", "other-heats", "phases-sound", "phases-unbalanced", "phase-lost", "leg-lost", "heater-volts-present", "pump-runs", "one-speed-dead", "supply-sound", "supply-low", "supply-high", "outlet-works", "light-works", "cond-fan-runs", "evap-fan-runs",
-			"clicks", "hums", "starts-bypassed", "starts-and-runs", "control-calling", "sag-sound", "sag-deep", "amps-locked-rotor", "agitates", "drum-turns", "igniter-glows", "blower-runs", "fills", "valve-volts-present"},
-		Fix:    "restore the supply; a breaker or fuse that opened is reset once only, after its reason is known",
-		Work:   "breaker, outlet, supply, electrician, fuse, plug",
-		Source: commonPractice,
-	},
-	{
 		Code: "supply-weak", Name: "supply too low or falls too far at start",
 		Predicts:    []string{"long-cord", "hums", "clicks", "amps-locked-rotor", "cuts-out", "does-not-cool", "heats-slowly"},
 		ShownBy:     []string{"supply-low", "sag-deep", "starts-on-other-outlet"},
@@ -50,15 +40,6 @@ var startCauses = []Cause{
 		Work:   "thermostat, control, board, sensor, timer",
 		Note:   "the condenser fan is usually fed with the compressor, so a fan that runs means that the control calls",
 		Source: commonPractice,
-	},
-	{
-		Code: "connection-weak", Name: "loose or burnt connection",
-		Predicts:    []string{"one-speed-dead", "clicks", "silent", "amps-none", "sag-deep", "does-not-drain", "heater-volts-absent", "does-not-fill", "igniter-dark", "leg-lost", "valve-volts-absent"},
-		ShownBy:     []string{"connection-loose"},
-		Contradicts: []string{"connections-sound"},
-		Fix:         "replace the burnt terminal or connector with one of its rating; do not only squeeze it tighter",
-		Work:        "terminal, connect, wir, lug, joint, plug, spade, crimp, socket, recep",
-		Source:      commonPractice,
 	},
 	{
 		Code: "miswired", Name: "start device or capacitor miswired",

@@ -39,15 +39,6 @@ var stillCauses = []Cause{
 		},
 	},
 	{
-		Code: "module-not-fed", Name: "thermoelectric module gets no volts: its supply, control or wires",
-		Predicts:    []string{"does-not-cool"},
-		ShownBy:     []string{"module-unfed"},
-		Contradicts: []string{"module-fed", "module-cold"},
-		Fix:         "look at setting and fuse, then mend the wires, the power supply or the control that should feed it",
-		Work:        "supply, control, board, wir, fuse",
-		Source:      commonPractice,
-	},
-	{
 		Code: "module-failed", Name: "thermoelectric module failed",
 		Predicts:    []string{"does-not-cool", "cools-slowly", "module-fed"},
 		ShownBy:     []string{"module-dead"},

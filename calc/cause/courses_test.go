@@ -7,7 +7,7 @@ import (
 
 // onCourse tells whether a test is one of a course that the facts call for.
 func onCourse(complaint string, x *Test, f []Fact) bool {
-	return slices.ContainsFunc(courses, func(c Course) bool {
+	return slices.ContainsFunc(courses(), func(c Course) bool {
 		return slices.Contains(c.On, complaint) && slices.Contains(c.Tests, x.Code) && !slices.ContainsFunc(c.When, func(w string) bool {
 			return !slices.ContainsFunc(f, func(x Fact) bool { return x.Code == w && !disputedBy(x, f) })
 		})
@@ -17,7 +17,7 @@ func onCourse(complaint string, x *Test, f []Fact) bool {
 // A course names what is known, and what it energises was looked at for a path
 // to the metal before.
 func TestCourses(t *testing.T) {
-	for _, c := range courses {
+	for _, c := range courses() {
 		if len(c.On) == 0 || len(c.Tests) == 0 || c.Source == "" {
 			t.Errorf("%v lacks a complaint, a test or a source", c)
 		}
