@@ -1,10 +1,6 @@
 package cause
 
-import (
-	"sync"
-
-	"ohmcall/calc/caution"
-)
+import "sync"
 
 // causeTables hold every cause once, with the findings and the test that no other
 // one asks for; complaints name them by code. Those that are rows of text are read
@@ -17,6 +13,5 @@ var causeTables = sync.OnceValue(func() [][]Cause {
 // testTables hold every test that several causes share, in the order in which
 // equals are proposed; behind them come those that causes have of their own.
 var testTables = sync.OnceValue(func() [][]Test {
-	return [][]Test{startTests, coldTests, otherTests, tradeTests, testsIn(gasTestRows, Look, caution.FuelGas, caution.HotMoving),
-		testsIn(leakTestRows, Look, caution.HotMoving), testsIn(leakDeadRows, Dead, caution.ProveDead, caution.HotMoving)}
+	return [][]Test{testsIn(startTestRows), testsIn(coldTestRows), testsIn(otherTestRows), testsIn(tradeTestRows), testsIn(gasTestRows), testsIn(leakTestRows)}
 })

@@ -32,22 +32,21 @@ flame-not-sensed | flame burns and is not sensed | flame-weak | flame-drops-out 
 heat-relay-stuck | switch, relay or control keeps the heat on | heats-when-off heat-welded | too-hot | heat-stops does-not-heat | replace the switch, relay or control that keeps it on, after heater, thermostat and sensor have been proved | relay, control, board, switch, sequencer
 `
 
-// gasTestRows are their tests: code | name | what to type | outcomes | effort | complaints.
-// Nothing in them is opened or live.
+// gasTestRows are their tests, in the form of startTestRows.
 const gasTestRows = `
-after-quit | let it run until the heat goes, then watch whether the igniter glows again | saw glows when hot no flame | quits-glowing quits-dark | 3 | gas-quits
-pilot-look | light the pilot by its label and look at its flame | saw pilot good | pilot-good pilot-weak pilot-none | 1 | pilot-out
-thermocouple | millivolts of thermocouple or thermopile, its pilot lit, button held | volt thermocouple 25mV | thermocouple-sound thermocouple-weak | 2 | pilot-out
-inducer-look | call for heat and see whether the inducer runs | saw inducer runs | inducer-runs inducer-stopped | 1 | furnace-no-heat
-draft | look at flue, intake, hose and condensate trap, read the draft against the switch's marking | saw draft enough | draft-enough draft-poor | 2 | furnace-no-heat
-zone-look | let that zone alone call: see its valve open, and feel the pipe on both sides of it | saw zone valve opens | zone-opens zone-shut | 1 | zone-cold
-circulator-look | let the zone call, and hear and feel whether the circulator runs | saw circulator runs | pump-runs circulator-stopped | 1 | zone-cold
-bleed | bleed the zone until water comes without air, and read the boiler's pressure | saw zone bled | zone-bled airbound | 2 | zone-cold
-fan-set | read the fan setting of the thermostat | saw fan set to auto | fan-set-auto fan-set-on | 1 | fan-on
-spark-look | power off, pull the harness of the spark switches; power on, see whether it sparks on | saw sparks with harness off | spark-called spark-uncalled | 2 | keeps-sparking
-fan-uncalled | take the thermostat's call away and see whether the blower stops after its delay | saw blower stops with g off | blower-lets-go blower-kept-on | 2 | fan-on
-liquid-valve | call for cold, hear and feel the valve of the liquid line open | saw liquid solenoid opens | liquid-valve-opens liquid-valve-shut | 1 | no-cool
-siphon | look how high and how deep the drain hose hangs, and whether water runs out of it while it fills | saw drain hose high enough | hose-high hose-deep | 1 | overfills
+after-quit | let it run until the heat goes, then watch whether the igniter glows again | saw glows when hot no flame | 3l | quits-glowing quits-dark |  | fuel-gas hot-and-moving | gas-quits
+pilot-look | light the pilot by its label and look at its flame | saw pilot good | 1l | pilot-good pilot-weak pilot-none |  | fuel-gas hot-and-moving | pilot-out
+thermocouple | millivolts of thermocouple or thermopile, its pilot lit, button held | volt thermocouple 25mV | 2l | thermocouple-sound thermocouple-weak |  | fuel-gas hot-and-moving | pilot-out
+inducer-look | call for heat and see whether the inducer runs | saw inducer runs | 1l | inducer-runs inducer-stopped |  | fuel-gas hot-and-moving | furnace-no-heat
+draft | look at flue, intake, hose and condensate trap, read the draft against the switch's marking | saw draft enough | 2l | draft-enough draft-poor |  | fuel-gas hot-and-moving | furnace-no-heat
+zone-look | let that zone alone call: see its valve open, and feel the pipe on both sides of it | saw zone valve opens | 1l | zone-opens zone-shut |  | fuel-gas hot-and-moving | zone-cold
+circulator-look | let the zone call, and hear and feel whether the circulator runs | saw circulator runs | 1l | pump-runs circulator-stopped |  | fuel-gas hot-and-moving | zone-cold
+bleed | bleed the zone until water comes without air, and read the boiler's pressure | saw zone bled | 2l | zone-bled airbound |  | fuel-gas hot-and-moving | zone-cold
+fan-set | read the fan setting of the thermostat | saw fan set to auto | 1l | fan-set-auto fan-set-on |  | fuel-gas hot-and-moving | fan-on
+spark-look | power off, pull the harness of the spark switches; power on, see whether it sparks on | saw sparks with harness off | 2l | spark-called spark-uncalled |  | fuel-gas hot-and-moving | keeps-sparking
+fan-uncalled | take the thermostat's call away and see whether the blower stops after its delay | saw blower stops with g off | 2l | blower-lets-go blower-kept-on |  | fuel-gas hot-and-moving | fan-on
+liquid-valve | call for cold, hear and feel the valve of the liquid line open | saw liquid solenoid opens | 1l | liquid-valve-opens liquid-valve-shut |  | fuel-gas hot-and-moving | no-cool
+siphon | look how high and how deep the drain hose hangs, and whether water runs out of it while it fills | saw drain hose high enough | 1l | hose-high hose-deep |  | fuel-gas hot-and-moving | overfills
 `
 
 func causesIn(rows string) []Cause {
@@ -60,12 +59,21 @@ func causesIn(rows string) []Cause {
 	return out
 }
 
-func testsIn(rows string, danger Danger, cautions ...string) []Test {
-	out := make([]Test, strings.Count(rows, "\n")-1)
-	for i := range out {
-		t, f := &out[i], cells(&rows)
-		t.Code, t.Name, t.How, t.Effort = f[0], f[1], f[2], int(f[4][0]-'0')
-		t.Outcomes, t.On, t.Danger, t.Caution = strings.Fields(f[3]), strings.Fields(f[5]), danger, cautions
+// testsIn reads rows of tests: code | name | what to type | effort and danger | outcomes |
+// what settles nothing | cautions | complaints in which alone | when | barred by | source of a number. The last
+// ones may be wanting. $ stands before the name of a list.
+func testsIn(rows string) []Test {
+	var out []Test
+	lists := strings.NewReplacer("$cold", strings.Join(cold, " "), "$grounded", strings.Join(grounded, " "), "$undriven", strings.Join(noDrive, " "))
+	for row := range strings.Lines(strings.TrimPrefix(rows, "\n")) {
+		var f [11]string
+		copy(f[:], strings.Split(strings.TrimSuffix(lists.Replace(row), "\n"), " | "))
+		t := Test{Code: f[0], Name: f[1], How: f[2], Effort: int(f[3][0] - '0'), Source: f[10]}
+		t.Danger = Danger(strings.IndexByte("ldL", f[3][1]))
+		for i, field := range []*[]string{&t.Outcomes, &t.Vague, &t.Caution, &t.On, &t.When, &t.Barred} {
+			*field = strings.Fields(f[4+i])
+		}
+		out = append(out, t)
 	}
 	return out
 }

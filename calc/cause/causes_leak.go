@@ -17,22 +17,18 @@ set-waiting | set to wait or locked: delay start, child lock, demo mode, program
 check-valve-leaks | check valve leaks or is missing: the water runs back | check-leaks | runs-all-the-time short-cycles | check-holds cycles-off | clean or replace the check valve, its arrow with the flow | check valve, non return, valve
 `
 
-// leakTestRows are their tests, in the form of gasTestRows, leakDeadRows those with the power off.
-const (
-	leakTestRows = `
-leak-flange | dry it all, run water, and look at the flange in the sink with a torch and a paper towel | saw sink flange dry | flange-dry flange-leaks | 1 | leaks-disposer
-leak-joints | dry its joints, hoses and fittings and look which grows wet first | saw fittings dry | joints-dry joints-leak | 1 | leaks-disposer leaks-tank leaks-condensate
-leak-body | fill the sink, let it run, look from below at body and vents | saw body dry | body-dry body-leaks | 1 | leaks-disposer
-relief-look | feel the pipe of the relief valve: dry, or wet always, or only while it heats | saw relief valve dry | relief-shut relief-opens relief-leaks | 2 | leaks-tank
-tank-look | dry the pan, see fittings and relief valve dry, and look whether water comes from the jacket | saw tank dry | tank-dry tank-leaks | 3 | leaks-tank
-cold-smell | run cold water into a glass, and hot into another, and smell each | saw only hot water smells | cold-odourless cold-smells | 1 | smelly-water
-tepid-look | read how it is set and what comes at the tap, and ask how long it stood unused | saw water kept hot | water-kept-hot water-tepid | 1 | smelly-water
-set-look | read its display: no delay, child lock or demo mode, and a programme chosen | saw set to run | set-to-run set-waiting | 1 | wont-run
-check-valve | let the pump stop and listen whether the water runs back into the pit | saw check valve holds | check-holds check-leaks | 1 | pump-on
+// leakTestRows are their tests, in the form of startTestRows.
+const leakTestRows = `
+leak-flange | dry it all, run water, and look at the flange in the sink with a torch and a paper towel | saw sink flange dry | 1l | flange-dry flange-leaks |  | hot-and-moving | leaks-disposer
+leak-joints | dry its joints, hoses and fittings and look which grows wet first | saw fittings dry | 1l | joints-dry joints-leak |  | hot-and-moving | leaks-disposer leaks-tank leaks-condensate
+leak-body | fill the sink, let it run, look from below at body and vents | saw body dry | 1l | body-dry body-leaks |  | hot-and-moving | leaks-disposer
+relief-look | feel the pipe of the relief valve: dry, or wet always, or only while it heats | saw relief valve dry | 2l | relief-shut relief-opens relief-leaks |  | hot-and-moving | leaks-tank
+tank-look | dry the pan, see fittings and relief valve dry, and look whether water comes from the jacket | saw tank dry | 3l | tank-dry tank-leaks |  | hot-and-moving | leaks-tank
+cold-smell | run cold water into a glass, and hot into another, and smell each | saw only hot water smells | 1l | cold-odourless cold-smells |  | hot-and-moving | smelly-water
+tepid-look | read how it is set and what comes at the tap, and ask how long it stood unused | saw water kept hot | 1l | water-kept-hot water-tepid |  | hot-and-moving | smelly-water
+set-look | read its display: no delay, child lock or demo mode, and a programme chosen | saw set to run | 1l | set-to-run set-waiting |  | hot-and-moving | wont-run
+check-valve | let the pump stop and listen whether the water runs back into the pit | saw check valve holds | 1l | check-holds check-leaks |  | hot-and-moving | pump-on
+gear-look | tip it back, power and water off, and look below for oil at gearcase and shaft | saw no oil at gearcase | 2d | gear-dry gear-leaks |  | prove-dead hot-and-moving | leaks-oil
+anode-look | water and power or gas off, pressure let out: take the anode out and look at it | saw anode good | 4d | anode-sound anode-spent |  | prove-dead hot-and-moving | smelly-water
+wheel-look | power off, look at wheel and blade and turn them by hand | saw wheel good | 1d | wheel-sound wheel-loose |  | prove-dead hot-and-moving | noisy-fan
 `
-	leakDeadRows = `
-gear-look | tip it back, power and water off, and look below for oil at gearcase and shaft | saw no oil at gearcase | gear-dry gear-leaks | 2 | leaks-oil
-anode-look | water and power or gas off, pressure let out: take the anode out and look at it | saw anode good | anode-sound anode-spent | 4 | smelly-water
-wheel-look | power off, look at wheel and blade and turn them by hand | saw wheel good | wheel-sound wheel-loose | 1 | noisy-fan
-`
-)

@@ -1,142 +1,66 @@
 package cause
 
-import "ohmcall/calc/caution"
-
 // cold are the complaints about a machine that should cool.
 var cold = []string{"leaks-ices", "too-cold", "runs-always", "no-cool", "fridge-warm", "hums-trips"}
 
-// coldTests bear on a machine that runs but does not keep its temperature.
-var coldTests = []Test{
-	{Code: "listen", Name: "listen and feel whether the compressor runs", How: "saw comp runs",
-		Outcomes: []string{"starts-and-runs", "does-not-start"}, Vague: []string{"clicks", "hums", "silent", "runs-all-the-time"}, Effort: 1, Danger: Look, On: with("no-start trips-breaker no-dry ac-warm hp-no-heat three-phase", cold)},
-	{Code: "evap-fan-look", Name: "hold the door switch in and see whether the evaporator fan runs", How: "saw evap-fan runs",
-		Outcomes: []string{"evap-fan-runs", "evap-fan-stopped", "evap-fan-none"}, Effort: 1, Danger: Look, On: with("no-start", cold), Caution: []string{caution.HotMoving}},
-	{Code: "cond-look", Name: "look at the condenser and feel along it", How: "saw condenser clean",
-		Outcomes: []string{"condenser-clean", "condenser-dirty"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}},
-	{Code: "cond-feel", Name: "feel whether the condenser grows warm", How: "saw condenser warm",
-		Outcomes: []string{"condenser-cold", "condenser-warm"}, Effort: 1, Danger: Look, On: with("no-dry ac-warm", cold), Caution: []string{caution.HotMoving}},
-	{Code: "setting", Name: "read the setting of the control", How: "saw set normal", Outcomes: []string{"set-normal", "set-coldest"}, Effort: 1, Danger: Look},
-	{Code: "lamp", Name: "see whether the lamp goes off with the door switch pressed", How: "saw lamp goes off",
-		Outcomes: []string{"lamp-goes-off", "lamp-stays-on"}, Effort: 1, Danger: Look},
-	{Code: "gasket", Name: "try the gasket with a slip of paper all round", How: "saw gasket sound",
-		Outcomes: []string{"gasket-sound", "gasket-leaks"}, Effort: 1, Danger: Look},
-	{Code: "use", Name: "ask what was loaded and how often the door is opened", How: "saw normal use",
-		Outcomes: []string{"normal-use", "heavy-use"}, Effort: 1, Danger: Look},
-	{Code: "room", Name: "temperature of the room against the climate class on the plate", How: "saw room normal",
-		Outcomes: []string{"room-normal", "room-hot", "room-cold"}, Effort: 1, Danger: Look},
-	{Code: "vents", Name: "look at the air passages inside and the damper", How: "saw vents clear",
-		Outcomes: []string{"vents-clear", "vents-blocked", "damper-stuck-shut"}, Effort: 1, Danger: Look},
-	{Code: "damper", Name: "watch the damper through its travel", How: "saw damper moves",
-		Outcomes: []string{"damper-moves", "damper-stuck-open", "damper-stuck-shut", "damper-none"}, Effort: 2, Danger: Look},
-	{Code: "level", Name: "lay a level on the cabinet", How: "saw level", Outcomes: []string{"level", "not-level"}, Effort: 1, Danger: Look},
-	{Code: "pan", Name: "look at the drain pan", How: "saw pan sound", Outcomes: []string{"pan-sound", "pan-cracked"}, Effort: 1, Danger: Look},
-	{Code: "water-line", Name: "look at water tubes, valve and hoses", How: "saw water line dry",
-		Outcomes: []string{"water-line-dry", "water-line-leaks"}, Effort: 1, Danger: Look},
-	{Code: "cycles", Name: "watch whether it cycles off", How: "saw cycles off",
-		Outcomes: []string{"cycles-off", "runs-all-the-time"}, Effort: 4, Danger: Look},
-	{Code: "frost-look", Name: "take the evaporator cover off and look at the frost", How: "saw frost even",
-		Outcomes: []string{"frost-none", "frost-partial", "frost-even", "frost-heavy"}, Effort: 3, Danger: Dead, On: with("no-dry", cold), Barred: []string{"coil-hidden"}, Caution: []string{caution.ProveDead}},
-	{Code: "drain", Name: "pour warm water into the drain of evaporator or pan", How: "saw drain clear",
-		Outcomes: []string{"drain-clear", "drain-blocked"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
-	{Code: "cond-fan-motor", Name: "turn the condenser fan by hand and read its windings", How: "saw cond-fan stiff",
-		Outcomes: []string{"cond-fan-stiff", "cond-fan-windings-failed", "cond-fan-windings-sound"}, Vague: []string{"cond-fan-windings-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},
-		When: []string{"cond-fan-stopped"}},
-	{Code: "evap-fan-motor", Name: "turn the evaporator fan by hand and read its windings", How: "saw evap-fan stiff",
-		Outcomes: []string{"evap-fan-stiff", "evap-fan-windings-failed", "evap-fan-windings-sound"}, Vague: []string{"evap-fan-windings-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},
-		When: []string{"evap-fan-stopped"}},
-	{Code: "heater-ohms", Name: "ohms of the heater, wires off", How: "ohm heater 29.4",
-		Outcomes: []string{"heater-sound", "heater-open", "heater-failed"}, Vague: []string{"heater-suspect", "heater-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.HotMoving}},
-	{Code: "load-sag", Name: "volts of the supply with the heater on", How: "volt line 116 run",
-		Outcomes: []string{"sag-sound", "sag-deep"}, Vague: []string{"sag-undecided"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat", "slow-dry"}, Barred: []string{"heater-grounded"}},
-	{Code: "heater-amps", Name: "current of the heater with a clamp, called on", How: "amp heater 3.75 run",
-		Outcomes: []string{"amps-none", "amps-sound"}, Vague: []string{"amps-low", "amps-high", "amps-agree", "amps-undecided"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat", "slow-dry"}, Barred: []string{"heater-grounded"}},
-	{Code: "limit-ohms", Name: "ohms through the thermal limit or fuse, at a temperature at which it should conduct", How: "ohm limit 0.1 closed",
-		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.ProtectorStays}, On: []string{"no-heat", "no-power", "no-tumble", "wont-run", "gas-no-heat", "furnace-no-heat", "pilot-out", "fan-on", "slow-dry", "no-waves"}},
-	{Code: "limit-hot", Name: "ohms through the limit, dead, at once after the heat went", How: "ohm limit 0.1 closed hot",
-		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.ProtectorStays, caution.HotMoving}, On: []string{"gas-quits"}},
-	{Code: "defrost-thermostat", Name: "ohms through the defrost thermostat while it is colder than its mark", How: "ohm defrost-thermostat 0.1 cold",
-		Outcomes: []string{"limit-closed", "limit-open"}, Vague: []string{"limit-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.ProtectorStays}, On: cold},
-	{Code: "heater-volts", Name: "volts at the heater's own terminals while it is called on", How: "volt heater 239 run",
-		Outcomes: []string{"heater-volts-present", "heater-volts-absent"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-heat"}, When: []string{"heater-sound"}, Barred: []string{"heater-grounded"}},
-	{Code: "sensor-ohms", Name: "ohms of the sensor in stirred ice water, or beside a thermometer", How: "ohm sensor 32.6k ice",
-		Outcomes: []string{"sensor-sound", "sensor-reads-cold", "sensor-reads-warm", "sensor-open", "sensor-failed"}, Vague: []string{"sensor-suspect", "sensor-undecided"}, Effort: 3, Danger: Dead, Caution: []string{caution.ProveDead}},
-	{Code: "thermostat-cold", Name: "ohms through the thermostat below its set point", How: "ohm thermostat OL open",
-		Outcomes: []string{"thermostat-opens", "thermostat-stuck-closed"}, Effort: 2, Danger: Dead, On: []string{"too-cold", "runs-always", "too-hot", "ac-runs-on"}, Caution: []string{caution.ProveDead}},
-	{Code: "restriction-look", Name: "feel the drier and the capillary tube, listen for the hiss when it stops", How: "saw no restriction",
-		Outcomes: []string{"restriction-none", "restriction-frost"}, Effort: 2, Danger: Look, Caution: []string{caution.HotMoving}},
-	{Code: "running-amps", Name: "running current against the plate's, with a clamp round one wire", How: "amp comp 1.1 run",
-		Outcomes: []string{"amps-low", "amps-sound", "amps-high"}, Vague: []string{"amps-agree", "amps-undecided"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, On: []string{"no-cool", "fridge-warm", "runs-always", "no-dry", "ac-warm"}, When: []string{"condenser-cold"}},
-	{Code: "leak-search", Name: "look for oil at the joints, then search all of them with a leak detector made for the gas", How: "saw no leak found",
-		Outcomes: []string{"leak-found", "leak-not-found"}, Effort: 4, Danger: Dead, Caution: []string{caution.ProveDead, caution.Flammable}},
-	{Code: "defrost-by-hand", Name: "start a defrost by hand and see whether it heats", How: "saw defrost runs by hand",
-		Outcomes: []string{"defrost-runs-by-hand", "defrost-dead-by-hand"}, Effort: 3, Danger: Look, On: cold, Caution: []string{caution.HotMoving}},
-	{Code: "module-volts", Name: "direct volts at the thermoelectric module, set to cool", How: "volt module 12.1 dc run",
-		Outcomes: []string{"module-fed", "module-unfed"}, Effort: 2, Danger: Live, Caution: []string{caution.MainsLive}},
-	{Code: "cond-fan-volts", Name: "volts at the condenser fan's connector", How: "volt cond-fan 117",
-		Outcomes: []string{"cond-fan-volts-present", "cond-fan-volts-absent"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, When: []string{"cond-fan-stopped"}},
-	{Code: "evap-fan-volts", Name: "volts at the evaporator fan's connector", How: "volt evap-fan 117",
-		Outcomes: []string{"evap-fan-volts-present", "evap-fan-volts-absent"}, Effort: 2, Danger: Live,
-		Caution: []string{caution.MainsLive, caution.HotMoving}, When: []string{"evap-fan-stopped"}},
-	{Code: "suction", Name: "suction pressure, only by a person certified for the refrigerant and only where there is a port", How: "saw suction normal",
-		Outcomes: []string{"suction-low", "suction-normal", "suction-high"}, Effort: 5, Danger: Live,
-		Caution: []string{caution.SealedSystem, caution.Flammable, caution.MainsLive, caution.HotMoving}},
+// coldTestRows bear on a machine that runs but does not keep its temperature.
+const coldTestRows = "" +
+	"listen | listen and feel whether the compressor runs | saw comp runs | 1l | starts-and-runs does-not-start | clicks hums silent runs-all-the-time |  | no-start trips-breaker no-dry ac-warm hp-no-heat three-phase $cold\n" +
+	"evap-fan-look | hold the door switch in and see whether the evaporator fan runs | saw evap-fan runs | 1l | evap-fan-runs evap-fan-stopped evap-fan-none |  | hot-and-moving | no-start $cold\n" +
+	"cond-look | look at the condenser and feel along it | saw condenser clean | 1l | condenser-clean condenser-dirty |  | hot-and-moving\n" +
+	"cond-feel | feel whether the condenser grows warm | saw condenser warm | 1l | condenser-cold condenser-warm |  | hot-and-moving | no-dry ac-warm $cold\n" +
+	"setting | read the setting of the control | saw set normal | 1l | set-normal set-coldest\n" +
+	"lamp | see whether the lamp goes off with the door switch pressed | saw lamp goes off | 1l | lamp-goes-off lamp-stays-on\n" +
+	"gasket | try the gasket with a slip of paper all round | saw gasket sound | 1l | gasket-sound gasket-leaks\n" +
+	"use | ask what was loaded and how often the door is opened | saw normal use | 1l | normal-use heavy-use\n" +
+	"room | temperature of the room against the climate class on the plate | saw room normal | 1l | room-normal room-hot room-cold\n" +
+	"vents | look at the air passages inside and the damper | saw vents clear | 1l | vents-clear vents-blocked damper-stuck-shut\n" +
+	"damper | watch the damper through its travel | saw damper moves | 2l | damper-moves damper-stuck-open damper-stuck-shut damper-none\n" +
+	"level | lay a level on the cabinet | saw level | 1l | level not-level\n" +
+	"pan | look at the drain pan | saw pan sound | 1l | pan-sound pan-cracked\n" +
+	"water-line | look at water tubes, valve and hoses | saw water line dry | 1l | water-line-dry water-line-leaks\n" +
+	"cycles | watch whether it cycles off | saw cycles off | 4l | cycles-off runs-all-the-time\n" +
+	"frost-look | take the evaporator cover off and look at the frost | saw frost even | 3d | frost-none frost-partial frost-even frost-heavy |  | prove-dead | no-dry $cold |  | coil-hidden\n" +
+	"drain | pour warm water into the drain of evaporator or pan | saw drain clear | 2d | drain-clear drain-blocked |  | prove-dead\n" +
+	"cond-fan-motor | turn the condenser fan by hand and read its windings | saw cond-fan stiff | 2d | cond-fan-stiff cond-fan-windings-failed cond-fan-windings-sound | cond-fan-windings-undecided | prove-dead |  | cond-fan-stopped\n" +
+	"evap-fan-motor | turn the evaporator fan by hand and read its windings | saw evap-fan stiff | 2d | evap-fan-stiff evap-fan-windings-failed evap-fan-windings-sound | evap-fan-windings-undecided | prove-dead |  | evap-fan-stopped\n" +
+	"heater-ohms | ohms of the heater, wires off | ohm heater 29.4 | 2d | heater-sound heater-open heater-failed | heater-suspect heater-undecided | prove-dead hot-and-moving\n" +
+	"load-sag | volts of the supply with the heater on | volt line 116 run | 2L | sag-sound sag-deep | sag-undecided | mains-live hot-and-moving | no-heat slow-dry |  | heater-grounded\n" +
+	"heater-amps | current of the heater with a clamp, called on | amp heater 3.75 run | 2L | amps-none amps-sound | amps-low amps-high amps-agree amps-undecided | mains-live hot-and-moving | no-heat slow-dry |  | heater-grounded\n" +
+	"limit-ohms | ohms through the thermal limit or fuse, at a temperature at which it should conduct | ohm limit 0.1 closed | 2d | limit-closed limit-open | limit-undecided | prove-dead protector-stays | no-heat no-power no-tumble wont-run gas-no-heat furnace-no-heat pilot-out fan-on slow-dry no-waves\n" +
+	"limit-hot | ohms through the limit, dead, at once after the heat went | ohm limit 0.1 closed hot | 2d | limit-closed limit-open | limit-undecided | prove-dead protector-stays hot-and-moving | gas-quits\n" +
+	"defrost-thermostat | ohms through the defrost thermostat while it is colder than its mark | ohm defrost-thermostat 0.1 cold | 2d | limit-closed limit-open | limit-undecided | prove-dead protector-stays | $cold\n" +
+	"heater-volts | volts at the heater's own terminals while it is called on | volt heater 239 run | 2L | heater-volts-present heater-volts-absent |  | mains-live hot-and-moving | no-heat | heater-sound | heater-grounded\n" +
+	"sensor-ohms | ohms of the sensor in stirred ice water, or beside a thermometer | ohm sensor 32.6k ice | 3d | sensor-sound sensor-reads-cold sensor-reads-warm sensor-open sensor-failed | sensor-suspect sensor-undecided | prove-dead\n" +
+	"thermostat-cold | ohms through the thermostat below its set point | ohm thermostat OL open | 2d | thermostat-opens thermostat-stuck-closed |  | prove-dead | too-cold runs-always too-hot ac-runs-on\n" +
+	"restriction-look | feel the drier and the capillary tube, listen for the hiss when it stops | saw no restriction | 2l | restriction-none restriction-frost |  | hot-and-moving\n" +
+	"running-amps | running current against the plate's, with a clamp round one wire | amp comp 1.1 run | 2L | amps-low amps-sound amps-high | amps-agree amps-undecided | mains-live hot-and-moving | no-cool fridge-warm runs-always no-dry ac-warm | condenser-cold\n" +
+	"leak-search | look for oil at the joints, then search all of them with a leak detector made for the gas | saw no leak found | 4d | leak-found leak-not-found |  | prove-dead flammable-gas\n" +
+	"defrost-by-hand | start a defrost by hand and see whether it heats | saw defrost runs by hand | 3l | defrost-runs-by-hand defrost-dead-by-hand |  | hot-and-moving | $cold\n" +
+	"module-volts | direct volts at the thermoelectric module, set to cool | volt module 12.1 dc run | 2L | module-fed module-unfed |  | mains-live\n" +
+	"cond-fan-volts | volts at the condenser fan's connector | volt cond-fan 117 | 2L | cond-fan-volts-present cond-fan-volts-absent |  | mains-live hot-and-moving |  | cond-fan-stopped\n" +
+	"evap-fan-volts | volts at the evaporator fan's connector | volt evap-fan 117 | 2L | evap-fan-volts-present evap-fan-volts-absent |  | mains-live hot-and-moving |  | evap-fan-stopped\n" +
+	"suction | suction pressure, only by a person certified for the refrigerant and only where there is a port | saw suction normal | 5L | suction-low suction-normal suction-high |  | sealed-system flammable-gas mains-live hot-and-moving\n" +
 	// Only once gauges are on for another reason: no port is opened for it.
-	{Code: "standing-pressure", Name: "standing pressure at room temperature, only by a person certified for the refrigerant and only where there is a port",
-		How: "psi suction 36.2 standing at 25C", Outcomes: []string{"standing-pressure-sound", "standing-pressure-high", "standing-pressure-none"},
-		Effort: 5, Danger: Dead, Caution: []string{caution.ProveDead, caution.SealedSystem, caution.Flammable},
-		When: []string{"suction-low", "suction-normal", "suction-high", "pressures-apart", "pressures-level"}},
-}
+	"standing-pressure | standing pressure at room temperature, only by a person certified for the refrigerant and only where there is a port | psi suction 36.2 standing at 25C | 5d | standing-pressure-sound standing-pressure-high standing-pressure-none |  | prove-dead sealed-system flammable-gas |  | suction-low suction-normal suction-high pressures-apart pressures-level\n"
 
-// otherTests bear on power, tripping, heating and plain motors.
-var otherTests = []Test{
-	{Code: "unplugged", Name: "unplug the appliance, reset the breaker once only, and see whether it holds", How: "saw holds unplugged",
-		Outcomes: []string{"holds-unplugged", "trips-unplugged"}, Effort: 1, Danger: Look, On: []string{"trips-breaker"}, Barred: []string{"windings-do-not-add-up"}},
-	{Code: "when-trips", Name: "note when it trips: at once, when a load is called on, or later", How: "saw trips later",
-		Outcomes: []string{"trips-at-once", "trips-later", "trips-only-when-called"}, Effort: 1, Danger: Look},
-	{Code: "other-load", Name: "try another appliance of like load on that circuit", How: "saw other appliance holds",
-		Outcomes: []string{"holds-with-other-load", "trips-with-other-load"}, Effort: 2, Danger: Look},
-	{Code: "other-circuit", Name: "ask or see whether it trips another circuit as well", How: "saw holds on other circuit",
-		Outcomes: []string{"other-outlet-holds", "other-outlet-trips"}, Effort: 2, Danger: Look, On: []string{"trips-breaker"}, Barred: with("heater-grounded plug-to-plug-shorted cord-shorted trips-at-once residual-trips trips-only-when-called", grounded)},
-	{Code: "other-element", Name: "switch another element on, the broil for the bake or another ring, and see whether it heats", How: "saw other element heats",
-		Outcomes: []string{"other-heats", "other-dead"}, Effort: 1, Danger: Look, Caution: []string{caution.HotMoving}, On: []string{"no-heat"}, When: []string{"several-elements"}},
-	{Code: "airflow", Name: "look at vent, filter and air path", How: "saw airflow clear",
-		Outcomes: []string{"airflow-clear", "airflow-blocked"}, Effort: 1, Danger: Look},
-	{Code: "cord", Name: "ohms of the cord from pin to far end, and between its pins", How: "ohm cord 0.1",
-		Outcomes: []string{"cord-sound", "cord-open", "cord-shorted"}, Vague: []string{"cord-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
-	{Code: "plug-pins", Name: "ohms between the plug's supply pins with its switches on", How: "ohm plug 14.2",
-		Outcomes: []string{"plug-to-plug-sound", "plug-to-plug-shorted"}, Effort: 1, Danger: Look, Caution: []string{caution.ProveDead}},
-	{Code: "fuse", Name: "ohms through the appliance's fuse", How: "ohm fuse 0.1",
-		Outcomes: []string{"fuse-sound", "fuse-open", "fuse-none"}, Vague: []string{"fuse-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.Capacitor}},
-	{Code: "switch", Name: "ohms through switch and door interlock, closed", How: "ohm switch 0.1 closed",
-		Outcomes: []string{"switch-closed", "switch-open"}, Vague: []string{"switch-undecided"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.ProtectorStays}},
-	{Code: "speed-switch", Name: "ohms through the speed switch at each speed, wires off", How: "ohm speed-switch 0.1 closed",
-		Outcomes: []string{"speed-switch-closed", "speed-switch-open", "speed-switch-none"}, Vague: []string{"speed-switch-undecided"}, Effort: 2, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.Capacitor}, On: []string{"motor-dead"}},
-	{Code: "heater-case", Name: "ohms from the heater to its sheath, both wires off", How: "ohm heater case OL",
-		Outcomes: []string{"heater-no-gross-fault", "heater-grounded", "heater-insulation-sound", "heater-none"}, Vague: []string{"heater-insulation-undecided", "heater-insulation-suspect"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead}},
-	{Code: "heater-tester", Name: "insulation tester from the heater to its sheath, both wires off", How: "ohm heater case 200M test 500V",
-		Outcomes: []string{"heater-insulation-sound", "heater-grounded"}, Effort: 3, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.InsulationVolts}, When: []string{"heater-no-gross-fault", "heater-insulation-undecided", "heater-insulation-suspect"}},
-	{Code: "insulation-tester", Name: "insulation tester from the windings to case", How: "ohm A case 200M test 500V",
-		Outcomes: []string{"insulation-sound", "insulation-suspect", "insulation-failed"}, Vague: []string{"insulation-undecided"}, Effort: 3, Danger: Dead,
-		Caution: []string{caution.ProveDead, caution.Capacitor, caution.InsulationVolts},
-		When:    []string{"insulation-no-gross-fault", "insulation-suspect", "insulation-undecided"}},
-	{Code: "shaft", Name: "take the load off and turn the shaft by hand", How: "saw shaft free",
-		Outcomes: []string{"shaft-free", "shaft-stuck"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}},
-	{Code: "load", Name: "turn what the motor drives, a disposer with its hex key from below", How: "saw load free",
-		Outcomes: []string{"load-free", "load-jammed", "load-drags"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead, caution.HotMoving}, On: []string{"motor-dead", "no-spin", "no-tumble", "three-phase"}},
-	{Code: "impeller", Name: "open the trap of the drain pump, take out what is in it (it may be glass), look at the impeller and turn it", How: "saw impeller sound",
-		Outcomes: []string{"impeller-sound", "load-jammed", "impeller-loose", "shaft-stuck"}, Vague: []string{"load-free"}, Effort: 2, Danger: Dead, Caution: []string{caution.ProveDead},
-		On: []string{"no-drain", "pump-on"}},
-	{Code: "earth", Name: "ohms from the plug's earth pin to the metal that was touched, unplugged", How: "ohm earth 0.05 test 10A",
-		Outcomes: []string{"earth-sound", "earth-failed"}, Vague: []string{"earth-undecided"}, Effort: 1, Danger: Dead, Caution: []string{caution.ProveDead}, On: []string{"shocks"}},
-}
+// otherTestRows bear on power, tripping, heating and plain motors.
+const otherTestRows = "" +
+	"unplugged | unplug the appliance, reset the breaker once only, and see whether it holds | saw holds unplugged | 1l | holds-unplugged trips-unplugged |  |  | trips-breaker |  | windings-do-not-add-up\n" +
+	"when-trips | note when it trips: at once, when a load is called on, or later | saw trips later | 1l | trips-at-once trips-later trips-only-when-called\n" +
+	"other-load | try another appliance of like load on that circuit | saw other appliance holds | 2l | holds-with-other-load trips-with-other-load\n" +
+	"other-circuit | ask or see whether it trips another circuit as well | saw holds on other circuit | 2l | other-outlet-holds other-outlet-trips |  |  | trips-breaker |  | heater-grounded plug-to-plug-shorted cord-shorted trips-at-once residual-trips trips-only-when-called $grounded\n" +
+	"other-element | switch another element on, the broil for the bake or another ring, and see whether it heats | saw other element heats | 1l | other-heats other-dead |  | hot-and-moving | no-heat | several-elements\n" +
+	"airflow | look at vent, filter and air path | saw airflow clear | 1l | airflow-clear airflow-blocked\n" +
+	"cord | ohms of the cord from pin to far end, and between its pins | ohm cord 0.1 | 2d | cord-sound cord-open cord-shorted | cord-undecided | prove-dead capacitor-discharge\n" +
+	"plug-pins | ohms between the plug's supply pins with its switches on | ohm plug 14.2 | 1l | plug-to-plug-sound plug-to-plug-shorted |  | prove-dead\n" +
+	"fuse | ohms through the appliance's fuse | ohm fuse 0.1 | 2d | fuse-sound fuse-open fuse-none | fuse-undecided | prove-dead capacitor-discharge\n" +
+	"switch | ohms through switch and door interlock, closed | ohm switch 0.1 closed | 2d | switch-closed switch-open | switch-undecided | prove-dead protector-stays\n" +
+	"speed-switch | ohms through the speed switch at each speed, wires off | ohm speed-switch 0.1 closed | 2d | speed-switch-closed speed-switch-open speed-switch-none | speed-switch-undecided | prove-dead capacitor-discharge | motor-dead\n" +
+	"heater-case | ohms from the heater to its sheath, both wires off | ohm heater case OL | 2d | heater-no-gross-fault heater-grounded heater-insulation-sound heater-none | heater-insulation-undecided heater-insulation-suspect | prove-dead\n" +
+	"heater-tester | insulation tester from the heater to its sheath, both wires off | ohm heater case 200M test 500V | 3d | heater-insulation-sound heater-grounded |  | prove-dead insulation-test-volts |  | heater-no-gross-fault heater-insulation-undecided heater-insulation-suspect\n" +
+	"insulation-tester | insulation tester from the windings to case | ohm A case 200M test 500V | 3d | insulation-sound insulation-suspect insulation-failed | insulation-undecided | prove-dead capacitor-discharge insulation-test-volts |  | insulation-no-gross-fault insulation-suspect insulation-undecided\n" +
+	"shaft | take the load off and turn the shaft by hand | saw shaft free | 2d | shaft-free shaft-stuck |  | prove-dead hot-and-moving\n" +
+	"load | turn what the motor drives, a disposer with its hex key from below | saw load free | 2d | load-free load-jammed load-drags |  | prove-dead hot-and-moving | motor-dead no-spin no-tumble three-phase\n" +
+	"impeller | open the trap of the drain pump, take out what is in it (it may be glass), look at the impeller and turn it | saw impeller sound | 2d | impeller-sound load-jammed impeller-loose shaft-stuck | load-free | prove-dead | no-drain pump-on\n" +
+	"earth | ohms from the plug's earth pin to the metal that was touched, unplugged | ohm earth 0.05 test 10A | 1d | earth-sound earth-failed | earth-undecided | prove-dead | shocks\n"
