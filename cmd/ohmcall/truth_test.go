@@ -35,7 +35,6 @@ var own = map[string]string{
 	"winding.maxNodes": "a bound of the search", "winding.maxTrees": "a bound of the search", "winding.maxTries": "a bound of the search",
 	"winding.slack": "rounding", "winding.anything": "no bound",
 	"cause.nearEnough": "a share of words in common",
-	"cause.coldTests":  "effort on a scale of five", "cause.otherTests": "effort on a scale of five", "cause.startTests": "effort on a scale of five",
 	"formula.positive": "a range's end", "formula.notNegative": "a range's end", "formula.edge": "rounding", "formula.hoursPerYear": "the calendar",
 	"formula.duty": "a range's end", "formula.slip": "a range's end", "formula.slipFromRest": "a range's end", "formula.powerFactor": "a range's end",
 	"formula.poles": "a range's end", "formula.gauge": "a range's end", "formula.wireTemp": "a range's end",
