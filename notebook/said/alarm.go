@@ -14,6 +14,7 @@ import (
 type Alarm struct {
 	Finding        string // the code of what was found by these words
 	quick          string // words without one of which the rows are not looked at
+	beside         string // words of which one has to stand there too; none: quick is enough
 	said, harmless rows
 	acts           rows                  // what was done that is the danger itself: no word of mending before it takes it back
 	absent         bool                  // it is itself that something is not there, or not to be
@@ -58,18 +59,21 @@ var undoing = pattern{expr: `^ ?(i |we )?(clear|replac|remov|unplug|unblock|open
 var gone = pattern{expr: `\b(mended|repaired|fixed|cured|gone|cleared|tested (good|tight|ok)|no longer|no more|ruled out|any ?more|not|never|without|nothing|free of)\b|n't\b`}
 
 // wordings are those of the findings of alarms, each with a space on both sides, and
-// behind them the words without one of which each is not looked for.
+// behind them the words without one of which each is not looked for, and those beside them.
 var wordings = sync.OnceValue(func() [][]string {
-	out := make([][]string, len(alarms), len(alarms)+len(alarms))
+	out := make([][]string, len(alarms), len(alarms)+len(alarms)+len(alarms))
 	for i := range alarms {
 		f, _ := cause.Lookup(alarms[i].Finding)
 		for _, w := range f.Words {
-			if alarms[i].in != nil {
+			if alarms[i].in != nil || i >= len(inAny) {
 				break // they are looked for once, in all
 			}
 			out[i] = append(out[i], plain(w))
 		}
 		out = append(out, strings.Split(alarms[i].quick, "|"))
+	}
+	for i := range alarms {
+		out = append(out, strings.Split(alarms[i].beside, "|"))
 	}
 	return out
 })
@@ -79,7 +83,7 @@ var fillers = strings.Fields("the a an its it's is was are were has had have bee
 
 // typed are words as they are typed in a hurry, by those that the wordings have.
 var typed = sync.OnceValue(func() map[string]string {
-	return lexicon(`breaker brkr bkr|ground gnd grnd grd|overload ol|disconnect disco|junction jbox|with w|and n|switch sw|emergency emerg|element elem elems|terminal term|third 3rd|guard grille|detector det|interlock intlk interlk|reversed rev`)
+	return lexicon(`breaker brkr bkr|ground gnd grnd grd|overload ol|disconnect disco|junction jbox|with w|and n|switch sw|emergency emerg|element elem elems|terminal term|third 3rd|guard grille|detector det|interlock intlk interlk|reversed rev|transformer xfmr trafo|board pcb|cabinet cab|stick voltstick`)
 })
 
 // plain are the words of a clause that are no fillers, with a space on both sides.
@@ -123,7 +127,7 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 		}
 		for i := range alarms {
 			a := &alarms[i]
-			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || slices.Contains(out, a) {
+			if tame && a.Finding == "smoke" || a.in != nil && !a.in(in) || !Has(clause, said[len(alarms)+i]) || a.beside != "" && !Has(clause, said[len(alarms)+len(alarms)+i]) || slices.Contains(out, a) {
 				continue
 			}
 			if a.Finding == "co" && in != nil && in.Unit != "" && !in.Gas && !in.Furnace && (in.Electric || !in.Unsealed) && Has(clause, unwell) && !Has(text, ofFumes) {
@@ -230,7 +234,7 @@ var putting = pattern{expr: `^(i |we )?(put|fitt?ed|install\w*|new)\b`}
 
 var fuses = []string{"fuse", "breaker", "bkr", "brkr"}
 
-var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|with|at|fed by) (?:an? )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s?)|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s? (?:is |was |are )?(where|on|should be|instead of|in an?|feeding|feeds|for) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr)s? (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
+var fusedFor = pattern{expr: `\b(?:#?(\d{1,2}) ?(ga(?:uge)?|awg)(?: wire)? (?:on|to|for|with|at|fed by) (?:an? |the )?(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s?)|\b(\d{1,3}) ?a(?:mps?)? (?:fuse|breaker|bkr|brkr)s? (?:is |was |are )?(where|on|should be|instead of|in an?|feeding|feeds|for) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)?|\b(?:fuse|breaker|bkr|brkr)s? (?:is )?(\d{1,3}) ?a(?:mps?)? (on) (?:an? |the )?#?(\d{1,3})( ?a\b| ?amp| ?awg| ?ga| wire)`}
 
 // wireAmps is what protects a copper wire of a gauge at most (NEC 240.4(D), from memory).
 var wireAmps = map[int]int{14: 15, 12: 20, 10: 30}
@@ -263,9 +267,9 @@ func oversized(clause string) bool {
 // tooMany tells of amps and the gauge of a wire, or of those of a fuse and the most that a
 // plate allows; limiting are words of which it has one.
 var (
-	tooMany = pattern{expr: `\b(\d{2,3}) ?a(?:mps?)?\b(?: \w+){0,3}? on (?:an? |the )?#?(\d\d)\b|(?:#(\d\d)|\b(\d\d)(?: ?ga(?:uge)?| ?awg|[-/][23]))\b(?: \w+){0,3}? (?:on|at|fed by) (?:an? )?(\d{2,3}) ?a(?:mps?)?\b` +
+	tooMany = pattern{expr: `\b(\d{2,3}) ?a(?:mps?)?\b(?: \w+){0,3}? on (?:an? |the )?#?(\d\d)\b|(?:#(\d\d)|\b(\d\d)(?: ?ga(?:uge)?| ?awg|[-/][23]))\b(?: \w+){0,3}? (?:on|to|for|at|fed by) (?:an? |the )?(\d{2,3}) ?a(?:mps?)?\b` +
 		`|(?:\b(\d{2,3}) ?a?(?:mps?)? (?:fuse|breaker|b?rkr)s?|(?:fuse|breaker|b?rkr)s? (?:is )?(\d{2,3}))\b[^\d]{0,40}(?:\b(?:plate|max\w*|mocp|mop|tag|says)\b[^\d]{0,20}(\d{2,3})|(\d{2,3}) ?a? (?:per|on|by) (?:the )?(?:tag|plate))\b`}
-	limiting = []string{"#", "-2", "-3", "/2", "/3", " ga", "awg", "plate", "max", "mocp", "mop", "tag", "says"}
+	limiting = []string{"#", "-2", "-3", "/2", "/3", " ga", "ga wire", "awg", "plate", "max", "mocp", "mop", "tag", "says"}
 )
 
 // exceeds reports whether amps are too many for the wire that they are told of with, or
@@ -317,8 +321,8 @@ func (a *Alarm) done(clause string) bool {
 
 // anyAlarm are the words without one of which no danger is spoken of.
 var anyAlarm = sync.OnceValue(func() *finder {
-	out := append([]string{" ol ", "#", "gnd", "grnd", "grd", "disco ", "jbox", "e-stop", "grille", "brkr"}, fuses...)
-	for _, quick := range wordings()[len(alarms):] {
+	out := append([]string{" ol ", "#", "gnd", "grnd", "grd", "disco ", "jbox", "e-stop", "grille", "brkr", "awg", "gauge", "ga wire"}, fuses...)
+	for _, quick := range wordings()[len(alarms) : len(alarms)+len(alarms)] {
 		out = append(out, quick...)
 	}
 	return newFinder(out)

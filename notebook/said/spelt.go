@@ -10,10 +10,12 @@ import (
 // are words that such a slip would make and that are some of their own.
 const (
 	alarmWords = "shock shocks shocked tingle tingles smoke smoked smoking spark sparks sparked sparking smell smells smelled burning burned scorched charred " +
-		"melted melting leaks leaking leaked fumes flames arcing bypassed jumpered jumped jumper bridged defeated capped plugged exposed cracked disconnected rollout"
+		"melted melting leaks leaking leaked fumes flames arcing bypassed jumpered jumped jumper bridged defeated capped plugged exposed cracked disconnected rollout " +
+		"ground grounded earth earthed terminal terminals connector connectors interlock missing hanging together transformer"
 	miswords = " leak acing aring arming bridge brides caped cape cared capped carked chared expose flame flams fume hock hocks hocked sock socks socked " +
 		"laking leaned leas leaing park parks parked parking spar spars spared sparing sell sells soke soaked soaking mell mells moke moking melting meting lugged " +
-		"racked racing raced raking ringed tinge tinges tingle urned umped burnings ruining "
+		"racked racing raced raking ringed tinge tinges tingle urned umped burnings ruining " +
+		"round rounded grounds heart hearted termial mising gather tether "
 )
 
 // misspelt gives for each such slip the word that it is; one of three letters is too
@@ -38,10 +40,34 @@ var misspelt = sync.OnceValue(func() map[string]string {
 	return out
 })
 
+// hurried gives the word that one in lower case is typed for in a hurry, "" when it may be
+// itself: with such a slip, with -in for -ing, or with -d for -ed where no word ends so.
+func hurried(w []byte) string {
+	if right := misspelt()[string(w)]; right != "" {
+		return right
+	}
+	before, last := w[len(w)-2], w[len(w)-1]
+	switch {
+	case len(w) < 5:
+	case last == 'n' && before == 'i' && strings.IndexByte("aeou", w[len(w)-3]) < 0 && !strings.Contains(endIn, " "+string(w)+" "):
+		return string(w) + "g"
+	case last == 'd' && (strings.IndexByte("bcfgkmpstvxz", before) >= 0 || strings.IndexByte("lr", before) >= 0 && w[len(w)-3] == before || string(w[len(w)-3:]) == "erd"):
+		if stem := string(w[:len(w)-1]); before != 'p' || !strings.ContainsRune("aeiou", rune(w[len(w)-3])) || strings.Contains(" tap pip wip scrap leap heap ", " "+stem+" ") {
+			return stem + "ed"
+		}
+		return string(w[:len(w)-1]) + "ped" // swapd, strapd
+	}
+	return ""
+}
+
+// endIn are words that end so by themselves.
+const endIn = " begin within basin cabin bobbin resin robin margin origin cousin muffin napkin pumpkin satin raisin toxin vitamin plugin builtin login admin hairpin clothespin insulin violin coffin gasolin "
+
 // spelt is a text with such slips put right; without any it is the text itself.
 func spelt(text string) string {
-	if strings.Contains(text, "by pass") {
+	if strings.Contains(text, "pass") {
 		text = strings.ReplaceAll(text, "by pass", "bypass")
+		text = strings.ReplaceAll(text, "hot gas bypass", "hot gas valve") // no bypass of a device
 	}
 	var out strings.Builder
 	var room [16]byte
@@ -55,7 +81,7 @@ func spelt(text string) string {
 			n++
 		}
 		if n > 3 && n <= len(room) {
-			if right := misspelt()[string(room[:n])]; right != "" {
+			if right := hurried(room[:n]); right != "" {
 				out.WriteString(text[done:at])
 				out.WriteString(right)
 				done = at + n

@@ -16,7 +16,13 @@ func TestSlipsOfDangerAreHeard(t *testing.T) {
 		"köln smoek für":           "köln smoke für",
 		"smoek":                    "smoke",
 		"":                         "",
-		"lea lek gas":              "lea lek gas",
+		"grille missin, hangin by a wire, drippin":  "grille missing, hanging by a wire, dripping",
+		"runnin within the basin, rain again, thin": "running within the basin, rain again, thin",
+		"limit jumperd, plug charrd, wires twistd":  "limit jumpered, plug charred, wires twisted",
+		"swapd it, scrapd, taped, jumpd":            "swapped it, scraped, taped, jumped",
+		"board and cord cold, shop crowd, build":    "board and cord cold, shop crowd, build",
+		"erth pin, no grond":                        "earth pin, no ground",
+		"lea lek gas":                               "lea lek gas",
 	} {
 		if got := spelt(typed); got != want {
 			t.Errorf("%q: %q, want %q", typed, got, want)

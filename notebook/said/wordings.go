@@ -28,6 +28,20 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 		`<runs>`, `(runs?|ran|running|heats?|heating|starts?|started|spins?|spun|spinning|tumbles?|tumbling|turns?|turning|operates?|operating|works|working|cooks?|cooking|cooking|sprays|(turns?|comes|stays?|goes|keeps?|kept|carries|by itself) on|by itself|going)( on| even| still| right)*`,
 		`<sounds>`, `(\w+ )?(beep\w*|alarms?|alarmed|sounds?|sounded|chirps?|hits|screams|reacts|trips|triggers|(went|goes|going) off)`,
 		`<renewed>`, `(was |were |is |now |has been |have been )*(replaced|removed|renewed|repaired|mended|fixed)`,
+		`<by>`, `(on|onto|in|into|over|down|at|by|near|under|beside|behind|above|below|around)`,
+		`<main>`, `(live|board|pcb|transformer|terminal( block|s)|junction( box)?|j box|fuse box|breaker( box| panel)?|disconnect|contactor|electrics|wiring|harness)`,
+		`<fuel>`, `(petrol|gasoline|propane|butane|(paint )?thinners?|solvents?|kerosene|aerosols?|flammables?|combustibles?|curtains?)`,
+		`<burns>`, `(r ?290|r ?600a?|propane|isobutane)`,
+		`<w4>`, `(\w+ ){0,4}`,
+		`<hurt>`, `(burnt|split|damaged|chewed|frayed|nicked|melted|cut|cracked|scorched)`,
+		`<torch>`, `(braz|solder|torch|weld)\w*`,
+		`<crack>`, `(crack|shatter|smash)\w*`,
+		`<kept>`, `((cover|panel|guard|shield|dead ?front|(kick|toe) ?(plate|panel|kick)|(port|test|tap|manometer|terminal|lug) (screw|nut|plug)|strain relief|cord (clamp|grip)|grommet|bushing|clamp|flue|duct|union|gas (nut|fitting|flex|line|hose)|anti ?tip( bracket)?|tip bracket|stack\w* kit|door glass)s?)`,
+		`<puts>`, `(put|refit|re fit|fit|tighten|screw|bolt|clamp|reconnect|connect|secure|strap|re ?attach|attach|hook|close|do up|seal|cover|nip up)`,
+		`<cord>`, `(cord|cable|flex|wire|wiring|lead|splice|joint|plug|conductor|hose)s?\b`,
+		`<wet>`, `((water|rain|condensate|melt ?water|moisture|puddle)( (got|goes|gone|comes?|came|runs|ran|drips?|leaks?|all|right|down|out|sits|stands|found|seen|\w+(ing|ed|es)))*|(leaks?|leaking|leaked|sprays|spraying|(drip|weep|dribbl|pour|trickl|seep|splash|overflow|flood|drool)\w*|(drips?|runs|ran|running|comes) down)( \w+){0,3}?)`,
+		`<more>`, `(boards|control (panel|box)|terminal|conduit|element cover|wires|connectors?|motor plugs?|relay|timer|electr\w+|(power|plug) strip|fuse box|switch box|mains|cap(acitor)?s?)`,
+		`<socket>`, `(outlet|socket|receptacle|plugs?|power strip|plug strip)( $| below| under| box| and | it | behind)`,
 		`<left>`, `(left|leaving|in use)( $| (it|in|so|as|for|alone|there|that|until|like|today|running)\b)`,
 		`<burnt>`, `(melt\w*|burn\w*|scorch\w*|charred|cooked|toasted|crispy|on fire)`,
 	)
@@ -40,7 +54,7 @@ var inRows = sync.OnceValue(func() *strings.Replacer {
 // flows at a fault (NEC 250.4(A)(5), from memory): it counts as an outlet without one.
 // What is burnt or a swollen capacitor is a danger where it was left so: else it is a
 // finding on the way to a repair (common practice).
-var alarms = slices.Concat(inAny, inSome)
+var alarms = slices.Concat(inAny, inSome, inRun)
 
 var inAny = []Alarm{
 	{Finding: "shock", quick: "shock|tingl|zap|jolt|tickle|bitten by|live | live|bit |bite|nip|belt|kick off|kick from|lit |cabinet|chassis|v on |v to |v from |v betw|hot skin|s hot|s live|electri|energi|hot to|volt| v |buzz|prickl|current on|tester l|electroc",
@@ -68,7 +82,6 @@ buzz\w* <w>(when|if) <w2>touch
 (feels?|felt|get|gets|got) buzz (off|from|on) <metal>
 prickl
 current on <shell>
-(tester|test lamp|voltage (pen|stick)) (lights|glows|beeps) <w2><shell>
 electrocut
 <shell> (measures|reads|shows|sits at) [1-9]\d+ ?v
 hot (skin|chassis)|chassis hot
@@ -88,8 +101,7 @@ no (shock|tingl|volt)
 (dog|cat|puppy) <w3>(shock|zap|bit)
 zero\b
 0 (\d+ ?)?v
-shocked (at|how|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
-in shock\b
+shocked (at|how|we|they|by (mess|price|bill|cost|state|dirt|news)|to (see|hear|find|learn)|that)
 static( $| (shock|from|electric|cling|spark|discharge))
 shock load
 shock (sticker|label|sign|hazard)
@@ -97,8 +109,9 @@ tingling noise
 (gas|tub|front|rear|new|worn|broken) shocks?\b
 shocks? (worn|broken|bad|weak|leak\w*|gone|off $)
 `}},
-	{Finding: "smoke", quick: "spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glow|toasted",
+	{Finding: "smoke", quick: "flar|spark|arc|smok|burn|scorch|melt|charred|fire|flame|smoulder|smolder|smell|flash|discolo|browned|blackened|cooked|crispy|fried|crackl|sizzl|fizz|singed|glow|toasted",
 		said: rows{text: `
+(flared|flare|flaring) up\b
 smou?lder\w*
 smell\w* <w3>(burn(t|ing)|hot (plastic|wir\w+|insulation|electric\w*)|electrical|overheat\w*)\b
 burn(t|ing) (rubber|plastic|wire|electrical) (smell|odor)
@@ -141,11 +154,9 @@ fire in (fireplace|stove|pit|wood)
 first (bake|heat|burn|use)
 self ?clean\w* <w2>(smok|smell|burn)
 smok\w* <w3>(grease|fat|crumbs|toast|food|cook|broil|bacon)
-(customer|client|owner|tenant|he|she|they) smokes?\b
 smoked (salmon|fish|meat|ham)
 smok\w* (cigar\w*|pipe|outside)
 lint fire (risk|hazard)
-guests? smokes?\b
 (bbq|grill|barbecue) .{0,12}smok
 (next door|neighbou?r\w*|(other|old|different) (fridge|unit|one|machine)) .{0,12}smok
 burn\w* smell none
@@ -332,14 +343,16 @@ not? (revers|open ground)
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
+(<e>|bond\w*) (screw|nut|lug|tag|tail|clip)s? (\w+ )?(missing|loose|gone|lost|stripped|not (on|there|fitted|back)|left (off|out|loose)|off|broken)\b
+(left|forgot|without|no|missing|lost) (\w+ )?(<e>|bond\w*) (screw|nut|lug|strap|wire|tag|tail|clip|lead)s?\b
+plug (has |got |with )*(no|without) (<e>|ground pin|round pin)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond| core) (hangs? |hanging )?(loose|dangling|broken|torn|pulled out|(came|come|fell|fallen) off|not (connected|attached)|hanging|chewed|corroded)\b
 (earth|ground|bond(ing)?) (wire|lead|strap|bond|lug) (gone|burnt|melted|cut)\b
 no bond(ing)?( wire| lug)?( $| (on|at|to)\b)
 (earth|ground|bonding) (wire |lead |strap |lug |screw |tab |tag |stud )?((on|at|of|to|from) (\w+ ){1,3})?(never|not|un) ?(been )?(connected|attached|fitted|made|bonded|landed|hooked)\b
 bond(ing)? (wire|lead|strap|jumper) left (off|out|loose)\b
 (chassis|frame|drum|shell|panel) (not |un|never )(bonded|earthed|grounded)\b
-<e> screw (missing|loose|gone|stripped)\b
-green( and yellow| yellow)? (wire|lead|conductor) (hangs? |hanging |left )?(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached)|disconnected|hanging|chewed|corroded)\b
+green( and yellow| yellow)? (wire|lead|conductor) (just |hangs? |hanging |left )*(loose|dangling|broken|cut|off|missing|torn|pulled out|not (connected|attached|landed|hooked)|disconnected|hanging|chewed|corroded)\b
 (earth|ground|bonding)( wire| lead| strap| conductor| bond)? (not |un)(reconnected|refitted|put back|hooked up|hooked back|fitted)
 <e> left (off|disconnected|loose|out|open)\b
 <e>( wire| lead| strap) left (disconnected|loose|open|un\w+)\b
@@ -354,14 +367,14 @@ no <e> (on|at|in|to) (<machine>|cabinet|case|metal|frame)\b
 winding|pin|coil
 (4|four) wire
 `}},
-	{Finding: "leak-found", quick: "pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector|charge|a2l",
+	{Finding: "leak-found", quick: "nick|stab|gouge|pour|refrigerant|pierced|punctured|hiss|sealed system|leak|sniffer|propane|butane|detector|charge|a2l",
 		said: rows{text: `
 (refrig\w*|charge|propane|iso ?butane|(r ?)?(600a?|290|32|454b)|a2l|joint|flare|braze|schrader|coil|evap\w*|flammable gas) (gas )?(leak|escap)
 (sniffer|(isobutane|propane|butane|hydrocarbon|refrigerant|combustible|leak|gas|a2l) (gas |leak )?(detector|sensor)) <sounds>
 detector <sounds> (at|near|by|on) (evap|joint|coil|braze|flare|process|tube|comp|union|cock|valve)
 leak\w* (of )?(refrigerant|propane|iso ?butane)\b
 los(es|ing|t) <w>(refrigerant|charge|410a?)\b
-(pierced|punctured|poked hole in|holed) (her )?<w>(evaporator|evap|coil|tub(e|ing)|liner)
+(nicked|stabbed|gouged|pierced|punctured|poked hole in|holed) (her )?<w>(evaporator|evap|coil|tub(e|ing)|liner)
 (evaporator|evap|coil|sealed system|tubing) (pierced|punctured|holed)
 hiss\w* (from|at) (evap|coil|tub|joint|line)
 sealed system leak

@@ -34,9 +34,6 @@ terminals?( pins?)? (blown|blew|shot|spat|popped) (out|off)
 (blew|blown|spat|shot) (out )?(one )?(comp\w* )?terminal
 copper (show(s|ing)|bare|exposed|visible)
 l[123] <w>(bare|exposed|uncovered)\b
-water <w2>(on|onto|in|into|over) <w>(live|electric\w*|terminals?|terminal block|board|junction box|wiring|connectors?|breaker|wall outlet)\b
-water <w3>(under|near|by|around|at|below) <w>(live|junction|terminal block|breaker|wiring)\b
-water <w2>(on|onto|into|over) (outlet|socket|receptacle|plug) $
 scald
 (child|kid|baby|client|customer|tenant|owner|somebody) (got )*(hurt|injured|(burnt|burned) on)\b
 (burn(t|ed|s)|cut|hurt|caught|trapped|pinched|crushed) (her |my |client's |customer's )?(hand|finger|arm)s?\b
@@ -55,7 +52,6 @@ no (discharge|drain) (tube|pipe|line) on <relief>
 (t p|tpr|prv|relief valve) <w3>(capped|plugged|corked)\b
 (t p|tpr|prv|relief valve) (\w+ ){0,6}(plug|cap|cork) (screwed |pushed |glued |soldered )?(in|on)\b
 no (t p|tpr|relief)( valve)? 
-wires? (too (small|thin)|undersized) for (breaker|fuse)
 tank (bulg|swoll|swell|balloon)
 bulg\w* (in |on )?tank
 anti ?tip <w>(missing|off|not)
@@ -71,7 +67,6 @@ light curtain (muted|blocked|out|off|dead|bypassed)\b
 (emergency stop|e ?stop|stop button|mushroom|pull cord( stop)?)( button| switch)? (no effect|no good|does nothing|dead|bad|broken|without effect|wired out|<fails> (stop|work|drop|kill|do)\w*)\b
 delayed ignition
 (bbq|grill) propane
-propane in <w2>(r ?)?(22|134a)\b
 (ball|gate|shut ?off) valve <w3>(on|in|before|ahead of) <relief>
 <relief> (\w+ ){0,5}(ball|gate) valve
 valve on <relief> (line )?(shut|closed)
@@ -90,6 +85,7 @@ overfused
 slugs? (in|for|where) (disconnect|fuse|holder|block)
 (nail|penny|coin|bolt|wire) for <w>fuse
 fuses? <w>soldered
+propane in <w2>(r ?)?(22|134a)\b
 splice\w* <w3>(no|not in|without) box
 (open|flying) splice
 spliced with tape
@@ -98,7 +94,6 @@ no strain relief
 vinyl <w>(duct|vent|hose)
 plastic (flex )?duct
 disconnect <fails> (pull|open|shut)
-(drip\w*|condensate) <w3>(on|over) <w>(board|junction|wiring|panel|live)\b
 water in <w>panel
 (lights|ignites) with (bang|boom|explosion)
 (flames?|burners?) (blows?|flash\w*) back
@@ -117,5 +112,4 @@ fire (hazard|risk)
 flames? <w3>lick\w*
 glass <w3>(falling|fell|hanging)\b
 (extension|ext) (cord|lead|cable) <w>(across|under|through|over) <w>(hall\w*|carpet|rug|door\w*|room|floor|wall|ceiling|window|walkway|stairs)
-(drips?|leak\w*) (\w+ ){0,4}(on|by|near|over|onto) (outlet|socket|receptacle)( below| under| $)
 `

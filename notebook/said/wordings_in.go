@@ -32,8 +32,9 @@ leak test <w>failed
 no bubbl
 bubbl\w* te?st (neg|ok|good|clean|passed)
 `}},
-	{Finding: "gas-leak", in: burnsGas, quick: "bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stay|flame stay|flames stay|shut off|shutoff",
+	{Finding: "gas-leak", in: burnsGas, quick: "gas|bubbl|stays open|passes|passing|hiss|leak|seep|weep|whiff|pipe open|smell|burner stay|flame stay|flames stay|shut off|shutoff",
 		said: rows{text: `
+(burner|valve|tap|cock|control|safety|jet)s? (\w+ )?(keeps? |still |lets? )*(pass(es|ing)|lets? (by|through|out)) (by |out |through )?gas\b
 (burner|flame)s? stays? (on|lit) (with|when|after|though) <w>(off|knob|valve|control|cock|call|satisfied)\b
 hiss\w* <w2>(at|from|in|by|near|behind) <w>(flex|hose|regulator|union|connector|cock|fitting|gas|pipe|meter|bottle|cylinder)
 (regulator|flex|connector|union|cock|manifold|orifice|injector)( hose| fitting| joint)? (leak|seep)
@@ -45,7 +46,6 @@ leak (left|remains)\b
 (nut|union|fitting|stem|joint|connector|cock) (weep|seep|leak)
 (nut|union|fitting|regulator|joint|connector|cock|flex|hose|(gas|flex) line) (blows )?bubbl
 (safety|oven|gas|main|control) valve <w>stays open\b
-(safety|oven|gas|main|control) valve <w>pass(es|ing) gas\b
 whiff (at|from|by|near|around)\b
 weep\w* (union|fitting|joint|connector|nut|flare)\b
 smells? (it )?(again|back)\b
@@ -103,21 +103,20 @@ no <w>(bang|boom|whoo?mp|whump|woof|kink)
 (bang|boom\w*|woof)\b.{0,20}\b(gone|fixed|cured)
 (vent|duct)\b
 `}},
-	{Finding: "co", in: ventsGas, quick: "vent|exhaust|duct|detector|inducer|comb|spill|wall",
+	{Finding: "co", in: ventsGas, quick: "dump|blow|vent|exhaust|duct|detector|inducer|comb|spill|wall",
 		said: rows{text: `
+(exhaust|vent|duct|blow|dump|discharg|terminat|end|stop|open)(s|es|ing|ed|ates)? (just |only |straight |right |pipe |hose |duct |air |dumps |blows |ends |stops |opens |out )*(in|into|inside|in to) <w>(wall|attic|crawl\w*|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen|cellar)\b
 (inducer|exhauster)( motor)?( fan)?( housing| wheel| body| gasket| case)? <w>(crack|split|hole|perforat)
 (cracked|split|hole in) (draft )?inducer
 combustion air <w2>(cover|block|plug|shut|closed|taped|restrict|stuffed)
 (covered|blocked|plugged|shut|closed|taped|stuffed) <w>combustion air
 (vent|exhaust|duct)( pipe| hose| duct| connector)? ((fell|fallen|come|came|slipped|popped|blown|knocked) (off|out|down|apart|loose)|pulled (off|apart|loose)|disconnected|not connected|apart|off)\b
-(vent|exhaust|duct)( pipe| hose| duct)? (ends?|terminat\w+|stops|exhaust\w*|blow\w*|discharg\w+|dump\w*|opens|venting) (in|into|inside) (wall|attic|crawl|garage|house|room|basement|laundry|cabinet|ceiling|closet|kitchen)
 (vent|exhaust|duct) (dumps|dumping|blows|blowing|vents|venting) (inside|indoors) $
 no comb(ustion)? air
 spill(age|ing|s) ($|<w>(at|in|into|out|from) <w>(hood|house|room|basement|diverter|closet|vent))
 (vent|flue)( pipe)? <w>touch\w* <w>(wood|joist|stud|fram\w*)
 (vent|exhaust|duct)s? inside\b
 vent\w* <w>(under|near|below|close to) <w>window
-vented (in|into) (wall|attic|crawl|garage|house|room|basement)
 detector <sounds>
 `}, harmless: rows{text: `
 (smoke|fire|leak|gas|motion|co) (leak )?detector
@@ -129,6 +128,14 @@ no spill
 (blocked|plugged|clogged|obstructed|restricted|crushed|collapsed) <w>(vent|exhaust|terminat\w+)( $| pipe| cap| stack| terminat)
 `}, harmless: rows{text: `
 (register|return|supply|floor|air|heat|ceiling|room|bedroom|wall|kitchen|bath|dryer|auto\w*|crawl\w*|attic|soffit|gable|tank|tub|hood) vent
+`}},
+	{Finding: "smoke", quick: "flared|flare up|glow", in: (*Appliance).Dries,
+		said: rows{text: `
+(red|orange) glow\b
+glowing (red )?(inside|under|behind|in back|at back)\b
+`},
+		harmless: rows{text: `
+(igniter|ignitor|element|elem|burner|heater|coil|normal)\b
 `}},
 }
 
