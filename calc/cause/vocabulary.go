@@ -397,6 +397,14 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"deni", `\bdenie[sd] ` + feels + `?` + aDanger, "all is well"},
 	{"neither", `\bneither (?:a )?` + aDanger + ` nor (?:a )?` + aDanger, "all is well"},
 	{"shock", `\bshock.?absorb\w*|\bshock (?:mount|strut|spring|pad)s?\b|\b(?:suspension )?shocks (ok|good|fine|worn|bad|broken|leak|replaced|fitted|new)|\b(?:replaced|fitted|new|changed|renewed) (?:(?:all|both|the|two|four|\d) )*shocks\b`, "damper $1"},
+	{"shock", `\bshock\w* (?:` + ofMoney + ` )*` + money, "surprise"},
+	{"shock", money + ` (?:(?:gave|was|is|came|as|an?|bit|of|quite|big|to|for|her|him|them|me|us|the|owner|cust\w*|client) )*shock\w*`, "surprise"},
+	{"in shock", `\bin shock(?: (?:about|over|since|at) .*|$|[,;.])`, "upset, "},
+	{"smok", `\b` + people + ` (?:(?:will|would|wants?|went|goes|likes?|to|both|all|still|always|was|were|is|are|who|out|only|never) )*(?:smok(?:e|es|ing|ers?)\b|for a smoke\b)(?: (?:like a chimney|outside|inside|indoors|a lot|heavily))?`, "$1 rests"},
+	{"smok", `\b(?:chain|heavy|non|ex)[- ]?smok\w+|\bsmoke (?:break|free)|\b(?:having|has|have|had|out for) a (?:quick )?smoke\b`, "rest"},
+	{"smoke ", `\bsmoke (?:alarm|det\w*)s? [^,;.]{0,20}\b(?:batt\w*|chirp\w*|expired)(?: (?:chirp\w*|batt\w*|low|dead|flat))*`, "beeper"},
+	{"burn", `\bburn(?:t|ed)(?: on| up)? (food|cheese|grease|popcorn|sugar|spills?|spillage|pizza|toast|cakes?|dinner|roast|meat|pie|crumbs|sauce|milk|fat|rice|bread)\b`, "overdone $1"},
+	{"fire ", `\bfire (?:hall|station|house|brigade|engine|truck|pit|door|exit|drill|escape|place)\b`, "station"},
 	{"smoke ", `\bsmoke (?:alarm|detector)s? [^,;.]{0,28}\b(?:when|whenever|if|while|during) .{0,16}(?:pre-?heat|bak|broil|roast|fry|grill|cook|toast|self.?clean)`, "beeper"},
 	{"burn", `\bburn(?:ing|t) (lint|hair|cloth\w*|insulation|belt|motor|oil|wood|metal|type|sort|kind)( of)? (?:smell|odor)`, "burning smell $1"},
 	{"rotten", `\bwater (?:(?:now|still|is|has|from|at|in|the|hot|taps?|shower|kitchen) )*(?:smell|stink|stank|reek)\w* (?:\w+ ){0,3}?rotten.?egg\w*|\brotten.?egg\w* (?:smell |odor )?(?:in|from|of|on|when) (?:(?:the|hot|her|my) )*(?:water(?:$| (?:run|on|tap|comes))|taps?\b|shower)`, "sulfur"},
@@ -423,6 +431,13 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"flames", `\b(blue|yellow|orange|lazy|small|low|burner|pilot) flames\b`, "$1 flame"},
 	{"flames", `\bflames ((?:at|in|on) the burner)`, "flame $1"},
 }
+
+// people are who may smoke, money what one may be shocked at, and ofMoney the words between.
+const (
+	people  = `(cust\w*|client|owner|tenant|landlord|s?he|they|lady|guy|man|wife|husband|son|neighbou?rs?|guests?|people)`
+	money   = `\b(?:bill|price|quote|quotation|cost|invoice|estimate|total|fee)s?\b`
+	ofMoney = `(?:at|when|from|over|about|of|to|by|see\w*|saw|they|he|she|i|the|a|his|her|their|how|cust\w*|client|open\w*|read\w*|hear\w*|g[eo]t\w*|look\w*|told|it|for|my|our|power|electric\w*|gas|energy|water|repair|big|new|last)`
+)
 
 // What is burnt in the place where an element plugs in is a bad joint and no wall outlet.
 const (
