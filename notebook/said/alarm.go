@@ -12,9 +12,10 @@ import (
 
 // Alarm is a danger that words speak of.
 type Alarm struct {
-	Finding        string // the code of what was found by these words
-	quick          string // words without one of which the rows are not looked at
-	beside         string // words of which one has to stand there too; none: quick is enough
+	Finding        string            // the code of what was found by these words
+	quick          string            // words without one of which the rows are not looked at
+	beside         string            // words of which one has to stand there too; none: quick is enough
+	unless         func(string) bool // who else hears the same clause, and what takes that back
 	said, harmless rows
 	acts           rows                  // what was done that is the danger itself: no word of mending before it takes it back
 	absent         bool                  // it is itself that something is not there, or not to be
@@ -139,6 +140,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 					continue
 				}
 				told = partCondemned.get().ReplaceAllString(clause, " ")
+			}
+			if a.unless != nil && a.unless(clause) {
+				continue
 			}
 			if slices.ContainsFunc(strings.Split(clause, " and "), a.done) || !mends && a.spokenOf(told, said[i]) && !a.settled(" "+clauses[max(n-1, 0)]+clause, clauses[n+1:]) && !(n > 0 && wasSo.is(clauses[n]) && mending.is(clauses[n-1])) {
 				out = append(out, a)

@@ -4,7 +4,7 @@ package said
 // in rows of their own: they are looked at only when their own words stand there (common
 // practice). Water of 65 °C and more scalds in seconds (from memory).
 var inRun = []Alarm{
-	{Finding: "hazard", absent: true, quick: "left|leav|forg|n't |dnt |ent |not |never|without|braz|solder|torch|weld|tape",
+	{Finding: "hazard", absent: true, unless: TakesOut, quick: "left|leav|forg|n't |dnt |ent |not |never|without|braz|solder|torch|weld|tape",
 		beside: "cover|panel|guard|shield|front|plate|kick|screw|nut|plug|relief|clamp|grip|grom|bushing|flue|duct|union|flex|hose|brack|kit|glass|cap|driver|spann|wrench|plier|tool|bolt|bit|rag|tape|braz|solder|torch|weld",
 		acts: rows{text: `
 (boxed|closed|buttoned|back|put|r[au]n|runs|left|started) (it )?(up |together |back )*<w>without <w2><kept>\b
