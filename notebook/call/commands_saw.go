@@ -25,7 +25,11 @@ var placing = []string{"at", "by", "on", "in", "near", "with", "from", "after", 
 func applySaw(c *Call, a *args) (*Reply, error) {
 	t := a.text("FINDING")
 	codes := c.eased(c.sighted(t), t)
-	asked, live := c.toRead(), false
+	live := false
+	var asked []unread
+	if len(c.unread) > 0 && slices.ContainsFunc(questions, func(q *question) bool { return intersects(codes, q.codes) }) {
+		asked = c.toRead()
+	}
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})
 	}

@@ -39,8 +39,10 @@ type question struct {
 }
 
 var (
-	ofDanger = &question{"a danger or of a protective device", "saw hazard, or saw no hazard", answering, []string{"hazard", "safe"}}
+	ofDanger = &question{"a danger or of a protective device", "saw hazard, or saw no hazard", []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"}, []string{"hazard", "safe"}}
 	ofReturn = &question{"the complaint again", "saw complaint back, or saw complaint gone", []string{"complaint-back", "complaint-gone"}, []string{"saw "}}
+
+	questions = []*question{ofDanger, ofReturn}
 )
 
 // worry asks about such words, and keeps them: they count as nothing until they are
@@ -84,9 +86,6 @@ func (c *Call) putRight(done string) {
 
 func (c *Call) righted(u *unread) bool { return u.right > 0 && c.alive(u.right) }
 
-// answering are the findings that answer what was asked about as a danger.
-var answering = []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"}
-
 // toRead is what was asked about and neither put right nor answered by what was seen of
 // a danger, or of none.
 func (c *Call) toRead() (list []unread) {
@@ -114,10 +113,11 @@ func (c *Call) toRead() (list []unread) {
 func (c *Call) answered(q *question) int {
 	last := 0
 	for _, code := range q.codes {
-		for _, n := range c.seenAt[code] {
-			c.spend(1)
-			if n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, q.by) {
-				last = max(last, n)
+		list := c.seenAt[code]
+		for i := len(list) - 1; i >= 0 && list[i] > last; i-- {
+			c.spend(20)
+			if n := list[i]; n <= len(c.entries) && c.alive(n) && c.entries[n-1].Kind == "saw" && said.Has(c.entries[n-1].Line, q.by) {
+				last = n
 			}
 		}
 	}
