@@ -93,13 +93,13 @@ var phaseCauses = []Cause{
 		Contradicts: []string{"one-phase", "rotation-right", "hums", "silent", "phase-lost", "leg-lost", "single-phasing", "amps-none", "amps-locked-rotor", "suction-low", "frost-even", "frost-heavy",
 			"pulls-down-on-course", "cools-down", "split-sound", "split-large", "coil-cold", "coil-iced"},
 		Fix:    "power off, locked out and proved dead, swap two of the three legs, by who is licensed to; then read amps and pressures again",
-		Work:   "swap leg, swap phase, swap two, swapped, rotation",
+		Work:   "swap leg, swap phase, swap two, swap l1 l2, swap l2 l3, swap l1 l3, swap t1 t2, swap t2 t3, swap t1 t3, swap lead, revers leg, revers phase, revers lead, rotation",
 		Note:   "a scroll that turns the wrong way is loud, draws little on every leg and raises hardly any pressure, often after work on the wiring or by the utility",
 		Source: commonPractice,
 		Own: &Own{
 			Seen: `
 				turns-wrong-way | turns wrong way, turns backwards, runs backwards, wrong rotation, rotation wrong, phase rotation wrong, phase sequence wrong, legs swapped, phases swapped, phases reversed, phase reversed, reverse phase, reversed phase, reverse phased, phase reversal, reverse rotation, reversed rotation, rotation reversed, rotates backwards, rotating backwards, turning backwards, running backwards, runs in reverse, rotates wrong way, rotates the wrong way, turns the wrong way | it turns the wrong way, or its legs come in the wrong order | rotation-right
-				rotation-right | rotation right, phase rotation right, phase sequence right, turns right way | its legs come in the order in which it turns the right way |
+				rotation-right | rotation right, rotation correct, rotation good, phase rotation right, phase sequence right, phase sequence correct, turns right way, turns the right way, turns correct way, turns in the right direction, runs right way, runs the right way, turns with the arrow | its legs come in the order in which it turns the right way |
 				after-wiring | after wiring work, after utility work, after panel work, after electrician, after the electrician, after an electrician, since electrician, since the electrician, after new disconnect, after new panel, after power company | the trouble began after work on the wiring or by the utility |`,
 			Test: Test{Code: "rotation", Name: "order of the legs with a phase rotation meter, or two legs swapped with the power off by who is licensed to, then amps and pressures", How: "saw rotation right",
 				Outcomes: []string{"rotation-right", "turns-wrong-way"}, Effort: 3, Danger: Live, Caution: []string{caution.MainsLive, caution.HotMoving}, Barred: grounded, On: []string{"three-phase", "ac-warm", "no-cool"}},

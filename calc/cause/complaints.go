@@ -294,7 +294,7 @@ var complaints = []Complaint{
 		Cured: []string{"flame-lights", "heats-up"},
 		Causes: []string{"no-supply", "gas-off", "airflow-blocked", "limit-open", "control-not-calling", "sensor-stops-heat", "connection-weak", "flame-sensor-open",
 			"igniter-open", "igniter-weak", "flame-not-sensed", "gas-coil-open"},
-		Need: []Need{{"igniter seen or read", []string{"igniter-glows", "igniter-dark", "igniter-open", "igniter-conducts"}}, {"flame seen", []string{"flame-lights", "flame-drops-out", "flame-none"}}, needEarth},
+		Need: []Need{{"igniter seen or read", []string{"igniter-glows", "igniter-dark", "igniter-open", "igniter-conducts", "igniter-strong", "igniter-weak"}}, {"flame seen", []string{"flame-lights", "flame-drops-out", "flame-none"}}, needEarth},
 	},
 	{
 		Code: "gas-quits", Name: "a gas burner that loses its heat",

@@ -83,6 +83,7 @@ type IgniterAmpsIn struct {
 	Name string
 	Amps measure.Value
 	Low  float64 // A, the least that the valve is marked with, 0 when not known
+	High float64 // A, the most, 0 when not known
 }
 
 // IgniterAmps judges whether an igniter draws what opens its valve. The valve's
@@ -99,6 +100,9 @@ func IgniterAmps(in IgniterAmpsIn) verdict.Verdict {
 		out.Word, out.Text, out.Fact = verdict.Sound, "it draws what its valve asks for", []string{"igniter-strong"}
 	case w.place(in.Amps) == below:
 		out.Word, out.Text, out.Fact = verdict.Failed, "it draws less than its valve asks for, which then opens late or never", []string{"igniter-weak"}
+	case float32(2*in.Amps.X) >= float32(in.Low+in.High) && in.Amps.X <= in.High && in.Amps.Half() <= in.High-in.Low:
+		out.Word, out.Fact = verdict.CannotTell, []string{"igniter-strong"}
+		out.Text = "in the upper half of its valve's marking, as near as this clamp tells"
 	default:
 		out.Word, out.Text = verdict.CannotTell, "too near to what its valve asks for"
 	}

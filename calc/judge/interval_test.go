@@ -95,6 +95,7 @@ func judgements(t testing.TB) []judgement {
 	}}, judgement{"heater amps at the volts at rest", []float64{3.25, 104}, func(v []measure.Value) verdict.Verdict {
 		return HeaterAmps(HeaterAmpsIn{Amps: v[0], Watts: 450, Rated: 120, Volts: v[1], AtRest: true})
 	}})
+	one("current in the earth", 0.005, func(v measure.Value) verdict.Verdict { return EarthAmps(v) })
 	one("igniter amps", 3, func(v measure.Value) verdict.Verdict { return IgniterAmps(IgniterAmpsIn{Amps: v, Low: 3.2}) })
 	for _, want := range []string{"", "open", "closed"} {
 		one("switch "+want, 1, func(v measure.Value) verdict.Verdict { return Switch(SwitchIn{Path: Switched, Ohms: v, Want: want}) })

@@ -49,6 +49,24 @@ func Metal(in MetalIn) verdict.Verdict {
 	return out
 }
 
+// mostLeaked is the most current, in A, that the protective earth of an appliance may carry
+// in use: 5 mA of a heater of several kilowatts, 3.5 mA of what a motor drives
+// (IEC 60335-1 cl. 13.2, from memory).
+const mostLeaked = 5e-3
+
+// EarthAmps judges a current in the protective earth, which carries none but a leak.
+func EarthAmps(amps measure.Value) verdict.Verdict {
+	w := atMost(mostLeaked)
+	out := begin("current in the earth", amps, w, "A", "IEC 60335-1 cl. 13.2, from memory")
+	out.Caution = []string{caution.MainsLive, caution.Shock}
+	out.Word, out.Text = w.word(amps), " is no more than an appliance may leak, as far as this clamp tells"
+	if out.Word == verdict.Failed {
+		out.Text = " in the earth: something leaks to the metal or the neutral lies on it; power off at its source"
+	}
+	out.Text = quantity(amps.X, "A") + out.Text
+	return out
+}
+
 // Neutral judges the volts between the neutral conductor and earth, under power: a
 // loaded neutral has a few (common practice).
 func Neutral(volts measure.Value) verdict.Verdict {

@@ -22,6 +22,7 @@ const (
 	Cord       Path = "cord" // one conductor from end to end
 	Flame      Path = "flame sensor"
 	Draft      Path = "pressure switch" // of a burner's draft
+	Pole       Path = "contactor pole"
 )
 
 // SwitchIn is the ohms across such a part.
@@ -47,6 +48,7 @@ var switchFacts = []struct {
 	{Cord, [4]string{"cord-sound", "cord-open", "", ""}},
 	{Flame, [4]string{"flame-sensor-closed", "flame-sensor-open", "", ""}},
 	{Draft, [4]string{"press-closed", "press-open", "", ""}},
+	{Pole, [4]string{"", "pole-open", "", ""}}, // one that is closed says nothing of the others
 }
 
 // switchFact is one of the facts for a part, "" when it is none.
@@ -93,7 +95,7 @@ func Switch(in SwitchIn) verdict.Verdict {
 		return out
 	case want == "":
 		out.Word, out.Text = verdict.CannotTell, is+"; it depends on heat and setting whether it should be"
-		if in.Path == Relay {
+		if in.Path == Relay || in.Path == Pole {
 			out.Text = is + "; it depends on the coil whether it should be: write open or closed behind the value"
 		}
 		return out

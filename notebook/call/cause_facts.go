@@ -182,7 +182,7 @@ func (l *factList) appliance() {
 		{of.DirectDrive, "direct-drive"},
 		{of.Wired, "wired-in"},
 		{of.ThreePhases && slices.Contains(of.Heard, "after-wiring"), "after-wiring"},
-		{of.Still && !(of.Gas && of.Tank), "no-air-path"},
+		{of.Still && !of.Gas, "no-air-path"},
 		{of.Radiant, "no-flame-rod"},
 		{of.HeatPumpDryer && !l.has("frost-"), "coil-hidden"},
 		{of.Unsealed, "no-sealed-system"},

@@ -27,6 +27,7 @@ func init() {
 		{[]string{"ptc", "start-device"}, "start device, across its disc", judgePTC},
 		{[]string{"relay-coil", "relay-contact", "relay"}, "current relay", judgeRelay},
 		{[]string{"potential-coil", "potential-contact"}, "potential relay", judgePotential},
+		{[]string{"contactor-pole"}, "pole of a contactor, closed while it is pulled in", judgePath(judge.Pole)},
 		{[]string{"overload", "protector"}, "outside overload protector", judgeOverload},
 		{[]string{"heater", "defrost-heater", "element", "bake", "broil", "ring", "hotplate", "grill"}, "heater element", judgeHeater},
 		{[]string{"defrost-thermostat", "bimetal", "defrost-limit"}, "defrost thermostat, which conducts when it is cold", judgeDefrost},
@@ -160,6 +161,14 @@ func judgeFlame(c *Call, name string, rs []*reading, before int) verdict.Verdict
 	}
 	return judgePath(judge.Flame)(c, name, rs, before)
 }
+
+// isRod tells a rod that a flame is sensed with, by whatever it is called.
+func (c *Call) isRod(name string) bool {
+	name = strings.ToLower(name)
+	return startsWithAny(name, rods) || c.appliance().Furnace && strings.HasPrefix(name, "flame-sens")
+}
+
+var rods = []string{"flame-rod", "flame-probe"}
 
 // burns reports whether the appliance burns gas, by its name or its complaint.
 func (c *Call) burns() bool {

@@ -5,6 +5,7 @@ import (
 
 	"ohmcall/calc/judge"
 	"ohmcall/calc/verdict"
+	"ohmcall/notebook/said"
 )
 
 // stuckDoor is the finding of a door or lid switch that conducts with the door open.
@@ -84,6 +85,46 @@ var proofInterlocks = proofWanted{"each door switch read open with the door open
 		}
 		return shown{held: opens > since, text: "read open" + atEntry(opens)}
 	}}
+
+// lineFuse tells work on the fuse of a microwave oven's supply: of one that runs and does
+// not heat a fuse by no other word is that of the high voltage (common practice).
+func (c *Call) lineFuse(w doneWork) bool {
+	text := w.text
+	return c.appliance().HighVolts && said.Has(text, theFuse) && !said.Has(text, otherPlaces) &&
+		(c.complaint() != said.NoWaves || said.Has(text, ofMains))
+}
+
+var (
+	theFuse = []string{"fuse"}
+	ofMains = []string{"line", "main", "supply"}
+)
+
+// fuseProofs are what a new line fuse wants: its interlocks blow it, so each is to be known
+// to open, and the monitor switch to change over (common practice).
+var fuseProofs = []proofWanted{
+	{proofInterlocks.what, func(c *Call, _ int) shown {
+		_, opens, count := c.interlocks(c.entry + 1)
+		told := c.lastOf(c.seenAt["interlocks-good"], c.entry)
+		if count > 1 {
+			told = max(told, opens)
+		}
+		return goodSince(told, c.renewedBreaker(ofDoor))
+	}},
+	{"the monitor switch read in both states (ohm monitor-switch OL closed, then ohm monitor-switch … open)", func(c *Call, _ int) shown {
+		at := c.lastOf(c.seenAt["monitor-opens"], c.entry)
+		if j := c.judged[monitorKey]; j != nil && j.verdict.Word == verdict.Sound && len(j.verdict.Entries) > 1 {
+			at = max(at, lastEntry(j.verdict))
+		}
+		return goodSince(at, c.renewedBreaker(ofDoor[3:4]))
+	}},
+}
+
+func goodSince(at, since int) shown {
+	if at <= since {
+		return shown{}
+	}
+	return shown{held: true, text: "good" + atEntry(at)}
+}
 
 // monitorKey is the subject of the switch that guards them: one that fails is a point of
 // the proof until it is renewed, whatever else was mended.

@@ -14,7 +14,16 @@ import (
 func TestInterlocks(t *testing.T) {
 	const oven = "unit microwave oven; fault fuse blows every time; safe unplugged; "
 	const ends = "; saw heats; saw leakage test good; ohm earth 0.10; close"
+	const read = "; ohm primary-switch OL open, secondary-switch OL open; ohm monitor-switch 0.1 open; ohm monitor-switch OL closed"
 	for lines, want := range map[string]string{
+		"unit microwave; fault blown main fuse; safe unplugged; ohm fuse OL; did replaced the line fuse; ohm fuse 0.1" + ends:                                               "not proved",
+		"unit microwave; fault blown main fuse; safe unplugged; ohm fuse OL" + read + "; did replaced the line fuse" + ends:                                                 "proved",
+		"unit microwave; fault dead, no display; safe unplugged; ohm fuse OL; did new fuse" + ends:                                                                          "not proved",
+		"unit microwave; fault dead, no display; safe unplugged; ohm fuse OL; did new fuse; saw interlocks good; saw monitor switch good" + ends:                            "proved",
+		"unit microwave; fault dead, no display; safe unplugged; ohm tco OL; did new thermal fuse; ohm tco 0.1" + ends:                                                      "proved",
+		"unit microwave; fault runs does not heat; safe unplugged; saw hv fuse blown; did new hv fuse" + ends:                                                               "proved",
+		"unit microwave; fault runs does not heat; safe unplugged; saw hv fuse blown; did replaced fuse" + ends:                                                             "proved",
+		oven + "saw interlocks good; saw monitor switch good; did replaced fuse and monitor switch" + ends:                                                                  "not proved",
 		oven + "ohm primary-interlock 0.1 open, door-switch 0.1 open; ohm monitor-switch OL open; did replaced fuse and monitor switch" + ends:                              "unsafe",
 		oven + "ohm primary-switch 0.1 open; did replaced fuse" + ends:                                                                                                      "unsafe",
 		oven + "ohm primary-switch 0.1 open; did replaced both door switches" + ends:                                                                                        "unsafe",
@@ -23,16 +32,16 @@ func TestInterlocks(t *testing.T) {
 		oven + "ohm primary-switch 0.1 open; did replaced both door switches; ohm primary-interlock OL open, secondary-interlock OL open" + ends:                            "proved",
 		oven + "saw door interlock welded; did replaced door switches" + ends:                                                                                               "unsafe",
 		oven + "saw door interlock welded; did replaced door switches; ohm primary-switch OL open" + ends:                                                                   "proved",
-		oven + "ohm primary-switch 0.1 open; strike 4 slip; ohm primary-switch OL open; did replaced fuse" + ends:                                                           "proved",
-		oven + "ohm primary-switch 0.1 closed, secondary-switch 0.1 closed; did replaced fuse" + ends:                                                                       "proved",
+		oven + "ohm primary-switch 0.1 open; strike 4 slip; ohm primary-switch OL open; did replaced fuse" + ends:                                                           "not proved",
+		oven + "ohm primary-switch 0.1 closed, secondary-switch 0.1 closed; did replaced fuse" + ends:                                                                       "not proved",
 		oven + "did replaced both door switches; saw interlocks good" + ends:                                                                                                "proved",
 		oven + "did replaced both door switches; saw interlocks good; ohm primary-switch 0.1 open" + ends:                                                                   "unsafe",
 		oven + "saw interlocks good; did replaced both door switches" + ends:                                                                                                "not proved",
 		oven + "did replaced door latch" + ends:                                                                                                                             "not proved",
 		oven + "ohm monitor-switch OL open; did replaced fuse" + ends:                                                                                                       "not proved",
 		oven + "ohm monitor-switch OL open; ohm monitor-switch OL closed; did replaced fuse" + ends:                                                                         "not proved",
-		oven + "ohm monitor-switch 0.1 open; ohm monitor-switch OL closed; did replaced fuse" + ends:                                                                        "proved",
-		oven + "ohm light-switch 0.1 open; did replaced fuse" + ends:                                                                                                        "proved",
+		oven + "ohm monitor-switch 0.1 open; ohm monitor-switch OL closed; did replaced fuse" + ends:                                                                        "not proved",
+		oven + "ohm light-switch 0.1 open; did replaced fuse" + ends + read:                                                                                                 "proved",
 		"unit microwave; fault light stays on with door open; safe unplugged; ohm primary-switch 0.1 open; ohm secondary-switch 0.1 open; close":                            "unsafe",
 		"unit microwave; fault does not start; safe unplugged; ohm door-switch 0.1 open; ohm thermal-cutout OL; did replaced thermal cutout; ohm thermal-cutout 0.1" + ends: "unsafe",
 		"unit dryer; fault no heat; safe unplugged; ohm door-switch 0.1 open; ohm thermal-fuse OL; did replaced thermal fuse; close":                                        "unsafe",

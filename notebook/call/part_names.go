@@ -28,6 +28,7 @@ var partAliases = map[string]string{
 	"element-bake": "bake", "element-broil": "broil", "oven-sensor": "sensor", "temp-sensor": "sensor", "oven-probe": "sensor",
 	"power-cord": "cord", "radiant-sensor": "flame-sensor", "selector": "switch", "selector-switch": "switch", "lid": "switch",
 	"kit": "module", "start-kit": "module", "hard-start": "module", "hard-start-kit": "module", "water-valve": "valve", "inlet-valve": "valve",
+	"heat": "heater", "strip": "heater", "heat-strip": "heater",
 }
 
 // canonical is a part's name in the table for one of its other names; digits

@@ -118,17 +118,24 @@ func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	if a.HighVolts && c.workOn(ofWaves) {
 		also = append(also, &proofLeakage)
 	}
-	if stuck, _, _ := c.interlocks(c.entry + 1); a.HighVolts && stuck == 0 && len(c.seenAt[stuckDoor]) == 0 && c.workOn(ofDoor) {
+	ofFuse := a.HighVolts && slices.ContainsFunc(c.doneNow(), c.lineFuse)
+	if stuck, _, _ := c.interlocks(c.entry + 1); a.HighVolts && stuck == 0 && len(c.seenAt[stuckDoor]) == 0 && !ofFuse && c.workOn(ofDoor) {
 		also = append(also, &proofInterlocks)
 	}
 	if j := c.judged[monitorKey]; j != nil && j.verdict.Word == verdict.Failed && !c.replacedSince(monitorKey, j) {
 		also = append(also, &proofMonitor)
+	}
+	if ofFuse {
+		also = append(also, &fuseProofs[0], &fuseProofs[1])
 	}
 	switch {
 	case a.HighVolts && !wants(list, &proofHeat) && !said.Has(a.Fault, []string{"heat", "warm", "cook", "cold"}):
 		also = append(also, &proofWorks)
 	case a.HighVolts, heats && !weighed:
 		also = append(also, &proofHeat)
+	}
+	if c.rotationAsked() {
+		also = append(also, &proofRotation)
 	}
 	list = slices.Clip(list)
 	for _, p := range also {

@@ -22,6 +22,9 @@ func (c *Call) newBad(since int, told string) (out []string) {
 		v := &j.verdict
 		last := v.Entries[len(v.Entries)-1]
 		kind, name, _ := strings.Cut(key, "\x00")
+		if last <= since && v.Word == verdict.Failed && c.stillOpen(key, j) {
+			out = append(out, name+" renewed, or read again: "+v.Text+" ("+entryList(v.Entries)+"); if all runs, it is bypassed or was read wrong")
+		}
 		if last <= since || v.Word == verdict.Sound && kind != "trip" {
 			continue
 		}

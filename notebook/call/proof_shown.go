@@ -184,6 +184,12 @@ func (c *Call) tooHot(r *reading) string {
 	return ""
 }
 
+// tapped are places of heated water wherever they are, fromTank those of what heats water.
+var (
+	tapped   = []string{"water", "tap", "faucet", "shower", "sink"}
+	fromTank = []string{"outlet", "hot", "tank"}
+)
+
 // cooks is that it is seen to heat what stands in it or on it, else a temperature of that.
 func cooks(c *Call, since int) shown {
 	if s := seen("heats-up")(c, since); s.held {
@@ -210,11 +216,15 @@ func heat(c *Call, since int) shown {
 		return shown{held: c.value(r).Lo >= heatedWater || d >= leastRise,
 			text: r.shown() + " from " + in.shown() + " (entries " + itoa(min(in.entry, r.entry)) + ", " + itoa(max(in.entry, r.entry)) + ")"}
 	}
-	least := float64(heated)
-	if strings.EqualFold(r.a, "water") || c.appliance().Furnace {
-		least = heatedWater
+	least, says := float64(heated), ": not surely 50 °C (122 °F)"
+	if place := strings.ToLower(r.a); c.appliance().Furnace || startsWithAny(place, tapped) || c.appliance().Immersed && startsWithAny(place, fromTank) {
+		least, says = heatedWater, ": not surely 40 °C (104 °F)"
 	}
-	return shown{held: c.value(r).Lo >= least, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
+	s := shown{held: c.value(r).Lo >= least, text: r.shown() + " (entry " + itoa(r.entry) + ")"}
+	if !s.held {
+		s.text += says + ", from where on it tells of heat (common practice)"
+	}
+	return s
 }
 
 // heaterRenewed is the last entry by which a heater was replaced in a call about

@@ -214,6 +214,9 @@ func TestWhatProofBringsIsToldOnce(t *testing.T) {
 	for _, f := range fanProofs {
 		points = append(points, f.runs.what, f.amps.what)
 	}
+	for i := range fuseProofs {
+		points = append(points, fuseProofs[i].what)
+	}
 	for _, p := range seenProofs {
 		points = append(points, p.what)
 		k, _ := cause.ComplaintBy(p.complaint)

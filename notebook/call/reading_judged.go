@@ -23,6 +23,8 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		switch {
 		case heaterOf(r) != "":
 			return "sheath", heaterOf(r)
+		case r.b == caseName && c.isRod(r.a): // its burner is at the metal: a path tells of it alone
+			return "part", strings.ToLower(r.a)
 		case r.b == caseName:
 			return "case", r.of + "\x00" + r.a
 		case r.b != "" && partOf(r.of) != nil:
@@ -77,6 +79,9 @@ func (c *Call) subject(r *reading) (kind, name string) {
 		}
 		if legs := c.legOfMotor(r.a); legs != "" {
 			return legAmpsKind, legs
+		}
+		if startsWithAny(strings.ToLower(r.a), earthed) {
+			return "amp", earthed[0]
 		}
 		return "amp", r.a
 	case "trip":
@@ -356,11 +361,14 @@ func (c *Call) judgeAmp(name string, r *reading) verdict.Verdict {
 	if strings.HasPrefix(strings.ToLower(name), "flame") {
 		return judge.FlameAmps("", c.value(r))
 	}
+	if name == earthed[0] {
+		return judge.EarthAmps(c.value(r))
+	}
 	if isIgniter(name) {
 		p, _ := c.plateAt("", "igniter", "")
 		in := judge.IgniterAmpsIn{Name: name, Amps: c.value(r)}
 		if p.isQ {
-			in.Low, _ = p.q.In("A")
+			in.Low, in.High = p.q.SI(), p.hi.SI()
 		} else {
 			in.Low = c.plateNumber(name, "amps", "A")
 		}

@@ -102,10 +102,20 @@ func (c *Call) neutralPoor() string {
 	return "power off at its source and kept off: by " + number(l1.X) + " and " + number(l2.X) + " V to neutral that is poor or lost; an electrician or the utility mends it"
 }
 
-// farOver are the volts of the supply that are far too high and were not mended since.
+// farOver are the volts of the supply that are far too high, and a current in the earth,
+// which were not mended since.
 func (c *Call) farOver() []*judged {
-	return slices.DeleteFunc(c.verdictsWith("supply-far-over"), func(j *judged) bool { return lastEntry(j.verdict) <= c.lastMended() })
+	list := c.verdictsWith("supply-far-over")
+	if j := c.judged[earthKey]; j != nil && j.verdict.Word == verdict.Failed {
+		list = append(list, j)
+	}
+	return slices.DeleteFunc(list, func(j *judged) bool { return lastEntry(j.verdict) <= c.lastMended() })
 }
+
+// earthKey is the subject of the current in the protective earth, which is called so.
+const earthKey = "amp\x00earth"
+
+var earthed = []string{"earth", "ground"}
 
 // neutralRead is by what readings of its legs a neutral is poor.
 func (c *Call) neutralRead() string {
@@ -166,6 +176,9 @@ func (c *Call) supplyLost(r *cause.Result) string {
 // mostSplit is more than two legs of a household's supply read (common practice).
 const mostSplit = 300
 
+// legsToN are the points from a leg to neutral.
+var legsToN = []string{"L1–N", "L2–N", "N–L1", "N–L2"}
+
 // atRest judges the supply without load: between the legs where the appliance
 // is fed by both.
 func (c *Call) atRest(r *reading, before int) verdict.Verdict {
@@ -184,6 +197,9 @@ func (c *Call) atRest(r *reading, before int) verdict.Verdict {
 		in.L1, in.L2 = c.leg("L1", before), c.leg("L2", before)
 		in.Assumed = c.ratedVolts() == 0
 		out = judge.Legs(in)
+		if v.Lo > notLeg && among(legsToN, strings.ToUpper(r.where())) && (c.ratedVolts() == 0 || nominal == splitNominal) {
+			return judge.NotHere("supply", r.shown()+" is what two legs have between them: a leg stands on the neutral, or the points were others", v)
+		}
 	}
 	if among(out.Fact, "supply-usable") {
 		if less := c.heatsLess(v, nominal); less != "" {

@@ -83,7 +83,7 @@ func TestReadingForms(t *testing.T) {
 		{"ohm cold heater 32.0", "heater: cannot tell"},
 		{"ohm hot surface igniter 60.0", "igniter hot-surface-igniter: cannot tell, not open"},
 		{"ohm hot surface igniter case OL", "insulation hot-surface-igniter to case: cannot tell, no gross fault"},
-		{"ohm flame rod case OL", "insulation flame-rod to case: cannot tell, no gross fault"},
+		{"ohm flame rod case OL", "flame rod: cannot tell, open, as a sound rod is"},
 		{"ohm inlet valve case 20k", "insulation inlet-valve to case: failed, 20 kΩ to the case"},
 		{"ohm push button 0.1", "push-button is none of the parts that are judged here"},
 		{"ohm start winding 3.1", "common–start 3.1 Ω"},

@@ -100,6 +100,9 @@ var respellings = []respelling{
 	{of: "ohm", from: `(?i) case `, to: ` case `},
 	{of: "ohm", from: `(?i)^(\S+) g (\S+ test )`, to: `$1 case $2`}, // a tester stands between a pin and earth
 	{of: "ohm", from: `(?i)^(\S{3,}) sw `, to: `$1-switch `},
+	// A switch is read at what is set.
+	{of: "ohm", from: `(?i)^(speed-switch) (\S+) (low|med|medium|high)$`, to: `$1-$3 $2 closed`},
+	{of: "ohm", from: `(?i)^(\S*switch\S*|\S*thermostat) (\S+) (?:switched |turned |set )?off$`, to: `$1 $2 open`},
 	{of: "ohm", from: `(?i)valve coil `, to: `valve `},
 	{of: "ohm", from: `(?i)^valve (hot|cold) `, to: `valve-$1 `},
 	{of: "ohm", from: `(?i)^(hot|cold) (?:water )?valve `, to: `valve-$1 `},
@@ -127,6 +130,7 @@ var respellings = []respelling{
 	{of: "mark", from: `(?i) s$`, to: ` start`},
 	{of: "mark", from: `(?i) r$`, to: ` run`},
 	{of: "plate", from: `(?i)(^|, ?)mfd cap(?:acitor)? (fan|herm|comp) `, to: `${1}mfd $2 `},
+	{of: "plate", from: `(?i)(^|, ?)igniter (?:amps?|current|draws?) `, to: `${1}igniter `},
 	{of: "plate", from: `(^|, ?)(\w+) ?[=:] ?`, to: `$1$2 `},
 	{of: "part", from: `, ?[$€£](\d)`, to: `, $1`},
 	{of: "units", from: `(?i)^(?:°|deg ?)?f\w*$`, to: `F`},

@@ -186,7 +186,7 @@ func numbered(text, name string) bool {
 // mends reports whether work speaks by its words of what mends a cause, and not
 // of another machine where the cause is of the one in question.
 func (c *Call) mends(k *cause.Cause, text string) bool {
-	return cause.Mends(k.Code, text) && !(k.Machine && c.onAnother(text))
+	return cause.Mends(k.Code, text) && !(k.Machine && c.onAnother(text)) && !(k.Code == "high-volts-failed" && c.lineFuse(doneWork{work: work{text: text}}))
 }
 
 // onAnother reports whether a text is of a motor other than the machine that the
