@@ -150,10 +150,10 @@ func (k *chore) only(words []string) bool {
 }
 
 var (
-	tidying = chore{" hauled wiped mopped swept vacuumed hoovered tidied cleaned took takes taken put carried plugged cover panel lid ",
+	tidying = chore{" hauled wiped mopped swept vacuumed tidied cleaned took takes taken put carried plugged cover panel lid ",
 		" the a my all of and it them up down out away off back in on again over with me round around from to under behind floor floors cabinet site area mess place outside worktop counter kitchen bench room old failed part parts tools tool rubbish packaging box boxes trash garbage racks rack shelf shelves drawer drawers food sill oven client customer van truck sheet sheets dust unit machine cover covers panel panels lid access rear front top bottom side service screws ",
-		" mopped swept tidied hoovered vacuumed "}
-	sweeping = chore{" vacuumed hoovered swept mopped wiped ", " lint dust the all some it up from off under behind around floor floors unit machine cabinet room door sill fridge dryer ", ""}
+		" mopped swept tidied vacuumed "}
+	sweeping = chore{" vacuumed swept mopped wiped ", " lint dust the all some it up from off under behind around floor floors unit machine cabinet room door sill fridge dryer ", ""}
 	trying   = chore{" ran reran ",
 		" it them the an a one two both all full complete short quick long empty test wash dry drying bake broil self service diagnostic diagnostics error code load cycle cycles mode modes test tests program programs programme through in on for at about over half hour hours hr hrs h min mins minute minutes ok fine good well again burner burners element elements comp compressor fan fans motor motors pump heat cool high low speed speeds rinse spin drain fill unit machine appliance fridge freezer refrigerator dryer washer dishwasher oven range stove cooker ac cabinet ",
 		" ran reran "}

@@ -27,23 +27,40 @@ var (
 	// unopened tells work at such a part by which no joint is opened.
 	unopened = Lazily(`^(i |we )?(opened|turned|shut|closed|lit\b|re-?lit\b|lighted|reset|set\b|left)|\b(coils?|knobs?|drain|relief|mixing|water|lamp|label|screw)\b`)
 
-	refrigerantWork = Lazily(`\b(un|de-?)?braz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d|r-?\d|propane|(iso)?butane|refrigerant)|\bused (\w+ )?r-?\d|\bcharge of \d|\btopped (it |the charge )?(up|off)|\b(added|weighed in|put in|let in|dumped in) ([\w.]+ ){0,4}?(refrigerant|charge|freon|gas$|gas (to|in)\b|r-? ?\d|4\d\d[abc]\b)|\b(adjusted|trimmed|corrected) (the )?(refrigerant )?charge\b|\bgassed (it |the (system|unit) )?up\b|\bevacuat|\bpulled .{0,12}vacuum` +
+	refrigerantWork = Lazily(`\b(un|de-?)?braz|\bsilver.?solder|\brecharg|\bre-?gass|\bcharged (it |up |back |the |system |unit )*(with|to|by|in|\d|r-?\d|propane|(iso)?butane|refrigerant)|\bused (\w+ )?r-?\d|\bcharge of \d|\btopped (it |the charge )?(up|off)|\b(added|weighed in|put in|let in|dumped in) ([\w.]+ ){0,4}?(refrigerant|charge|gas$|gas (to|in)\b|r-? ?\d|4\d\d[abc]\b)|\b(adjusted|trimmed|corrected) (the )?(refrigerant )?charge\b|\bgassed (it |the (system|unit) )?up\b|\bevacuat|\bpulled .{0,12}vacuum` +
 		`|\brecovered\b|\bpurged\b|\bvented (the )?(gas|charge|refrigerant)|\bcut the tube|\bpiercing|\b(access|line.?tap|expansion|reversing) (valve|core)|\bvalve core|\btxv\b|\bprocess tube|\b(un)?sweated (in |out |off |the |a |new )*(joint|drier|tub|line|valve|fitting)|\bopened (up )?(the )?(sealed )?(system|circuit)\b|\b(cut|sawed|torched)( out| off)? (the |old )*((filter[ -]?)?drier|cap(illary)? tube|capillary)( (with|and|by|using|at)\b|$)|\b(suction|discharge|refrigerant) line\b`)
 	refrigerantParts = Lazily(`\b(compressor|comp|evaporator|evap|condenser|cond|capillary|cap tube|accumulator|(filter[ -]?)?drier)\b`)
 	// besideIt are parts at one of those which leave it whole.
 	besideIt = Lazily(`\b(relay|start|device|overload|protector|capacitor|run cap|terminals?|cover|plug|wires?|wiring|leads?|mounts?|bolts?|kit|ptc|board|pan|oil|fans?|motor|sensor|therm\w+|heater|control|switch|probe|bulb|hose|tray|drain|door|belt|drum|lint|vent|grille?|guard|screen)\b`)
 )
 
-// charged tells the gas that was put in, by words of one of which aGas begins; oils and
+// charged tells the gas that was put in, where aGas has one; oils and
 // hoses are for one, and none.
 var (
 	charged = pattern{expr: `\b(?:(?:re)?charg(?:ed|ing)|top(?:ped)? (?:\w+ )*?(?:up|off)|added|used|filled|gassed|put)\b(?:[ ,]+[\w.]+){0,5}?[ ,]+(r-? ?\d{2,4}[a-z]{0,2}|propane|(?:iso)?butane)\b( label| sticker| hose| gauge| oil| leak| detector| torch| bottle| tank| cylinder| grill| heater)?`}
-	aGas    = []string{"r1", "r2", "r4", "r5", "r6", "r-", "r ", "propane", "butane"}
+	byName  = []string{"propane", "butane"}
 )
+
+// aGas reports whether a text may name a refrigerant, by a number behind an r or by name.
+func aGas(text string) bool {
+	for i := 0; i+1 < len(text); i++ {
+		if text[i]|0x20 != 'r' || i > 0 && wordByte(text[i-1]|0x20) {
+			continue
+		}
+		n := i + 1
+		if n+1 < len(text) && (text[n] == '-' || text[n] == ' ') {
+			n++
+		}
+		if text[n] >= '0' && text[n] <= '9' {
+			return true
+		}
+	}
+	return Has(text, byName)
+}
 
 // Charged gives the gas that words of what was done say was put in, "" when they name none.
 func Charged(done string) string {
-	if Has(done, aGas) {
+	if aGas(done) {
 		if m := charged.get().FindStringSubmatch(strings.ToLower(done)); m != nil && m[2] == "" {
 			return m[1]
 		}
@@ -54,7 +71,7 @@ func Charged(done string) string {
 // Held gives the gas that words say was put into a machine or is in it, "" when they name
 // none, deny it or speak of what may be.
 func Held(text string) string {
-	if !Has(text, aGas) {
+	if !aGas(text) {
 		return ""
 	}
 	for _, c := range Clauses(text) {
@@ -204,15 +221,15 @@ func Shown(text string) []string {
 
 // LosesCharge reports whether a text says that a machine's refrigerant is short now.
 func LosesCharge(text string) bool {
-	return Has(text, []string{"gas", "charge", "refrigerant", "pressure", "freon"}) && slices.ContainsFunc(Now(sinceThen.get().ReplaceAllString(text, "")), func(t Telling) bool {
+	return Has(text, []string{"gas", "charge", "refrigerant", "pressure"}) && slices.ContainsFunc(Now(sinceThen.get().ReplaceAllString(text, "")), func(t Telling) bool {
 		return losesCharge.get().MatchString(t.Clause) && !keepsCharge.get().MatchString(t.Clause)
 	})
 }
 
 var (
 	losesCharge = pattern{expr: `
-(low|short|down) (on|of) (the )?(gas|charge|refrigerant|freon)\b
-(los(t|ing|es)|leaks|leaking) (\w+ ){0,2}(gas|charge|refrigerant|freon)\b
+(low|short|down) (on|of) (the )?(gas|charge|refrigerant)\b
+(los(t|ing|es)|leaks|leaking) (\w+ ){0,2}(gas|charge|refrigerant)\b
 under.?charged\b
 (pressures?|charge|gas|refrigerant) (\w+ ){0,2}(dropp(ed|ing)|drops?|fall(s|ing|en)?|fell|gone|low)\b
 (gas|charge|refrigerant) (is |has )?(out|flat)\b
