@@ -234,6 +234,6 @@ under.?charged\b
 (pressures?|charge|gas|refrigerant) (\w+ ){0,2}(dropp(ed|ing)|drops?|fall(s|ing|en)?|fell|gone|low)\b
 (gas|charge|refrigerant) (is |has )?(out|flat)\b
 `}
-	keepsCharge = pattern{expr: `\b(no|not|never|none|nothing|without|isn'?t|hasn'?t|didn'?t|doesn'?t|if|when|as|of)\b.*\b(gas|charge|refrigerant|pressures?|freon|low|drop)|\b(when|as|normal|expected)\b`}
+	keepsCharge = pattern{expr: `\b(no|not|never|none|nothing|without|isn'?t|hasn'?t|didn'?t|doesn'?t|if|when|as|of)\b.*\b(gas|charge|refrigerant|pressures?|low|drop)|\b(when|as|normal|expected)\b`}
 	sinceThen   = pattern{expr: `(?i) since (yesterday|then|the (repair|work|charge)|(my |the )?last \w+)`}
 )
