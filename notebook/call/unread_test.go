@@ -20,6 +20,8 @@ func TestAskedStaysToBeRead(t *testing.T) {
 		{"saw wire brown and brittle at terminal", "did replaced wire and terminal", false},
 		{"saw wire brown and brittle at terminal", "did new wire and terminal ordered|did new terminal and wire tomorrow", true},
 		{"saw breaker hot", "did cleaned panel|did new belt", true},
+		{"note cap top is bulged", "did replaced run capacitor", false},
+		{"note cap top is bulged", "did replaced contactor", true},
 		{"saw breaker hot", "saw no hazard", false},
 		{"saw breaker hot", "saw hazard", false},
 		{"saw breaker hot", "strike 1 not so", false},

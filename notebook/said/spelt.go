@@ -11,7 +11,7 @@ import (
 const (
 	alarmWords = "shock shocks shocked tingle tingles smoke smoked smoking spark sparks sparked sparking smell smells smelled burning burned scorched charred " +
 		"melted melting leaks leaking leaked fumes flames arcing bypassed jumpered jumped jumper bridged defeated capped plugged exposed cracked disconnected rollout " +
-		"ground grounded earth earthed terminal terminals connector connectors interlock missing hanging together transformer"
+		"ground grounded earth earthed terminal terminals connector connectors interlock missing hanging together transformer exchanger insulation shattered"
 	miswords = " leak acing aring arming bridge brides caped cape cared capped carked chared expose flame flams fume hock hocks hocked sock socks socked " +
 		"laking leaned leas leaing park parks parked parking spar spars spared sparing sell sells soke soaked soaking mell mells moke moking melting meting lugged " +
 		"racked racing raced raking ringed tinge tinges tingle urned umped burnings ruining " +

@@ -30,11 +30,13 @@ func Worries(text string) Worry {
 		return Calm
 	}
 	renews, most := Has(text, renewalWords), Calm
-	for _, clause := range Clauses(cause.Calmed(text)) {
+	clauses := Clauses(cause.Calmed(text))
+	mends := slices.ContainsFunc(clauses, mending.is)
+	for _, clause := range clauses {
 		// What is renewed in one clause does not put back what another takes out.
 		c, of := " "+clause+" ", worriesFor(clause, renews && (Has(clause, renewalWords) || Has(clause, oldWords)))
 		feared := worrying(c, true)
-		if of == Calm && (!worrying(c, renews) || !renews && mending.is(clause) && !feared) {
+		if of == Calm && (!worrying(c, renews) || mends && !feared && (!renews || !mending.is(clause))) {
 			continue
 		}
 		if !saysWell(clause) && !(Has(clause, wellWords) && alsoWell.is(clause)) && !Thaws(clause) && (feared || !(Has(clause, gaugeWords) && borne(clause)) && !saysBack(clause)) {
@@ -61,13 +63,18 @@ func PutRight(told, work string) bool {
 			mended += " " + strings.Join(thing.get().FindAllString(c, MostClauses), " ")
 		}
 	}
+	mended = shortened.Replace(mended)
 	for _, t := range thing.get().FindAllString(told, MostClauses) {
+		t = shortened.Replace(t)
 		if t = " " + strings.TrimSuffix(t, "s"); !strings.Contains(mended+" ", t+" ") && !strings.Contains(mended+" ", t+"s ") {
 			return false
 		}
 	}
 	return mended != "" && thing.is(told) && !(Has(told, fusing) && strings.ContainsAny(told, "0123456789"))
 }
+
+// shortened are things that are called by two names.
+var shortened = strings.NewReplacer("capacitor", "cap", "compressor", "comp", "element", "elem", "switch", "sw", "overload", "ol")
 
 // mendWords are those without one of which no work mends; thing tells what may be dangerous.
 var (
@@ -124,12 +131,21 @@ var together = [][][]string{
 	{{" flame"}, {" high", " yellow", " orange", " lick", " out ", " loud"}},
 	{{" prong"}, {" cut", " missing", " bent", " off ", " broke"}},
 	{{" neutral"}, {" ground", " open", " lost", " tied", " off ", " float"}},
-	{{" latch"}, {" not ", "n't ", " broke", " fail", " off "}},
+	{{" latch"}, {" not ", "n't ", " broke", " fail", " off ", " ajar"}},
 	{{" blade", " impeller", " pulley"}, {" crack", " wobbl", " loose", " chip"}},
 	{{" finger", " kid ", " kids ", " child", " toddler"}, {" open", " reach", " stick", " into", " back", " hot "}},
 	{{" resistor"}, {" thermistor", " sensor", " ntc", " probe", " thermostat"}},
 	{{" two phase", " 2 phase", " two leg", " 2 leg"}, {" ran ", " run ", " bump", " start"}},
 	{{" tape", " ptfe"}, {" flare"}},
+	{{" shatter", " shater", " shard", " jagged", " razor", " smashed", " trapped", " pops open", " flies open", " springs open"}},
+	{{" bust", " broke", " snapp"}, {" latch", " spring", " hinge", " guard", " glass", " strap", " bracket"}},
+	{{" lock"}, {" self ", "self in", "selves in", " kids in", " child in"}},
+	{{" insul"}, {" cut", " gone ", " peel", " crumb", " nick", " chew", " split"}},
+	{{" forgot", " couldn't find", " couldnt find"}, {" screw", " lug", " cover", " tighten", " retighten", " strap", " clamp", " bolt"}},
+	{{" cover", " panel", " grille", " guard"}, {" not on ", " left off", " still off", " no screws"}},
+	{{" harness"}, {" drum", " blade", " belt", " pulley", " edge"}},
+	{{" cap ", " capacitor"}, {" still at", " sitting at", " still sitting", " still had", " bit me", " not bled", " held charge"}},
+	{{" won't break", " wont break", " won't open", " wont open"}, {" disconnect", " disco ", " leg", " contactor", " breaker"}},
 	{{" tank"}, {" empty", " dry "}, {" fired", " power", "ed on", " energi", " was on"}},
 	{{" water", " leak"}, {" access cover", " access panel", " junction box"}},
 	{{" door", " lid "}, {" open"}, {" run", " turn", " spin", " hot "}},
@@ -184,8 +200,8 @@ const soundly = `(limit|rollout|safet\w+|eco|tco|lwco|interlock|switch|sw|fuse|t
 
 // alsoWell does so in words of which each clause that it tells has one of wellWords.
 var (
-	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\b(killed|switched off|turned off|shut off|flipped off) (the |our )?(breaker|power|main)|\bgas (co|company|board|man|men|guy|utility)( \w+)? (here|came|coming|in|changed|swap|due)|\bgas (bill|account)|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\b(shelf|turntable|tray|jar) (glass )?(is |was )?crack|\bcracked (glass )?(shelf|turntable|tray|jar)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\b(no|not|never|nor) (a |any |been )?(smell|smok|shock|spark|burn|scorch|melt|by-?pass|jump|bridg|crack|loose|hot)\w*|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to|we|they|that)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\b(cuts|shuts|cycles|kicks) (out|off) (at|on) (\d|(the |its )?(thermostat|t-?stat|stat|control)\b)|\bold (\w+ )?cap(acitor)? (was |is )?(bulg|swell|swollen)|\b(watched|saw|see) (it|the (ice|frost)) (melt|thaw)|\b(ice|frost) (is |was |now )*(melt|thaw)\w*|\bin (a )?(manual|forced) defrost\b|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
-	wellWords = []string{"gas ", "breaker", "power", "closed", "ol ", "overload", "circuit", "no ", "not ", "never ", "nor ", "work", "match", "open", "kills", "reset", "burnt", "crack", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "cuts", "melt", "thaw", "defrost", "shuts", "cycles", "kicks", "bulg", "swell", "swoll", "neutral", "mended", "smooth", "safet"}
+	alsoWell  = pattern{expr: `^(all )?(the )?(\w+ )?` + soundly + ` (all |\d |is |are )*(closed|in circuit|work|match|stock)$|\b` + soundly + ` (all )?(\d )?opens?\b|\b(ol|overload)( heaters)? (trips|in auto|set (to|at)|match)|\bkills\b|\b(killed|switched off|turned off|shut off|flipped off) (the |our )?(breaker|power|main)|\bgas (co|company|board|man|men|guy|utility)( \w+)? (here|came|coming|in|changed|swap|due)|\bgas (bill|account)|\bmatch(es)? (the )?(plate|tag)|\breset (the |it|eco|breaker|limit)|\b(shelf|turntable|tray|jar) (glass )?(is |was )?crack|\bcracked (glass )?(shelf|turntable|tray|jar)|\bfire (ext|dept|department|marshal)|\b(old|bad) (\w+ )?(part|element|elem|relay|igniter) (was )?burnt|\b(no|not|never|nor) (a |any |been )?(smell|smok|shock|spark|burn|scorch|melt|by-?pass|jump|bridg|crack|loose|hot|bare|exposed|fray|damage|extension|tripped|sign)\w*|\b(right (for|size)|new run)\b|\b(as|by|per) (on )?(the )?(plate|sheet|manual|tag|print)\b|\bshocked (at|by|how|to|we|they|that)\b|\b(stops|drops) (at once|the|when|out)\b|\b(moves|draws|drawn) (free|up and down|well)|\b(cuts|shuts|cycles|kicks) (out|off) (at|on) (\d|(the |its )?(thermostat|t-?stat|stat|control)\b)|\bold (\w+ )?cap(acitor)? (was |is )?(bulg|swell|swollen)|\b(watched|saw|see) (it|the (ice|frost)) (melt|thaw)|\b(ice|frost) (is |was |now )*(melt|thaw)\w*|\bin (a )?(manual|forced) defrost\b|\b(in place|there|present|intact|landed)$|\bclear of\b|\b(lid|door) gasket (is |was )?\w+|\bfuse( \w+)? (is |was )?(blown|open)$|\bcontactor (\w+ ){0,3}(pull(s|ed)? in|out)$|\b(fuse box|breaker label|vent hood|(fire|smoke) alarm) |\bout of (the )?(water|wet)\b|\bshuts (right )?off when\b|\bcap( top)? was (bulg|swoll|dom)|\beven (flame|all round)|\boff neutral\b|\b(mended|smooth)\b|\ball safet\w+ (are )?(back )?(in|closed|working)\b`}
+	wellWords = []string{"gas ", "breaker", "power", "closed", "ol ", "overload", "circuit", "no ", "not ", "never ", "nor ", "work", "match", "open", "kills", "reset", "burnt", "crack", "fire ", "jumper", "tag", "print", "right", "new run", "plate", "sheet", "manual", "shocked", "stops", "drops", "moves", "draw", "even", "place", "there", "present", "intact", "landed", "clear of", "gasket", "fuse ", "contactor", "breaker label", "hood", "alarm", "out of", "was ", "cuts", "melt", "thaw", "defrost", "shuts", "cycles", "kicks", "bulg", "swell", "swoll", "neutral", "mended", "smooth", "safet"}
 )
 
 // ofGuards are devices that protect, or may; strong are ways of taking one out that need

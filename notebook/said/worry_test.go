@@ -120,13 +120,32 @@ bobby pin across the limit
 breaker hot
 60 A fuses on a 30 A circuit
 earth prong has been broken off the plug
-door lock connector charred`: Feared, `
+door lock connector charred
+door glass shatered, shards in cavity
+latch busted, still cooks when ajar
+cap still sittin at 1900V after 10 min
+insul cut under strain relief
+forgot to retighten lugs
+tub spring broke
+couldnt find the rear cover screws
+harness hanging in the drum path
+disconnect pull out wont break one leg`: Feared, `
 thermostat stuck on
 float switch stuck up
 coil plugged with lint
 tightened loose wire at C terminal
 vent pipe blocked by a nest
-removed extension cord, plugged straight in`: Doubted, `
+contactor chatters`: Doubted, `
+removed extension cord, plugged straight in
+vent was full of lint, cleaned to the wall
+no bare wires, all insul good
+3 prong plug good, ground pin there
+hi limit in place
+fuse L3 blown
+contactor does not pull in
+lid gasket torn at the hinge
+eco not tripped
+back panel on, harness clipped clear of the drum
 spark module is new
 old run cap was bulging
 customer said no smell of burning
