@@ -159,6 +159,10 @@ func (c *Call) tellComplaint(r *Reply) {
 		r.add(Plain, "It is taken for a danger. What the appliance does or does not do besides can be said too: fault smell of gas, does not heat.")
 		return
 	}
+	if len(hits) == 0 && c.appliance().Oil {
+		r.add(Plain, "No causes of oil burners are held here; saw … and readings are kept, and what they prove.")
+		return
+	}
 	if len(hits) == 0 {
 		r.add(Plain, "It is none of the common complaints by its words: help complaints lists them; saw … tells what you find.")
 		return

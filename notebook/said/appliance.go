@@ -30,6 +30,7 @@ type Appliance struct {
 	Still         bool // moves no air and no water through itself
 	Elements      bool // several heaters on one supply
 	Furnace       bool // its flame is sensed by a rod
+	Oil           bool // an oil burner heats it, of which no causes are held
 	HighVolts     bool // thousands of volts inside, which nothing here is made to judge
 	ThreePhases   bool
 	Seals         bool   // has a door with a gasket against water, or may
@@ -58,7 +59,7 @@ func ApplianceOf(unit, fault string) *Appliance {
 		NoMains: onPilot(unit), Radiant: isKind(gasUnits, unit) && isKind(dryers, unit),
 		Inverter:  Has(unit, onDrives),
 		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
-		Furnace:   Has(both, []string{"furnace", "boiler"}),
+		Furnace:   Has(both, []string{"furnace", "boiler"}), Oil: burnsOil(unit),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
 	}
 	if ap.Tame(fault) {

@@ -27,6 +27,19 @@ func oneClause(words string, hits []cause.Hit) []cause.Hit {
 // first: what they mean in an appliance of that kind, and else a fan, pump or
 // drum that stands is a motor's, unless the words speak of cold that is not kept.
 func complaintsOf(words, unit string) []cause.Hit {
+	hits := complaintsIn(words, unit)
+	if burnsOil(unit) {
+		hits = slices.DeleteFunc(hits, func(h cause.Hit) bool { return h.Code == "no-heat" || slices.Contains(Burners, h.Code) })
+	}
+	return hits
+}
+
+// burnsOil tells what an oil burner heats, by what it is called: no causes of those are held.
+func burnsOil(unit string) bool { return Has(unit, []string{"oil"}) && oilBurners.is(strings.ToLower(unit)) }
+
+var oilBurners = pattern{expr: `\boil\b.{0,12}\b(furnace|boiler|burner|fired|(water )?heater)|\b(furnace|boiler|burner)\b.{0,12}\boil\b`}
+
+func complaintsIn(words, unit string) []cause.Hit {
 	words = spelt(words)
 	hits := oneClause(words, cause.Hits(words))
 	if words == "" {
