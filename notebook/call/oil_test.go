@@ -9,14 +9,14 @@ import (
 // told: it has other parts (common practice).
 func TestOilBurnersHaveNoCauses(t *testing.T) {
 	for line, held := range map[string]bool{
-		"unit oil furnace|fault no heat":                       false,
-		"unit oil fired boiler|fault burner locks out":         false,
-		"unit boiler, oil|fault no hot water":                  false,
-		"unit oil burner water heater|fault pilot wont light":  false,
-		"unit gas furnace|fault no heat":                       true,
-		"unit oil filled radiator|fault no heat":               true,
+		"unit oil furnace|fault no heat":                          false,
+		"unit oil fired boiler|fault burner locks out":            false,
+		"unit boiler, oil|fault no hot water":                     false,
+		"unit oil burner water heater|fault pilot wont light":     false,
+		"unit gas furnace|fault no heat":                          true,
+		"unit oil filled radiator|fault no heat":                  true,
 		"unit furnace, gas, blower oiled last year|fault no heat": true,
-		"unit oil furnace|fault blower doesn't come on":        true,
+		"unit oil furnace|fault blower doesn't come on":           true,
 	} {
 		c := New()
 		unit, fault, _ := strings.Cut(line, "|")

@@ -57,9 +57,9 @@ func ApplianceOf(unit, fault string) *Appliance {
 		Tank: tanks().MatchString(both), Immersed: immersed().MatchString(both),
 		Still:   still.get().MatchString(both) && !Has(both, []string{"induction"}),
 		NoMains: onPilot(unit), Radiant: isKind(gasUnits, unit) && isKind(dryers, unit),
-		Inverter:  Has(unit, onDrives),
-		Elements:  elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
-		Furnace:   Has(both, []string{"furnace", "boiler"}), Oil: burnsOil(unit),
+		Inverter: Has(unit, onDrives),
+		Elements: elements.get().MatchString(unit) && !Has(strings.ToLower(unit), highVolts),
+		Furnace:  Has(both, []string{"furnace", "boiler"}), Oil: burnsOil(unit),
 		HighVolts: Has(both, highVolts), ThreePhases: isKind(phases3, both), FanShared: inOneCase().MatchString(both) && !twoFans().MatchString(both),
 	}
 	if ap.Tame(fault) {

@@ -35,7 +35,9 @@ func complaintsOf(words, unit string) []cause.Hit {
 }
 
 // burnsOil tells what an oil burner heats, by what it is called: no causes of those are held.
-func burnsOil(unit string) bool { return Has(unit, []string{"oil"}) && oilBurners.is(strings.ToLower(unit)) }
+func burnsOil(unit string) bool {
+	return Has(unit, []string{"oil"}) && oilBurners.is(strings.ToLower(unit))
+}
 
 var oilBurners = pattern{expr: `\boil\b.{0,12}\b(furnace|boiler|burner|fired|(water )?heater)|\b(furnace|boiler|burner)\b.{0,12}\boil\b`}
 
