@@ -113,6 +113,11 @@ func (l *factList) judgements() {
 			if strings.HasPrefix(code, "coil-") && c.ofOtherCoil(name) {
 				continue
 			}
+			if code == "heater-sound" && j.family == "heater" {
+				if twin := twinOf(name); twin != "" && c.unreadBefore(twin, before) {
+					continue // the other may be the one that failed
+				}
+			}
 			if j.family != "" {
 				parts = append(parts, partFact{cause.Fact{Code: code, Entry: entries[i]}, j.family, j.part, word})
 			} else if kind == legAmpsKind && code == "leg-lost" && !c.behindOpen() && c.lastShown([]string{"phase-lost"}) > 0 {

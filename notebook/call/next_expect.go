@@ -206,7 +206,7 @@ func (c *Call) heaterToRead() (name string, watts, volts float64, whole bool) {
 	case only != "" && !others:
 		name = only
 	default:
-		name = "heater"
+		name = cmp.Or(c.twinToRead(), "heater")
 	}
 	watts, whole = c.heaterWatts(name)
 	_, volts = c.heaterVolts()

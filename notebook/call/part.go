@@ -273,7 +273,7 @@ func judgeHeater(c *Call, name string, rs []*reading, _ int) verdict.Verdict {
 	if strings.Contains(name, "circuit") {
 		in.Series = judge.WithThermostat
 	}
-	if among([]string{"heater", "element"}, name) {
+	if among([]string{"heater", "element"}, name) || twinOf(name) != "" {
 		in.Coils = coilsOf(strings.ToLower(c.last("unit")))
 	}
 	return judge.Heater(in)

@@ -1,5 +1,48 @@
 package call
 
+import (
+	"math"
+	"slices"
+	"strings"
+)
+
+// twins are words by which two heaters of one appliance are told apart (common practice).
+var twins = [][2]string{{"upper", "lower"}, {"top", "bottom"}, {"inner", "outer"}, {"left", "right"}}
+
+// twinOf is the other of two heaters, by the name of the one, "" of any other.
+func twinOf(name string) string {
+	name = strings.ToLower(name)
+	for _, pair := range twins {
+		for i, w := range pair {
+			if rest, ok := strings.CutPrefix(name, w+"-"); ok && isHeater(name) {
+				return pair[1-i] + "-" + rest
+			}
+		}
+	}
+	return ""
+}
+
+// unreadBefore reports whether no ohms or amps were read of a part before an entry.
+func (c *Call) unreadBefore(name string, before int) bool {
+	c.spend(2 * len(c.readings))
+	return !slices.ContainsFunc(c.readings, func(r *reading) bool {
+		return r.entry < before && c.alive(r.entry) && r.b == "" && (r.quality.word == "ohm" || r.quality.word == "amp") && strings.EqualFold(r.a, name)
+	})
+}
+
+// twinToRead is a heater of two that was not read, though the other was; "" when none is.
+func (c *Call) twinToRead() string {
+	for i := len(c.readings) - 1; i >= 0; i-- {
+		c.spend(2)
+		if r := c.readings[i]; r.quality.word == "ohm" && c.alive(r.entry) {
+			if twin := twinOf(r.a); twin != "" && c.unreadBefore(twin, math.MaxInt) {
+				return twin
+			}
+		}
+	}
+	return ""
+}
+
 // heaterWatts are the watts that a heater is held to: its own, else those of the plate,
 // on which more may draw. Those of what cools are of its machine (common practice).
 func (c *Call) heaterWatts(name string) (watts float64, whole bool) {
