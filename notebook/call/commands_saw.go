@@ -86,7 +86,10 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	c.answers(r, codes, asked)
 	c.stands(r, codes)
 	parts := strings.Split(c.fanWords(t), ",")
-	if mended != "" {
+	if among(codes, "quits-glowing") {
+		parts = nil // told by more than its words
+	}
+	if mended != "" && len(parts) > 0 {
 		parts = parts[:len(parts)-1]
 	}
 	for _, part := range parts {
@@ -158,6 +161,9 @@ func (c *Call) sighted(text string) []string {
 	if a := c.appliance(); (a.HighVolts || c.onThreePhases()) && strings.Contains(strings.ToLower(text), "itself") {
 		codes = slices.DeleteFunc(codes, func(code string) bool { return code == liveFindings[0] }) // nobody called it
 	}
+	if c.complaint() == said.GasQuits && said.Has(text, []string{"glow"}) && said.Has(text, unlit) {
+		codes = append(slices.DeleteFunc(codes, func(code string) bool { return code == "igniter-glows" || code == "quits-glowing" }), "quits-glowing")
+	}
 	for _, a := range c.alarmsIn(text, false) {
 		if f := c.inAppliance(a.Finding); !among(codes, f) && !among(codes, "no-"+f) {
 			codes = append(codes, f)
@@ -165,6 +171,10 @@ func (c *Call) sighted(text string) []string {
 	}
 	return codes
 }
+
+// unlit are words of a glow behind which nothing burns: where the heat comes and is lost,
+// it was seen once it was hot (common practice).
+var unlit = []string{"no flame", "no ignition", "no burner", "not light", "n't light", "nt light"}
 
 // inAppliance is what a leak is of: a burner's of fuel gas, a machine's of its
 // refrigerant; what runs with its door open sends out waves where it is an oven of
