@@ -143,6 +143,8 @@ no bare wires, all insul good
 hi limit in place
 fuse L3 blown
 contactor does not pull in
+lid switch clicks
+lid-switch closes
 lid gasket torn at the hinge
 eco not tripped
 back panel on, harness clipped clear of the drum
