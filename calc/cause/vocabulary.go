@@ -232,6 +232,9 @@ func (v *lexicon) buildVouching() *set {
 // vouches gives way to one that it cannot stand beside: it starts, and cuts out.
 func FindFindings(text string) []string {
 	var out []string
+	if strings.Contains(text, "leak ") || strings.Contains(text, "leaks ") {
+		text = Calmed(text) // what came of a test stands behind a comma
+	}
 	for _, part := range strings.Split(text, ",") {
 		part = strings.TrimSpace(part)
 		each := []string{part}
@@ -324,7 +327,7 @@ flame-lights panel display flicker flickers dim blink blinks blinking flash flas
 flame-drops-out minute minutes min mins hour hours while
 breaker-holds off disconnected unplugged removed isolated
 hums runs running
-noisy shut shutdown shutoff
+noisy shut shutdown shutoff well fine good great quietly nicely
 heats-up element elements coil circuit relay light
 cools-down coil coils
 starts-and-runs amps current cap capacitor hot warm light lights water hard rough other out some most reluctantly eventually
@@ -412,7 +415,13 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"socket", `\b` + ofElement + ` sockets?` + browned, "terminal burnt"},
 	{"recep", `\b` + ofElement + ` recep(?:tacle)?s?` + browned, "terminal burnt"},
 	{"recep", `\brecep(?:tacle)? block` + browned, "terminal burnt"},
+	{"gas leak", `\bgas leaks? ` + gasTest + `[ ,:-]*` + tightNow + butLeaks, "gas leak test good$1"},
+	{"smoke ", `\bsmoke (?:(?:spot|number|no|test|reading|scale|is|was|at|of|reads?|came|out|with|a|the|pump|paper|bacharach)[. :=]+)+(?:0|zero|nil|none|trace|clean)\b(?:[^.\d]|$)`, "no smoke "},
 	{"smoke", `\bsmoke (test|pencil|bomb|tube|match)`, "puff $1"},
+	{"hose", switchHose + holed, "pressure switch hose cracked"},
+	{"tub", switchHose + holed, "pressure switch hose cracked"},
+	{"hose", holedFirst, "pressure switch hose cracked"},
+	{"tub", holedFirst, "pressure switch hose cracked"},
 	{"not connected", `\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`, "$1 disconnected"},
 	{"while", `\bwhile (?:the |its )?(door|lid)\b`, "with $1"},
 	{"while", `\bwhile ((?:the )?(?:i|you|we|he|she|they|client|customer|someone) (?:open|pull|lift))`, "when $1"},
@@ -443,6 +452,23 @@ const (
 const (
 	ofElement = `(?:[lr][rfh]|(?:left|right|front|rear|back|big|small|large) (?:rear|front|burner|element)|elem(?:ent)?|burner|surface|coil|heater)(?:'?s)?`
 	browned   = `(?: block)?(?: is| was| looks| found| all)* (?:(?:brown|burn|black|scorch|char|discol|melt)\w*)(?: (?:brown|black|up|out)\b)*`
+)
+
+// A test of a gas is no leak when it names none: gasTest is how it is said to be done, and
+// tightNow what came of it.
+const (
+	gasTest  = `(?:(?:soap|bubble|sniffer|pressure|re) )*(?:re)?(?:(?:test|check|search)(?:ed|s|ing)?|soaped)\b`
+	tightNow = `(?:(?:done|was|were|is|are|all|both|every|each|the|at|on|of|new|joints?|fittings?|connections?|unions?|valves?|flex|manifold|pipes?|lines?|hoses?|came|up|again|after|repair|w|with|by|using|and|soapy?|solution|water|spray|foam|detector|sniffer)[ ,:/-]+)*(?:(?:with|w/?|by) bubbles?[ ,:-]+)?` +
+		`(?:good|ok|okay|tight|clean|clear|none|nil|negative|nothing|dry|pass(?:ed)?|zero|0|no (?:bubbles?|leaks?|signs?))\b`
+	butLeaks = `(?:[^;]*(?:[^o]|[^n]o) (leak|bubbl|hiss|seep|weep|whiff|fail)\w*)?` // at another joint
+)
+
+// The hose by which a pressure switch feels the draft spills nothing when it is holed: it
+// draws air in (common practice).
+const (
+	switchHose = `\b(?:rubber )?(?:(?:inducer|(?:pressure|vacuum|draft)(?: sw\w*)?|sensing)(?: (?:pressure|vacuum|sensing|rubber|sw\w*))* (?:hose|tub(?:e|ing)|line)s?|(?:hose|tub(?:e|ing)) (?:of|on|at|to|from)(?: the)? (?:inducer|pressure sw\w*)(?: (?:port|nipple|tap|barb))?)`
+	holed      = `(?: (?:is|was|are|has|had|a|an|looks|badly|all|found|at|end|the))* (?:crack|split|torn|tear|hole|perish|rot|brittle|broken|pinhole|chafed|melted)\w*`
+	holedFirst = `\b(?:crack(?:ed)?|split|torn|holed|perished|rotted|brittle|hole|pinhole)(?: (?:in|on|at|the|rubber))* (?:inducer|pressure(?: sw\w*)?|sensing) (?:hose|tub(?:e|ing))s?`
 )
 
 // inHarmless are their patterns, each made when it is first asked for.

@@ -144,6 +144,12 @@ func (c *Call) fanWords(text string) string {
 	if strings.Contains(low, "float ") && among([]string{"overfills", said.NoDrain}, c.complaint()) {
 		text = bareFloat().ReplaceAllString(text, "${1} down$2") // up, it would not fill, or it would pump
 	}
+	if of := c.complaint() == said.NoDrain; (of || strings.Contains(a.Unit, "washer") && !strings.Contains(a.Unit, "dish")) && said.Has(low, []string{"water", "pit", "basin", "crock", "tub"}) {
+		text = notOut().ReplaceAllString(text, "does not drain")
+		if of {
+			text = pitEmpty().ReplaceAllString(text, "${1}drains")
+		}
+	}
 	text = said.KitTried(text)
 	if !said.Has(low, []string{"fan ", "blower "}) || !bareFan().MatchString(text) {
 		return text
@@ -163,6 +169,8 @@ func (c *Call) fanWords(text string) string {
 var (
 	bareFan   = said.Lazily(`(?i)(^|, *)(?:the )?(?:fan|blower) `)
 	bareFloat = said.Lazily(`(?i)(\bfloat (?:switch )?stuck)($| *[,;])`)
+	notOut    = said.Lazily(`(?i)\bno water (?:is |gets? )?(?:mov(?:es|ing)|(?:com|go|gett?)(?:es|ing|s)? out|leav(?:es|ing)|pumped)\b`)
+	pitEmpty  = said.Lazily(`(?i)(^|, *)(?:the )?(?:pump )?(?:pumps(?: out| down)?|empties|clears)(?: the| its)? (?:sump |whole )?(?:pit|basin|crock|tub|water)(?: (?:all|right|fully|down|dry|empty|out))*(?: (?:and|then) (?:stops|shuts off|turns off|cuts off|goes off)$)?\b`)
 	bareLeaks = said.Lazily(`(?i)(^|, *)no (?:more )?leaks?($|[ ,])`)
 )
 

@@ -191,8 +191,8 @@ func (c *Call) inAppliance(code string) string {
 		return "radiates"
 	case code == "device-burnt" && c.complaint() == "too-hot":
 		return "heat-welded"
-	case code == "device-burnt" && a.Unit != "" && a.Unsealed:
-		return ""
+	case (code == "device-burnt" || code == "oil-stain") && a.Unit != "" && a.Unsealed:
+		return "" // a burner's oil is in its tank
 	case code == "flame-lights" && a.Unit != "" && !a.Gas && (a.Electric || a.HighVolts || !a.Unsealed):
 		return ""
 	case code == "fans-quiet" && c.complaint() != "noisy-cold":

@@ -405,7 +405,11 @@ func (c *Call) alarmNext(late bool) string {
 func (c *Call) stands(r *Reply, codes []string) {
 	for _, a := range c.alarms() {
 		if among(codes, "no-"+a.code) {
-			r.add(Ask, "That does not take the danger off: what is wanted is "+c.proofOf(a.alarm, a.at)+".")
+			first := ""
+			if c.lasts(a.alarm, c.entry) {
+				first = ", after the work that mends it (did …); if there was none, strike " + itoa(a.at)
+			}
+			r.add(Ask, "That does not take the danger off: what is wanted is "+c.proofOf(a.alarm, a.at)+first+".")
 		}
 	}
 }

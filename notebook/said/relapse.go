@@ -22,6 +22,9 @@ func Now(text string) (now []Telling) {
 		if i+1 < len(list) && Has(list[i+1], []string{"no", "as it", "as exp", "usual", "nil", "0", "cycle"}) && takenBack.get().MatchString(list[i+1]) {
 			continue
 		}
+		if i > 0 && Has(told, []string{"empties", "pit", "drains", "pumps"}) && rested.is(clause) {
+			continue // a pump that has drained its pit
+		}
 		may := Has(clause, failing)
 		if may && notHeld.get().MatchString(clause) && !Has(clause, []string{"before", "arriv"}) {
 			now = append(now, Telling{clause, true})
@@ -49,6 +52,9 @@ func FailsAfter(text string) bool {
 	}
 	return last >= 0 && slices.ContainsFunc(Now(strings.Join(clauses[last+1:], ", ")), func(t Telling) bool { return t.Fails })
 }
+
+// rested tells a clause of what goes off, and no more.
+var rested = pattern{expr: `^(and |it )*(shuts|turns|switches|kicks|cuts|goes|stops)( itself| off| by itself)*$`}
 
 // takenBack tells a clause that says of the one before that it is none, or as it should.
 var takenBack = pattern{expr: `^((that'?s |that is |it'?s |this is |which is |is )?(quite |all )?(normal|as it should|as expected|expected|usual)\b|cycle[sd] off\b|(none|nil|no|0|not any)( (seen|found|now))?$)`}
