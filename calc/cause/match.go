@@ -77,6 +77,9 @@ func KeepsNoCold(code string) bool { return slices.Contains(coldComplaints, code
 // phrase, with at most two words between.
 func saysAll(text, phrase []string) bool {
 	for from := range text {
+		if from > 0 && denies[text[from-1]] && len(phrase) == 1 && telling[phrase[0]] {
+			continue // no buzz
+		}
 		if follows(text[from:], phrase) {
 			return true
 		}

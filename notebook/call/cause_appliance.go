@@ -144,7 +144,7 @@ func (c *Call) fanWords(text string) string {
 	if strings.Contains(low, "float ") && among([]string{"overfills", said.NoDrain}, c.complaint()) {
 		text = bareFloat().ReplaceAllString(text, "${1} down$2") // up, it would not fill, or it would pump
 	}
-	if of := c.complaint() == said.NoDrain; (of || strings.Contains(a.Unit, "washer") && !strings.Contains(a.Unit, "dish")) && said.Has(low, []string{"water", "pit", "basin", "crock", "tub"}) {
+	if of := c.complaint() == said.NoDrain; (of || said.Has(a.Unit, []string{"washer"}) && !said.Has(a.Unit, []string{"dish"})) && said.Has(low, []string{"water", "pit", "basin", "crock", "tub"}) {
 		text = notOut().ReplaceAllString(text, "does not drain")
 		if of {
 			text = pitEmpty().ReplaceAllString(text, "${1}drains")

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"time"
 
 	"ohmcall/calc/cause"
 	"ohmcall/notebook/record"
@@ -53,6 +54,9 @@ func (c *Call) relapse(r *Reply, text string) {
 	if len(c.mended) == 0 || text == "" {
 		return
 	}
+	if text = c.ofThis(text); text == "" {
+		return
+	}
 	fare, kept, rests := c.fares(text), c.kept(), said.Rests(text)
 	if c.listedBad() {
 		fare = said.Beside // it is gone when what was seen is
@@ -99,6 +103,17 @@ func (c *Call) relapse(r *Reply, text string) {
 	}
 }
 
+// ofThis is what of a text is of how this machine does now: on the visit, what the client
+// says that it was is of the time before.
+func (c *Call) ofThis(text string) string {
+	c.spend(400 * min(len(text), said.MostBytes))
+	n := c.lastMended()
+	return said.OfThis(text, c.last("unit"), n > 0 && (n > len(c.entries) || c.at.Sub(c.entries[n-1].At) < visit))
+}
+
+// visit is how long one lasts at the most (common practice).
+const visit = 8 * time.Hour
+
 // listedBad reports whether the line at hand holds a finding by which the proof is lost.
 func (c *Call) listedBad() bool {
 	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry == c.entry; i-- {
@@ -127,6 +142,9 @@ func (c *Call) fares(text string) said.Fare {
 	if c.faredAt != c.entry || c.faredText != text {
 		c.faredAt, c.faredText, c.faredOf = c.entry, text, said.Beside
 		if c.spend(4 * len(text)); said.OnMachine(text) {
+			if text = c.ofThis(text); text == "" {
+				return c.faredOf
+			}
 			c.spend(1600 * min(len(text), said.MostBytes))
 			c.faredOf = c.kept().Fares(text)
 		}

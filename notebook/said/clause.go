@@ -72,6 +72,7 @@ var short = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`<who>`, `(client|cust|customer|cx|consumer|owner|homeowner|tenant|resident|landlord|landlady|he|she|they|who)`,
 		`<it>`, `(unit|machine|appliance|`+kin+`|it)`,
+		`<named>`, `(`+kin+`|dish ?washer|washing machine|ice ?maker|stove|cooktop|hob|microwave|furnace|boiler|water heater|heat pump|ac|dispos\w+)s?\b`,
 		`<left>`, `(?:it|the|unit|machine|appliance|`+kin+`|switched|turned)`,
 		`<part>`, `(?:part|device|kit|relay|overload|capacitor|cap|compressor|fan|motor|heater|element|board|pcb|control|sensor|thermistor|thermostat|valve|seal|gasket|switch|timer|belt|pump|fuse|cord|igniter|bearing|magnetron|module|contactor)`,
 		`<trade>`, `(electrician|sparky|hvac( (tech\w*|contractor|company|firm))?|(gas|refrigeration|licen[sc]ed|approved) (tech\w*|contractor|person|engineer|firm|installer|mechanic)|gas ?fitter|plumber|builder|gas supplier|specialist|certified (person|tech\w*|man|firm)|sealed.system (tech\w*|man|firm))`,

@@ -98,6 +98,7 @@ live <metal>\b
 		harmless: rows{text: `
 no (shock|tingl|volt)
 (by|from) (dog|fence|cattle|toaster)
+ask\w* <w>(if|whether) <w>(could|can|might|may|would|will) (give <w2>|ever )?(shock|zap|electrocut\w*)( her| him| me| us| them| you| kids| \w+(one|body))? $
 (dog|cat|puppy) <w3>(shock|zap|bit)
 zero\b
 0 (\d+ ?)?v
@@ -236,6 +237,7 @@ soot(y|ed|ing)?\b
 flames? (burns? |burn )?(yellow|lazy)
 `},
 		harmless: rows{text: `
+^ ((client|customer|cust|owner|tenant|she|he|lady|said|says|that|got) )*(headache|dizzy|nausea|sick) <w3>(from|due to|because of) <w>(cold|flu|migraine|hangover|sinus|covid|allerg\w*)( meds| pills)? $
 no (co\b|carbon|soot|crack|roll|headache|nausea|back|spill|fumes)
 roll ?out (sw\w* )?(tested )?(closed|good|sound|ok|0)
 ^ disconnected flue
