@@ -9,10 +9,10 @@ import "strings"
 func OfThis(text, unit string, visiting bool) string {
 	low := " " + strings.ToLower(strings.ReplaceAll(text[:min(len(text), MostBytes)], "’", "'"))
 	own := 0
-	if Has(low, elseWords) && Has(low, machines) && !anotherOne.is(strings.ToLower(unit)) {
+	if Has(low, elseWords) && sortsIn(low) != 0 && !anotherOne.is(strings.ToLower(unit)) {
 		own = sortsIn(strings.ReplaceAll(unit, "/", " "))
 	}
-	told := Has(low, tellWords) && Has(low, pastWords)
+	told := Has(low, tellWords)
 	if own == 0 && !told {
 		return text
 	}
@@ -39,10 +39,8 @@ func OfThis(text, unit string, visiting bool) string {
 }
 
 var (
-	tellWords = []string{"say", "said", "told", "tells", "claim", "think", "report"}
-	pastWords = []string{" was ", " were ", "had been", "used to", " for ", "why ", " guy", " tech", "brother", "kids", "children", "dog", "husband", "neighbo"}
-	elseWords = []string{" next", " back", "her ", "his ", "their ", "other ", "second ", "spare ", "garage", "basement", " has ", " have ", "look at", " call", " ask", "neighbo", "another"}
-	machines  = []string{"fridge", "freezer", "refrig", "washer", "dryer", "oven", "range", "stove", "cooktop", "microwave", "furnace", "boiler", "heater", "disposer", "ice maker", "disposal", " ac ", "a/c", "heat pump"}
+	tellWords = []string{"say", "said", "told", "tell", "claim", "think", "report"}
+	elseWords = []string{" next", " back", "her ", "his ", "their ", "second ", "spare ", "garage", "basement", " has ", " have ", "look", " call", " ask", "neighbo", "mom", "mother"}
 
 	// present tells a clause of what is so now, or came after the repair.
 	present = pattern{expr: `\b(now|again|still|today|tonight|overnight|last night|this (morning|afternoon|evening|one|unit|machine)|here|since (the|your|my) (repair|visit|fix)|after (the|your|my|you|i)|yesterday)\b`}
