@@ -232,7 +232,7 @@ func (v *lexicon) buildVouching() *set {
 // vouches gives way to one that it cannot stand beside: it starts, and cuts out.
 func FindFindings(text string) []string {
 	var out []string
-	if strings.Contains(text, "leak ") || strings.Contains(text, "leaks ") {
+	if strings.Contains(text, "leak") {
 		text = Calmed(text) // what came of a test stands behind a comma
 	}
 	for _, part := range strings.Split(text, ",") {
@@ -418,10 +418,8 @@ var harmless = [...]struct{ holds, is, plain string }{
 	{"gas leak", `\bgas leaks? ` + gasTest + `[ ,:-]*` + tightNow + butLeaks, "gas leak test good$1"},
 	{"smoke ", `\bsmoke (?:(?:spot|number|no|test|reading|scale|is|was|at|of|reads?|came|out|with|a|the|pump|paper|bacharach)[. :=]+)+(?:0|zero|nil|none|trace|clean)\b(?:[^.\d]|$)`, "no smoke "},
 	{"smoke", `\bsmoke (test|pencil|bomb|tube|match)`, "puff $1"},
-	{"hose", switchHose + holed, "pressure switch hose cracked"},
-	{"tub", switchHose + holed, "pressure switch hose cracked"},
-	{"hose", holedFirst, "pressure switch hose cracked"},
-	{"tub", holedFirst, "pressure switch hose cracked"},
+	{"hose", switchHose + holed + "|" + holedFirst, "pressure switch hose cracked"},
+	{"tub", switchHose + holed + "|" + holedFirst, "pressure switch hose cracked"},
 	{"not connected", `\b(flue|chimney|vent pipe)( pipe)? (?:is |was )?not connected`, "$1 disconnected"},
 	{"while", `\bwhile (?:the |its )?(door|lid)\b`, "with $1"},
 	{"while", `\bwhile ((?:the )?(?:i|you|we|he|she|they|client|customer|someone) (?:open|pull|lift))`, "when $1"},

@@ -7,10 +7,10 @@ import "strings"
 // machine that is named as such, up to where this one is named again (common practice
 // throughout). What is said to be so still, again or now stays.
 func OfThis(text, unit string, visiting bool) string {
-	low := " " + strings.ToLower(strings.ReplaceAll(text[:min(len(text), MostBytes)], "’", "'"))
+	low := " " + strings.ToLower(text[:min(len(text), MostBytes)])
 	own := 0
 	if Has(low, elseWords) && sortsIn(low) != 0 && !anotherOne.is(strings.ToLower(unit)) {
-		own = sortsIn(strings.ReplaceAll(unit, "/", " "))
+		own = sortsIn(unit)
 	}
 	told := Has(low, tellWords)
 	if own == 0 && !told {
@@ -58,10 +58,12 @@ var (
 	onNext     = pattern{expr: `\b(back|come|coming|look\w*|call|ask\w*|return)\b.*\b(for|at|about|to) (the|an?|her|his|their|my|our) (\w+ )?<named>|\bnext (visit|time|week|month|job|call|stop|one)\b.*<named>|<named>( is| comes)? next\b|^((also|and|she|he|they) )*(her|his|their|has an?|have an?) (\w+ )?<named>`}
 	anotherOne = pattern{expr: `\b(other|another|second|spare|garage|basement|neighbou?r'?s|mother'?s|mom'?s) (\w+ )?<named>`}
 	// sorts are machines that people call by one another's name.
-	sorts = [][]string{{" dishw"}, {" washer", " washing"}, {" dryer"}, {" fridge", " freezer", " refrig", " ice"}, {" oven", " range", " stove", " cooktop", " hob"}, {" microw"}, {" furnace", " boiler", " heat", " ac "}, {" dispos"}}
+	sorts = [][]string{{" dishw"}, {" washer", " washing"}, {" dryer", "/dryer"}, {" fridge", " freezer", " refrig", " ice"}, {" oven", " range", " stove", " cooktop", " hob"}, {" microw"}, {" furnace", " boiler", " heat", " ac "}, {" dispos"}}
 )
 
 // sortsIn are the sorts of machines that a text names, a bit each.
+//
+//go:noinline
 func sortsIn(text string) (list int) {
 	text = " " + text + " "
 	for i, s := range sorts {
@@ -73,6 +75,8 @@ func sortsIn(text string) (list int) {
 }
 
 // ofElse reports whether a clause is of another machine than one of these sorts.
+//
+//go:noinline
 func ofElse(clause string, unit int) bool {
 	return anotherOne.is(clause) || onNext.is(clause) && sortsIn(clause)&unit == 0
 }
