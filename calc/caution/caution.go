@@ -29,6 +29,7 @@ const (
 	Unsafe           = "unsafe"
 	Radiation        = "microwaves"
 	Outlet           = "outlet-wrong"
+	EarthOff         = "earth-off"
 )
 
 // Caution is one warning.
@@ -95,6 +96,9 @@ var table = []Caution{
 		"21 CFR 1030.10(c) (5 mW/cm² at 5 cm; two interlocks that end it when the door opens)"},
 	{Outlet,
 		"An outlet without earth, or with its wires swapped, protects nobody: the unit stays off it, an electrician mends it.",
+		"common practice"},
+	{EarthOff,
+		"Metal without its earth can turn live and trip nothing: isolate at the supply, and mend the earth before power returns.",
 		"common practice"},
 	{HighVoltage,
 		"A microwave oven's capacitor kills, unplugged too: leave its high voltage to the trained; never measure it live.",

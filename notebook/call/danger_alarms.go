@@ -71,21 +71,12 @@ func (c *Call) shownGone(r *Reply, text string) {
 // madeGood reports whether the line at hand is of work on the one thing that was told of
 // as what can hurt, a guard or a relief valve, and says that it is new or back.
 func (c *Call) madeGood(text string) bool {
-	told, n := c.seenAt["hazard"], len(c.works)
-	if len(told) == 0 || n == 0 || c.works[n-1] != (work{c.entry, c.at, "did", text}) {
+	n := len(c.works)
+	if len(c.seenAt["hazard"]) == 0 || n == 0 || c.works[n-1] != (work{c.entry, c.at, "did", text}) {
 		return false
 	}
-	gone, last := c.lastShown([]string{"no-hazard"}), 0
-	c.spend(len(told))
-	for _, at := range told {
-		if at > gone && c.alive(at) {
-			if last > 0 || at == c.entry {
-				return false
-			}
-			last = at
-		}
-	}
-	return last > 0 && said.MadeGood(c.entries[last-1].Line, text)
+	left := c.hazardsLeft()
+	return len(left) == 1 && left[0] != c.entry && said.MadeGood(c.line(left[0]), text)
 }
 
 // toCase are the facts of a load that has no path to the metal, of which an insulation
@@ -134,9 +125,9 @@ var alarming = []alarm{
 	{code: "outlet-wrong", caution: caution.Outlet, cleared: []string{"no-outlet-wrong"},
 		proof: "that the outlet has its earth, and line and neutral in their places (saw outlet wired right)",
 		next:  powerOff + " and leave it off that outlet, which is an electrician's", safe: true, then: "saw outlet wired right, when the electrician was there"},
-	{code: "earth-off", caution: caution.Shock, cleared: []string{"earth-continuity-sound"}, lasting: anyWords,
-		proof: "that its metal has its earth again (ohm earth …)",
-		next:  powerOff, safe: true, then: "fit the earth wire and read its path: ohm earth … test 10A"},
+	{code: "earth-off", caution: caution.EarthOff, cleared: []string{"earth-continuity-sound"}, lasting: anyWords,
+		proof: "that its metal has its earth again, what held it mended (ohm earth …)",
+		next:  powerOff, safe: true, then: "fit the earth wire or its screw and read its path: ohm earth … test 10A"},
 	{code: "smoke", caution: caution.Smoke, cleared: []string{"no-smoke"}, lasting: anyWords, looked: "connections-sound", renewed: func(c *Call) int { return c.remade("smoke") },
 		proof: "that it neither smokes nor smells burnt any more, the burnt place mended (saw no smoke)",
 		next:  powerOff, safe: true, then: "find the burnt place with the power off: saw burnt wire, or saw terminals tight"},
@@ -189,6 +180,9 @@ func (c *Call) alarms() []standingAlarm {
 			continue
 		}
 		at, of := c.toldAt(a, heard)
+		if left := c.hazardsLeft(); a.code == "hazard" && len(left) > 0 {
+			at = left[len(left)-1]
+		}
 		f, _ := cause.Lookup(of)
 		text := f.Help + atEntry(at)
 		if at == 0 && of != "" {
@@ -276,10 +270,13 @@ func (c *Call) cleared(a *alarm, at int) bool {
 	if a.renewed != nil && a.renewed(c) > at {
 		return true
 	}
+	if a.code == "hazard" {
+		return len(c.hazardsLeft()) == 0
+	}
 	if a.code == stuckDoor {
 		_, n, _ = c.interlocks(c.entry + 1)
 	}
-	if among(burning, a.code) {
+	if among(burning, a.code) || a.code == "smoke" {
 		n = c.testedThere(a, at, n)
 	}
 	return n > at && (a.with == nil || a.with(c, at)) && !c.lasts(a, n)

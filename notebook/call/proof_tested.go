@@ -17,19 +17,59 @@ func (c *Call) testedThere(a *alarm, told, n int) int {
 	if told == 0 {
 		return n
 	}
-	last := 0
-	for _, code := range a.cleared {
-		if len(c.seenAt[code]) == 0 {
-			return n
+	list := c.seenAt[a.code]
+	if at := c.lastAt("fault"); at > 0 && c.heard(a.code) {
+		list = append([]int{at}, list...)
+	}
+	for _, at := range list[max(0, len(list)-mostSaid):] {
+		if at < told && c.alive(at) && c.testedOf(a, at) == 0 {
+			return 0
 		}
+	}
+	return c.testedOf(a, told)
+}
+
+// testedOf is the last test that may clear what one entry tells of, 0 when each was
+// elsewhere.
+func (c *Call) testedOf(a *alarm, told int) int {
+	smell := a.code == "gas-smell"
+	text := c.line(told)
+	if smell {
+		text += c.leaksFound(told)
+	}
+	n := 0
+	for _, code := range a.cleared {
 		for _, at := range c.seenAt[code] {
 			c.spend(1)
-			if at > max(told, last) && c.alive(at) && !said.Elsewhere(c.line(at), c.line(told)+", "+c.worksAfter(a, told, at)) {
-				last = at
+			if at <= max(told, n) || !c.alive(at) {
+				continue
+			}
+			more := ""
+			if !smell {
+				more = ", " + c.worksAfter(a, told, at)
+			}
+			elsewhere := said.Elsewhere
+			if a.code == "smoke" {
+				elsewhere = said.NoSmokeAt
+			}
+			if !elsewhere(c.line(at), text+more, smell) {
+				n = at
 			}
 		}
 	}
-	return last
+	return n
+}
+
+// leaksFound are the lines of leaks that were found since a smell of gas was told of, or
+// stood then.
+func (c *Call) leaksFound(smelt int) (text string) {
+	list := c.seenAt["gas-leak"]
+	for i := len(list) - 1; i >= max(0, len(list)-mostSaid); i-- {
+		if c.alive(list[i]) && (list[i] > smelt || c.lastOf(c.seenAt["no-gas-leak"], smelt) < list[i]) {
+			text += ", leak " + c.line(list[i])
+		}
+	}
+	return text
 }
 
 // line is an entry's line, also where it is just being read.
@@ -61,9 +101,43 @@ func (c *Call) mendsDanger(a *alarm, told, until int) bool {
 	if c.lastOf(c.mended, until) < told && a.code != "gas-leak" {
 		return false
 	}
+	if a.code == "smoke" {
+		if places := c.burntPlaces(told); places != nil {
+			return !slices.ContainsFunc(places, func(place string) bool { return !c.mendsPlace(a, place, told, until) })
+		}
+	}
+	return c.mendsPlace(a, "", told, until)
+}
+
+// burntPlaces are those of which one entry tells, where all entries tell of more than one;
+// a single one is mended with what it hangs on.
+func (c *Call) burntPlaces(told int) (own []string) {
+	several := false
+	list := c.seenAt["smoke"]
+	own = said.BurntSupplies(c.line(told))
+	for _, n := range list[max(0, len(list)-mostSaid):] {
+		c.spend(400)
+		if len(own) == 0 || !c.alive(n) {
+			continue
+		}
+		for _, other := range said.BurntSupplies(c.line(n)) {
+			several = several || !said.SamePlace(own[0], other)
+		}
+	}
+	if !several {
+		return nil
+	}
+	return own
+}
+
+// mendsPlace reports whether such work was done at one burnt place, "" any.
+func (c *Call) mendsPlace(a *alarm, place string, told, until int) bool {
 	for i := len(c.works) - 1; i >= 0 && c.works[i].entry >= told; i-- {
 		c.spend(100)
 		w := &c.works[i]
+		if place != "" && !said.SamePlace(place, w.text) {
+			continue
+		}
 		if w.entry > until || !c.alive(w.entry) || w.kind == "note" && a.code != "gas-leak" || !said.MendsIt(a.code, c.entries[told-1].Line, w.text) {
 			continue
 		}

@@ -13,8 +13,11 @@ var (
 	ofFlue   = pattern{expr: `vent|flue|chimney|exchang|hx|cell|exhaust|pipe|burner|inducer|liner|gasket|furnace|boiler|combust|orifice|roll ?out|seal|draft|hood|damper|nest|soot|swe?ep|air|valve|gas|manifold|pressure|regulator|duct|water heater|cap|block|jumper|switch`}
 	ofJoint  = pattern{expr: `gas |leak|valve|cock|union|flex|pipe|fitting|joint|connect|hose|regulat|nut|flare|orifice|tight|seal|tee|elbow|nipple|line|manifold|pilot|dope|tube`}
 	oneJoint = pattern{expr: `union|flex|valve|cock|hose|pipe|regulator|flare|manifold`}
-	ofLid    = pattern{expr: `door|lid|switch|\bsw\b|interlock|latch|strike|lock|lever|actuator|hinge`}
-	ofWiring = pattern{expr: `wir|lead|cord|cable|terminal|spade|lug|connect|nut|splice|plug|outlet|recept|socket|harness|block|prong|strip|breaker|fuse|contactor|relay|switch|board|control|elem|heater|motor|junction|whip`}
+	// earthScrew is what holds an earth to the metal: broken, it may touch and bear no current.
+	earthScrew = pattern{expr: `\b(screw|stud|bolt|nut|rivet|lug)s?\b`}
+	ofEarth    = pattern{expr: `\b(earth|ground|gr?nd|bond|green|strap|screw|stud|bolt|rivet|lug)`}
+	ofLid      = pattern{expr: `door|lid|switch|\bsw\b|interlock|latch|strike|lock|lever|actuator|hinge`}
+	ofWiring   = pattern{expr: `wir|lead|cord|cable|terminal|spade|lug|connect|nut|splice|plug|outlet|recept|socket|harness|block|prong|strip|breaker|fuse|contactor|relay|switch|board|control|elem|heater|motor|junction|whip`}
 )
 
 // exchanger is what is never mended by a reading or by work beside it, newExchanger a
@@ -31,14 +34,34 @@ var (
 // burntSupply reports whether what brings the current is told of as burnt.
 //
 //go:noinline
-func burntSupply(told string) bool {
-	for _, c := range Clauses(told) {
+func burntSupply(told string) bool { return len(BurntSupplies(told)) > 0 }
+
+// BurntSupplies are the clauses of a line that tell of such, each of a place.
+func BurntSupplies(told string) (list []string) {
+	for _, c := range Clauses(strings.ToLower(told)) {
 		if burning.is(c) && supply.is(c) {
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
+// SamePlace reports whether work or another clause names a thing of which one tells that it
+// is burnt; a cord has its plug, and a wire is renewed by what ends it (common practice).
+func SamePlace(burnt, text string) bool {
+	text = strings.ToLower(text)
+	for _, w := range burntThing.get().FindAllString(burnt, MostClauses) {
+		if w = strings.TrimSuffix(w, "s"); Has(text, []string{w}) || w == "plug" && Has(text, []string{"cord"}) && !atPlug.is(burnt[:strings.Index(burnt, w)]) || Has(w, wireWords) && Has(text, wireWords) {
 			return true
 		}
 	}
 	return false
 }
+
+var (
+	burntThing = pattern{expr: `\b(?:(?:wire|wiring|lead|cord|cable|receptacle|outlet|socket|plug|prong|terminal|junction|spade|lug|connector|splice|whip|pigtail|harness|block|strip)s?|element|elem|heater|motor|thermostat|limit|breaker|contactor|relay|switch|timer|board|compressor|pump)\b`}
+	wireWords  = []string{"wir", "lead", "splic", "crimp", "harness", "pigtail"}
+)
 
 // Remade reports whether a line of work mends the very thing that another tells of as a
 // danger, and tells its own test behind that.
@@ -113,6 +136,10 @@ func MendsIt(finding, told, work string) bool {
 		work = leakTests.get().ReplaceAllString(work, "")
 		of, at := oneJoint.get().FindAllString(told, MostClauses), oneJoint.get().FindAllString(work, MostClauses)
 		return ofJoint.is(work) && (len(of) == 0 || len(at) == 0 || Has(work, of))
+	case finding == "leak-found":
+		return refrigerantWork().MatchString(work) || !besideIt().MatchString(work)
+	case finding == "earth-off" && earthScrew.is(told):
+		return ofEarth.is(work)
 	case finding == "runs-open":
 		return ofLid.is(work)
 	case finding == "smoke" && burntSupply(told):
@@ -133,28 +160,4 @@ func LastsBut(line string, words []string) bool {
 // Mended reports whether a text that is no work says that something was mended.
 func Mended(text string) bool {
 	return slices.ContainsFunc(Stated(text), func(c string) bool { return mended().MatchString(c) && !unheld.is(c) && !notYet.is(c) })
-}
-
-// atJoint tells where a test of a leak was, by words that name one joint of several.
-var atJoint = pattern{expr: `\b(?:at|on|near|around|by) (?:\w+ ){0,2}?(valve|cock|shut-?off|meter|manifold|union|flare|drier|evap\w*|cond\w*|compressor|comp|coil|connector|flex|regulator|tank|bottle|pilot|orifice|burner|pipe|tee|elbow|nipple|txv|suction|discharge|flange|ignit[eo]r|electrode|thermocouple|door|window)\b`}
-
-// Elsewhere reports whether a test was at places of which none is told of.
-func Elsewhere(test, told string) bool {
-	if strings.HasSuffix(test, " there") {
-		of := oneJoint.get().FindAllString(strings.ToLower(told), MostClauses)
-		return len(of) > 1 && strings.Count(strings.Join(of, " "), of[0]) < len(of) // at one of several
-	}
-	if !Has(test, []string{" at ", " on ", " near ", " around ", " by "}) {
-		return false
-	}
-	test = strings.ToLower(test)
-	told = strings.ToLower(told)
-	if of, beside := oneJoint.get().FindAllString(told, MostClauses), atJoint.get().ReplaceAllString(test, ""); len(of) == 0 || Has(beside, of) {
-		told += beside // what was worked on with it
-	}
-	list := atJoint.get().FindAllString(test, MostClauses)
-	for i, at := range list {
-		list[i] = at[strings.LastIndexByte(at, ' ')+1:]
-	}
-	return len(list) > 0 && !Has(told, list)
 }

@@ -345,6 +345,8 @@ not? (revers|open ground)
 `}},
 	{Finding: "earth-off", absent: true, quick: "earth|ground|green|bond",
 		said: rows{text: `
+(<e>(ing)?|bond\w*|green) (\w+ )?(screw|stud|bolt|rivet|nut|lug)s? (\w+ )?(snapped|snaped|sheared|stripped|broken?|busted|cracked|corroded|rusted)\b
+(screw|stud|bolt|rivet|nut|lug)s? (for|of|on|holding) (<e>|bond\w*|green)( \w+)? (snapped|sheared|stripped|broken?|missing|gone|loose)\b
 (<e>|bond\w*) (screw|nut|lug|tag|tail|clip)s? (\w+ )?(missing|loose|gone|lost|stripped|not (on|there|fitted|back)|left (off|out|loose)|off|broken)\b
 (left|forgot|without|no|missing|lost) (\w+ )?(<e>|bond\w*) (screw|nut|lug|strap|wire|tag|tail|clip|lead)s?\b
 plug (has |got |with )*(no|without) (<e>|ground pin|round pin)\b
