@@ -84,7 +84,6 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	}
 	r.add(Plain, "Seen: "+strings.Join(seen, "; ")+".").flag(codes...)
 	c.answers(r, codes, asked)
-	c.hazardStands(r, codes)
 	c.stands(r, codes)
 	parts := strings.Split(c.fanWords(t), ",")
 	if among(codes, "quits-glowing") {

@@ -180,8 +180,10 @@ func (c *Call) alarms() []standingAlarm {
 			continue
 		}
 		at, of := c.toldAt(a, heard)
-		if left := c.hazardsLeft(); a.code == "hazard" && len(left) > 0 {
-			at = left[len(left)-1]
+		if a.code == "hazard" && at > 0 {
+			if left := c.hazardsLeft(); len(left) > 0 {
+				at = left[len(left)-1]
+			}
 		}
 		f, _ := cause.Lookup(of)
 		text := f.Help + atEntry(at)
@@ -401,13 +403,18 @@ func (c *Call) alarmNext(late bool) string {
 // stands says of findings by which a danger is not taken off what does it.
 func (c *Call) stands(r *Reply, codes []string) {
 	for _, a := range c.alarms() {
-		if among(codes, "no-"+a.code) {
-			first := ""
-			if c.lasts(a.alarm, c.entry) {
-				first = ", after the work that mends it (did …); if there was none, strike " + itoa(a.at)
-			}
-			r.add(Ask, "That does not take the danger off: what is wanted is "+c.proofOf(a.alarm, a.at)+first+".")
+		if !among(codes, "no-"+a.code) {
+			continue
 		}
+		if still := c.stillHazard(); a.code == "hazard" && still != "" {
+			r.add(Ask, still)
+			continue
+		}
+		first := ""
+		if c.lasts(a.alarm, c.entry) {
+			first = ", after the work that mends it (did …); if there was none, strike " + itoa(a.at)
+		}
+		r.add(Ask, "That does not take the danger off: what is wanted is "+c.proofOf(a.alarm, a.at)+first+".")
 	}
 }
 

@@ -2,19 +2,24 @@ package call
 
 import (
 	"slices"
+	"strings"
 
 	"ohmcall/notebook/said"
 )
 
 // hazardsLeft are the entries that tell of what can hurt and still stand, each thing once:
-// that one is gone takes the last told of off, unless its words are of all or of another.
+// that one is gone takes off what its words name, else what was made good, else the last.
 func (c *Call) hazardsLeft() (left []int) {
 	told, gone := c.seenAt["hazard"], c.seenAt["no-hazard"]
+	if c.heard("hazard") {
+		told = append([]int{c.lastAt("fault")}, told...)
+		slices.Sort(told)
+	}
 	c.spend(20 * (len(told) + len(gone)))
 	for len(told)+len(gone) > 0 {
 		if len(gone) > 0 && (len(told) == 0 || gone[0] <= told[0]) {
 			if n := gone[0]; c.alive(n) && len(left) > 0 {
-				left = c.hazardGone(left, c.line(n))
+				left = c.hazardGone(left, n)
 			}
 			gone = gone[1:]
 			continue
@@ -32,8 +37,9 @@ func (c *Call) hazardsLeft() (left []int) {
 	return left
 }
 
-// hazardGone leaves of hazards those that a line does not take off.
-func (c *Call) hazardGone(left []int, line string) []int {
+// hazardGone leaves of hazards those that an entry does not take off.
+func (c *Call) hazardGone(left []int, gone int) []int {
+	line := c.line(gone)
 	if len(left) == 1 || said.AllHazards(line) {
 		return nil
 	}
@@ -43,17 +49,24 @@ func (c *Call) hazardGone(left []int, line string) []int {
 			return slices.Delete(left, i, i+1)
 		}
 	}
+	for k := len(c.works) - 1; k >= max(0, len(c.works)-mostSaid); k-- {
+		w := &c.works[k]
+		for i, at := range left {
+			if c.spend(400); w.kind == "did" && w.entry > at && w.entry < gone && c.alive(w.entry) && said.MadeGood(c.line(at), w.text) {
+				return slices.Delete(left, i, i+1)
+			}
+		}
+	}
 	return left[:len(left)-1]
 }
 
-// hazardStands says which of several still stands when one is gone.
-func (c *Call) hazardStands(r *Reply, codes []string) {
-	if !among(codes, "no-hazard") {
-		return
+// stillHazard are the words for which of several still stands when one is gone, "" when
+// none does.
+func (c *Call) stillHazard() string {
+	left := c.hazardsLeft()
+	if len(left) == 0 || left[0] == c.entry {
+		return ""
 	}
-	for _, n := range c.hazardsLeft() {
-		if n != c.entry {
-			r.add(Ask, "Still stands: "+quoted(clip(said.Body(c.line(n)), 60))+atEntry(n)+". If that is gone too: saw hazard gone; all at once: saw hazards gone.").flag("hazard-stands")
-		}
-	}
+	_, text, _ := strings.Cut(c.line(left[0]), " ")
+	return "Still stands: " + quoted(clip(text, 60)) + atEntry(left[0]) + ". If that is gone too: saw hazard gone; all at once: saw hazards gone."
 }

@@ -24,7 +24,7 @@ func TestPartlyGone(t *testing.T) {
 			"did guard refitted|did made and bolted on a new belt guard|did belt guard back|did guard back on, hazard gone"},
 		{"unit electric water heater; fault no hot water; note relief valve plugged", "did replaced the thermostat|did fitted new pipe to the relief valve|did new relief valve pipe|did relief valve to be replaced|did quoted new relief valve",
 			"did replaced the relief valve and ran its pipe to the floor|did new relief valve on, hazard gone|did plug taken out and new T&P fitted|did new relief valve"},
-		{"unit electric water heater; fault no hot water; note relief valve plugged; note bare wires at the element", "did replaced the relief valve", "saw hazard gone"},
+		{"unit electric water heater; fault no hot water; note relief valve plugged; note bare wires at the element", "did replaced the relief valve|saw hazard gone", "saw hazards gone|saw both hazards gone|saw no hazard"},
 		{"unit electric water heater; fault no hot water; note relief valve plugged, cord chewed", "did replaced the relief valve", "saw hazard gone"},
 		{"unit dryer; fault no heat; saw unsafe", "saw safe to use with rubber shoes|saw safe to use if they mind the cord|saw safe to use when mended", "saw safe to use|saw safe to use, cord renewed"},
 	} {

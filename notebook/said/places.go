@@ -112,21 +112,18 @@ func AllHazards(line string) bool { return everyHazard.is(strings.ToLower(line))
 
 var everyHazard = pattern{expr: `\b(?:no hazards?|hazards|all|both|every\w*|nothing|none)\b`}
 
-// SameHazard reports whether two lines tell of the same that can hurt, NamesHazard whether
-// one by which something is gone names what another tells of.
-func SameHazard(a, b string) bool {
-	a, b = Body(strings.ToLower(a)), Body(strings.ToLower(b))
-	is, was := thing.get().FindAllString(a, MostClauses), thing.get().FindAllString(b, MostClauses)
-	return a == b || len(was) == 0 || len(is) > 0 && !slices.ContainsFunc(was, func(w string) bool { return !Has(a, []string{strings.TrimSuffix(w, "s")}) })
+// SameHazard reports whether a line tells again of what can hurt that another told of.
+func SameHazard(before, again string) bool {
+	_, a, _ := strings.Cut(strings.ToLower(before), " ")
+	_, b, _ := strings.Cut(strings.ToLower(again), " ")
+	of := thing.get().FindAllString(b, MostClauses)
+	return a == b || justHazard.is(b) || len(of) > 0 && !slices.ContainsFunc(of, func(w string) bool { return !Has(a, []string{strings.TrimSuffix(w, "s")}) })
 }
 
+var justHazard = pattern{expr: `^hazards?( (gone|still|stays|remains|there|not|until|when|again)\b.*)?$`}
+
+// NamesHazard reports whether a line by which something is gone names what another tells of.
 func NamesHazard(told, gone string) bool {
 	list := thing.get().FindAllString(strings.ToLower(gone), MostClauses)
 	return slices.ContainsFunc(list, func(w string) bool { return Has(told, []string{strings.TrimSuffix(w, "s")}) })
-}
-
-// Body is a line without its command.
-func Body(line string) string {
-	_, text, _ := strings.Cut(line, " ")
-	return text
 }
