@@ -1,7 +1,6 @@
 package call
 
 import (
-	"slices"
 	"strings"
 
 	"ohmcall/notebook/said"
@@ -13,7 +12,6 @@ func (c *Call) hazardsLeft() (left []int) {
 	told, gone := c.seenAt["hazard"], c.seenAt["no-hazard"]
 	if c.heard("hazard") {
 		told = append([]int{c.lastAt("fault")}, told...)
-		slices.Sort(told)
 	}
 	c.spend(20 * (len(told) + len(gone)))
 	for len(told)+len(gone) > 0 {
@@ -26,11 +24,11 @@ func (c *Call) hazardsLeft() (left []int) {
 		}
 		n := told[0]
 		told = told[1:]
-		if !c.alive(n) {
-			continue
+		again := !c.alive(n)
+		for _, at := range left {
+			again = again || said.SameHazard(c.line(at), c.line(n))
 		}
-		line := c.line(n)
-		if !slices.ContainsFunc(left, func(at int) bool { return said.SameHazard(c.line(at), line) }) {
+		if !again {
 			left = append(left[max(0, len(left)-mostSaid):], n)
 		}
 	}
@@ -46,14 +44,14 @@ func (c *Call) hazardGone(left []int, gone int) []int {
 	for i := len(left) - 1; i >= 0; i-- {
 		c.spend(400)
 		if said.NamesHazard(c.line(left[i]), line) {
-			return slices.Delete(left, i, i+1)
+			return append(left[:i], left[i+1:]...)
 		}
 	}
 	for k := len(c.works) - 1; k >= max(0, len(c.works)-mostSaid); k-- {
 		w := &c.works[k]
 		for i, at := range left {
 			if c.spend(400); w.kind == "did" && w.entry > at && w.entry < gone && c.alive(w.entry) && said.MadeGood(c.line(at), w.text) {
-				return slices.Delete(left, i, i+1)
+				return append(left[:i], left[i+1:]...)
 			}
 		}
 	}

@@ -50,12 +50,11 @@ func BurntSupplies(told string) (list []string) {
 // is burnt; a cord has its plug, and a wire is renewed by what ends it (common practice).
 func SamePlace(burnt, text string) bool {
 	text = strings.ToLower(text)
-	for _, w := range burntThing.get().FindAllString(burnt, MostClauses) {
-		if w = strings.TrimSuffix(w, "s"); Has(text, []string{w}) || w == "plug" && Has(text, []string{"cord"}) && !atPlug.is(burnt[:strings.Index(burnt, w)]) || Has(w, wireWords) && Has(text, wireWords) {
-			return true
-		}
+	list := burntThing.get().FindAllString(burnt, MostClauses)
+	if slices.Contains(list, "plug") && !slices.Contains(list, "cord") {
+		list = append(list, "cord")
 	}
-	return false
+	return namesOne(list, text) || Has(strings.Join(list, " "), wireWords) && Has(text, wireWords)
 }
 
 var (

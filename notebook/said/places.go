@@ -20,7 +20,7 @@ var (
 	soaped    = pattern{expr: `\bsoap|\bbubbl|\bsnoop|\bsuds`}
 	foundAt   = pattern{expr: `\b(?:found|was|were)\b.*\b(?:leak\w*|bubbl\w*|loose|crack\w*|split|weep\w*)\b|\bleaking\b`}
 	smelt     = pattern{expr: `\b(?:gas|smell\w*|smelt|stink\w*|stank|odou?r|egg\w*|whiff|leak\w*|hiss\w*)\b`}
-	ways      = [][2]string{{" left ", " right "}, {" lh ", " rh "}, {" front ", " rear "}, {" front ", " back "}, {" upper ", " lower "}, {" inlet ", " outlet "}}
+	ways      = [][2]string{{"left", "right"}, {"right", "left"}, {"lh", "rh"}, {"rh", "lh"}, {"front", "rear"}, {"rear", "front"}, {"upper", "lower"}, {"lower", "upper"}, {"inlet", "outlet"}, {"outlet", "inlet"}}
 )
 
 // anyPlace are words of a place that do not tell one of several.
@@ -64,11 +64,9 @@ func Elsewhere(test, told string, smell bool) bool {
 		at := slices.DeleteFunc(Clauses(told), func(c string) bool { return !smelt.is(c) })
 		told = strings.Join(at, ", ")
 	}
-	for _, side := range ways {
-		for i := range side {
-			if here, there := side[i], side[1-i]; Has(test+" ", []string{here}) && !Has(test+" ", []string{there}) && Has(told+" ", []string{there}) && !Has(told+" ", []string{here}) {
-				return true
-			}
+	for _, w := range ways {
+		if here, there := " "+w[0]+" ", " "+w[1]+" "; strings.Contains(test, here) && !strings.Contains(test, there) && strings.Contains(told, there) && !strings.Contains(told, here) {
+			return true
 		}
 	}
 	list := placesIn(test, did || soaped.is(test))
@@ -81,27 +79,30 @@ func Elsewhere(test, told string, smell bool) bool {
 	if !smell && did && !Placed(told) {
 		return false
 	}
-	for _, at := range list {
-		for _, w := range strings.Fields(at) {
-			if !slices.Contains(anyPlace, w) && Has(told, []string{strings.TrimSuffix(w, "s")}) {
-				return false
-			}
+	words := strings.Fields(strings.Join(list, " "))
+	return len(list) > 0 && !namesOne(slices.DeleteFunc(words, func(w string) bool { return slices.Contains(anyPlace, w) }), told)
+}
+
+// namesOne reports whether a text names one of several things, in the singular or plural.
+//
+//go:noinline
+func namesOne(things []string, text string) bool {
+	for _, w := range things {
+		if strings.Contains(text, strings.TrimSuffix(w, "s")) {
+			return true
 		}
 	}
-	return len(list) > 0
+	return false
 }
 
 // NoSmokeAt reports whether a test of smoke was at places of which none is told of.
 func NoSmokeAt(test, told string, _ bool) bool {
-	told = strings.NewReplacer("heater", "element", "elem ", "element ").Replace(strings.ToLower(told) + " ")
-	list := smokeAt.get().FindAllStringSubmatch(strings.ToLower(test)+" ", MostClauses)
-	for _, m := range list {
-		w := strings.NewReplacer("heater", "element").Replace(strings.TrimSuffix(m[1], "s"))
-		if Has(told, []string{w}) {
-			return false
-		}
+	told = strings.ReplaceAll(strings.ToLower(told), "heater", "element")
+	list := smokeAt.get().FindAllString(strings.ReplaceAll(strings.ToLower(test), "heater", "element"), MostClauses)
+	for i, at := range list {
+		list[i] = at[strings.LastIndexByte(at, ' ')+1:]
 	}
-	return len(list) > 0
+	return len(list) > 0 && !namesOne(list, told)
 }
 
 // smokeAt is where nothing smokes or smells burnt, by a thing of several.
@@ -117,13 +118,12 @@ func SameHazard(before, again string) bool {
 	_, a, _ := strings.Cut(strings.ToLower(before), " ")
 	_, b, _ := strings.Cut(strings.ToLower(again), " ")
 	of := thing.get().FindAllString(b, MostClauses)
-	return a == b || justHazard.is(b) || len(of) > 0 && !slices.ContainsFunc(of, func(w string) bool { return !Has(a, []string{strings.TrimSuffix(w, "s")}) })
+	return a == b || justHazard.is(b) || len(of) > 0 && !slices.ContainsFunc(of, func(w string) bool { return !namesOne([]string{w}, a) })
 }
 
 var justHazard = pattern{expr: `^hazards?( (gone|still|stays|remains|there|not|until|when|again)\b.*)?$`}
 
 // NamesHazard reports whether a line by which something is gone names what another tells of.
 func NamesHazard(told, gone string) bool {
-	list := thing.get().FindAllString(strings.ToLower(gone), MostClauses)
-	return slices.ContainsFunc(list, func(w string) bool { return Has(told, []string{strings.TrimSuffix(w, "s")}) })
+	return namesOne(thing.get().FindAllString(strings.ToLower(gone), MostClauses), strings.ToLower(told))
 }
