@@ -20,7 +20,8 @@ var (
 	soaped    = pattern{expr: `\bsoap|\bbubbl|\bsnoop|\bsuds`}
 	foundAt   = pattern{expr: `\b(?:found|was|were)\b.*\b(?:leak\w*|bubbl\w*|loose|crack\w*|split|weep\w*)\b|\bleaking\b`}
 	smelt     = pattern{expr: `\b(?:gas|smell\w*|smelt|stink\w*|stank|odou?r|egg\w*|whiff|leak\w*|hiss\w*)\b`}
-	ways      = [][2]string{{"left", "right"}, {"right", "left"}, {"lh", "rh"}, {"rh", "lh"}, {"front", "rear"}, {"rear", "front"}, {"upper", "lower"}, {"lower", "upper"}, {"inlet", "outlet"}, {"outlet", "inlet"}}
+	// ways are words for one of two alike, with the other (common practice).
+	ways = [][2]string{{"left", "right"}, {"right", "left"}, {"lh", "rh"}, {"rh", "lh"}, {"front", "rear"}, {"rear", "front"}, {"upper", "lower"}, {"lower", "upper"}, {"inlet", "outlet"}, {"outlet", "inlet"}}
 )
 
 // anyPlace are words of a place that do not tell one of several.
