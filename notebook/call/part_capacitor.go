@@ -31,10 +31,12 @@ func (c *Call) judgeMfd(name string, rs []*reading) verdict.Verdict {
 		out.Text = "the marked µF is needed to judge it: plate mfd " + name + " …"
 	case p.name == "" && otherCan(v, marked) && !(c.onlyRunCap(name) && v.Hi < marked):
 		out = verdict.Verdict{Subject: out.Subject, Word: verdict.CannotTell, Caution: out.Caution, Entries: out.Entries,
-			Text: latest(rs).shown() + " is far from the one marking typed, " + p.text + "; name the can that is marked so: plate mfd " + name + " …"}
+			Text: latest(rs).shown() + farOff + ", " + p.text + "; name the can that is marked so: plate mfd " + name + " …"}
 	}
 	return out
 }
+
+const farOff = " is far from the one marking typed"
 
 // smallestCan is below what any capacitor of a motor is marked, in µF: what
 // reads less is open, whichever it is (common practice).

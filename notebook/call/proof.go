@@ -52,7 +52,7 @@ var proofs = []struct {
 	{"leaks-tank", []*proofWanted{&proofDry}},
 	{"leaks-condensate", []*proofWanted{&proofEarth, &proofDry}},
 	{"leaks-oil", []*proofWanted{&proofEarth, &proofDry}},
-	{"smelly-water", []*proofWanted{&proofEarth}},
+	{"smelly-water", []*proofWanted{&proofEarth, &proofGone}},
 	{"motor-dead", []*proofWanted{&proofEarth, &proofStart, &proofMotorAmps}},
 	{said.NoDrain, []*proofWanted{&proofEarth, &proofDrains, &proofPump}},
 	{said.NoDry, []*proofWanted{&proofEarth, &proofAmps, &proofCoil}},

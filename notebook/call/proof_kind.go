@@ -137,6 +137,9 @@ func (c *Call) alsoProved(list []*proofWanted, weighed bool) []*proofWanted {
 	if c.rotationAsked() {
 		also = append(also, &proofRotation)
 	}
+	if c.goneAsked() {
+		also = append(also, &proofGone)
+	}
 	list = slices.Clip(list)
 	for _, p := range also {
 		if !wants(list, p) {

@@ -29,7 +29,7 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			continue
 		}
 		at, by := c.renewedAt(ownerOf(key)), "("+entryList(v.Entries)+")"
-		what, failed := "the new part sound: ", v.Word == verdict.Failed
+		what, failed := newSound, v.Word == verdict.Failed
 		switch {
 		case kind == "trip": // it opens, as it should or not
 			if last < c.lastShown([]string{"starts-and-runs"}) {
@@ -37,6 +37,7 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			}
 			what = "that its overload holds: "
 		case failed && at > 0 && at < last:
+		case c.readsBad(kind, name, v):
 		case failed && among(oneParts, kind):
 			what = "the part sound: "
 		case c.lost(kind, name, v):
@@ -48,6 +49,9 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			out = append(out, what+v.Subject+", "+v.Text+" "+by)
 		}
 	}
+	if r := c.openUnjudged(since); r != nil {
+		out = append(out, newSound+r.a+" read OL"+atEntry(r.entry)+", not by its coil or its pins")
+	}
 	for _, f := range c.foundAgain(since) {
 		if !strings.Contains(told, atEntry(f.Entry)) {
 			out = append(out, "what was mended seen to hold: "+c.factText(f))
@@ -57,6 +61,42 @@ func (c *Call) newBad(since int, told string) (out []string) {
 		out = append(out, "the windings read again: "+c.machines[c.mainMachine()].result.Notes[0])
 	}
 	return append(out, c.against(since)...)
+}
+
+const newSound = "the new part sound: "
+
+// readsBad reports whether a new part's verdict stops short of failed for want of a
+// marking or of how it was set, and it is open or far off all the same.
+func (c *Call) readsBad(kind, name string, v *verdict.Verdict) bool {
+	names := []string{name}
+	switch p := partOf(name); {
+	case kind == "mfd":
+		names = []string{name, "cap", "capacitor", "run-capacitor"}
+	case kind != "part" || p == nil:
+		return false
+	case p == partOf("sensor"):
+		names = p.words
+	}
+	if v.Word != verdict.Suspect && (v.Word != verdict.CannotTell || !strings.Contains(v.Text, farOff) && !(kind == "part" && strings.HasPrefix(v.Text, "open") && !said.Has(name, []string{"defrost"}))) {
+		return false
+	}
+	return slices.ContainsFunc(names, func(n string) bool {
+		at := c.renewedAt(n)
+		return at > 0 && at < lastEntry(*v)
+	})
+}
+
+// openUnjudged is the last reading of a new part that is open and of none of the parts
+// that are judged, nil when what it is of was read since.
+func (c *Call) openUnjudged(since int) *reading {
+	r := c.lastAfter(since, func(r *reading) bool { return r.quality.word == "ohm" })
+	if r == nil || !r.over || r.b != "" || partOf(r.a) != nil || c.renewedAt(r.a) == 0 {
+		return nil
+	}
+	if kind, _ := c.subject(r); kind != "" {
+		return nil
+	}
+	return r
 }
 
 // foundAgain are the findings that the work was done for which were seen again after it,

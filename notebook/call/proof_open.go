@@ -22,8 +22,10 @@ const which = "fuse,tco cut,roll,hi- high,upper top,lower bottom,bake,broil gril
 const outright = 1<<3 - 1
 
 // whichOf are the rows of that which a text has words of.
-func whichOf(text string) (rows int) {
-	for i, words := range strings.Split(which, ",") {
+func whichOf(text string) int { return rowsOf(which, text) }
+
+func rowsOf(table, text string) (rows int) {
+	for i, words := range strings.Split(table, ",") {
 		if said.Has(text, strings.Fields(words)) {
 			rows |= 1 << i
 		}
