@@ -81,6 +81,9 @@ func (c *Call) alerts(r *record.Record) []string {
 	for _, g := range c.untreated() {
 		add("Not mended", g.told()+"; the work written down is for something else")
 	}
+	if n := c.leakLeft(); n > 0 {
+		add("Not mended", leakSeen+atEntry(n))
+	}
 	add("Not mended", c.failedAlone()...)
 	add("Work for what was ruled out", c.idle()...)
 	add("Does not fit by its marking", c.misfits(0)...)

@@ -52,6 +52,9 @@ func (c *Call) newBad(since int, told string) (out []string) {
 	if r := c.openUnjudged(since); r != nil {
 		out = append(out, newSound+r.a+" read OL"+atEntry(r.entry)+", not by its coil or its pins")
 	}
+	if n := c.leakLeft(); n > 0 {
+		out = append(out, "the leak mended, or not there: "+leakSeen+atEntry(n)+" (did … at it, or saw no leak found)")
+	}
 	for _, f := range c.foundAgain(since) {
 		if !strings.Contains(told, atEntry(f.Entry)) {
 			out = append(out, "what was mended seen to hold: "+c.factText(f))
@@ -71,7 +74,6 @@ func (c *Call) readsBad(kind, name string, v *verdict.Verdict) bool {
 	names := []string{name}
 	switch p := partOf(name); {
 	case kind == "mfd":
-		names = []string{name, "cap", "capacitor", "run-capacitor"}
 	case kind != "part" || p == nil:
 		return false
 	case p == partOf("sensor"):
@@ -80,10 +82,15 @@ func (c *Call) readsBad(kind, name string, v *verdict.Verdict) bool {
 	if v.Word != verdict.Suspect && (v.Word != verdict.CannotTell || !strings.Contains(v.Text, farOff) && !(kind == "part" && strings.HasPrefix(v.Text, "open") && !said.Has(name, []string{"defrost"}))) {
 		return false
 	}
-	return slices.ContainsFunc(names, func(n string) bool {
-		at := c.renewedAt(n)
-		return at > 0 && at < lastEntry(*v)
-	})
+	at := 0
+	if kind == "mfd" {
+		at = c.renewedBreaker([]string{"cap"})
+	} else {
+		for _, n := range names {
+			at = max(at, c.renewedAt(n))
+		}
+	}
+	return at > 0 && at < lastEntry(*v)
 }
 
 // openUnjudged is the last reading of a new part that is open and of none of the parts
@@ -97,6 +104,29 @@ func (c *Call) openUnjudged(since int) *reading {
 		return nil
 	}
 	return r
+}
+
+const leakSeen = "a leak of refrigerant was seen"
+
+// leakLeft is the entry at which a leak was seen that no work since was for and that was
+// not seen to be gone, 0 when there is none, or it is among what was found: cold that
+// comes all the same does not close it.
+func (c *Call) leakLeft() int {
+	n := c.lastShown([]string{"leak-found"})
+	if n == 0 || c.appliance().Unsealed || c.lastShown([]string{"leak-not-found"}) > n || len(c.repairs()) == 0 {
+		return 0
+	}
+	for _, w := range c.doneNow() {
+		if c.spend(500); w.entry > n && cause.Mends("refrigerant-low", w.text) {
+			return 0
+		}
+	}
+	for _, g := range c.untreated() {
+		if slices.ContainsFunc(g.rests(), func(f cause.Fact) bool { return f.Entry == n }) {
+			return 0
+		}
+	}
+	return n
 }
 
 // foundAgain are the findings that the work was done for which were seen again after it,
