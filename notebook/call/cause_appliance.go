@@ -156,6 +156,8 @@ func (c *Call) fanWords(text string) string {
 	}
 	switch fans, _ := c.fansWorkedOn(); {
 	case a.OneFan, c.fanOutside():
+	case a.Fan() && said.Has(low, []string{"fan run", "blower run", "fan turns on"}):
+		name, text = "motor", strings.Replace(text, " on all", ", all", 1) // it has no other
 	case a.Air:
 		name = "blower"
 	case len(fans) == 1: // the one that was mended

@@ -313,7 +313,7 @@ func (c *Call) wanting() []want {
 		if rep := c.repairs(); len(rep) > 0 {
 			facts = append(c.facts(rep[0]), facts...)
 		}
-		condemned, proving, swapped := c.grounds() != "", "", c.onlySwapped()
+		condemned, proving, swapped := c.grounds() != "", "", c.onlySwapped() || c.onlyFreed()
 		if len(c.repairs()) > 0 {
 			for _, p := range c.proofList() {
 				proving += p.what + "; "
@@ -326,7 +326,10 @@ func (c *Call) wanting() []want {
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
-			if swapped && (n.What == "each pin to case" || strings.HasPrefix(n.What, "windings")) {
+			if swapped && (n.What == "each pin to case" || n.What == "shaft turned by hand" || strings.HasPrefix(n.What, "windings")) {
+				continue
+			}
+			if among(n.Any, "limit-closed") && c.cookerMended() {
 				continue
 			}
 			if among(n.Any, "airflow-blocked") && c.clearedPath() || n.What == "lid or door switch" && startSeen(c, c.since()).held ||

@@ -209,12 +209,25 @@ func (c *Call) proofList() []proofWanted {
 			if inverter || c.appliance().Unsealed || only || c.onlyWorkOn(cleaning) {
 				continue
 			}
+		case proofStart.what:
+			if c.appliance().Fan() && !c.onThreePhases() {
+				p.what = fanProofs[0].runs.what
+			}
 		case proofMotorAmps.what, proofPump.what:
 			if c.besideMotor() {
 				continue
 			}
+			if c.appliance().Fan() && !c.onThreePhases() {
+				p = proofFan
+			}
 		case proofHeaterAmps.what, proofHeat.what:
-			if w := &proofFed; c.onlyWorkOn(feeders) {
+			if c.surface() {
+				if p.what == proofHeat.what {
+					p = proofWarms
+				} else {
+					p = proofSurface
+				}
+			} else if w := &proofFed; c.onlyWorkOn(feeders) {
 				if p.what == proofHeat.what {
 					w = &proofWarms
 				}
@@ -232,6 +245,8 @@ func (c *Call) proofList() []proofWanted {
 				continue
 			}
 			switch {
+			case c.appliance().Unsealed && c.appliance().Fan() && !c.onThreePhases():
+				p = proofFan
 			case c.appliance().Unsealed && c.appliance().Wired:
 				p = proofHeaterAmps
 			case c.appliance().Unsealed:

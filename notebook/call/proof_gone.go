@@ -30,7 +30,7 @@ func (c *Call) goneAsked() bool {
 	if c.complaint() == "" {
 		return c.kindFound() == ""
 	}
-	if p := c.placeOfProof(); p != "oven" && p != "burner" {
+	if !c.cooks() {
 		return false
 	}
 	of := loadsOf(said.Troubled(fault))

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ohmcall/calc/cause"
 	"ohmcall/calc/verdict"
 	"ohmcall/notebook/said"
 )
@@ -93,6 +94,64 @@ func (c *Call) onlyWorkOn(words []string) bool {
 //go:noinline
 func (c *Call) besideMotor() bool {
 	return c.onlyWorkOn(elsewhere) && !strings.HasPrefix(c.complaint(), "stops-")
+}
+
+// proofSurface are the amps or ohms of a heater under a pot, which is seen to heat: it has
+// no limit, and often no plate of its own (common practice).
+var proofSurface = proofWanted{"its amps or ohms (amp heater … run, or ohm heater …)", func(c *Call, since int) shown {
+	s := ampsOrPlate(c, since, "heats-up")
+	if r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return r.quality.word == "ohm" && r.b != caseName && heaterOf(r) != "" }); !s.held && r != nil {
+		s = c.shownBy(r)
+	}
+	return s
+}}
+
+// proofFan are the amps of the one motor of a fan, which has no plate that can be read
+// (common practice).
+var proofFan = proofWanted{"running amps of the fan (amp fan … run)", func(c *Call, since int) shown { return ampsOrPlate(c, since, "starts-and-runs") }}
+
+// ampsOrPlate are running amps; for want of a plate what is seen bears them out.
+func ampsOrPlate(c *Call, since int, code string) shown {
+	s := running(c, since)
+	s.held = s.held || strings.Contains(s.text, ", "+string(verdict.CannotTell)) && seen(code)(c, since).held
+	return s
+}
+
+// surface reports whether an electric heater under a pot is complained of, and no oven.
+func (c *Call) surface() bool {
+	if a := c.appliance(); a.Gas || a.HighVolts || a.Fault == "" {
+		return false
+	}
+	of := loadsOf(said.Troubled(c.last("fault")))
+	return of != 0 && of&(1<<0|1<<2) == 0 && c.cooks()
+}
+
+// cooks reports whether the unit is an oven, a range or a hob.
+func (c *Call) cooks() bool { return slices.Contains([]string{"oven", "burner"}, c.placeOfProof()) }
+
+// cookerMended reports whether of such a unit what was found is what was mended: it wants
+// no other part read.
+func (c *Call) cookerMended() bool {
+	if len(c.repairs()) == 0 || !c.cooks() {
+		return false
+	}
+	found := c.foundOnce()
+	return c.surface() || slices.ContainsFunc(groupsOf(&found), c.treats)
+}
+
+// onlyFreed reports whether all work was to free what the motor turns, and it was seen to
+// turn since: its windings are as they were. A fan that blows shows those of its motor.
+func (c *Call) onlyFreed() bool {
+	done := c.doneNow()
+	if c.appliance().Fan() && !c.onThreePhases() {
+		return len(done) > 0 && startSeen(c, c.since()).held
+	}
+	for _, w := range done {
+		if !said.Has(w.text, []string{"freed", "jam"}) && (!cause.Mends("load-jammed", w.text) || !said.Has(w.text, []string{"clear", "remov", "took"})) {
+			return false
+		}
+	}
+	return len(done) > 0 && (startSeen(c, c.since()).held || seen("shaft-free", "load-free", "drains")(c, c.since()).held)
 }
 
 // openBurner reports whether the heat complained of is that of an open burner, which is

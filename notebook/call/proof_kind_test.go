@@ -23,7 +23,7 @@ func TestProofByKind(t *testing.T) {
 		{"unit gas dryer; fault drum does not turn; did new belt", "the drum seen to turn", flame + "; " + heat},
 		{"unit gas furnace; fault noisy; did replaced hsi", flame, ""},
 		{"unit range; fault oven wont light; did new igniter", flame + "; " + heat, ""},
-		{"unit range; fault burner dead; did replaced burner", heat, flame},
+		{"unit range; fault burner dead; did replaced burner", proofWarms.what, flame + "; " + heat}, // no oven is complained of
 		{"unit electric range; fault no heat; did cleaned pilot lamp", heat, flame},
 		{"unit electric range; " + odd + "; did replaced burner element", heat, flame},
 		{"unit electric dryer; " + odd + "; did new belt", "running amps", flame + "; " + heat},

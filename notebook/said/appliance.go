@@ -106,6 +106,9 @@ var topLoads = pattern{expr: `(?i)top.?load`}
 // direct tells what turns its load without belt, brushes or tachogenerator (common practice).
 var direct = pattern{expr: `(?i)dispos|circulat|\b(sump|ejector|sewage|condensate|well|drain|wash) pump`}
 
+// Fan reports whether it is a fan, as a range hood is.
+func (a *Appliance) Fan() bool { return isKind(hoods+`|\bfan\b`, a.Unit) }
+
 // Blows reports whether a blower of its own takes its heat away, which stands by itself.
 func (a *Appliance) Blows() bool { return isKind(blowers, a.Unit) }
 
@@ -225,6 +228,7 @@ var appliances = []byAppliance{
 	{`(heat.?pump|condens).*(dryer|drier|tumbl)`, `leak|puddle|\bwater (on|under|all over|in the base)`, "leaks-water", []string{"", "leaks-ices"}},
 	{`(heat.?pump|condens).*(dryer|drier|tumbl)`, `empty (\w+ )?tank|tank (\w+ )?(light|full)|not (pump|empt)`, NoDrain, []string{"", "no-power"}},
 	{`water heater|geyser`, `smell|stink|stench|rotten|sulf|sulph|odou?r`, "smelly-water", []string{"", "no-heat"}},
+	{hoods + `|\bfan\b`, `\bfan (motor )?(is |was )?(dead|stopped|quit)\b`, MotorDead, []string{"", "no-power"}},
 	{hoods + `|\bfan\b`, `nois|squeal|squeak|grind|rattl|\bloud|vibrat|chirp|scrap`, "noisy-fan", []string{"", MotorDead}},
 	{phases3, "", ThreePhase, singlePhase},
 	{washers, leftIn, NoDrain, []string{"", MotorDead, "hums-trips", "no-start", "leaks-ices"}},

@@ -142,13 +142,13 @@ var States = []State{
 	{"unplugged", []string{"unplug", "disconnected", "isolated", "plug out", "plug pulled"}},
 	{"off", []string{"off ", "out of use"}},
 	{"taken away", []string{"taken", "workshop", "shop ", "depot", "scrapped"}},
-	{Running, []string{"running", "in use", "in service", "switched on", "turned on", "powered on", "plugged in", "working", "cooling", "heating", "defrosting"}},
+	{Running, []string{"running", "in use", "in service", "switched on", "turned on", "powered on", "plugged in", "working", "cooling", "heating", "defrosting", "ready", "good to go", "with customer", "with the customer", "with owner", "with client"}},
 }
 
 // StateLeft is the state that a text names, "" when it names none. What is said
 // to be running before anything else is said of it is under power.
 func StateLeft(text string) string {
-	if word, rest, _ := strings.Cut(text, " "); strings.EqualFold(strings.TrimRight(word, ",;."), "on") && (rest == "" || word != strings.TrimRight(word, ",;.") || strings.HasPrefix(rest, "and ")) {
+	if word, rest, _ := strings.Cut(text, " "); (strings.EqualFold(strings.TrimRight(word, ",;."), "on") || strings.EqualFold(strings.TrimRight(word, ",;."), "ok")) && (rest == "" || word != strings.TrimRight(word, ",;.") || strings.HasPrefix(rest, "and ")) {
 		return Running // left on, and what else there is to say
 	}
 	text = " " + strings.Join(cause.Fold(text), " ") + " "
