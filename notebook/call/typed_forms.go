@@ -128,7 +128,7 @@ func (c *Call) oneName(q *quality, words []string, n int) []string {
 	case a.Gas:
 	case low == "coil" && a.Dries() && (k == 1 || partOf(names[k-2]) == nil): // that of an electric dryer
 		names[k-1] = "heater"
-	case a.Tank && k == 1 && among(levels, low) && ohmsAbove(words[k], contactMost): // no thermostat
+	case a.Tank && k == 1 && among(levels, low) && (ohmsAbove(words[k], contactMost) || (isShell(words[k]) || isOver(words[k])) && c.elementKnown(low)): // no thermostat
 		names[k-1] += "-element"
 	case low == "burner" && a.Elements: // that of an electric range
 		names[k-1] = "element"
@@ -258,4 +258,12 @@ func isOver(text string) bool {
 		return true
 	}
 	return false
+}
+
+// elementKnown reports whether the element of a tank at a level was read or its watts
+// typed: the level alone is then its name.
+func (c *Call) elementKnown(level string) bool {
+	return c.judged["part\x00"+level+"-element"] != nil || slices.ContainsFunc(c.plates, func(p plate) bool {
+		return p.key == "watts" && strings.HasPrefix(strings.ToLower(p.name), level) && c.alive(p.entry)
+	})
 }
