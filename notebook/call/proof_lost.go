@@ -37,7 +37,7 @@ func (c *Call) newBad(since int, told string) (out []string) {
 			}
 			what = "that its overload holds: "
 		case failed && at > 0 && at < last:
-		case c.readsBad(kind, name, v):
+		case c.readsBad(kind, name, v, last):
 		case failed && among(oneParts, kind):
 			what = "the part sound: "
 		case c.lost(kind, name, v):
@@ -70,27 +70,21 @@ const newSound = "the new part sound: "
 
 // readsBad reports whether a new part's verdict stops short of failed for want of a
 // marking or of how it was set, and it is open or far off all the same.
-func (c *Call) readsBad(kind, name string, v *verdict.Verdict) bool {
-	names := []string{name}
-	switch p := partOf(name); {
+func (c *Call) readsBad(kind, name string, v *verdict.Verdict, last int) bool {
+	at, p := 0, partOf(name)
+	switch {
 	case kind == "mfd":
-	case kind != "part" || p == nil:
-		return false
-	case p == partOf("sensor"):
-		names = p.words
-	}
-	if v.Word != verdict.Suspect && (v.Word != verdict.CannotTell || !strings.Contains(v.Text, farOff) && !(kind == "part" && strings.HasPrefix(v.Text, "open") && !said.Has(name, []string{"defrost"}))) {
-		return false
-	}
-	at := 0
-	if kind == "mfd" {
 		at = c.renewedBreaker([]string{"cap"})
-	} else {
-		for _, n := range names {
-			at = max(at, c.renewedAt(n))
-		}
+	case kind != "part" || p == nil:
+	case p == partOf("sensor"):
+		at = c.renewedBreaker(p.words)
+	default:
+		at = c.renewedAt(name)
 	}
-	return at > 0 && at < lastEntry(*v)
+	if at == 0 || at >= last || v.Word == verdict.Sound {
+		return false
+	}
+	return v.Word == verdict.Suspect || strings.Contains(v.Text, farOff) || kind == "part" && strings.HasPrefix(v.Text, "open") && !strings.Contains(name, "defrost")
 }
 
 // openUnjudged is the last reading of a new part that is open and of none of the parts
