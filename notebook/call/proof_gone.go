@@ -3,7 +3,6 @@ package call
 import (
 	"slices"
 	"strings"
-	"unicode"
 
 	"ohmcall/notebook/said"
 )
@@ -67,7 +66,7 @@ func goneSeen(c *Call, since int) shown {
 }
 
 // doesIt are the findings that what they are seen of works.
-var doesIt = append([]string{"flame-lights", "drum-turns", "spins", "fills", "drains", "pump-runs"}, energised...)
+var doesIt = []string{"flame-lights", "drum-turns", "spins", "fills", "drains", "pump-runs", "starts-and-runs", "heats-up", "cools-down"}
 
 // doesWell reports whether a text says that something does as it should.
 func (c *Call) doesWell(text string) bool {
@@ -84,7 +83,7 @@ func (c *Call) complained() (out []string) {
 	if loadsOf(fault)&burner != 0 {
 		unit += " light lights" // which it is to do
 	}
-	for _, w := range strings.FieldsFunc(fault, func(r rune) bool { return !unicode.IsLetter(r) }) {
+	for _, w := range strings.Fields(fault) {
 		if len(w) > 3 && !strings.Contains(unit, w) && !said.Has(w, failing) {
 			out = append(out, w[:min(len(w), 5)])
 		}

@@ -127,7 +127,7 @@ func (c *Call) surface() bool {
 }
 
 // cooks reports whether the unit is an oven, a range or a hob.
-func (c *Call) cooks() bool { return slices.Contains([]string{"oven", "burner"}, c.placeOfProof()) }
+func (c *Call) cooks() bool { return among([]string{"oven", "burner"}, c.placeOfProof()) }
 
 // cookerMended reports whether of such a unit what was found is what was mended: it wants
 // no other part read.
@@ -135,8 +135,16 @@ func (c *Call) cookerMended() bool {
 	if len(c.repairs()) == 0 || !c.cooks() {
 		return false
 	}
+	if c.surface() {
+		return true
+	}
 	found := c.foundOnce()
-	return c.surface() || slices.ContainsFunc(groupsOf(&found), c.treats)
+	for _, g := range groupsOf(&found) {
+		if c.treats(g) {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyFreed reports whether all work was to free what the motor turns, and it was seen to
