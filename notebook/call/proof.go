@@ -241,7 +241,7 @@ func (c *Call) proofList() []proofWanted {
 				p = dried
 			}
 		case proofAmps.what:
-			if a := c.appliance(); only || a.Gas && (a.Elements || a.Still) { // nothing draws any that only burns gas
+			if a := c.appliance(); only || a.Oil || a.Gas && (a.Elements || a.Still) { // nothing draws any that only burns gas
 				continue
 			}
 			switch {

@@ -113,6 +113,7 @@ var (
 	goneNow = pattern{expr: `
 (no|never|not|none|nor|zero|without|nothing|\w+n't|no more|no longer) ((a|any|one|single|more|further|been|be|gone|got|get|had|the|it|at all|once|ever|even|heard|hearing|seen|in|of|or|yet|as|out|up) )*(click\w*|hum\w*|buzz\w*|nois\w*|rattl\w*|trip\w*|stall\w*|warm\w*|hot|thaw\w*|melt\w*|leak\w*|drip\w*|problems?|issues?|trouble\w*|complain\w*|faults?|alarms?|failures?|short cycl\w*|soft\w*|defrosted|spoil\w*|change needed)\b
 (click\w*|hum\w*|buzz\w*|nois\w*|rattl\w*|vibrat\w*|leak|drip\w*|smell|problem|issue|complaint|fault)( noise| sound)?( is| has| was| all| now)* (gone|stopped|over|history|fixed|cured|solved|no more|away)\b
+(^|(has|have|had|got|gets|there'?s|that|it) )(hot water|heat|ice|cold air|power|runs|cools|heats|dries|spins|drains|pumps|works) again$
 (no more|any ?more) (click\w*|hum\w*|buzz\w*|nois\w*|rattl\w*|trip\w*)\b
 (not|no) (a )?(click|hum|buzz|noise|sound|peep)\b
 (did|has|have)(n't| not|nt) (\w+ )?(stop\w*|quit|fail\w*|die\w*|stall\w*|trip\w*|click\w*)\b
