@@ -6,7 +6,7 @@ var (
 		"protector-open", "protector-open-cold", "protector-reset", "open-unplaced", "windings-isolated", "winding-grounded"}}
 	needCase = Need{"each pin to case", []string{"insulation-sound", "insulation-no-gross-fault", "insulation-suspect", "insulation-undecided", "insulation-failed", "winding-grounded"}}
 	// needSupply is met by the supply judged or seen to work.
-	needSupply = Need{"volts of the supply", []string{"supply-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}
+	needSupply = Need{"volts of the supply", []string{"supply-sound", "sag-sound", "supply-low", "supply-high", "supply-absent", "supply-undecided", "leg-missing"}}
 	needStart  = Need{"start observed", []string{"starts-and-runs", "runs-all-the-time", "does-not-start", "clicks", "hums", "silent"}}
 	needAmps   = Need{"running amps", []string{"amps-none", "amps-low", "amps-sound", "amps-high", "amps-locked-rotor", "amps-agree", "amps-undecided"}}
 	// A machine with a run capacitor only has no other start gear.

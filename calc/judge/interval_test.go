@@ -156,6 +156,9 @@ func judgements(t testing.TB) []judgement {
 		one("supply "+e.Code, nominal, func(v measure.Value) verdict.Verdict {
 			return Supply(SupplyIn{Volts: v, Nominal: nominal, Edition: e.Code})
 		})
+		one("at start "+e.Code, nominal, func(v measure.Value) verdict.Verdict {
+			return AtStart(SupplyIn{Volts: v, Nominal: nominal, Edition: e.Code})
+		})
 	}
 	one("feed, called", 60, func(v measure.Value) verdict.Verdict { return Feed(FeedIn{Volts: v, Rated: 115, Called: true}) })
 	one("feed", 60, func(v measure.Value) verdict.Verdict { return Feed(FeedIn{Volts: v, Rated: 115}) })

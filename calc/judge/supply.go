@@ -207,6 +207,28 @@ func Sag(in SagIn) verdict.Verdict {
 	return out
 }
 
+// AtStart judges the volts while it starts that were not read at rest: where they lie less
+// than the limit of a fall below the highest that a sound supply has at rest, they cannot
+// have fallen by more. Else it cannot be told.
+func AtStart(in SupplyIn) verdict.Verdict {
+	subject := named("supply at start", in.Place)
+	e, ok := supplyEdition(in)
+	if in.Volts.Over || in.Nominal <= 0 || !ok {
+		return cannot(subject, "volts at rest are needed beside it", in.Volts)
+	}
+	w := window{in.Nominal * e.hi * (1 - startSag/100), in.Nominal * e.hi}
+	out := begin(subject, in.Volts, w, "V", e.Source+"; the fall "+commonPractice)
+	out.Caution = []string{caution.MainsLive}
+	if w.place(in.Volts) != inside {
+		out.Word, out.Fact = verdict.CannotTell, []string{fact("sag", verdict.CannotTell)}
+		out.Text = quantity(in.Volts.X, "V") + " is no fall by itself"
+		return out
+	}
+	out.Word, out.Fact = verdict.Sound, []string{"sag-sound"}
+	out.Text = quantity(in.Volts.X, "V") + " is no deep fall, whatever a sound supply has at rest"
+	return out
+}
+
 // drop is the fall in percent of the no-load volts with its bounds.
 func (in *SagIn) drop() measure.Value {
 	a, b := in.NoLoad, in.Loaded

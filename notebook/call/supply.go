@@ -134,6 +134,10 @@ func (c *Call) judgeSupply(rs []*reading, before int) (verdict.Verdict, bool) {
 	case rest == nil && load == nil:
 		return verdict.Verdict{}, false
 	case rest == nil && starting(load): // the surge pulls down what is sound
+		v := c.value(load)
+		if out := judge.AtStart(judge.SupplyIn{Volts: v, Nominal: c.nominalVolts(v.X), Edition: c.last("edition")}); out.Word == verdict.Sound && !c.split() {
+			return out, true
+		}
 		at := strings.ReplaceAll(load.where(), "–", " ")
 		return verdict.Verdict{Subject: "supply at start", Word: verdict.CannotTell, Entries: []int{load.entry}, Source: "common practice",
 			Fact: []string{"sag-undecided"}, Text: load.shown() + " is no fall by itself: read it at rest first, volt " + at + " …, " + at + " … start"}, true

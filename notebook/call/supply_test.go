@@ -50,6 +50,9 @@ func TestHeaterOnLowVolts(t *testing.T) {
 		{"read at work beside rest is a fall", dryer + "volt L1 L2 240; volt L1 L2 222 run", []string{"the volts fall by 7.5 %"}, []string{"Read under load; at rest"}, nil, "", "NEC 215.2(A) informational note"},
 		{"read at the start alone", "unit fridge; fault clicks; plate volts 115; volt line 96 start", []string{"supply at start: cannot tell, 96 V is no fall by itself: read it at rest first, volt line …, line … start"}, []string{"Cause supported"},
 			weak(cause.Open), "", "common practice"},
+		{"high enough at the start alone", "unit fridge; fault clicks; plate volts 115; volt line 116 start", []string{"supply at start: sound, 116 V is no deep fall, whatever a sound supply has at rest"}, nil,
+			nil, "", "ANSI C84.1 range A, from memory; a fall of 15 %, common practice"},
+		{"not at a heat pump's one leg", "unit heat pump split; plate volts 240; fault hums; volt L1 N 116 start", nil, []string{"supply at start: sound"}, nil, "", "common practice"},
 		{"and at rest before it", "unit fridge; fault clicks; plate volts 115; volt line 118, line 84 start", []string{"the volts fall by 28.8 %"}, nil, weak(cause.Supported), "", "common practice"},
 
 		{"one end of the heater to neutral", dryer + "volt heater N 120 run", []string{"cannot tell, 120 V is of one of its ends", "volt heater …"}, []string{"failed"}, nil, "", "common practice"},
