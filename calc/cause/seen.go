@@ -165,6 +165,7 @@ called-unsafe | unsafe, not safe, dangerous, red tagged | it was called unsafe |
 no-called-unsafe | safe to use, safe to run, safe now | it was called safe to use | called-unsafe
 no-shock | no shock, no shocks, no tingle, no shock any more, shock gone, shock is gone, tingle gone | nobody feels a shock from its metal any more | shock
 hazard | hazard, bare wires, exposed wires | something that can hurt whoever is near | no-hazard
+asked-harmless | no danger in what was asked | what was asked about is no danger |
 no-hazard | hazard gone, no hazard, hazards gone, all hazards gone, both hazards gone, hazard made good, hazard fixed, hazard mended, hazard removed | what could hurt is gone |
 complaint-back | complaint back, complaint still there, still there, complaint there, fault back, fault still there, complaint again | what was complained of is back | complaint-gone
 complaint-gone | complaint gone, complaint not back, fault gone, gone, gone now, complaint cured | what was complained of is gone |

@@ -77,7 +77,8 @@ of its folder.`,
 const doctype = "<!DOCTYPE html>"
 
 // beside tells what a call is to the last one before it on the same unit that is closed
-// in its folder, and what the first one after it is to it. No notebook can tell it of itself: it holds what its own lines say.
+// in its folder, and what the first one after it is to it. No notebook can tell it of
+// itself: it holds what its own lines say.
 func (a *app) beside(path string, h *record.Header) []record.Fact {
 	if h.Serial == "" {
 		return nil

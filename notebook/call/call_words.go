@@ -45,9 +45,6 @@ func atEntry(n int) string { return " (entry " + itoa(n) + ")" }
 func (c *Call) alarmsIn(text string, work bool) []*said.Alarm {
 	if in := c.appliance(); c.spokeText != text || c.spokeIn != in || c.spokeWork != work || text == "" {
 		c.spokeText, c.spokeIn, c.spokeWork, c.spokeOf = text, in, work, said.Alarms(text, in, work)
-		if len(c.spokeOf) == 1 && c.spokeOf[0].Finding == "co" && said.OnlyRollout(text) {
-			c.spokeOf = nil // a device that is out, and no flame that did
-		}
 	}
 	return c.spokeOf
 }

@@ -113,7 +113,7 @@ func (l *factList) judgements() {
 			if strings.HasPrefix(code, "coil-") && c.ofOtherCoil(name) {
 				continue
 			}
-			if code == "heater-sound" && j.family == "heater" {
+			if code == "heater-sound" && j.family == "heater" && c.appliance().Element == "" {
 				if twin := twinOf(name); twin != "" && c.unreadBefore(twin, before) {
 					continue // the other may be the one that failed
 				}

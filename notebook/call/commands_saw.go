@@ -29,6 +29,7 @@ func applySaw(c *Call, a *args) (*Reply, error) {
 	var asked []unread
 	if len(c.unread) > 0 && slices.ContainsFunc(questions, func(q *question) bool { return intersects(codes, q.codes) }) {
 		asked = c.toRead()
+		codes = c.onlyAnswers(codes, t, asked)
 	}
 	if len(codes) == 0 {
 		c.findings = append(c.findings, finding{c.entry, "", t})

@@ -146,7 +146,7 @@ func workCommands() []Command {
 				c.told(r, a.text("TEXT"), false)
 				c.shownGone(r, a.text("TEXT"))
 				c.wonder(r, a.text("TEXT"))
-				if startsWithAny(strings.ToLower(a.text("TEXT")), workWords) {
+				if low := strings.ToLower(a.text("TEXT")); startsWithAny(low, workWords) && said.Has(low+" ", workedOn) {
 					r.add(Ask, "A note is no work: if that was done now, did "+a.text("TEXT")+" has it in the record, and what proves it is asked.").flag("reads-as-work")
 				}
 				if len(c.repairs()) > 0 && c.result() == record.Proved {
@@ -160,6 +160,9 @@ func workCommands() []Command {
 
 // workWords begin a note that may be work which was done.
 var workWords = []string{"added ", "fitted ", "replaced ", "installed ", "changed the ", "swapped ", "recharged ", "charged ", "topped ", "renewed ", "rewired ", "weighed in "}
+
+// workedOn are words of what such work is on.
+var workedOn = []string{"gas ", "charge ", "refrigerant", " r-", " r4", " r1", " r2", " r6", " lb", " oz", "part", "kit", "fan", "motor", "relay", "overload", "capacitor", " cap ", "comp", "switch", "valve", "heater", "element", "sensor", "board", "thermostat", "control", "wire", "cord", "fuse", "belt", "pump", "contactor", "igniter", "filter", "seal", "gasket", "hose", "limit", "timer"}
 
 // afterRepair says what the record wants once something was repaired.
 func (c *Call) afterRepair(r *Reply, line string) *Reply {

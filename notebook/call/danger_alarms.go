@@ -1,6 +1,7 @@
 package call
 
 import (
+	"iter"
 	"math"
 	"slices"
 
@@ -66,17 +67,6 @@ func (c *Call) shownGone(r *Reply, text string) {
 			r.add(Plain, "Counts as seen: "+f.Help+".").flag(code)
 		}
 	}
-}
-
-// madeGood reports whether the line at hand is of work on the one thing that was told of
-// as what can hurt, a guard or a relief valve, and says that it is new or back.
-func (c *Call) madeGood(text string) bool {
-	n := len(c.works)
-	if len(c.seenAt["hazard"]) == 0 || n == 0 || c.works[n-1] != (work{c.entry, c.at, "did", text}) {
-		return false
-	}
-	left := c.hazardsLeft()
-	return len(left) == 1 && left[0] != c.entry && said.MadeGood(c.line(left[0]), text)
 }
 
 // toCase are the facts of a load that has no path to the metal, of which an insulation
@@ -169,17 +159,35 @@ type standingAlarm struct {
 	text string
 }
 
+// tellings are where a danger was told of last, and by which finding.
+type tellings struct {
+	at int
+	of string
+}
+
+// toldAlarms goes through the dangers that were told of in this machine.
+func (c *Call) toldAlarms() iter.Seq2[*alarm, tellings] {
+	return func(yield func(*alarm, tellings) bool) {
+		heard := c.heardHere()
+		for i := range alarming {
+			a := &alarming[i]
+			if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
+				continue
+			}
+			at, of := c.toldAt(a, heard)
+			if !yield(a, tellings{at, of}) {
+				return
+			}
+		}
+	}
+}
+
 // alarms lists the dangers that were seen or that the complaint speaks of and
 // that nothing shows to be gone.
 func (c *Call) alarms() []standingAlarm {
 	var out []standingAlarm
-	heard := c.heardHere()
-	for i := range alarming {
-		a := &alarming[i]
-		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
-			continue
-		}
-		at, of := c.toldAt(a, heard)
+	for a, told := range c.toldAlarms() {
+		at, of := told.at, told.of
 		if a.code == "hazard" && at > 0 {
 			if left := c.hazardsLeft(); len(left) > 0 {
 				at = left[len(left)-1]
@@ -462,13 +470,8 @@ func (c *Call) lastShown(codes []string) int {
 func (c *Call) alarmProofs() []proofWanted {
 	var out []proofWanted
 	var last []string
-	heard := c.heardHere()
-	for i := range alarming {
-		a := &alarming[i]
-		if !c.toldOf(a, heard) || a.when != nil && !a.when(c) {
-			continue
-		}
-		at, of := c.toldAt(a, heard)
+	for a, told := range c.toldAlarms() {
+		at, of := told.at, told.of
 		if of == "" || slices.Equal(last, a.cleared) && a.with == nil {
 			continue // or the danger before it is gone by the same
 		}

@@ -68,3 +68,14 @@ func (c *Call) stillHazard() string {
 	_, text, _ := strings.Cut(c.line(left[0]), " ")
 	return "Still stands: " + quoted(clip(text, 60)) + atEntry(left[0]) + ". If that is gone too: saw hazard gone; all at once: saw hazards gone."
 }
+
+// madeGood reports whether the line at hand is of work on the one thing that was told of
+// as what can hurt, a guard or a relief valve, and says that it is new or back.
+func (c *Call) madeGood(text string) bool {
+	n := len(c.works)
+	if len(c.seenAt["hazard"]) == 0 || n == 0 || c.works[n-1] != (work{c.entry, c.at, "did", text}) {
+		return false
+	}
+	left := c.hazardsLeft()
+	return len(left) == 1 && left[0] != c.entry && said.MadeGood(c.line(left[0]), text)
+}

@@ -39,7 +39,7 @@ type question struct {
 }
 
 var (
-	ofDanger = &question{"a danger or of a protective device", "saw hazard, or saw no hazard", []string{"no-hazard", "no-called-unsafe", "hazard", "called-unsafe"}, []string{"hazard", "safe"}}
+	ofDanger = &question{"a danger or of a protective device", "saw hazard, or saw no hazard", []string{"no-hazard", "asked-harmless", "no-called-unsafe", "hazard", "called-unsafe"}, []string{"hazard", "safe"}}
 	ofReturn = &question{"the complaint again", "saw complaint back, or saw complaint gone", []string{"complaint-back", "complaint-gone"}, []string{"saw "}}
 
 	questions = []*question{ofDanger, ofReturn}
@@ -124,7 +124,20 @@ func (c *Call) answered(q *question) int {
 	return last
 }
 
-// answers says which questions a finding answers, when there was more than one.
+// onlyAnswers makes of a finding by which nothing can hurt any more an answer and no more,
+// where something was asked about: it takes off no danger that stands beside the question.
+func (c *Call) onlyAnswers(codes []string, text string, asked []unread) []string {
+	i := slices.Index(codes, "no-hazard")
+	if i < 0 || !said.Has(text, []string{"no hazard"}) || len(c.hazardsLeft()) == 0 || !slices.ContainsFunc(asked, func(u unread) bool { return u.about == ofDanger }) {
+		return codes
+	}
+	codes = slices.Clone(codes)
+	codes[i] = "asked-harmless"
+	return codes
+}
+
+// answers says which questions a finding answers, when there was more than one, and what
+// stands beside them.
 func (c *Call) answers(r *Reply, codes []string, asked []unread) {
 	var list []int
 	for _, u := range asked {
@@ -132,10 +145,12 @@ func (c *Call) answers(r *Reply, codes []string, asked []unread) {
 			list = append(list, u.entry)
 		}
 	}
-	if len(list) < 2 {
-		return
+	if len(list) > 1 {
+		r.add(Plain, "Answers what was asked of "+entryList(list)+".")
 	}
-	r.add(Plain, "Answers what was asked of "+entryList(list)+".")
+	if still := c.stillHazard(); still != "" && among(codes, "asked-harmless") {
+		r.add(Ask, still)
+	}
 }
 
 // unreadWords are those, with what is to be done with them.

@@ -7,7 +7,7 @@ import (
 )
 
 // twins are words by which two heaters of one appliance are told apart (common practice).
-var twins = [][2]string{{"upper", "lower"}, {"top", "bottom"}, {"inner", "outer"}, {"left", "right"}}
+var twins = [][2]string{{"upper", "lower"}, {"top", "bottom"}, {"inner", "outer"}}
 
 // twinOf is the other of two heaters, by the name of the one, "" of any other.
 func twinOf(name string) string {

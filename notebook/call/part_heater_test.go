@@ -25,6 +25,7 @@ func TestOneHeaterOfTwo(t *testing.T) {
 		{dryer + "ohm inner-element 21", cause.Open, ""},
 		{dryer + "ohm inner-element OL", cause.Supported, ""},
 		{dryer + "ohm heater 10.6", cause.RuledOut, ""},
+		{"unit electric oven|fault bake element cold|plate volts 240, watts bottom-element 2500|ohm bottom-element 23", cause.RuledOut, ""},
 	} {
 		c := New()
 		for l := range strings.SplitSeq(x.lines, "|") {

@@ -11,11 +11,11 @@ import (
 // complaint that is none of the weighed ones, or of another load than was worked on.
 var proofGone = proofWanted{"that the complaint is gone (saw complaint gone)", goneSeen}
 
-// loads tell one heater of an appliance from the others, by synonyms; broiled and burner
-// are rows of it (common practice).
+// loads tell one heater of an appliance from the others, by synonyms; broiled, burner and
+// baked are rows of it (common practice).
 const loads = "broil grill,burner ring hob surface,bake bottom lower,front,rear back,left,right"
 
-const broiled, burner = 1 << 0, 1 << 1 // common practice
+const broiled, burner, baked = 1 << 0, 1 << 1, 1 << 2 // common practice
 
 //go:noinline
 func loadsOf(text string) (rows int) { return rowsOf(loads, strings.ToLower(text)) }

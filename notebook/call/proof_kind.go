@@ -113,7 +113,7 @@ var proofFan = proofWanted{"running amps of the fan (amp fan … run)", func(c *
 // ampsOrPlate are running amps; for want of a plate what is seen bears them out.
 func ampsOrPlate(c *Call, since int, code string) shown {
 	s := running(c, since)
-	s.held = s.held || strings.Contains(s.text, ", "+string(verdict.CannotTell)) && seen(code)(c, since).held
+	s.held = s.held || s.open && seen(code)(c, since).held
 	return s
 }
 
@@ -123,7 +123,7 @@ func (c *Call) surface() bool {
 		return false
 	}
 	of := loadsOf(said.Troubled(c.last("fault")))
-	return of != 0 && of&(1<<0|1<<2) == 0 && c.cooks()
+	return of != 0 && of&(broiled|baked) == 0 && c.cooks()
 }
 
 // cooks reports whether the unit is an oven, a range or a hob.

@@ -84,7 +84,19 @@ func (c *Call) readsBad(kind, name string, v *verdict.Verdict, last int) bool {
 	if at == 0 || at >= last || v.Word == verdict.Sound {
 		return false
 	}
-	return v.Word == verdict.Suspect || strings.Contains(v.Text, farOff) || kind == "part" && strings.HasPrefix(v.Text, "open") && !strings.Contains(name, "defrost")
+	return v.Word == verdict.Suspect || strings.Contains(v.Text, farOff) || kind == "part" && c.lastOver(name) && !strings.Contains(name, "defrost")
+}
+
+// lastOver reports whether a part last read open.
+func (c *Call) lastOver(name string) bool {
+	rs := c.bySubject["part\x00"+name]
+	for i := len(rs) - 1; i >= 0; i-- {
+		c.spend(2)
+		if c.alive(rs[i].entry) {
+			return rs[i].over
+		}
+	}
+	return false
 }
 
 // openUnjudged is the last reading of a new part that is open and of none of the parts

@@ -22,6 +22,7 @@ type proofWanted struct {
 // verdict finds sound proves it.
 type shown struct {
 	held bool
+	open bool   // it was read, and cannot be told
 	text string // the value with its verdict and entry, "" when nothing was taken
 }
 
@@ -78,6 +79,7 @@ func (c *Call) shownBy(r *reading) shown {
 		return shown{held: true, text: r.shown() + ", what the plate says, within the doubt of the reading" + entry}
 	}
 	if v.Word == verdict.CannotTell {
+		out.open = true
 		out.text += ", " + v.Text // which says what would settle it
 	}
 	return out

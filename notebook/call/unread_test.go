@@ -45,3 +45,38 @@ func TestAskedStaysToBeRead(t *testing.T) {
 		}
 	}
 }
+
+// An answer to a question takes off no danger that stands beside it: that is told to stand
+// until it is said to be gone.
+func TestAnswerTakesNoOtherDangerOff(t *testing.T) {
+	c := applyAll(t, "unit electric water heater", "fault no hot water", "saw relief valve plugged", "note L2 lug is loose")
+	got := must(t, c, "saw no hazard").Reply.Plain()
+	if !strings.Contains(got, "Still stands: “relief valve plugged” (entry 3)") || strings.Contains(got, "contradict") {
+		t.Errorf("%s", got)
+	}
+	if r := c.Record(); r.Header.Unsafe == nil || slices.ContainsFunc(r.Alerts, func(s string) bool { return strings.HasPrefix(s, "To read: ") }) {
+		t.Errorf("unsafe %q, alerts %q", r.Header.Unsafe, r.Alerts)
+	}
+	must(t, c, "saw hazard gone")
+	if r := c.Record(); len(r.Header.Unsafe) > 0 {
+		t.Errorf("gone: %q", r.Header.Unsafe)
+	}
+	c = applyAll(t, "unit electric water heater", "fault no hot water", "saw relief valve plugged")
+	must(t, c, "saw no hazard") // nothing was asked
+	if r := c.Record(); len(r.Header.Unsafe) > 0 {
+		t.Errorf("no question: %q", r.Header.Unsafe)
+	}
+}
+
+// A note that begins like work on a machine is asked about, and no other.
+func TestNoteThatReadsAsWork(t *testing.T) {
+	c := applyAll(t, "unit fridge", "fault warm")
+	for line, want := range map[string]bool{
+		"note added 2 oz R-134a": true, "note fitted a hard start kit too": true, "note replaced the fan motor last year": true,
+		"note charged client 80": false, "note added this to the invoice": false, "note changed the date of the visit": false,
+	} {
+		if got := strings.Contains(must(t, c, line).Reply.Plain(), "A note is no work"); got != want {
+			t.Errorf("%s: asked %t", line, got)
+		}
+	}
+}

@@ -149,6 +149,9 @@ func Alarms(text string, in *Appliance, work bool) []*Alarm {
 			}
 		}
 	}
+	if len(out) == 1 && out[0].Finding == "co" && onlyRollout(text) {
+		return nil // a device that is out, and no flame that did
+	}
 	return out
 }
 

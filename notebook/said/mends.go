@@ -107,9 +107,9 @@ var (
 // that smells: of the house and not of a machine's refrigerant.
 func OtherGas(line string) bool { return otherGas.is(line) }
 
-// OnlyRollout reports whether all that a text tells of a flame is that the switch against
+// onlyRollout reports whether all that a text tells of a flame is that the switch against
 // its rolling out is out of its circuit, or back.
-func OnlyRollout(text string) bool {
+func onlyRollout(text string) bool {
 	if !Has(text, []string{"roll"}) || ofMonoxide.is(text) {
 		return false
 	}

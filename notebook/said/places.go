@@ -17,7 +17,7 @@ var (
 	// soaped one that finds it at the joint that is wetted (common practice).
 	allJoints = pattern{expr: `\b(?:all|every|each|whole|entire|rest of) (?:(?:of|the|gas|other|its|my|accessible|visible|line|set|pipe|new) )*(?:joints?|fittings?|connections?|unions?|lines?|pipes?|piping|pipework|train|system|circuit|runs?|valves?|house|machine|unit|range|way)\b|\b(?:everything|everywhere|anywhere|all over|all round|all around)\b|\b(?:soaped|soap(?:ed)? tested|sniffed|checked|tested|bubble tested) (?:them |it |both )?all\b|\ball (?:soaped|tested|checked|sniffed)\b|\bfrom (?:the )?(?:meter|cock|shut-?off) to\b`}
 	byArea    = pattern{expr: `\bsniff\w*|\bdetector|\b(?:leak|pressure|nitro\w*|n2|gas) ?(?:re)?(?:test|check|search)|\bno gas (?:leaks?|smell)|\bpressure (?:holds|held)|\b(?:holds|held) (?:pressure|nitro\w*|vacuum)|\bmanometer|\bmeter (?:dial )?(?:still|stopped|does not|doesn't)`}
-	soaped    = pattern{expr: `\bsoap|\bbubbl|\bsnoop|\bsuds`}
+	soaped    = pattern{expr: `\bsoap|\bbubbl|\bsuds`}
 	foundAt   = pattern{expr: `\b(?:found|was|were)\b.*\b(?:leak\w*|bubbl\w*|loose|crack\w*|split|weep\w*)\b|\bleaking\b`}
 	smelt     = pattern{expr: `\b(?:gas|smell\w*|smelt|stink\w*|stank|odou?r|egg\w*|whiff|leak\w*|hiss\w*)\b`}
 	// ways are words for one of two alike, with the other (common practice).
