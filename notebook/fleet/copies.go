@@ -89,11 +89,12 @@ func (c *copies) add(it *Item) {
 	h := &it.Header
 	x := &traced{trail: it.trail, path: it.Path, sum: it.sum, state: it.State, unsafe: len(h.Unsafe) > 0}
 	x.named = h.Technician+h.Serial != "" || len(x.lines) >= manyLines
+	unit := strings.Join([]string{h.Started, serialKey(h.Serial), key(h.Unit)}, "\x00")
 	if h.Started != "" && h.Serial != "" {
-		x.whose = strings.Join([]string{h.Started, key(h.Technician), serialKey(h.Serial), key(h.Unit)}, "\x00")
+		x.whose = unit + "\x00" + key(h.Technician)
 	}
 	if h.Started != "" && h.Client+h.Serial != "" {
-		x.who = strings.Join([]string{h.Started, key(h.Client), serialKey(h.Serial), key(h.Unit)}, "\x00")
+		x.who = unit + "\x00" + key(h.Client)
 	}
 	c.calls = append(c.calls, x)
 }
@@ -122,7 +123,10 @@ func copied(x *traced) (rank int) {
 func (c *copies) once(out map[string]twin) []*traced {
 	order(c.calls, func(a, b **traced) int {
 		x, y := *a, *b
-		return cmp.Or(bytes.Compare(x.sum[:], y.sum[:]), original(x, y))
+		if c := bytes.Compare(x.sum[:], y.sum[:]); c != 0 {
+			return c
+		}
+		return original(x, y)
 	})
 	var left []*traced
 	for i, first := 0, 0; i < len(c.calls); i++ {

@@ -3,6 +3,7 @@ package fleet
 import (
 	"cmp"
 	"iter"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -118,6 +119,8 @@ type Digest struct {
 func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d := &Digest{}
 	g := gathered{same: texts{}}
+	var full [][]Row // each as long as it is made: rows are large, and one slice that grows copies them often
+	rows := make([]Row, 0, rowsAtOnce)
 	items(func(it Item) bool {
 		if !it.State.Counts() {
 			d.Problems = append(d.Problems, Problem{it.Path, it.State, clip(it.Reason)})
@@ -130,11 +133,15 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 		var follow *Follow // nil when the filter leaves it out
 		if f.Match(&it) {
 			follow = &Follow{}
-			d.Rows = append(d.Rows, newRow(&it, g.same, follow))
+			if len(rows) == cap(rows) {
+				full, rows = append(full, rows), make([]Row, 0, rowsAtOnce)
+			}
+			rows = append(rows, newRow(&it, g.same, follow))
 		}
 		g.add(&it, follow)
 		return true
 	})
+	d.Rows = slices.Concat(append(full, rows)...)
 	d.pick(g.compare(), f)
 	order(d.Rows, func(a, b *Row) int {
 		return cmp.Or(cmp.Compare(rank(a), rank(b)), strings.Compare(a.Started, b.Started), strings.Compare(a.Path, b.Path))
@@ -143,6 +150,9 @@ func NewDigest(items iter.Seq[Item], f Filter) *Digest {
 	d.add()
 	return d
 }
+
+// rowsAtOnce is how many rows are made at a time.
+const rowsAtOnce = 512
 
 func newRow(it *Item, same texts, follow *Follow) Row {
 	h := &it.Header

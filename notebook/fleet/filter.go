@@ -84,6 +84,9 @@ func (f Filter) Match(it *Item) bool {
 // result reports whether a call's result is picked: by its whole word where that is
 // one, so that proved is not "not proved", else by a part of it.
 func (f *Filter) result(s string) bool {
+	if f.Result == "" {
+		return true
+	}
 	if slices.ContainsFunc(record.Results, func(r record.Result) bool { return folded(r.Word) == folded(f.Result) }) {
 		return folded(s) == folded(f.Result)
 	}
@@ -126,6 +129,9 @@ func has(s, part string) bool {
 // name has the words in it. What stands behind its colon explains it: a leak of
 // current to metal is no leak of refrigerant.
 func causeIs(found, want string) bool {
+	if want == "" {
+		return true
+	}
 	if k, ok := cause.By(want); ok {
 		return strings.Contains(found, k.Name)
 	}

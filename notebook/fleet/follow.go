@@ -196,7 +196,10 @@ const mostBefore = 100
 func findFollowing(visits []*visit) {
 	order(visits, func(x, y **visit) int {
 		a, b := *x, *y
-		return cmp.Or(strings.Compare(a.serial, b.serial), a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
+		if c := strings.Compare(a.serial, b.serial); c != 0 {
+			return c
+		}
+		return cmp.Or(a.day.Compare(b.day), strings.Compare(a.started, b.started), strings.Compare(a.path, b.path))
 	})
 	for i, v := range visits {
 		before := true // the one at hand is the last before it

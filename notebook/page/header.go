@@ -151,6 +151,12 @@ func readHeader(lines []string) (record.Header, error) {
 			*to = value[1 : len(value)-1]
 			continue
 		}
+		if to, is := at.(*int); is && value != "" && value[0] > '0' && value[0] <= '9' {
+			if n, err := strconv.Atoi(value); err == nil {
+				*to = n
+				continue
+			}
+		}
 		if err := json.Unmarshal([]byte(value), at); err != nil {
 			return h, fmt.Errorf("line %d of the front matter: %s has a value that cannot be read", i+2, key)
 		}
