@@ -414,7 +414,7 @@ var complaints = []Complaint{
 	},
 	{
 		Code: "too-cold", Name: "too cold",
-		Words:  "too cold, freezes food, freezing food, food freezes, freezing in fridge, freezes milk, freezes the milk, milk froz, milk freezes, food froz, lettuce freezes, lettuce froz, freezes lettuce, drinks freeze, drinks froz, freezes drinks, freezes eggs, eggs froz, vegetables freeze, vegetables froz, fridge freezes, fridge freezing",
+		Words:  "too cold, freezes food, freezing food, food freezes, freezing in fridge, freezes milk, freezes the milk, milk froz, milk freezes, food froz, lettuce freezes, lettuce froz, freezes lettuce, drinks freeze, drinks froz, freezes drinks, freezes eggs, eggs froz, vegetables freeze, vegetables froz, fridge freezes, fridge freezing, freezes veg, freezing veg, veg freezes, freezes vegetables, freezing vegetables, freezing milk",
 		Signs:  []string{"freezes-food"},
 		Causes: []string{"set-wrong", "damper-stuck", "sensor-failed", "thermostat-stuck", "control-stuck"},
 		Need: []Need{{"setting", []string{"set-normal", "set-coldest"}}, {"thermostat or sensor",

@@ -154,7 +154,13 @@ func (c *Call) sight(code, text string) {
 // sighted gives the findings of what was typed after saw: those of the
 // vocabulary, in this appliance, and the dangers that its words speak of.
 func (c *Call) sighted(text string) []string {
-	codes := cause.FindFindings(c.fanWords(text))
+	words := c.fanWords(text)
+	codes := cause.FindFindings(words)
+	if among(codes, "silent") { // what runs makes no noise, and is not silent
+		if heard := cause.FindFindings(noNoise().ReplaceAllString(words, "$0 now")); slices.ContainsFunc(heard, runs) {
+			codes = heard
+		}
+	}
 	for i := range codes {
 		codes[i] = c.testOf(c.inAppliance(codes[i]), text, []string{"gas "})
 	}
@@ -171,6 +177,12 @@ func (c *Call) sighted(text string) []string {
 		}
 	}
 	return codes
+}
+
+var noNoise = said.Lazily(`(?i)\bno noise\b`)
+
+func runs(code string) bool {
+	return strings.HasSuffix(code, "-runs") || code == liveFindings[0]
 }
 
 // unlit are words of a glow behind which nothing burns: where the heat comes and is lost,

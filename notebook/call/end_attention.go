@@ -313,8 +313,9 @@ func (c *Call) wanting() []want {
 		if rep := c.repairs(); len(rep) > 0 {
 			facts = append(c.facts(rep[0]), facts...)
 		}
-		condemned, proving, swapped := c.grounds() != "", "", c.onlySwapped() || c.onlyFreed()
+		condemned, proving, swapped, worksAgain := c.grounds() != "", "", c.onlySwapped() || c.onlyFreed(), false
 		if len(c.repairs()) > 0 {
+			worksAgain = c.mendedFound() && c.worksAgain(c.provedSince())
 			for _, p := range c.proofList() {
 				proving += p.what + "; "
 			}
@@ -323,13 +324,16 @@ func (c *Call) wanting() []want {
 			if p := provedBy(n.What); p != "" && strings.Contains(proving, p) {
 				continue // it is named once, as a point of the proof
 			}
+			if _, looked := cause.Lookup(n.Any[0]); looked && worksAgain {
+				continue // what would have told of other causes
+			}
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {
 				continue
 			}
 			if swapped && (n.What == "each pin to case" || n.What == "shaft turned by hand" || strings.HasPrefix(n.What, "windings")) {
 				continue
 			}
-			if among(n.Any, "limit-closed") && c.cookerMended() {
+			if among(n.Any, "limit-closed") && c.cookerMended() || among(n.Any, "earth-sound") && len(c.repairs()) > 0 && c.closedUp() {
 				continue
 			}
 			if among(n.Any, "airflow-blocked") && c.clearedPath() || n.What == "lid or door switch" && startSeen(c, c.since()).held ||

@@ -186,6 +186,7 @@ func (c *Call) proofList() []proofWanted {
 	of, inverter := c.mainMachine(), c.driven(c.mainMachine())
 	fans, only := c.fansWorkedOn()
 	dried, dries := c.dries()
+	closed := c.closedUp()
 	var out []proofWanted
 	if kindOf(of) != winding.Fan && partOf(of) == nil && (of == defaultMachine && !c.appliance().Unsealed || c.machines[of] != nil) && c.renewedAt(of) > 0 {
 		out = append(out, proofNewPins)
@@ -202,11 +203,11 @@ func (c *Call) proofList() []proofWanted {
 		}
 		switch p.what {
 		case proofEarth.what:
-			if c.appliance().NoMains {
+			if c.appliance().NoMains || closed {
 				continue
 			}
 		case proofSurge.what, proofSag.what:
-			if inverter || c.appliance().Unsealed || only || c.onlyWorkOn(cleaning) {
+			if inverter || c.appliance().Unsealed || only || c.onlyWorkOn(cleaning) || c.onlyWorkOn(controls) {
 				continue
 			}
 		case proofStart.what:
@@ -241,7 +242,7 @@ func (c *Call) proofList() []proofWanted {
 				p = dried
 			}
 		case proofAmps.what:
-			if a := c.appliance(); only || a.Oil || a.Gas && (a.Elements || a.Still) { // nothing draws any that only burns gas
+			if a := c.appliance(); only || closed || a.Oil || a.Gas && (a.Elements || a.Still) { // nothing draws any that only burns gas
 				continue
 			}
 			switch {
@@ -272,7 +273,7 @@ func (c *Call) proofList() []proofWanted {
 		if c.appliance().OneFan {
 			f.runs.what, f.amps.what = fanProofs[0].runs.what, fanProofs[0].amps.what
 		}
-		out = append(out, f.runs, f.amps)
+		out = append(out, f.runs, f.unread())
 	}
 	return slices.Concat(out, c.rereads(), c.tightProofs(), c.alarmProofs())
 }

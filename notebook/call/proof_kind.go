@@ -67,6 +67,7 @@ var (
 var (
 	feeders    = []string{"breaker", "outlet", "receptacle", "leg", "house fuse", "fuse box", "terminal block", "cord", "plugged"}
 	elsewhere  = []string{"lock", "latch", "door switch", "lid switch", "hose", "strike", "shock", "damper", "suspension", "spring", "valve", "coil", "screen", "igniter", "level", "breaker", "trap", "filter"}
+	controls   = []string{"timer", "defrost clock", "thermostat", "cold control", "thermistor", "sensor", "damper"}
 	ofBurner   = []string{"infinite", "simmerstat", "energy regulator", "burner", "hotplate", "ring "}
 	heaterRead = []string{"heater-sound", "heater-insulation-sound", "limit-closed"}
 	proofFed   = proofWanted{"volts of the supply (volt line …, or volt L1 L2 …)", func(c *Call, since int) shown {
@@ -135,9 +136,11 @@ func (c *Call) cookerMended() bool {
 	if len(c.repairs()) == 0 || !c.cooks() {
 		return false
 	}
-	if c.surface() {
-		return true
-	}
+	return c.surface() || c.mendedFound()
+}
+
+// mendedFound reports whether a cause that was found is one that was mended.
+func (c *Call) mendedFound() bool {
 	found := c.foundOnce()
 	for _, g := range groupsOf(&found) {
 		if c.treats(g) {
@@ -146,6 +149,33 @@ func (c *Call) cookerMended() bool {
 	}
 	return false
 }
+
+// worksAgain reports whether what the unit is there for was measured or seen to be as it
+// should since: its cold, its air or its heat, or what else it was called for.
+func (c *Call) worksAgain(since int) bool {
+	list, _ := proofsOf(c.kindFound())
+	for _, p := range []*proofWanted{&proofTemps, &proofNotFrozen, &proofAir, &proofRise, &proofHeat} {
+		if slices.Contains(list, p) && p.held(c, since).held {
+			return true
+		}
+	}
+	for _, p := range seenProofs {
+		if p.complaint == c.complaint() && seen(p.codes...)(c, since).held {
+			return true
+		}
+	}
+	return false
+}
+
+// closedUp reports whether all work was on what is reached without opening the unit: its
+// earth and its current are as they were (common practice).
+func (c *Call) closedUp() bool {
+	return c.onlyWorkOn([]string{"gasket", "door seal", "hinge", "arm down", "arm back", "shelf"}) &&
+		!slices.ContainsFunc(c.doneNow(), func(w doneWork) bool { return said.Has(w.text, wired) })
+}
+
+// wired are words of what carries current.
+var wired = []string{"wir", "cord", "plug", "heater", "element", "motor", "fan", "relay", "start", "comp", "board", "control", "therm", "sensor", "probe", "switch", "valve", "cap", "timer", "lamp", "bulb", "light"}
 
 // onlyFreed reports whether all work was to free what the motor turns, and it was seen to
 // turn since: its windings are as they were. A fan that blows shows those of its motor.

@@ -25,8 +25,12 @@ var breakers = []struct {
 	{"limit or thermal fuse", "ohm limit … closed", []string{"limit", "thermal fuse", "cutoff", "cut-off"}, []string{"limit"}, nil, nil},
 }
 
-// overloads is where they stand among breakers, whose rows are common practice.
-const overloads = 2
+// Where start devices and overloads stand among breakers, whose rows are common
+// practice.
+const (
+	startDevices = 0
+	overloads    = 2
+)
 
 // rereading is how a part of one kind is read.
 type rereading struct{ kind, line, name string }
@@ -72,6 +76,11 @@ func (c *Call) rereads() (out []proofWanted) {
 				}
 				r := c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return breaks(r, b.places) && c.ownGear(r.a) })
 				s := c.shownBy(r)
+				if r == nil && i == startDevices && startSeen(c, since).held {
+					if runs := machineRuns(c, since); runs.held {
+						return runs // it started the machine, and was out of its circuit once it ran
+					}
+				}
 				if r != nil && s.held && strings.HasSuffix(r.a, "-coil") {
 					contact := strings.Replace(r.a, "-coil", "-contact", 1)
 					if c.lastAfter(c.beforeWork(since)-1, func(r *reading) bool { return r.a == contact }) == nil {
@@ -133,6 +142,20 @@ func breaks(r *reading, places []string) bool {
 type fanProof struct {
 	name       string
 	runs, amps proofWanted
+}
+
+// unread are its amps, for want of which it is enough that it runs and the unit does
+// again what it is there for (common practice).
+func (f fanProof) unread() proofWanted {
+	read := f.amps.held
+	f.amps.held = func(c *Call, since int) shown {
+		s := read(c, since)
+		if runs := f.runs.held(c, since); (s.text == "" || s.open) && runs.held && c.worksAgain(since) {
+			return runs
+		}
+		return s
+	}
+	return f.amps
 }
 
 var fanProofs = []fanProof{

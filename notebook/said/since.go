@@ -116,6 +116,7 @@ var (
 (^|(has|have|had|got|gets|there'?s|that|it) )(hot water|heat|ice|cold air|power|runs|cools|heats|dries|spins|drains|pumps|works) again$
 (no more|any ?more) (click\w*|hum\w*|buzz\w*|nois\w*|rattl\w*|trip\w*)\b
 (not|no) (a )?(click|hum|buzz|noise|sound|peep)\b
+nothing (is |was )?wrong( (with|in|at) (the )?(unit|machine|it|fridge|refrigerator|freezer|ice ?maker|appliance|washer|dryer|oven))?$
 (did|has|have)(n't| not|nt) (\w+ )?(stop\w*|quit|fail\w*|die\w*|stall\w*|trip\w*|click\w*)\b
 (never|not) (\w+ )?(stopped|quit|failed|died|stalled|tripped|clicked)\b
 `}

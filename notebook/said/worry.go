@@ -191,8 +191,8 @@ func wordByte(b byte) bool {
 // begins with no or zero.
 var (
 	allWell = pattern{expr: `^(not|none|nothing|zero)\b|^no (leak|spark|smell|smoke|gas|burn|melt|crack|scorch|arc|shock|arc|sign|damage|issue|problem|trouble|loose|hot|bubble|error|code|fault)` +
-		`|\b(like for like|as marked|as it should|no longer|ruled out)\b|\bplugged( it| the \w+)?( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|\bto (read|test|check|reach|see|look)\b`}
-	wellPhrases = []string{"like for", "as marked", "as it", "no longer", "ruled", "plugged", "off at", "to ", "breaker", "power", "gas", "water", "cock", "valve"}
+		`|\b(like for like|as marked|as it should|no longer|ruled out)\b|\bplugged( it| the \w+)?( back)? in\b|\b(breaker|power|gas|water|cock|valve)( is| was)?( turned| switched| shut)?( back)? (on|off)$|\boff at (the|its)\b|^(sticker|tag|label)s?( (is|was|hung|put|left|tied|taped))* (on|to|at) (the )?(plug|cord|breaker|disconnect|panel|switch|unit|meter)$|^(cord|lead)s?( (is|was))? (coiled|rolled|wrapped|hung|tied)( up)?$|\bto (read|test|check|reach|see|look)\b`}
+	wellPhrases = []string{"like for", "as marked", "as it", "no longer", "ruled", "plugged", "off at", "sticker", "tag", "label", "cord", "lead", "to ", "breaker", "power", "gas", "water", "cock", "valve"}
 )
 
 // soundly are devices of which it is well that they are closed, or that they open.
