@@ -20,7 +20,7 @@ cycles-off | cycles off, cycles, cycles normally, cycled off, comp cycles off, c
 short-cycles | short cycles, short cycling | runs for a minute or two at a time |
 comp-hot | comp hot, comp very hot, comp runs hot, compressor running hot, compressor overheating, compressor burning hot, compressor too hot, hot compressor, compressor bloody hot, shell hot, shell too hot | the compressor's shell is hot | comp-cold
 comp-cold | comp cold, comp cool, comp at room temperature, shell cold, shell cool, shell has cooled | the compressor's shell is cold |
-restarted-soon | restarted soon, restart too soon, plugged back in, power blip, power cut | called on again within minutes of stopping |
+restarted-soon | restarted soon, restart too soon, power blip, power cut, plugged right back in, plugged straight back in | called on again within minutes of stopping |
 starts-after-wait | starts after wait, starts after waiting, starts after ten minutes, restarts after cooling, restarts when cool, starts again when cool | starts after a rest | no-start-after-wait
 no-start-after-wait | no start after wait, no start after waiting, does not start after wait | does not start after a rest | starts-and-runs
 starts-on-other-outlet | starts on other outlet, starts on another outlet, runs on another outlet | starts when plugged straight into a good outlet | no-start-on-other-outlet
@@ -91,7 +91,7 @@ drain-clear | drain clear, drain open, water runs to pan, runs clear to pan, dra
 pan-cracked | pan cracked, drain pan cracked, pan missing, pan off | the drain pan is cracked or out of place | pan-sound
 pan-sound | pan sound, pan good, drain pan good | the drain pan is whole and in place |
 water-line-leaks | water line leaks, water valve leaks, tube drips, hose leaks, inlet hose leaks, fill hose leaks, drain hose leaks, hose leaking, drain hose split, hose split, inlet valve leaks, water valve leaking, tube leaks, tube leaking, water line leaking, inlet hose leaking, drain hose leaking, drain hose cracked, hose clamp off, hose clamp loose, clamp off, leak at drain hose, leak at hose, leak at inlet hose, leak at fill hose, leak at inlet valve, leak at hose clamp, inlet valve leaking | a water tube, valve or hose drips | water-line-dry
-water-line-dry | water line dry, hoses dry, no water line | tubes, valve and hoses are dry, or there are none |
+water-line-dry | water line dry, hoses dry, no water line, no water under crisper, no water under crispers, no water on floor, no water on the floor, no water under it | tubes, valve and hoses are dry, or there are none |
 not-level | not level, leans forward | the cabinet leans so that doors or drain do not work | level
 level | level, stands level | the cabinet stands level |
 

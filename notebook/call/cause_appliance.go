@@ -60,9 +60,12 @@ func (c *Call) itsFan(name string) string {
 }
 
 // fanOutside reports whether the fan of an air conditioner that a call is about is that of
-// its condenser: it was seen to stand, and the other was not.
+// its condenser: it was seen to stand, or the unit is named by its place outside, and the
+// other was not.
 func (c *Call) fanOutside() bool {
-	return c.appliance().Air && !c.appliance().FanShared && len(c.seenAt["cond-fan-stopped"]) > 0 && len(c.seenAt["blower-stopped"]) == 0
+	a := c.appliance()
+	return a.Air && !a.FanShared && len(c.seenAt["blower-stopped"]) == 0 && (len(c.seenAt["cond-fan-stopped"]) > 0 ||
+		said.Has(a.Unit, []string{"outdoor", "condensing unit"}) && !said.Has(a.Unit, []string{"indoor", "handler", "packag"}))
 }
 
 // airCodes are the facts of an air conditioner for those of a machine with two

@@ -82,3 +82,22 @@ func TestLeftUnplugged(t *testing.T) {
 		}
 	}
 }
+
+// Words that are near to those of a fault and mean none, and a fan named by the place of
+// its unit.
+func TestNearWords(t *testing.T) {
+	for _, tt := range []struct{ lines, want, not string }{
+		{"unit washer; fault wont drain; saw plugged back in", "", "restarted-soon"},
+		{"unit fridge; fault clicks; saw plugged right back in", "restarted-soon", ""},
+		{"unit refrigerator; fault leaks water; saw no water under crisper", "water-line-dry", "does-not-fill"},
+		{"unit washer; fault won't fill; saw no water comes in", "does-not-fill", "water-line-dry"},
+		{"unit split ac, outdoor; fault not cooling; saw fan not running", "cond-fan-stopped", "blower-stopped"},
+		{"unit split ac, indoor and outdoor; fault not cooling; saw fan not running", "blower-stopped", "cond-fan-stopped"},
+		{"unit split ac; fault not cooling; saw fan not running", "blower-stopped", "cond-fan-stopped"},
+	} {
+		c := applyAll(t, strings.Split(tt.lines, "; ")...)
+		if tt.want != "" && len(c.seenAt[tt.want]) == 0 || tt.not != "" && len(c.seenAt[tt.not]) > 0 {
+			t.Errorf("%s: %v, want %s and not %s", tt.lines, c.seenAt, tt.want, tt.not)
+		}
+	}
+}
