@@ -155,6 +155,9 @@ func (c *Call) sight(code, text string) {
 // vocabulary, in this appliance, and the dangers that its words speak of.
 func (c *Call) sighted(text string) []string {
 	words := c.fanWords(text)
+	if len(c.seenAt["smoke"]) > 0 && len(c.seenAt["gas-smell"]) == 0 && !among(c.appliance().Heard, "gas-smell") {
+		words = noSmell().ReplaceAllString(words, "no burnt smell$1") // there was no other
+	}
 	codes := cause.FindFindings(words)
 	if among(codes, "silent") { // what runs makes no noise, and is not silent
 		if heard := cause.FindFindings(noNoise().ReplaceAllString(words, "$0 now")); slices.ContainsFunc(heard, runs) {
@@ -178,6 +181,8 @@ func (c *Call) sighted(text string) []string {
 	}
 	return codes
 }
+
+var noSmell = said.Lazily(`(?i)\bno (?:more )?smell((?: now| any ?more)?(?:,|$))`)
 
 var noNoise = said.Lazily(`(?i)\bno noise\b`)
 
