@@ -184,10 +184,20 @@ func (c *Call) sighted(text string) []string {
 
 var noSmell = said.Lazily(`(?i)\bno (?:more )?smell((?: now| any ?more)?(?:,|$))`)
 
-var noNoise = said.Lazily(`(?i)\bno noise\b`)
+var noNoise = said.Lazily(`(?i)\b(?:no noise|quiet)\b`)
+
+// seenRunning reports whether the entry at hand says that something runs.
+func (c *Call) seenRunning() bool {
+	for i := len(c.findings) - 1; i >= 0 && c.findings[i].entry == c.entry; i-- {
+		if runs(c.findings[i].code) {
+			return true
+		}
+	}
+	return false
+}
 
 func runs(code string) bool {
-	return strings.HasSuffix(code, "-runs") || code == liveFindings[0]
+	return strings.HasSuffix(code, "-runs") || among([]string{liveFindings[0], "drum-turns", "spins", "agitates", "drains"}, code)
 }
 
 // unlit are words of a glow behind which nothing burns: where the heat comes and is lost,

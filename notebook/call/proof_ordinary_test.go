@@ -83,6 +83,16 @@ func TestLeftUnplugged(t *testing.T) {
 	}
 }
 
+// What stands where it was mended is not mended, though it is quiet.
+func TestQuietAndNotMended(t *testing.T) {
+	for _, line := range []string{"saw motor silent", "saw drum does not turn, motor quiet"} {
+		c := applyAll(t, "unit dryer", "fault drum wont turn", "saw belt snapped", "did new belt", line)
+		if c.seenAgain() == 0 {
+			t.Errorf("%s: taken for mended", line)
+		}
+	}
+}
+
 // Words that are near to those of a fault and mean none, and a fan named by the place of
 // its unit.
 func TestNearWords(t *testing.T) {
@@ -94,6 +104,9 @@ func TestNearWords(t *testing.T) {
 		{"unit fridge; fault clicks; saw ptc burnt smell; did replaced ptc; saw no smell now", "no-smoke", "no-gas-smell"},
 		{"unit fridge; fault clicks; saw no smell", "", "no-smoke"},
 		{"unit gas range; fault oven wont light; saw gas smell; saw wire burnt smell; saw no smell", "", "no-smoke"},
+		{"unit dryer; fault drum wont turn; saw belt snapped; did new belt; saw drum turns, quiet", "drum-turns", "silent"},
+		{"unit washer; fault wont spin; did new lid switch; saw spins, nice and quiet", "spins", "silent"},
+		{"unit dryer; fault drum wont turn; saw motor quiet", "", "drum-turns"},
 		{"unit split ac, outdoor; fault not cooling; saw fan not running", "cond-fan-stopped", "blower-stopped"},
 		{"unit split ac, indoor and outdoor; fault not cooling; saw fan not running", "blower-stopped", "cond-fan-stopped"},
 		{"unit split ac; fault not cooling; saw fan not running", "blower-stopped", "cond-fan-stopped"},
@@ -101,6 +114,9 @@ func TestNearWords(t *testing.T) {
 		c := applyAll(t, strings.Split(tt.lines, "; ")...)
 		if tt.want != "" && len(c.seenAt[tt.want]) == 0 || tt.not != "" && len(c.seenAt[tt.not]) > 0 {
 			t.Errorf("%s: %v, want %s and not %s", tt.lines, c.seenAt, tt.want, tt.not)
+		}
+		if strings.Contains(tt.lines, "did ") && c.seenAgain() > 0 {
+			t.Errorf("%s: told as not mended", tt.lines)
 		}
 	}
 }

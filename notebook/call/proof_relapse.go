@@ -71,7 +71,9 @@ func (c *Call) relapse(r *Reply, text string) {
 		}
 		var codes []string
 		for _, code := range cause.Heard(t.Clause) {
-			codes = append(codes, c.inAppliance(code))
+			if code != "silent" || !c.seenRunning() {
+				codes = append(codes, c.inAppliance(code))
+			}
 		}
 		if cold && !hums && said.Hums(t.Clause) || !t.Fails && said.Thaws(t.Clause) {
 			continue

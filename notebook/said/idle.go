@@ -49,6 +49,7 @@ var idles = pattern{expr: `
 ^(customer|client|owner|tenant) (says|said|wants|asked|called|agreed|away|gone|absent|declin|refus)
 ^(re-?)?set (the |its )?(clock|time)\b
 ^(locked out|made safe|leak search|red.?tagged|amp clamp|picked up)\b
+^(put|set|ran|started|forced|initiated) (it |unit |machine )?(into |in |through |thru )?(a )?(forced |manual |test )?defrost( cycle| mode)?$
 ^opened (the |all )?(windows?|doors?)\b
 ^(shut|closed|turned off) (off )?(the |its )?(gas|cock|valve|tap|water|supply)\b
 ^(passed|referred|handed)( it| the (call|job|case|unit))?( on| over)? to\b
