@@ -71,12 +71,18 @@ func (c *Call) onlyRunMark() (p plate, ok bool) {
 	return p, ok
 }
 
+// plainCap reports whether a name says no more than the run capacitor, of which a machine
+// has one: an old and a new one may be called by two of them.
+func (c *Call) plainCap(name string) bool {
+	return !c.appliance().Air && among([]string{"cap", "capacitor", "c1", "run", "run-cap", "run-capacitor", "new-cap", "new-run-cap"}, strings.ToLower(name))
+}
+
 // marking is what is marked on a capacitor. A marking typed without a name is
 // that of the capacitor read first; another needs its own. Each of several compressors
 // has one.
 func (c *Call) marking(name string, r *reading) (plate, bool) {
 	p, ok := c.plateAt("", "mfd", name)
-	if !ok && among([]string{"cap", "capacitor", "c1"}, strings.ToLower(name)) && !c.appliance().Air {
+	if !ok && c.plainCap(name) {
 		p, ok = c.onlyRunMark()
 	}
 	if !ok || p.name != "" {
@@ -96,7 +102,7 @@ func (c *Call) marking(name string, r *reading) (plate, bool) {
 			}
 		}
 	}
-	if first != nil && !strings.EqualFold(first.a, name) {
+	if first != nil && !strings.EqualFold(first.a, name) && !(c.plainCap(first.a) && c.plainCap(name)) {
 		return plate{}, false
 	}
 	return p, true

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"ohmcall/calc/verdict"
 )
 
 // Calls as technicians type them on a busy day: what proves the repair is enough, and what
@@ -117,6 +119,25 @@ func TestNearWords(t *testing.T) {
 		}
 		if strings.Contains(tt.lines, "did ") && c.seenAgain() > 0 {
 			t.Errorf("%s: told as not mended", tt.lines)
+		}
+	}
+}
+
+// A new run capacitor that is called otherwise than the old one is held against the same
+// marking; of an air conditioner, which has two, and of one for the start it is not known.
+func TestNewCapByAnotherName(t *testing.T) {
+	for lines, want := range map[string]verdict.Word{
+		"unit fridge; plate mfd 15; mfd cap 9.1; did new run cap; mfd run 10":     verdict.Failed,
+		"unit fridge; plate mfd 15; mfd cap 9.1; did new run cap; mfd C1 15.0":    verdict.Sound,
+		"unit fridge; plate mfd 15; mfd run 9.1; did new run cap; mfd new-cap 10": verdict.Failed,
+		"unit split ac; plate mfd 15; mfd cap 9.1; did new run cap; mfd run 10":   verdict.CannotTell,
+		"unit fridge; plate mfd 15; mfd cap 9.1; did new start cap; mfd start 10": verdict.CannotTell,
+	} {
+		c := applyAll(t, strings.Split(lines, "; ")...)
+		r := c.readings[len(c.readings)-1]
+		kind, name := c.subject(r)
+		if v, ok := c.verdictOn(kind, name, r.entry+1); !ok || v.Word != want {
+			t.Errorf("%s: %s (%s), want %s", lines, v.Word, v.Text, want)
 		}
 	}
 }
