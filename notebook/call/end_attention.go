@@ -283,6 +283,10 @@ func (l *wantList) add(what, asked string) { *l = append(*l, want{what, asked}) 
 // untreatedLead begins what is missing of what was found and not mended.
 const untreatedLead = "work for what was found: "
 
+// lookedAt are findings of what is only looked at to part causes, and of no protective
+// device, path of flue gas or measurement (common practice).
+var lookedAt = []string{"starts-and-runs", "cond-fan-runs", "evap-fan-runs", "blower-runs", "frost-even", "outdoor-clear", "gasket-sound", "ice-arm-down", "fills"}
+
 // wanting lists what is missing, with what asks for it.
 func (c *Call) wanting() []want {
 	var list wantList
@@ -324,7 +328,7 @@ func (c *Call) wanting() []want {
 			if p := provedBy(n.What); p != "" && strings.Contains(proving, p) {
 				continue // it is named once, as a point of the proof
 			}
-			if _, looked := cause.Lookup(n.Any[0]); looked && worksAgain {
+			if worksAgain && (intersects(n.Any, lookedAt) || among(n.Any, "airflow-clear") && c.appliance().Air) {
 				continue // what would have told of other causes
 			}
 			if condemned && intersects(n.Any, energised) || among(n.Any, "breaker-holds") && c.heldSince() {

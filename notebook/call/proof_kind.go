@@ -167,10 +167,11 @@ func (c *Call) worksAgain(since int) bool {
 	return false
 }
 
-// closedUp reports whether all work was on what is reached without opening the unit: its
-// earth and its current are as they were (common practice).
+// closedUp reports whether all work was on the cause found, and that is reached without
+// opening the unit: its earth and its current are as they were, if neither is complained
+// of (common practice).
 func (c *Call) closedUp() bool {
-	return c.onlyWorkOn([]string{"gasket", "door seal", "hinge", "arm down", "arm back", "shelf"}) &&
+	return !among([]string{"shocks", "blows-fuse", "trips-breaker"}, c.complaint()) && c.mendedFound() && c.onlyWorkOn([]string{"gasket", "door seal", "hinge", "arm down", "arm back", "shelf"}) &&
 		!slices.ContainsFunc(c.doneNow(), func(w doneWork) bool { return said.Has(w.text, wired) })
 }
 

@@ -59,6 +59,33 @@ func TestOrdinaryProof(t *testing.T) {
 	}
 }
 
+// A device that protects, an earth and a measurement stay wanted though the unit works.
+func TestStillWanted(t *testing.T) {
+	for lines, want := range map[string]string{
+		"unit fridge; fault gives a shock; saw gasket torn; did new door gasket": "earth",
+		"unit fridge; fault warm; did new door gasket":                           "earth",
+		"unit fridge; fault hums and trips; ohm ptc OL cold; did new ptc; +5min temp fridge 47F; +40min temp fridge 43F; +45min temp fridge 40F; +45min temp fridge 37F": "windings",
+	} {
+		c := New()
+		for _, l := range strings.Split(lines, "; ") {
+			if _, err := c.Apply(c.Clock(l, testDay), l); err != nil {
+				t.Fatalf("%s: %v", l, err)
+			}
+		}
+		if got := strings.Join(c.missing(), "; "); !strings.Contains(got, want) {
+			t.Errorf("%s: %q, want %q", lines, got, want)
+		}
+	}
+	for line, not := range map[string]string{
+		"saw gasket seals worn": "gasket-sound", "saw dollar bill grips nowhere": "gasket-sound",
+		"saw damper closes halfway": "damper-moves", "saw comp kicks on, clicks off after 5 s": "starts-and-runs",
+	} {
+		if c := applyAll(t, "unit fridge", "fault not cooling", line); len(c.seenAt[not]) > 0 {
+			t.Errorf("%s: taken as %s", line, not)
+		}
+	}
+}
+
 // What runs makes no noise where it is said so; what stands is silent.
 func TestNoNoise(t *testing.T) {
 	for line, silent := range map[string]bool{
